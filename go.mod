@@ -1,0 +1,14 @@
+module ovillo
+
+go 1.26.8
+
+require (
+	github.com/alecthomas/participle/v2 v2.1.4 // indirect
+	github.com/go-pdf/fpdf v0.9.0 // indirect
+	github.com/rogpeppe/go-internal v1.16.0 // indirect
+	github.com/stretchr/testify v1.12.1 // indirect
+	github.com/yuin/goldmark v1.8.7 // indirect
+	golang.org/x/image v0.48.0 // indirect
+	golang.org/x/text v0.44.0 // indirect
+	pgregory.net/rapid v1.3.0 // indirect
+)

@@ -1,0 +1,60 @@
+package diag
+
+// Entry is one row of the catalogue: everything the tool says about one code.
+//
+// Texts are templates: {name} puts in an argument, {name|one|other} chooses by the number in name. Both languages must
+// have the same holes (a test compares them). To add a message: add a row to the catalogue file of its family, report
+// it from the check with [Diagnostic], and add an example that raises it.
+type Entry struct {
+	Code     Code
+	Severity Severity
+	En, Es   Wording
+	// Example is a whole small source that raises exactly this code; Fixed is the same source put right.
+	Example, Fixed string
+}
+
+// Wording is the text of a message in one language.
+type Wording struct {
+	Message string            // first sentence: true and complete without the picture
+	Mark    string            // what stands under the marked place; may be empty
+	Related map[string]string // labels of related places, by key
+	Help    map[string]string // remedies, by key; "" is the usual one
+	Explain string            // the page behind the code: why this is refused, and how to go on
+}
+
+// families holds the rows of each catalogue file; one file a family.
+var families = [][]Entry{writing, names, values, rows, marks, counts, measures, wording, cautions}
+
+var byCode = func() map[Code]*Entry {
+	m := map[Code]*Entry{}
+	for _, f := range families {
+		for i := range f {
+			if m[f[i].Code] != nil {
+				panic("diag: code " + string(f[i].Code) + " stands twice in the catalogue")
+			}
+			m[f[i].Code] = &f[i]
+		}
+	}
+	return m
+}()
+
+// Lookup returns the row of a code. An unknown code is a fault of the tool and gets a row that says so.
+func Lookup(c Code) *Entry {
+	if e := byCode[c]; e != nil {
+		return e
+	}
+	return &Entry{Code: c, Severity: Error,
+		En: Wording{Message: "internal fault: message " + string(c) + " has no wording"},
+		Es: Wording{Message: "fallo interno: el mensaje " + string(c) + " no tiene texto"}}
+}
+
+// All returns every row, in the order of the codes.
+func All() []*Entry {
+	var out []*Entry
+	for _, f := range families {
+		for i := range f {
+			out = append(out, &f[i])
+		}
+	}
+	return out
+}

@@ -1,0 +1,4 @@
+package diag
+
+// Codes 9xx: cautions.
+var cautions = []Entry{}

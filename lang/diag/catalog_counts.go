@@ -1,0 +1,4 @@
+package diag
+
+// Codes 6xx: counts.
+var counts = []Entry{}

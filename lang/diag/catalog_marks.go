@@ -1,0 +1,4 @@
+package diag
+
+// Codes 5xx: labels and markers.
+var marks = []Entry{}

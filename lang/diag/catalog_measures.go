@@ -1,0 +1,4 @@
+package diag
+
+// Codes 7xx: measures and materials.
+var measures = []Entry{}

@@ -1,0 +1,4 @@
+package diag
+
+// Codes 2xx: names.
+var names = []Entry{}

@@ -1,0 +1,4 @@
+package diag
+
+// Codes 4xx: rows.
+var rows = []Entry{}

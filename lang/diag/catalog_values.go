@@ -1,0 +1,4 @@
+package diag
+
+// Codes 3xx: values.
+var values = []Entry{}

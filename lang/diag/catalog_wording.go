@@ -1,0 +1,4 @@
+package diag
+
+// Codes 8xx: words.
+var wording = []Entry{}

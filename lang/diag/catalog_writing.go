@@ -1,0 +1,4 @@
+package diag
+
+// Codes 1xx: writing.
+var writing = []Entry{}

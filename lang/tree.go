@@ -1,0 +1,1066 @@
+package lang
+
+// This file declares every node of the tree, in the order of the reference (reference.md). A reader who reads only this
+// file knows the language: the comment above a node shows the form it stands for, and the tags are the grammar that reads
+// it. The tree holds no meaning: names, counts and sizes are worked out in package compile.
+//
+// In the tags, "x" is a word of the language, @@ a node, ( ) ? * | as usual. Counts (Cnt), values (Val), references
+// (Ref), names and stated repeats are read by hand (expr.go, name.go), since they need to look ahead.
+
+import (
+	"github.com/alecthomas/participle/v2/lexer"
+
+	"ovillo/lang/source"
+)
+
+// At says where a node stands. It is embedded in every node.
+type At struct {
+	Pos    lexer.Position
+	EndPos lexer.Position
+}
+
+// Span returns the bytes of the source that the node was read from.
+func (a At) Span() source.Span {
+	return source.Span{Start: int32(a.Pos.Offset), End: int32(a.EndPos.Offset)}
+}
+
+// Node is a statement, an item of a row, or a part of one.
+type Node interface{ Span() source.Span }
+
+// ---- Files and statements -------------------------------------------------------------------------------------------
+
+// File is a whole source: its statements, in order.
+type File struct {
+	Source *source.File
+	Body   []*Statement
+}
+
+// Statement is one statement, with the statements of its block if it opens one.
+type Statement struct {
+	Whole source.Span   // from its first token to the end of its block
+	Head  source.Span   // the statement alone
+	Node  StatementNode // nil if it could not be read; that was reported
+	Block Block         // what the statement opens; "" if nothing
+	Body  []*Statement  // the statements of its block
+	Lines []RawLine     // the lines behind a bar, in blocks of prose and in charts
+}
+
+// Block names a kind of block: the context that decides which statements may stand in it.
+type Block string
+
+// The blocks of the language.
+const (
+	InFile    Block = "file"
+	InPattern Block = "pattern"
+	InSizes   Block = "sizes"
+	InGauge   Block = "gauge"
+	InYarn    Block = "yarn"
+	InStitch  Block = "stitch"
+	InChart   Block = "chart"
+	InPart    Block = "part"
+	InFinish  Block = "finish"
+	InMeasure Block = "measure"
+	InProse   Block = "prose"
+)
+
+// RawLine is a line behind a bar.
+//
+//	en | Leggings for toddlers, worked **without a seam**.
+//	 4 | . x x x . .
+type RawLine struct {
+	Span source.Span // of the text
+	Head string      // the language or the number; "" goes on with the line above
+	Text string
+}
+
+// StatementNode is a statement that was read.
+type StatementNode interface {
+	Node
+	statement()
+}
+
+// ---- The header -----------------------------------------------------------------------------------------------------
+
+// Bi is one text for a language.
+//
+//	en "Waistband"
+type Bi struct {
+	At
+	Lang string `parser:"@Word"`
+	Text Str    `parser:"@@"`
+}
+
+// Pattern opens the header.
+//
+//	pattern marisma_leggings … end
+type Pattern struct {
+	At
+	Name *Name `parser:"'pattern' @@"`
+}
+
+// Title gives the printed title of the pattern or of a part.
+//
+//	title en "Body" es "Cuerpo"
+type Title struct {
+	At
+	Text []*Bi `parser:"'title' @@+"`
+}
+
+// By names the designer or studio.
+//
+//	by "Estudio Marisma"
+type By struct {
+	At
+	Name Str `parser:"'by' @@"`
+}
+
+// Edition counts the published editions, with the date it is published if one is given.
+//
+//	edition 2
+//	edition 2, "2026-03"
+type Edition struct {
+	At
+	N    *Cnt `parser:"'edition' @@"`
+	Date *Str `parser:"( ',' @@ )?"`
+}
+
+// Level is the difficulty: basic, easy, intermediate or complex.
+//
+//	level easy
+type Level struct {
+	At
+	Word *Name `parser:"'level' @@"`
+}
+
+// Terms says how the stitch names of the source are to be read.
+//
+//	terms us
+type Terms struct {
+	At
+	Word *Name `parser:"'terms' @@"`
+}
+
+// Languages says in which languages the pattern is published.
+//
+//	languages en, es
+type Languages struct {
+	At
+	Words []*Name `parser:"'languages' @@ ( ',' @@ )*"`
+}
+
+// Kind says what is made, for the cautions.
+//
+//	kind trousers
+type Kind struct {
+	At
+	Word *Name `parser:"'kind' @@"`
+}
+
+// Prose opens a block of Markdown lines.
+//
+//	intro … end
+//	note … end
+//	step … end
+//	care … end
+type Prose struct {
+	At
+	Word string `parser:"@( 'intro' | 'note' | 'step' | 'care' | 'licence' | 'changes' )"`
+}
+
+// ---- Sizes ----------------------------------------------------------------------------------------------------------
+
+// Sizes names the sizes, smallest first.
+//
+//	sizes "1 y", "2 y", "3 y" … end
+type Sizes struct {
+	At
+	Names []*Str `parser:"'sizes' @@ ( ',' @@ )*"`
+}
+
+// SizeNames gives the names of the sizes in another language, as many as there are sizes.
+//
+//	names es "1 año", "2 años", "3 años"
+type SizeNames struct {
+	At
+	Lang  string `parser:"'names' @Word"`
+	Names []*Str `parser:"@@ ( ',' @@ )*"`
+}
+
+// Age is the age a size is made for.
+//
+//	age 12 (24, 36) months
+type Age struct {
+	At
+	Value *Val `parser:"'age' @@"`
+}
+
+// Fit gives measures of the wearer, used as fit.waist.
+//
+//	fit waist 50.5 (53.5, 54.5) cm, hips 53 (55, 57) cm
+type Fit struct {
+	At
+	Items []*FitItem `parser:"'fit' @@ ( ',' @@ )*"`
+}
+
+// FitItem is one measure of the wearer.
+type FitItem struct {
+	At
+	Name  *Name `parser:"@@"`
+	Value *Val  `parser:"@@"`
+}
+
+// Shown is the size that is drawn and photographed.
+//
+//	shown "2 y"
+type Shown struct {
+	At
+	Size Str `parser:"'shown' @@"`
+}
+
+// ---- Gauge, hook, yarn ----------------------------------------------------------------------------------------------
+
+// Gauge opens the block that says how many stitches and rows measure a length.
+//
+//	gauge 10 cm … end
+type Gauge struct {
+	At
+	Over *Val `parser:"'gauge' @@"`
+}
+
+// GaugeLine is the gauge of one stitch.
+//
+//	dc 19 sts, 10 rows
+type GaugeLine struct {
+	At
+	Stitch *Name `parser:"@@"`
+	Sts    *Cnt  `parser:"@@ ( 'sts' | 'st' )"`
+	Rows   *Cnt  `parser:"( ',' @@ ( 'rows' | 'rounds' ) )?"`
+}
+
+// Hook is the hook, for the pattern or for a part.
+//
+//	hook 3.75 mm
+type Hook struct {
+	At
+	Size *Val `parser:"'hook' @@"`
+}
+
+// Yarn opens a yarn, at the top; in a part it says which yarn is used.
+//
+//	yarn kelp like sand … end
+//	yarn sand
+type Yarn struct {
+	At
+	Name *Name `parser:"'yarn' @@"`
+	Like *Name `parser:"( 'like' @@ )?"`
+}
+
+// YarnName is the name of a yarn's colour.
+//
+//	name en "sand" es "arena"
+type YarnName struct {
+	At
+	Text []*Bi `parser:"'name' @@+"`
+}
+
+// Weight is the class of the yarn by the standard names.
+//
+//	weight light
+type Weight struct {
+	At
+	Words []*Name `parser:"'weight' @@+"`
+}
+
+// Fibre is what the yarn is made of.
+//
+//	fibre cotton 60 %, wool 40 %
+type Fibre struct {
+	At
+	Items []*FitItem `parser:"'fibre' @@ ( ',' @@ )*"`
+}
+
+// Ball is the weight and length of a ball.
+//
+//	ball 50 g, 120 m
+type Ball struct {
+	At
+	Weight *Val `parser:"'ball' @@ ','"`
+	Length *Val `parser:"@@"`
+}
+
+// Swatch is a weighed piece of fabric, from which the yarn is estimated.
+//
+//	swatch 20 sts by 10 rows of dc, 4.1 g
+type Swatch struct {
+	At
+	Sts    *Cnt  `parser:"'swatch' @@ ( 'sts' | 'st' ) 'by'"`
+	Rows   *Cnt  `parser:"@@ ( 'rows' | 'rounds' ) 'of'"`
+	Stitch *Name `parser:"@@ ','"`
+	Weight *Val  `parser:"@@"`
+}
+
+// ---- Names for things -----------------------------------------------------------------------------------------------
+
+// Let gives a value a name. It stands above its first use.
+//
+//	let leg = (waist - 2 * bridge) / 2
+type Let struct {
+	At
+	Name  *Name `parser:"'let' @@ '='"`
+	Value *Val  `parser:"@@"`
+}
+
+// Group gives a list of instructions a name; it is then used like a stitch.
+//
+//	group wave = [sc in next, skip 2, 5 dc in next, skip 2]
+type Group struct {
+	At
+	Name *Name `parser:"'group' @@ '='"`
+	List *List `parser:"'[' @@ ']'"`
+}
+
+// Stitch opens a stitch of the designer's own.
+//
+//	stitch pebble … end
+type Stitch struct {
+	At
+	Name *Name `parser:"'stitch' @@"`
+}
+
+// Takes says what an own stitch takes and makes, and how tall it stands.
+//
+//	takes 1, makes 1, tall as dc
+type Takes struct {
+	At
+	Takes *Cnt  `parser:"'takes' @@ ','"`
+	Makes *Cnt  `parser:"'makes' @@"`
+	Tall  *Name `parser:"( ',' 'tall' 'as' @@ )?"`
+}
+
+// Abbr is the abbreviation of an own stitch.
+//
+//	abbr en "peb" es "piedra"
+type Abbr struct {
+	At
+	Text []*Bi `parser:"'abbr' @@+"`
+}
+
+// Chart opens a grid of rows, drawn as the right side looks, with row 1 at the bottom.
+//
+//	chart wave … end
+type Chart struct {
+	At
+	Name *Name `parser:"'chart' @@"`
+}
+
+// Legend says what the cells of a chart mean: a yarn for each mark.
+//
+//	legend "." sand, "x" kelp
+type Legend struct {
+	At
+	Items []*LegendItem `parser:"'legend' @@ ( ',' @@ )*"`
+}
+
+// LegendItem is one mark of a chart.
+type LegendItem struct {
+	At
+	Mark Str   `parser:"@@"`
+	Yarn *Name `parser:"@@"`
+}
+
+// ---- Parts ----------------------------------------------------------------------------------------------------------
+
+// Part opens a part: what is worked in one go.
+//
+//	part body … end
+//	part left_leg like right_leg … end
+type Part struct {
+	At
+	Name *Name `parser:"'part' @@"`
+	Like *Name `parser:"( 'like' @@ )?"`
+}
+
+// Call says what a label, marker, row or part is called in print, with its article where the language has one.
+//
+//	call right en "the right leg" es "la pierna derecha"
+type Call struct {
+	At
+	Name *Name `parser:"'call' @@"`
+	Text []*Bi `parser:"@@+"`
+}
+
+// Base is the stitch that inc and dec are made of.
+//
+//	base sc
+type Base struct {
+	At
+	Stitch *Name `parser:"'base' @@"`
+}
+
+// Begin says how a row begins, for one stitch or (behind a row's header) for that row.
+//
+//	begin dc with ch 3 as dc
+//	begin hdc with ch 1
+//	begin sc none
+type Begin struct {
+	At
+	Stitch *Name `parser:"'begin' @@"`
+	None   bool  `parser:"( @'none'"`
+	N      *Cnt  `parser:"| 'with' 'ch' @@"`
+	As     *Name `parser:"  ( 'as' @@ )? )"`
+}
+
+// Style says how the part is worked.
+//
+//	in rows
+//	in joined rounds
+//	in joined rounds, turned
+//	in spiral rounds
+type Style struct {
+	At
+	Word   string `parser:"'in' ( @'rows' | @( 'joined' | 'spiral' ) 'rounds' )"`
+	Turned bool   `parser:"( ',' @'turned' )?"`
+}
+
+// FirstSide says that the first row of the part shows the wrong side.
+//
+//	row 1 is wrong side
+type FirstSide struct {
+	At
+	N *Cnt `parser:"( 'row' | 'round' ) @@ 'is' 'wrong' 'side'"`
+}
+
+// Make says how many of the part are made.
+//
+//	make 2
+type Make struct {
+	At
+	N *Cnt `parser:"'make' @@"`
+}
+
+// Chain starts a part with n chains to work into.
+//
+//	chain 40
+//	chain waist, join
+//	chain 12, both sides
+//	chain 4, ring
+type Chain struct {
+	At
+	N    *Cnt `parser:"'chain' @@"`
+	Join bool `parser:"( ',' ( @'join'"`
+	Ring bool `parser:"| @'ring'"`
+	Both bool `parser:"| @'both' 'sides' ) )?"`
+}
+
+// Foundation starts a part with a row of stitches that need no chain.
+//
+//	foundation sc 20, join
+type Foundation struct {
+	At
+	Stitch *Name `parser:"'foundation' @@"`
+	N      *Cnt  `parser:"@@"`
+	Join   bool  `parser:"( ',' @'join' )?"`
+}
+
+// Ring starts a part with an adjustable ring.
+//
+//	ring
+type Ring struct {
+	At
+	Word bool `parser:"@'ring'"`
+}
+
+// Start starts a part in a place of another part; every place of its first row is then named.
+//
+//	start in body.right_gap
+type Start struct {
+	At
+	In *Ref `parser:"'start' 'in' @@"`
+}
+
+// From starts a part along edges and runs that are there already.
+//
+//	from waistband.foundation
+//	from below yoke.under, yoke.sleeve
+type From struct {
+	At
+	Runs []*FromRun `parser:"'from' @@ ( ',' @@ )*"`
+}
+
+// FromRun is one run of the edge a part starts along.
+type FromRun struct {
+	At
+	Below bool `parser:"@'below'?"`
+	Chain *Cnt `parser:"( 'chain' @@"`
+	Ref   *Ref `parser:"| @@ )"`
+}
+
+// CountOff walks along the edge without working: it sets markers and names sections, and must reach the end.
+//
+//	count off: 2, mark m1, leg, mark m2, 10 as sleeve, mark r1 in next, 5
+type CountOff struct {
+	At
+	Items []*OffItem `parser:"'count' 'off' ':' @@ ( ',' @@ )*"`
+}
+
+// OffItem is a step of a counting off: a marker, or a number of places.
+type OffItem struct {
+	At
+	Mark  *Name `parser:"( 'mark' @@"`
+	Next  bool  `parser:"  ( 'in' @'next' )?"`
+	N     *Cnt  `parser:"| @@ )"`
+	Label *As   `parser:"@@?"`
+}
+
+// Have states counts between rows.
+//
+//	have 54 in back, 38 in sleeve
+type Have struct {
+	At
+	Claims *Claims `parser:"'have' @@"`
+}
+
+// RoundsBegin moves the start of the round to a marker.
+//
+//	rounds begin at inner
+type RoundsBegin struct {
+	At
+	Ref *Ref `parser:"( 'rounds' | 'rows' ) 'begin' 'at' @@"`
+}
+
+// LevelWith ends a spiral so that no step shows.
+//
+//	level with 2 sl st
+type LevelWith struct {
+	At
+	N *Cnt `parser:"'level' 'with' @@ 'sl' 'st'"`
+}
+
+// Close draws the last round together.
+//
+//	close through front loops
+type Close struct {
+	At
+	Loops string `parser:"'close' 'through' ( @( 'front' | 'back' | 'both' ) 'loops' )"`
+}
+
+// FastenOff cuts the yarn.
+//
+//	fasten off
+type FastenOff struct {
+	At
+	Word bool `parser:"@'fasten' 'off'"`
+}
+
+// Repeat works the rows of its block several times.
+//
+//	repeat 4 times … end = 40
+//	repeat rows for 30 cm … end
+type Repeat struct {
+	At
+	For *Val `parser:"'repeat' ( ( 'rows' | 'rounds' ) 'for' @@"`
+	N   *Cnt `parser:"| @@ 'times' )"`
+}
+
+// Only holds statements for some sizes.
+//
+//	only "3 y", "4 y" … end
+type Only struct {
+	At
+	Sizes []*Str `parser:"'only' @@ ( ',' @@ )*"`
+}
+
+// EndClaims is the count that may stand behind the end of a block; it is kept as the last statement of the block.
+//
+//	end = 40
+//	end = + 8 each time
+type EndClaims struct {
+	At
+	Claims *Claims `parser:"'end' '=' @@"`
+}
+
+// ---- Rows -----------------------------------------------------------------------------------------------------------
+
+// Row is a row or round, or several that read the same.
+//
+//	round: dc in each                          = 96
+//	round divide, begin with ch 2: …
+//	4 rounds: [fpdc, bpdc] around
+//	rounds plain for 21 cm, even: dc in each
+//	rounds to 32 cm: dc in each
+//	work divide
+type Row struct {
+	At
+	Head   *RowHead `parser:"@@"`
+	List   *List    `parser:"':' @@"`
+	Claims *Claims  `parser:"( '=' @@ )?"`
+}
+
+// RowHead is what stands before the colon.
+type RowHead struct {
+	At
+	One    string    `parser:"( @( 'round' | 'row' )"`
+	Label  *Name     `parser:"  @@?"`
+	For    string    `parser:"| @( 'rounds' | 'rows' )"`
+	FLabel *Name     `parser:"  @@?"`
+	To     bool      `parser:"  ( @'to' | 'for' )"`
+	Length *Val      `parser:"  @@"`
+	N      *Cnt      `parser:"| @@"`
+	Many   string    `parser:"  @( 'rounds' | 'rows' )"`
+	NLabel *Name     `parser:"  @@? )"`
+	Opts   []*RowOpt `parser:"( ',' @@ )*"`
+}
+
+// RowOpt is an option of a header: how rows are rounded, or how the row begins.
+//
+//	even · odd · up · down · nearest · ties up · ending rs
+//	begin with ch 2 · begin none
+//	with kelp
+type RowOpt struct {
+	At
+	Word   string `parser:"  @( 'even' | 'odd' | 'up' | 'down' | 'nearest' )"`
+	Ties   string `parser:"| 'ties' @( 'up' | 'down' )"`
+	Ending string `parser:"| 'ending' @( 'rs' | 'ws' )"`
+	None   bool   `parser:"| 'begin' ( @'none'"`
+	Chains *Cnt   `parser:"  | 'with' 'ch' @@"`
+	As     *Name  `parser:"    ( 'as' @@ )? )"`
+	Yarn   *Name  `parser:"| 'with' @@"`
+}
+
+// WorkRow works a labelled row again.
+//
+//	work divide
+type WorkRow struct {
+	At
+	Label *Name `parser:"'work' @@"`
+}
+
+// Claims are counts that are stated, to be checked.
+//
+//	= 112 sts, 2 spaces
+type Claims struct {
+	At
+	Items []*Claim `parser:"@@ ( ',' @@ )*"`
+}
+
+// Claim is one stated count.
+//
+//	40 · 112 sts · 24 dc · 4 corners · 54 in back · 124 sts and chains · + 8 each time · multiple of 6 plus 1
+type Claim struct {
+	At
+	Mult *Cnt   `parser:"( 'multiple' 'of' @@"`
+	Plus *Cnt   `parser:"  ( 'plus' @@ )?"`
+	More *Cnt   `parser:"| '+' @@ 'each' 'time'"`
+	N    *Cnt   `parser:"| @@"`
+	Kind *Kinds `parser:"  ( @@"`
+	Name *Name  `parser:"  | @@"`
+	Slip bool   `parser:"  | @'sl' 'st' )?"`
+	In   *Ref   `parser:"  ( 'in' @@ )? )"`
+}
+
+// List is what is worked in a row, in order.
+//
+//	dc to m1 as back, ch 2 as gap, skip to m2
+type List struct {
+	At
+	Items []Item `parser:"@@ ( ',' @@ )*"`
+}
+
+// Item is one instruction of a row.
+type Item interface {
+	Node
+	item()
+}
+
+// As gives what was made, or passed over, a name.
+//
+//	as right_gap
+type As struct {
+	At
+	Name *Name `parser:"'as' @@"`
+}
+
+// ChainItem makes chains.
+//
+//	ch 3
+//	ch 1 as gap
+type ChainItem struct {
+	At
+	N     *Cnt `parser:"'ch' @@"`
+	Label *As  `parser:"@@?"`
+}
+
+// Skip passes places over; they are still there to be worked later.
+//
+//	skip 2 · skip space · skip leg as left · skip to r2 as sleeve = arm · skip rest
+type Skip struct {
+	At
+	Rest   bool    `parser:"'skip' ( @'rest'"`
+	Bound  *Bound  `parser:"| @@"`
+	Space  bool    `parser:"| @( 'space' | 'spaces' )"`
+	N      *Cnt    `parser:"| @@"`
+	Spaces bool    `parser:"  ( @( 'space' | 'spaces' ) | 'st' | 'sts' | 'chain' | 'chains' )? )"`
+	Label  *As     `parser:"@@?"`
+	Stated *Stated `parser:"@@?"`
+}
+
+// Leave ends a short row: what is left stays for later.
+//
+//	leave 6 as step · leave rest
+type Leave struct {
+	At
+	Rest  bool `parser:"'leave' ( @'rest'"`
+	N     *Cnt `parser:"| @@ ( 'st' | 'sts' )? )"`
+	Label *As  `parser:"@@?"`
+}
+
+// Turn turns the work before the end of a round.
+//
+//	turn
+type Turn struct {
+	At
+	Word bool `parser:"@'turn'"`
+}
+
+// Join says how a round is joined when it is not the usual way, or not at all.
+//
+//	join · join with sc · no join
+type Join struct {
+	At
+	No   bool  `parser:"( @'no' 'join'"`
+	Word bool  `parser:"| @'join'"`
+	With *Name `parser:"  ( 'with' @@ )? )"`
+}
+
+// Mark places, moves or removes a marker.
+//
+//	mark r1 · mark r1 in next · mark r1 before next · move r1 to the middle one · unmark r1
+type Mark struct {
+	At
+	Verb string `parser:"@( 'mark' | 'move' | 'unmark' )"`
+	Name *Name  `parser:"@@"`
+	Next bool   `parser:"( 'in' @'next'"`
+	Gap  bool   `parser:"| @'before' 'next'"`
+	To   string `parser:"| 'to' 'the'? @( 'first' | 'middle' | 'last' ) 'one' )?"`
+}
+
+// ChangeYarn goes on with another yarn.
+//
+//	with kelp
+type ChangeYarn struct {
+	At
+	Yarn *Name `parser:"'with' @@"`
+}
+
+// ChartRow works a row of a chart.
+//
+//	from chart wave row 4 · from chart wave row 4 around
+type ChartRow struct {
+	At
+	Chart *Name   `parser:"'from' 'chart' @@"`
+	Row   *Cnt    `parser:"( 'row' @@ )?"`
+	End   *RepEnd `parser:"@@?"`
+}
+
+// Together works a list into one place.
+//
+//	(2 dc, ch 2, 2 dc) in next corner
+type Together struct {
+	At
+	List   *List   `parser:"'(' @@ ')'"`
+	Target *Target `parser:"@@"`
+	With   *Name   `parser:"( 'with' @@ )?"`
+	Label  *As     `parser:"@@?"`
+}
+
+// Bracket repeats a list.
+//
+//	[sc in next 2, inc] 6 times · [fpdc, bpdc] around = 24 times
+type Bracket struct {
+	At
+	List  *List   `parser:"'[' @@ ']'"`
+	End   *RepEnd `parser:"@@"`
+	With  *Name   `parser:"( 'with' @@ )?"`
+	Label *As     `parser:"@@?"`
+}
+
+// Work works stitches. N is the number before the stitch: how many go into one place (for inc, dec and a stitch that
+// draws places together: how many of them are worked).
+//
+//	dc in next 5 · 2 dc in each · dc to m1 · sc2tog · 4 dc together · inc 8 evenly · fptr in each of x crossing front
+type Work struct {
+	At
+	N      *PreCnt `parser:"@@?"`
+	Slip   bool    `parser:"( @'sl' 'st'"`
+	Stitch *Name   `parser:"| @@ )"`
+	Loop   string  `parser:"( @( 'flo' | 'blo' | 'tlo' )"`
+	Third  bool    `parser:"| @'third' 'loop' )?"`
+	Tog    bool    `parser:"@'together'?"`
+	Target *Target `parser:"( @@"`
+	Spread *Spread `parser:"| @@"`
+	End    *RepEnd `parser:"| @@ )?"`
+	Cross  string  `parser:"( 'crossing' @( 'front' | 'back' ) )?"`
+	With   *Name   `parser:"( 'with' @@ )?"`
+	Label  *As     `parser:"@@?"`
+}
+
+// Spread spreads increases or decreases over the row.
+//
+//	inc 8 evenly · dec 6 evenly to m1, centred
+type Spread struct {
+	At
+	N     *Cnt   `parser:"@@ 'evenly'"`
+	How   string `parser:"@( 'alternating' | 'centred' )?"`
+	Bound *Bound `parser:"@@?"`
+}
+
+// RepEnd says how often something is repeated.
+//
+//	6 times · around · across · to m1 · to last 3 · around = 10 times
+type RepEnd struct {
+	At
+	Bound  *Bound  `parser:"( @@"`
+	Full   string  `parser:"| @( 'around' | 'across' )"`
+	N      *Cnt    `parser:"| @@ 'times' )"`
+	Stated *Stated `parser:"@@?"`
+}
+
+// Stated is a number said again, to be checked: = 10 times behind a repeat, = arm behind a skip. It is read by hand,
+// since a count of the row may follow an equals sign too.
+type Stated struct {
+	At
+	N *Cnt
+}
+
+// Bound says how far.
+//
+//	to end · to space · to last 3 · to m1 · to 2 before m1
+type Bound struct {
+	At
+	End    bool    `parser:"'to' ( @'end'"`
+	Space  bool    `parser:"| 'next'? @'space'"`
+	Last   bool    `parser:"| @'last'"`
+	LastN  *Cnt    `parser:"  @@? ( 'st' | 'sts' )?"`
+	Before *BefCnt `parser:"| @@?"`
+	Marker bool    `parser:"  ( @'marker'"`
+	Ref    *Ref    `parser:"  | @@ ) )"`
+}
+
+// Kinds says what counts as a place.
+//
+//	st · space · st and space · st and chain · spaces of 2 · gaps · left
+type Kinds struct {
+	At
+	A  string `parser:"@( 'st' | 'sts' | 'space' | 'spaces' | 'chain' | 'chains' | 'gap' | 'gaps' | 'left' )"`
+	B  string `parser:"( 'and' @( 'space' | 'spaces' | 'chain' | 'chains' ) )?"`
+	Of *Cnt   `parser:"( 'of' @@ )?"`
+}
+
+// Target says where.
+type Target struct {
+	At
+	In      *In     `parser:"  'in' @@"`
+	Between *InEach `parser:"| 'between' 'each' @@"`
+	Prep    string  `parser:"| @( 'below' | 'beside' )"`
+	Each    bool    `parser:"  @'each'? 'of'?"`
+	Run     *Ref    `parser:"  @@"`
+	Through *Ref    `parser:"| 'through' 'each' 'and' @@"`
+}
+
+// In is a place to work into.
+//
+//	in next 5 · in each st and space · in first · in last 2 · in same · in ring · in marker · in this gap · in corner.2
+type In struct {
+	At
+	Next   *InNext `parser:"  'next' @@"`
+	Each   *InEach `parser:"| 'each' @@"`
+	First  bool    `parser:"| @'first' ( 'st' )?"`
+	Last   bool    `parser:"| @'last'"`
+	LastN  *Cnt    `parser:"  @@? ( 'st' | 'sts' )?"`
+	Same   bool    `parser:"| @'same' ( 'st' )?"`
+	Ring   bool    `parser:"| @'ring'"`
+	Marker bool    `parser:"| @'marker'"`
+	Gap    bool    `parser:"| @'this' 'gap'"`
+	Run    *Ref    `parser:"| @@"`
+}
+
+// InNext is the next place, or the next n.
+//
+//	in next · in next 5 · in next 5 chains · in next space of 2 · in next corner · in next st 2 rows below
+type InNext struct {
+	At
+	N     *Cnt   `parser:"@@?"`
+	Kinds *Kinds `parser:"( @@"`
+	Ref   *Ref   `parser:"| @@ )?"`
+	Depth *Cnt   `parser:"( @@ ( 'row' | 'rows' | 'round' | 'rounds' ) 'below' )?"`
+}
+
+// InEach is every place up to a bound.
+//
+//	in each · in each st and chain to m1 · in each of next 3 · in each of body.right · in each left
+type InEach struct {
+	At
+	OfNext *Cnt   `parser:"( 'of' 'next' @@ ( 'st' | 'sts' | 'chain' | 'chains' )?"`
+	Kinds  *Kinds `parser:"| @@"`
+	Ref    *Ref   `parser:"| 'of'? @@ )?"`
+	Bound  *Bound `parser:"@@?"`
+}
+
+// ---- Finishing and measures -----------------------------------------------------------------------------------------
+
+// Finish opens the finishing.
+//
+//	finish … end
+type Finish struct {
+	At
+	Word bool `parser:"@'finish'"`
+}
+
+// Sew sews one run to another.
+//
+//	sew front.side to back.side within 1 cm
+type Sew struct {
+	At
+	A      *Ref `parser:"'sew' @@ 'to'"`
+	B      *Ref `parser:"@@"`
+	Within *Val `parser:"( 'within' @@ )?"`
+}
+
+// Cord makes a cord, and says where it runs.
+//
+//	cord with kelp, length fit.waist + 60 cm, through waistband round 2
+type Cord struct {
+	At
+	Yarn    *Name `parser:"'cord' 'with' @@"`
+	Length  *Val  `parser:"( ',' 'length' @@ )?"`
+	Through *Ref  `parser:"( ',' 'through' @@"`
+	Row     *Cnt  `parser:"  ( ( 'row' | 'round' ) @@ )? )?"`
+}
+
+// Pompom makes pompoms.
+//
+//	pompom with kelp, 7 cm, 120 wraps
+type Pompom struct {
+	At
+	Yarn  *Name `parser:"'pompom' 'with' @@"`
+	Size  *Val  `parser:"',' @@"`
+	Wraps *Cnt  `parser:"',' @@ 'wraps'"`
+}
+
+// Button sews buttons on, one for each place of a label, or a number of them.
+//
+//	button 12 mm for buttonholes
+//	button 12 mm, 3
+type Button struct {
+	At
+	Size *Val `parser:"'button' @@"`
+	For  *Ref `parser:"( 'for' @@"`
+	N    *Cnt `parser:"| ',' @@ )?"`
+}
+
+// Plain finishing.
+//
+//	weave in ends · block
+type PlainFinish struct {
+	At
+	Word string `parser:"( @'weave' 'in' 'ends' | @'block' )"`
+}
+
+// MeasureBlock opens the measures.
+//
+//	measure … end
+type MeasureBlock struct {
+	At
+	Word bool `parser:"@'measure'"`
+}
+
+// Measure is one measure of the finished piece, with the wearer's measure it must suit or the length wanted.
+//
+//	hips = around body at row 2 fits fit.hips ease 0 to 6 cm
+//	thigh en "Thigh, around" es "Muslo, contorno" = around right_leg at row 1
+//	length = height of back wanted 32 (33, 34) cm within 1 cm
+type Measure struct {
+	At
+	Name   *Name `parser:"@@"`
+	Text   []*Bi `parser:"@@* '='"`
+	Value  *Val  `parser:"@@"`
+	Fits   *Ref  `parser:"( 'fits' @@"`
+	Lo     *Val  `parser:"  'ease' @@"`
+	Hi     *Val  `parser:"  'to' @@ )?"`
+	Wanted *Val  `parser:"( 'wanted' @@"`
+	Within *Val  `parser:"  'within' @@ )?"`
+}
+
+func (*Pattern) statement()      {}
+func (*Title) statement()        {}
+func (*By) statement()           {}
+func (*Edition) statement()      {}
+func (*Level) statement()        {}
+func (*Terms) statement()        {}
+func (*Languages) statement()    {}
+func (*Kind) statement()         {}
+func (*Prose) statement()        {}
+func (*Sizes) statement()        {}
+func (*SizeNames) statement()    {}
+func (*Age) statement()          {}
+func (*Fit) statement()          {}
+func (*Shown) statement()        {}
+func (*Gauge) statement()        {}
+func (*GaugeLine) statement()    {}
+func (*Hook) statement()         {}
+func (*Yarn) statement()         {}
+func (*YarnName) statement()     {}
+func (*Weight) statement()       {}
+func (*Fibre) statement()        {}
+func (*Ball) statement()         {}
+func (*Swatch) statement()       {}
+func (*Let) statement()          {}
+func (*Group) statement()        {}
+func (*Stitch) statement()       {}
+func (*Takes) statement()        {}
+func (*Abbr) statement()         {}
+func (*Chart) statement()        {}
+func (*Legend) statement()       {}
+func (*Part) statement()         {}
+func (*Call) statement()         {}
+func (*Base) statement()         {}
+func (*Begin) statement()        {}
+func (*Style) statement()        {}
+func (*FirstSide) statement()    {}
+func (*Make) statement()         {}
+func (*Chain) statement()        {}
+func (*Foundation) statement()   {}
+func (*Ring) statement()         {}
+func (*Start) statement()        {}
+func (*From) statement()         {}
+func (*CountOff) statement()     {}
+func (*Have) statement()         {}
+func (*RoundsBegin) statement()  {}
+func (*LevelWith) statement()    {}
+func (*Close) statement()        {}
+func (*FastenOff) statement()    {}
+func (*Repeat) statement()       {}
+func (*Only) statement()         {}
+func (*EndClaims) statement()    {}
+func (*Row) statement()          {}
+func (*WorkRow) statement()      {}
+func (*Finish) statement()       {}
+func (*Sew) statement()          {}
+func (*Cord) statement()         {}
+func (*Pompom) statement()       {}
+func (*Button) statement()       {}
+func (*PlainFinish) statement()  {}
+func (*MeasureBlock) statement() {}
+func (*Measure) statement()      {}
+
+func (*ChainItem) item()  {}
+func (*Skip) item()       {}
+func (*Leave) item()      {}
+func (*Turn) item()       {}
+func (*Join) item()       {}
+func (*Mark) item()       {}
+func (*ChangeYarn) item() {}
+func (*ChartRow) item()   {}
+func (*Together) item()   {}
+func (*Bracket) item()    {}
+func (*Work) item()       {}
