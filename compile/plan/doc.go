@@ -1,0 +1,6 @@
+// Package plan holds the checked pattern: what the compiler knows and the renderers print. It is types only.
+//
+// Every number a page shows is here already, one for each size; renderers do no arithmetic on stitches. Nothing here
+// depends on the syntax of the source or on the look of a page. A pattern reaches a renderer only if it was checked
+// without an error.
+package plan

@@ -1,0 +1,424 @@
+package plan
+
+import (
+	"ovillo/compile/stitch"
+	"ovillo/lang/source"
+)
+
+// Style says how a part is worked.
+type Style uint8
+
+// The styles.
+const (
+	Rows         Style = iota // back and forth
+	JoinedRounds              // each round joined, not turned
+	TurnedRounds              // each round joined and turned
+	SpiralRounds              // never joined
+)
+
+// Part is what is worked in one go.
+type Part struct {
+	Name       string
+	Title      Text
+	Called     Text // its name inside a sentence, with the article ("the body", "el cuerpo"); nil if not given
+	Make       int  // how many are made; 1 as a rule
+	Style      Style
+	FirstWrong bool // row 1 shows the wrong side
+	Yarn       int  // index into Yarns, -1 if the pattern names none
+	Hook       Length
+	Markers    []Marker
+	Start      Start
+	Steps      []Step
+	Span       source.Span
+
+	// Worked is the fabric row by row, for each size: what counts and drawings need.
+	Worked [][]RowFact
+	// From says on which other parts this one grows, one entry a run; empty for a part that starts by itself.
+	From []Origin
+}
+
+// Marker is a stitch marker of a part. Number is how it is printed: marker 1.
+type Marker struct {
+	Name   string
+	Called Text
+	Number int
+}
+
+// StartKind says how a part starts.
+type StartKind uint8
+
+// The starts.
+const (
+	StartChain      StartKind = iota + 1 // ch N
+	StartJoined                          // ch N, joined into a ring
+	StartBothSides                       // ch N, worked along both sides
+	StartRing                            // adjustable ring
+	StartChainRing                       // ch N, joined, worked into the ring
+	StartFoundation                      // N foundation stitches (Form)
+	StartFoundationJoined
+	StartFrom // along runs of other parts
+	StartIn   // in one place of another part
+)
+
+// Start is how a part starts.
+type Start struct {
+	Kind  StartKind
+	N     Nums        // chains or stitches that are worked into
+	Extra int         // chains added in print for the beginning of row 1
+	Form  stitch.Form // StartFoundation
+	Runs  []Ref       // StartFrom, StartIn: where the yarn is joined
+	Fresh bool        // yarn is joined here (it does not hang there already)
+	Yarn  int
+}
+
+// Step is one printed step of a part.
+type Step interface{ step() }
+
+// Row is a row, or several in a run that read the same.
+type Row struct {
+	First, Last Nums // numbers of the first and last row, Absent in a size that does not work it
+	Times       Nums // how many rows
+	Label       string
+	Called      Text // printed name of the row, nil if it has none
+	For         Sizes
+	Wrong       bool // the wrong side faces (only meaningful where Sided)
+	Sided       bool // the side is worth saying (work in rows or turned rounds, one row)
+	Begin       Begin
+	Work        []Instr
+	Join        Join
+	Turn        bool
+	Counts      []Count // after the row (the last of the run)
+	Yarn        int     // yarn the row starts with
+	NewYarn     bool    // that yarn is not the one in hand: it is joined here
+	Tall        Lengths // height of the part after the run, where the source asked for a length; else nil
+	Span        source.Span
+}
+
+// Block is several rows worked over and over.
+type Block struct {
+	Times       Nums
+	First, Last Nums
+	Rows        []*Row // numbers of the first pass
+	Counts      []Count
+	For         Sizes
+	Tall        Lengths
+	Span        source.Span
+}
+
+// CountOff places markers along a finished row without working.
+type CountOff struct {
+	Items []OffItem
+	For   Sizes
+	Span  source.Span
+}
+
+// OffItem is one step of a counting off: N places (named or not), or a marker.
+type OffItem struct {
+	N      Nums // nil for a marker
+	Called Text // the section's printed name
+	Label  string
+	Marker int // index into Part.Markers, -1 if this item counts
+	InNext bool
+}
+
+// Fasten ends the part: fasten off, level a spiral (Slip > 0), or draw the last round together.
+type Fasten struct {
+	Off   bool
+	Slip  int
+	Close string // "", "front", "back", "both": through these loops
+	For   Sizes
+}
+
+// MoveStart moves the start of the round to a marker.
+type MoveStart struct {
+	Marker int
+	Moved  Nums // places passed
+	For    Sizes
+}
+
+// NoteStep is prose between rows.
+type NoteStep struct {
+	Prose Prose
+	For   Sizes
+}
+
+// Counted states counts between rows: "You now have".
+type Counted struct {
+	Counts []Count
+	For    Sizes
+}
+
+func (*Row) step()       {}
+func (*Block) step()     {}
+func (*CountOff) step()  {}
+func (*Fasten) step()    {}
+func (*MoveStart) step() {}
+func (*NoteStep) step()  {}
+func (*Counted) step()   {}
+
+// Begin is the beginning chain of a row.
+type Begin struct {
+	Chains     int  // 0: none
+	Counts     bool // it is the first stitch of the row
+	As         stitch.ID
+	Throughout bool // first time in the pattern: "here and throughout"
+	// FromHook is set in a row worked into a new chain: the first stitch goes into the n-th chain from the hook. Skipped
+	// is then how many chains are passed over (and count as the first stitch if Counts).
+	FromHook int
+	Skipped  int
+	// And is a chain that follows at once and is printed with it: ch 4, counts as dc and ch 1.
+	And int
+}
+
+// Join is how a round is closed.
+type Join struct {
+	Kind JoinKind
+	Into JoinInto
+	Form stitch.Form // the first stitch joined to; for JoinWith the stitch that joins
+	Nth  int         // IntoChain: the chain of the beginning chain, counted from its start
+}
+
+// JoinKind says how.
+type JoinKind uint8
+
+// The joins.
+const (
+	NoJoin JoinKind = iota
+	JoinSlip
+	JoinWith
+)
+
+// JoinInto says into what.
+type JoinInto uint8
+
+// What a join goes into.
+const (
+	IntoFirst JoinInto = iota // the first stitch
+	IntoChain                 // the top of the beginning chain
+)
+
+// Op says what an instruction does.
+type Op uint8
+
+// The instructions.
+const (
+	Work      Op = iota + 1 // Per stitches of Form in each of N places
+	Decrease                // N times Form, which draws Form.Together places into one
+	Chains                  // N chains
+	SkipOver                // N places passed over
+	LeaveRest               // N places left for later
+	TurnWork                // turn
+	Repeat                  // Body, N times in all
+	InOne                   // Body, all into one place, for each of N places
+	SpreadOut               // shaping spread over the row, see Spread
+	PlaceMark               // marker Marker
+	MoveMark
+	RemoveMark
+	ChangeTo // go on with Yarn
+	SlipOver // N slip stitches that only carry the yarn on; not counted
+)
+
+// Reach says how the instruction says how far it goes, or where.
+type Reach uint8
+
+// How far, or where.
+const (
+	Next        Reach = iota // the next N
+	ToEnd                    // each to the end of the row or round
+	ToMark                   // each to Marker (Before places before it)
+	ToLast                   // each to the last Last
+	ToLabel                  // each to Ref
+	ToSpace                  // each to the next space
+	Times                    // Repeat: N times as written
+	First                    // the first place again
+	Last                     // the last N
+	Same                     // the place last worked into
+	InRing                   // the ring
+	InMarked                 // the marked place
+	InGapHere                // the gap between the stitches where the hook is
+	At                       // Ref, a place or each place of a run
+	BelowOf                  // what the stitches of Ref were worked into
+	BesideOf                 // the side of a stitch of Ref
+	ThroughBoth              // each next place together with the matching place of Ref
+)
+
+// PlaceKind says what is worked into.
+type PlaceKind uint8
+
+// The kinds of place.
+const (
+	Stitch        PlaceKind = iota
+	FoundationCh            // the chains of a foundation
+	ChainFromBack           // the other side of chains
+	Space                   // chain spaces, whole
+	StitchSpace             // stitches and spaces, each space as one
+	StitchChain             // stitches and each chain of a space
+	Gap                     // between two stitches
+	Unworked                // places left in an earlier row
+	RowEnd                  // ends of rows
+	RingPlace
+	PostBelow // post or top of the stitch Deep rows below
+)
+
+// Instr is one instruction of a row with its numbers for every size.
+type Instr struct {
+	Op     Op
+	Form   stitch.Form
+	Per    Nums // stitches in one place; nil: 1
+	N      Nums // places, chains, times …; Absent where the instruction is not worked, 0 where there is nothing to do
+	Reach  Reach
+	Over   PlaceKind
+	Chains Nums // chains of the space worked into, where it is a space and all are alike; else nil
+	Last   Nums // ToLast
+	Before Nums // ToMark
+	Deep   int  // rows below
+	Marker int  // index into Part.Markers; -1 if none
+	Where  MarkWhere
+	Ref    *Ref
+	Body   []Instr
+	Spread *Spread
+	Cross  Cross
+	Yarn   int // -1: the yarn in hand
+	Label  string
+	Called Text // printed name of what is made or passed over
+	// AfterBegin: a beginning chain stands for the first stitch; N has been lessened by it. If N was only that one, the
+	// instruction is not printed at all.
+	AfterBegin bool
+}
+
+// MarkWhere says where a marker goes.
+type MarkWhere uint8
+
+// Where a marker goes.
+const (
+	LastMade MarkWhere = iota // the stitch last made
+	NextOne                   // the next stitch
+	GapHere                   // between the stitch last made and the next
+	FirstOne                  // the first, middle or last of the stitches just made in one place
+	MiddleOne
+	LastOne
+)
+
+// Cross says how stitches of a cable pass the ones skipped.
+type Cross uint8
+
+// The crossings.
+const (
+	NoCross Cross = iota
+	CrossFront
+	CrossBack
+)
+
+// Spread is shaping spread evenly: Long[i] times a group with LongPlain[i] plain stitches before the shaping, then Short
+// times one with ShortPlain; Form is the stitch. Increase says two in one place, else two places drawn together.
+type Spread struct {
+	Increase          bool
+	Long, LongPlain   Nums
+	Short, ShortPlain Nums
+	Before, After     Nums // plain stitches before and after, for centred shaping
+	Alternating       bool
+}
+
+// RefKind says what a name stands for.
+type RefKind uint8
+
+// What a name can stand for.
+const (
+	RefStitches   RefKind = iota + 1 // stitches that were made
+	RefSpace                         // chains that were made
+	RefSkipped                       // places that were passed over or left
+	RefEdge                          // the last row of a part
+	RefFoundation                    // the other side of a part's start
+	RefRow                           // a row of a part
+	RefSection                       // what lies between two markers
+)
+
+// Pick says which place of a run is meant.
+type Pick uint8
+
+// Which place.
+const (
+	Whole   Pick = iota // the run as a whole; in a space: the space
+	EachOf              // its places one by one
+	FirstOf             // the first place
+	LastOf              // the last
+	NthOf               // the place number Ref.Nth
+)
+
+// Ref is a place or run that is reached by name.
+type Ref struct {
+	Kind   RefKind
+	Part   int  // index into Parts
+	Own    bool // it belongs to the part at hand
+	Label  string
+	Called Text // printed name, with article; nil if the source gives none
+	Pick   Pick
+	Nth    int
+	Row    Nums        // number of the row where it was made; nil for an edge or foundation
+	Count  Nums        // how many places
+	Chains Nums        // RefSpace: chains
+	Form   stitch.Form // the stitch, where all are alike; else the zero Form
+	Below  bool        // its other side
+}
+
+// CountKind says what is counted.
+type CountKind uint8
+
+// What is counted.
+const (
+	CountSts    CountKind = iota // stitches of any kind
+	CountForm                    // stitches of Form
+	CountSpaces                  // chain spaces of Chains chains (0: of different sizes)
+	CountChains                  // chains of a start
+	CountIn                      // stitches in a section or kind of place
+)
+
+// Count is a count that prints after a row.
+type Count struct {
+	Kind   CountKind
+	Form   stitch.Form
+	Chains int
+	Label  string
+	Called Text
+	N      Nums
+}
+
+// Origin says where a part grows on another: along places From to To of an edge of Of places, in the row Row (0: its
+// start) of part Part. All per size.
+type Origin struct {
+	Kind         RefKind
+	Part         int
+	Label        string
+	Row          Nums
+	From, To, Of Nums
+}
+
+// Texture tells drawings what a row looks like.
+type Texture uint8
+
+// Textures.
+const (
+	Plain Texture = iota
+	Rib           // post stitches in columns
+	Lace          // spaces
+)
+
+// RowFact is one row of one size as it was worked.
+type RowFact struct {
+	Number   int // as printed
+	Label    string
+	Stitches int // with a beginning chain that counts
+	Spaces   int
+	Chains   int // in the spaces
+	Slips    int
+	Taken    int    // places of the edge below that were worked into
+	Passed   int    // skipped, passed or left
+	Width    Length // of the row, by the gauge; NoLength if the gauge is missing
+	Height   Length // of the row
+	Closed   bool   // a round
+	Wrong    bool   // the wrong side faces
+	Yarn     int    // the yarn most of it is made of
+	Texture  Texture
+	Tall     stitch.ID // its tallest stitch
+	ByForm   map[stitch.Form]int
+}

@@ -1,0 +1,206 @@
+package plan
+
+import (
+	"ovillo/compile/stitch"
+	"ovillo/lang/source"
+)
+
+// Pattern is a checked pattern.
+type Pattern struct {
+	Name      string // identifier of the source, also the usual name of the output file
+	Title     Text
+	By        string
+	Edition   int
+	Date      string // of the edition, "2026-03" or ""
+	Level     string // basic, easy, intermediate, complex or ""
+	Kind      string // what is made: trousers, hat … ; "" unknown
+	UKTerms   bool   // the source used United Kingdom terms (the page may use either)
+	Languages []string
+	Intro     Prose
+	Notes     []Prose
+	Care      Prose
+	Licence   Prose
+	Changes   Prose
+
+	Sizes    []Size
+	Shown    int // index of the size that is drawn
+	Body     []BodyMeasure
+	Gauges   []Gauge
+	Hooks    []Length // all hooks used, the main one first
+	Yarns    []Yarn
+	Own      []OwnStitch
+	Parts    []*Part
+	Finish   []Finishing
+	Measures []Measure
+	Notions  Notions
+	Cautions []Caution
+	Stitches []stitch.Form // every form that is printed, in the order of first use
+
+	Source []byte // the source text, for embedding
+}
+
+// Size is one size. Names holds its name in each language; AgeFrom and AgeTo are in months, -1 if not known.
+type Size struct {
+	Name  string
+	Names Text
+	Age   int
+}
+
+// BodyMeasure is a measure of the wearer: fit.waist.
+type BodyMeasure struct {
+	Name   string
+	Values Lengths
+}
+
+// Gauge says how many stitches and rows of a stitch measure Over. Sts and Rows are in thousandths.
+type Gauge struct {
+	Stitch    stitch.ID
+	Over      Length
+	Sts, Rows int64 // thousandths; Rows 0: not given
+}
+
+// Yarn is one yarn with the amount each size needs.
+type Yarn struct {
+	Name        string
+	Names       Text
+	Weight      string // class by the standard names: light, medium …; "" not given
+	Fibre       []Share
+	BallWeight  int64        // milligrams, 0 if not given
+	BallLength  Length       // 0 if not given
+	Amount      []YarnAmount // one a size; nil if it cannot be estimated
+	WhyNoAmount string       // "swatch", "gauge" or "" : what is missing
+	SwatchSts   int          // the swatch the estimate rests on
+	SwatchRows  int
+}
+
+// Share is a fibre and its percentage.
+type Share struct {
+	Fibre   string
+	Percent int
+}
+
+// YarnAmount is what one size needs, the allowance included.
+type YarnAmount struct {
+	Milligrams int64
+	Length     Length // NoLength if the ball gives none
+	Balls      int    // 0 if the ball is not known
+}
+
+// OwnStitch is a stitch of the designer's own.
+type OwnStitch struct {
+	ID           stitch.ID
+	Names, Abbr  Text
+	Takes, Makes int
+	Tall         stitch.ID
+	How          Prose
+}
+
+// Prose is Markdown in each language; {name} in it stands for a value.
+type Prose struct {
+	Text   Text
+	Values map[string]Value
+	Spans  map[string]source.Span
+}
+
+// Empty reports whether there is no text in any language.
+func (p Prose) Empty() bool { return len(p.Text) == 0 }
+
+// Value is a value that prose puts in: counts or lengths, one a size. The one that is not nil holds.
+type Value struct {
+	Counts  Nums
+	Lengths Lengths
+}
+
+// Measure is a measure of the finished piece.
+type Measure struct {
+	Name   string // identifier: hips
+	Text   Text   // printed name if the source gives one; else the words of the language for Name
+	Letter string // A, B, C … as on the drawing; "" if it is not drawn
+	Values Lengths
+	Fits   *Fit
+	Wanted Lengths // nil if none
+	// Of says where the measure is taken: one entry for each term of a sum.
+	Of []MeasuredOn
+}
+
+// Fit compares a measure with the wearer. Ease is finished minus body.
+type Fit struct {
+	Body   string
+	Values Lengths
+	Ease   Lengths
+	Lo, Hi Length
+}
+
+// MeasureKind says what is measured of a part.
+type MeasureKind uint8
+
+// The kinds of measure.
+const (
+	Around MeasureKind = iota + 1 // once around a tube, at a round
+	Height                        // along the rows
+	Width                         // across a flat piece, at a row
+	Long                          // length of a run
+)
+
+// MeasuredOn is one term of a measure.
+type MeasuredOn struct {
+	Kind  MeasureKind
+	Part  int  // index into Parts
+	Row   Nums // for Around and Width: the row; nil: the widest
+	Minus bool
+}
+
+// Notions are the things needed besides yarn and hook.
+type Notions struct {
+	Markers int // the most in use at one time, the marker of a spiral's first stitch included
+	Needle  bool
+	Buttons []Buttons
+	Pin     bool // something to thread a cord
+}
+
+// Buttons of one size of button.
+type Buttons struct {
+	Size Length
+	N    Nums
+}
+
+// Caution is a caution that prints, with its source.
+type Caution struct {
+	ID       string // row of the rule table
+	Severity string // error, warn or caution
+	Text     Text
+	Source   string // standard or authority, as printed
+	Basis    string // how well the source was read, in the table's words
+	Step     int    // index into Finish of the step it belongs to, -1 if none
+	For      Sizes
+}
+
+// Finishing is one step of the finishing.
+type Finishing struct {
+	Kind    FinishKind
+	Prose   Prose   // FreeStep
+	Yarn    int     // Cord, Pompom
+	Length  Lengths // Cord, Pompom (its diameter)
+	Chains  Nums    // Cord: chains to make, nil if no gauge tells
+	Through *Ref    // Cord: the row it runs through; A of a seam
+	To      *Ref    // Sew: the other run
+	Row     Nums    // Cord: row it runs through
+	Wraps   int     // Pompom
+	Free    Lengths // Cord: each free end with the piece laid open; nil if not known
+	Buttons Buttons // Button
+	Span    source.Span
+}
+
+// FinishKind says what a step of the finishing does.
+type FinishKind uint8
+
+// The kinds of finishing.
+const (
+	FreeStep FinishKind = iota + 1
+	SewRuns
+	MakeCord
+	MakePompom
+	SewButtons
+	WeaveEnds
+	BlockPiece
+)

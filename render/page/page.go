@@ -1,0 +1,132 @@
+// Package page is the page model: finished pages as plain data. Layout makes it, the PDF writer (and a text dump for
+// tests) reads it. All lengths are millimetres, x to the right and y downwards from the top left corner of the sheet,
+// but type sizes, which are points.
+package page
+
+// Face is one of the embedded faces.
+type Face uint8
+
+// The faces of a document.
+const (
+	Sans      Face = iota // text
+	SansBold              // semibold
+	Serif                 // titles
+	SerifBold             // semibold
+)
+
+// Document is a laid-out document.
+type Document struct {
+	Pages      []Page
+	Outline    []Outline
+	Root       *Elem // structure tree; nil for an untagged document
+	Title      string
+	Author     string
+	Subject    string
+	Keywords   string
+	Lang       string // main language: en-US
+	Created    string // date of the edition, "2026-03-01"; fixes the dates of the file
+	Source     []byte // attached under SourceName if not nil
+	SourceName string
+}
+
+// Outline is a bookmark.
+type Outline struct {
+	Title string
+	Level int // 1 is the top
+	Page  int // from 0
+	Y     float64
+}
+
+// Page is one sheet.
+type Page struct {
+	W, H  float64
+	Items []Item
+	Label string // printed number
+}
+
+// Item is something on a page.
+type Item interface{ item() }
+
+// Glyphs is a run of text in one face on one line. Its width is what package font measures.
+type Glyphs struct {
+	X, Base float64 // start of the baseline
+	Size    float64 // points
+	Face    Face
+	Text    string
+	Color   Color
+	Track   float64 // extra space between letters, in ems
+	Elem    *Elem   // the structure element it belongs to; nil: an artifact (header, footer, ornament)
+	Actual  string  // replacement text, "" if none
+	Expand  string  // expansion of an abbreviation
+	Angle   float64 // degrees counter-clockwise, round (X, Base); 0 as a rule
+}
+
+// Path is a line or an area.
+type Path struct {
+	Cmds   []Cmd
+	Stroke *Color // nil: no line
+	Width  float64
+	Dash   []float64
+	Round  bool // round ends and joins
+	Fill   *Color
+	Elem   *Elem // nil: artifact
+}
+
+// Picture is a photograph.
+type Picture struct {
+	X, Y, W, H float64
+	Data       []byte // PNG or JPEG, checked by the caller
+	Format     string // "png" or "jpeg"
+	Elem       *Elem
+}
+
+// Anchor makes a rectangle a link to an address or to a place in the document.
+type Anchor struct {
+	X, Y, W, H float64
+	URI        string
+	Page       int // from 0, if URI is empty
+	DestY      float64
+	Label      string
+	Elem       *Elem
+}
+
+func (Glyphs) item()  {}
+func (Path) item()    {}
+func (Picture) item() {}
+func (Anchor) item()  {}
+
+// Color is red, green and blue from 0 to 1.
+type Color [3]float64
+
+// Black is the colour of all text.
+var Black = Color{0, 0, 0}
+
+// Cmd is a step of a path.
+type Cmd struct {
+	Op byte // M L C Z
+	P  [3]Point
+}
+
+// Point is a place on the page.
+type Point struct{ X, Y float64 }
+
+// Elem is an element of the structure tree, by the standard structure types: Document, Sect, H1, H2, P, L, LI, Lbl,
+// LBody, Table, TR, TH, TD, Figure, Span, Link, Note.
+type Elem struct {
+	Tag   string
+	Lang  string
+	Alt   string
+	Scope string      // TH: Row, Column or Both
+	Box   *[4]float64 // Figure: x, y, w, h in millimetres on its page
+	Kids  []*Elem     // in reading order; text belongs to an element through its items
+	Span  [2]int      // TH, TD: rows and columns spanned; 0 means 1
+}
+
+// New adds a child.
+func (e *Elem) New(tag string) *Elem {
+	c := &Elem{Tag: tag}
+	if e != nil {
+		e.Kids = append(e.Kids, c)
+	}
+	return c
+}
