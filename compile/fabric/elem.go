@@ -1,0 +1,75 @@
+package fabric
+
+import "ovillo/compile/stitch"
+
+// ID names an element of a fabric: a stitch, a chain space, a ring. IDs are given in the order of making.
+type ID int32
+
+// Kind says what an element of an edge is.
+type Kind uint8
+
+// The kinds of element.
+const (
+	Stitch Kind = iota // a stitch, or one chain of a foundation (its form is then ch)
+	Space              // an unbroken run of chains between two stitches
+	Slip               // a slip stitch: never on an edge, but it can be named
+	Ring
+)
+
+// Aspect says which side of an element is meant.
+type Aspect uint8
+
+// The aspects.
+const (
+	Top       Aspect = iota // the top of a stitch; a space as a whole
+	GapAfter                // between it and the next
+	OtherSide               // what lies below: the foot of a stitch, a chain from its other side
+	Before                  // the side of a stitch before it
+	After                   // the side after it
+	OneChain                // one chain of a space: Place.Sub
+)
+
+// Place is something a hook can go into.
+type Place struct {
+	ID  ID
+	Asp Aspect
+	Sub int32
+}
+
+// Elem is an element of the fabric.
+type Elem struct {
+	Kind   Kind
+	Form   stitch.Form
+	N      int32 // Space: its chains
+	Into   Place // first place it was worked into; ID -1 if none
+	Into2  Place // last place, for a stitch that draws several together
+	Row    int32 // serial number of the row that made it
+	Yarn   int32
+	Facing bool // made with the wrong side facing
+}
+
+var nowhere = Place{ID: -1}
+
+// Fabric is all the fabric of one size.
+type Fabric struct {
+	Size  int // index of the size: which number of an Op holds
+	Elems []Elem
+	Parts map[string]*Part
+	Limit int // most elements allowed; 0: no limit
+
+	rows int32
+	used map[ID]int // how often an element was worked into by name or from another part
+}
+
+// New makes an empty fabric for size number z.
+func New(z, limit int) *Fabric {
+	return &Fabric{Size: z, Limit: limit, Parts: map[string]*Part{}, used: map[ID]int{}}
+}
+
+func (f *Fabric) add(e Elem) ID {
+	f.Elems = append(f.Elems, e)
+	return ID(len(f.Elems) - 1)
+}
+
+// Used reports how often an element was worked into by name or as part of another edge.
+func (f *Fabric) Used(id ID) int { return f.used[id] }

@@ -1,0 +1,356 @@
+package fabric
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
+
+const slip = stitch.Slip
+
+// work makes Per stitches in each place of the target.
+func (r *row) work(op *Op) (int, *Fault) {
+	per := r.num(op.Per, 1)
+	if r.group != nil {
+		if op.Target.Kind != Next && op.Target.Kind != Same {
+			return 0, fault(Nested, 0, 0, "")
+		}
+		n := r.num(op.N, 1)
+		for i := 0; i < n*per; i++ {
+			if f := r.stitch(op, *r.group); f != nil {
+				return 0, f
+			}
+		}
+		return n, nil
+	}
+	if op.Label != "" && op.Form.ID == slip {
+		r.name(op.Label, nil, true)
+	}
+	return r.each(op, per == 1, func(p Place) *Fault {
+		r.from = len(r.made)
+		for i := 0; i < per; i++ {
+			if f := r.stitch(op, p); f != nil {
+				return f
+			}
+		}
+		if op.Label != "" && op.Form.ID == slip {
+			r.name(op.Label, []ID{p.ID}, true)
+		}
+		return nil
+	})
+}
+
+// stitch makes one stitch in a place.
+func (r *row) stitch(op *Op, p Place) *Fault {
+	k := Stitch
+	if op.Form.ID == slip {
+		k = Slip
+	}
+	return r.make(Elem{Kind: k, Form: op.Form, Into: p, Into2: p})
+}
+
+// inOne works a list into each place of the target.
+func (r *row) inOne(op *Op) (int, *Fault) {
+	if r.group != nil {
+		return 0, fault(Nested, 0, 0, "")
+	}
+	return r.each(op, false, func(p Place) *Fault {
+		r.from = len(r.made)
+		r.apart = true
+		r.group = &p
+		f := r.list(op.Body)
+		r.group = nil
+		return f
+	})
+}
+
+// draw makes N stitches, each of which draws several places into one.
+func (r *row) draw(op *Op) (int, *Fault) {
+	if r.group != nil {
+		return 0, fault(Nested, 0, 0, "")
+	}
+	n := r.num(op.N, 1)
+	for k := 0; k < n; k++ {
+		if f := r.drawOne(op); f != nil {
+			return 0, f
+		}
+	}
+	return n, nil
+}
+
+func (r *row) drawOne(op *Op) *Fault {
+	var first, last Place
+	takes := op.Target.Takes
+	if takes == 0 {
+		takes = Stitches
+	}
+	for j := 0; j < op.Form.Together; j++ {
+		if r.drawing = j > 0; r.drawing {
+			r.settle() // a marker between places that are drawn together has no place of its own
+		}
+		p, f := r.take(takes, -1, false)
+		if f != nil {
+			r.drawing = false
+			if f.Kind == TooFew {
+				f.Need, f.Have = op.Form.Together, j
+			}
+			return f
+		}
+		if j == 0 {
+			first = p
+		}
+		last = p
+	}
+	r.drawing = false
+	r.from = len(r.made)
+	if f := r.make(Elem{Kind: Stitch, Form: op.Form, Into: first, Into2: last}); f != nil {
+		return f
+	}
+	r.last, r.worked = last, true
+	r.settle()
+	return nil
+}
+
+// repeat carries out its body N times, or until the bound is met exactly.
+func (r *row) repeat(op *Op) (int, *Fault) {
+	if op.N != nil {
+		n := r.num(op.N, 0)
+		for i := 0; i < n; i++ {
+			if f := r.list(op.Body); f != nil {
+				f.Total = max(f.Total, 0)
+				return 0, f
+			}
+		}
+		return n, nil
+	}
+	stop, f := r.bound(&op.Bound)
+	if f != nil {
+		return 0, f
+	}
+	start, n, width := r.c, 0, 0
+	for r.c < stop {
+		c, s := r.c, r.sub
+		if f := r.list(op.Body); f != nil {
+			if f.Kind == TooFew || f.Kind == LastNotLast {
+				// One pass took width places; this one ran out. What is said is the repeat as a whole.
+				return 0, &Fault{Kind: NotEven, Span: op.Span, Need: max(width, r.c-c+1, f.Need), Have: stop - start, Total: n}
+			}
+			return 0, f
+		}
+		if r.c == c && r.sub == s {
+			return 0, &Fault{Kind: TakesNothing, Span: op.Span}
+		}
+		n++
+		if n == 1 {
+			width = r.c - c
+		}
+	}
+	if r.c > stop {
+		return 0, &Fault{Kind: NotEven, Span: op.Span, Need: width, Have: stop - start, Total: n}
+	}
+	return n, nil
+}
+
+// skip passes places over; they are still there for later.
+func (r *row) skip(op *Op) (int, *Fault) {
+	from := r.c
+	switch {
+	case op.Kind == SkipSpaces:
+		for i := r.num(op.N, 1); i > 0; i-- {
+			if r.c >= len(r.places) || r.el(r.c).Kind != Space {
+				return 0, fault(NoSpace, 0, 0, "")
+			}
+			r.move(1, skipped)
+		}
+	case op.N == nil:
+		stop, f := r.bound(&op.Bound)
+		if f != nil {
+			return 0, f
+		}
+		r.took(from, stop)
+		r.move(stop-r.c, skipped)
+	default:
+		n := r.num(op.N, 0)
+		for i := 0; i < n; i++ {
+			switch {
+			case r.c+i >= len(r.places):
+				return 0, fault(TooFew, n, i, "")
+			case r.el(r.c+i).Kind == Space:
+				return 0, fault(SpaceInWay, 0, int(r.el(r.c+i).N), "")
+			}
+		}
+		r.took(from, r.c+n)
+		r.move(n, skipped)
+	}
+	if op.Label != "" {
+		r.name(op.Label, r.places[from:r.c], true)
+	}
+	return r.c - from, nil
+}
+
+// took notes in the trace what lies between two places of the edge.
+func (r *row) took(a, b int) {
+	for i := a; i < b; i++ {
+		r.cur.note(r.el(i), Place{ID: r.places[i]})
+	}
+}
+
+// slide carries the yarn on with slip stitches to a bound; the places passed are not worked.
+func (r *row) slide(op *Op) (int, *Fault) {
+	stop, f := r.bound(&op.Bound)
+	if f != nil {
+		return 0, f
+	}
+	n := stop - r.c
+	r.move(n, passed)
+	return n, nil
+}
+
+// spread spreads N increases or decreases over the places up to the bound.
+func (r *row) spread(op *Op) (int, *Fault) {
+	stop, f := r.bound(&op.Bound)
+	if f != nil {
+		return 0, f
+	}
+	have, k := stop-r.c, r.num(op.N, 0)
+	size := op.Form.Together
+	if k*size > have || k < 0 {
+		return 0, fault(NoRoom, k*size, have, "")
+	}
+	plain := op.Form
+	plain.Together = 1
+	one := func(f stitch.Form, per, n int) *Fault {
+		if n <= 0 {
+			return nil
+		}
+		sub := &Op{Kind: Work, Form: f, Index: op.Index, Yarn: -1, Span: op.Span}
+		for i := 0; i < n; i++ {
+			p, fl := r.take(Stitches, per, per == 1)
+			if fl != nil {
+				return fl
+			}
+			r.from = len(r.made)
+			for j := 0; j < per; j++ {
+				if fl := r.stitch(sub, p); fl != nil {
+					return fl
+				}
+			}
+			r.last, r.worked = p, true
+			r.settle()
+		}
+		return nil
+	}
+	g := SpreadGroups(have, k, size, op.How)
+	r.cur.Group = g
+	if f := one(plain, 1, g.Before); f != nil {
+		return 0, f
+	}
+	for _, n := range g.order(op.How) {
+		if f := one(plain, 1, n); f != nil {
+			return 0, f
+		}
+		var f *Fault
+		if size > 1 {
+			f = r.drawOne(op)
+		} else {
+			f = one(op.Form, 2, 1)
+		}
+		if f != nil {
+			return 0, f
+		}
+	}
+	return k, one(plain, 1, g.After)
+}
+
+// SpreadGroups spreads k shapings that take size places each over have places: the longer groups first, the shaping last
+// in its group. Centred puts half a group's plain stitches behind the last shaping.
+func SpreadGroups(have, k, size int, how Spreading) Groups {
+	if k == 0 {
+		return Groups{After: have}
+	}
+	q, rest := have/k, have%k
+	g := Groups{Long: rest, LongPlain: q + 1 - size, Short: k - rest, ShortPlain: q - size}
+	if how == Centred {
+		// The plain stitches of the last group are halved; the half moves before the first shaping's own, so that the
+		// row begins and ends alike. All groups are then even ones but the ends.
+		free := have - k*size
+		inner := free / k
+		ends := free - inner*(k-1)
+		g = Groups{Short: k, ShortPlain: inner, Before: ends/2 - inner, After: ends - ends/2}
+	}
+	return g
+}
+
+// order lists the plain stitches before each shaping.
+func (g Groups) order(how Spreading) []int {
+	out := make([]int, 0, g.Long+g.Short)
+	l, s := g.Long, g.Short
+	for l+s > 0 {
+		// Alternating deals long groups out as evenly as they go.
+		if l > 0 && (how != Alternating || l*(g.Short+1) >= s*(g.Long+1)-1 || s == 0) {
+			out = append(out, g.LongPlain)
+			l--
+			continue
+		}
+		out = append(out, g.ShortPlain)
+		s--
+	}
+	return out
+}
+
+// mark places, moves or removes a marker.
+func (r *row) mark(op *Op) *Fault {
+	name := op.Marker
+	_, carried := r.carry[name]
+	m := r.p.marks[name]
+	switch op.Kind {
+	case Unmark:
+		if m == nil && !carried {
+			return fault(Unknown, 0, 0, name)
+		}
+		delete(r.carry, name)
+		delete(r.p.marks, name)
+		r.touched[name] = true
+		return nil
+	case Move:
+		if m == nil && !carried {
+			return fault(Unknown, 0, 0, name)
+		}
+	case Mark:
+		if m != nil && m.edge == r.p.edge.serial {
+			return fault(Placed, 0, 0, name)
+		}
+	}
+	r.touched[name] = true
+	at := len(r.made) - 1
+	switch op.Where {
+	case plan.GapHere:
+		r.carry[name] = standing{name, len(r.made), true}
+		return nil
+	case plan.FirstOne:
+		at = r.from
+	case plan.MiddleOne:
+		n := len(r.made) - r.from
+		if n%2 == 0 {
+			return fault(NoMiddle, 0, n, name)
+		}
+		at = r.from + n/2
+	case plan.NextOne:
+		at = len(r.made)
+	default:
+		if op.Kind == Move && m != nil && m.gap {
+			r.carry[name] = standing{name, len(r.made), true}
+			return nil
+		}
+		for at >= 0 && r.f.Elems[r.made[at]].Kind != Stitch {
+			at--
+		}
+	}
+	if at < 0 || at > len(r.made) {
+		return fault(NothingDone, 0, 0, name)
+	}
+	r.carry[name] = standing{name, at, false}
+	if m == nil {
+		r.p.marks[name] = &marker{edge: -1}
+	}
+	return nil
+}

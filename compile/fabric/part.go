@@ -1,0 +1,417 @@
+package fabric
+
+import (
+	"slices"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
+
+// Part is a part being worked: an edge open for work, and the names of its places.
+type Part struct {
+	Name   string
+	f      *Fabric
+	edge   edge
+	labels map[string]*label
+	marks  map[string]*marker
+	spans  map[string]section
+	found  []ID // the foundation, in the order of making
+	joined bool // the foundation was joined
+	halted bool // a row failed: everything that rests on this part is unknown
+}
+
+// edge is an ordered run of places open for work.
+type edge struct {
+	p      []ID
+	closed bool
+	free   bool // no edge yet: every place is named
+	serial int32
+	// post and pre are places left unworked beyond the end of the edge (nearest first) and before its start (nearest
+	// last). In a round that was opened both ends look at the same run: loop, and it is kept in post.
+	post, pre []ID
+	loop      bool
+}
+
+// label is a named run of places, in the order of making.
+type label struct {
+	ids     []ID
+	row     int32
+	skipped bool
+}
+
+// section is what lies between two markers; an empty name is the start or the end of the edge.
+type section struct{ from, to string }
+
+// marker stands in a place of an edge, or in the gap before it.
+type marker struct {
+	edge int32
+	at   int
+	gap  bool
+}
+
+// Begin starts a part. Its edge is set by one of the starts below.
+func (f *Fabric) Begin(name string) *Part {
+	p := &Part{Name: name, f: f, labels: map[string]*label{}, marks: map[string]*marker{}, spans: map[string]section{}}
+	f.Parts[name] = p
+	return p
+}
+
+// Halt makes everything that rests on the part unknown; Halted reports it.
+func (p *Part) Halt() { p.halted = true }
+
+// Halted reports whether the part is unknown from here on.
+func (p *Part) Halted() bool { return p.halted }
+
+func (p *Part) nextRow() int32 { p.f.rows++; return p.f.rows }
+
+// Foundation starts with n stitches or chains of a form; closed if they are joined.
+func (p *Part) Foundation(form stitch.Form, n int, closed bool) *Fault {
+	if f := p.room(n); f != nil {
+		return f
+	}
+	row := p.nextRow()
+	ids := make([]ID, n)
+	for i := range ids {
+		ids[i] = p.f.add(Elem{Kind: Stitch, Form: form, Into: nowhere, Into2: nowhere, Row: row})
+	}
+	p.found, p.joined = ids, closed
+	p.edge = edge{p: slices.Clone(ids), closed: closed, serial: row}
+	if !closed && form.ID != stitch.Chain {
+		slices.Reverse(p.edge.p) // a foundation row of stitches is turned; a chain is worked back along by itself
+	}
+	return nil
+}
+
+// BothSides starts with n chains worked along both sides: a closed edge of 2n-2 places. The end chains are one place
+// each; the first is met again at the end.
+func (p *Part) BothSides(n int) *Fault {
+	if f := p.Foundation(stitch.Form{ID: stitch.Chain, Together: 1}, n, false); f != nil {
+		return f
+	}
+	p.edge.closed = true
+	for i := n - 2; i >= 1; i-- {
+		at := Place{ID: p.found[i], Asp: OtherSide}
+		p.edge.p = append(p.edge.p, p.f.add(Elem{Kind: Stitch, Form: stitch.Form{ID: stitch.Chain, Together: 1}, Into: at, Into2: at, Row: p.edge.serial}))
+	}
+	return nil
+}
+
+// Ring starts with a ring.
+func (p *Part) Ring() {
+	row := p.nextRow()
+	id := p.f.add(Elem{Kind: Ring, Into: nowhere, Into2: nowhere, Row: row})
+	p.edge = edge{p: []ID{id}, closed: true, serial: row}
+}
+
+// Free starts without an edge: the first row names every place it works into.
+func (p *Part) Free() { p.edge = edge{closed: true, free: true, serial: p.nextRow()} }
+
+// Run is a run of places a part can start along.
+type Run struct {
+	Places []Place
+	Closed bool
+	Halted bool
+}
+
+// From starts along runs, one behind the other. The edge is closed if it is one closed run, or if the part is worked in
+// rounds.
+func (p *Part) From(runs []Run, closed bool) *Fault {
+	row := p.nextRow()
+	e := edge{closed: closed, serial: row}
+	for _, r := range runs {
+		if r.Halted {
+			p.Halt()
+			return nil
+		}
+		for _, pl := range r.Places {
+			src := p.f.Elems[pl.ID]
+			el := Elem{Kind: src.Kind, Form: src.Form, N: src.N, Into: pl, Into2: pl, Row: row}
+			if pl.Asp == OneChain || pl.Asp == OtherSide {
+				el.Kind, el.N = Stitch, 0
+				if src.Kind == Space {
+					el.Form = stitch.Form{ID: stitch.Chain, Together: 1}
+				}
+			}
+			e.p = append(e.p, p.f.add(el))
+			p.f.used[pl.ID]++
+		}
+	}
+	p.edge = e
+	return nil
+}
+
+// EdgeRun is the live edge of the part, as another part meets it.
+func (p *Part) EdgeRun() Run {
+	return Run{Places: tops(p.edge.p), Closed: p.edge.closed, Halted: p.halted}
+}
+
+// FoundationRun is the other side of the part's start, held upside down: in reverse order; a joined one keeps the place
+// of the join first.
+func (p *Part) FoundationRun() Run {
+	ids := slices.Clone(p.found)
+	slices.Reverse(ids)
+	if p.joined && len(ids) > 0 {
+		ids = append([]ID{ids[len(ids)-1]}, ids[:len(ids)-1]...)
+	}
+	r := Run{Closed: p.joined, Halted: p.halted}
+	for _, id := range ids {
+		r.Places = append(r.Places, Place{ID: id, Asp: OtherSide})
+	}
+	return r
+}
+
+// ChainRun appends n new chains to no edge: a run for [Part.From].
+func (p *Part) ChainRun(n int) (Run, *Fault) {
+	if f := p.room(n); f != nil {
+		return Run{}, f
+	}
+	row := p.nextRow()
+	r := Run{}
+	for i := 0; i < n; i++ {
+		id := p.f.add(Elem{Kind: Stitch, Form: stitch.Form{ID: stitch.Chain, Together: 1}, Into: nowhere, Into2: nowhere, Row: row})
+		r.Places = append(r.Places, Place{ID: id})
+	}
+	return r, nil
+}
+
+// NamedRun is the run of a label of the part; with below, what lies under it.
+func (p *Part) NamedRun(name string, below bool) (Run, *Fault) {
+	if p.halted {
+		return Run{Halted: true}, nil
+	}
+	ids, f := p.ids(name)
+	if f != nil {
+		return Run{}, f
+	}
+	if below {
+		pl, f := p.f.below(ids)
+		return Run{Places: pl}, f
+	}
+	var out []Place
+	for _, id := range ids {
+		if el := p.f.Elems[id]; el.Kind == Space {
+			for k := int32(0); k < el.N; k++ {
+				out = append(out, Place{ID: id, Asp: OneChain, Sub: k})
+			}
+			continue
+		}
+		out = append(out, Place{ID: id})
+	}
+	return Run{Places: out}, nil
+}
+
+// ids are the elements a name of the part stands for.
+func (p *Part) ids(name string) ([]ID, *Fault) {
+	if l := p.labels[name]; l != nil {
+		return l.ids, nil
+	}
+	if s, ok := p.spans[name]; ok {
+		a, b, f := p.between(s)
+		if f != nil {
+			return nil, f
+		}
+		return p.edge.p[a:b], nil
+	}
+	return nil, fault(Unknown, 0, 0, name)
+}
+
+// between gives the indices of a section on the edge.
+func (p *Part) between(s section) (int, int, *Fault) {
+	a, b := 0, len(p.edge.p)
+	if s.from != "" {
+		m := p.marks[s.from]
+		if m == nil || m.edge != p.edge.serial {
+			return 0, 0, fault(Lost, 0, 0, s.from)
+		}
+		if a = m.at; !m.gap {
+			a++
+		}
+	}
+	if s.to != "" {
+		m := p.marks[s.to]
+		if m == nil || m.edge != p.edge.serial {
+			return 0, 0, fault(Lost, 0, 0, s.to)
+		}
+		b = m.at
+	}
+	return a, max(a, b), nil
+}
+
+// below gives what lies under elements: the places stitches were worked into; the chains of a space from their other
+// side, from the last made to the first.
+func (f *Fabric) below(ids []ID) ([]Place, *Fault) {
+	var out []Place
+	for _, id := range ids {
+		el := f.Elems[id]
+		switch {
+		case el.Kind == Space:
+			for k := el.N - 1; k >= 0; k-- {
+				out = append(out, Place{ID: id, Asp: OtherSide, Sub: k})
+			}
+		case el.Into != el.Into2:
+			return nil, fault(DrawnBelow, 0, 0, "")
+		case el.Into.ID < 0:
+			out = append(out, Place{ID: id, Asp: OtherSide})
+		default:
+			out = append(out, el.Into)
+		}
+	}
+	return out, nil
+}
+
+func tops(ids []ID) []Place {
+	out := make([]Place, len(ids))
+	for i, id := range ids {
+		out[i] = Place{ID: id}
+	}
+	return out
+}
+
+func (p *Part) room(n int) *Fault {
+	if p.f.Limit > 0 && len(p.f.Elems)+n > p.f.Limit {
+		return fault(TooMany, n, p.f.Limit, "")
+	}
+	return nil
+}
+
+// RotateTo moves the start of a round to a marker and returns how many places were passed.
+func (p *Part) RotateTo(name string) (int, *Fault) {
+	m := p.marks[name]
+	switch {
+	case m == nil:
+		return 0, fault(Unknown, 0, 0, name)
+	case m.edge != p.edge.serial:
+		return 0, fault(Lost, 0, 0, name)
+	}
+	k, n := m.at, len(p.edge.p)
+	if n == 0 || !p.edge.closed {
+		return 0, fault(NotRing, 0, 0, name)
+	}
+	k %= n
+	p.edge.p = append(slices.Clone(p.edge.p[k:]), p.edge.p[:k]...)
+	for _, o := range p.marks {
+		if o.edge == p.edge.serial {
+			o.at = (o.at - k + n) % n
+		}
+	}
+	return k, nil
+}
+
+// OffStep is a step of a counting off: N places, or a marker.
+type OffStep struct {
+	N      plan.Nums
+	Label  string
+	Marker string
+	InNext bool
+	Fault  *Fault
+}
+
+// CountOff walks along the edge without working, sets markers and names sections. It must reach the end.
+func (p *Part) CountOff(steps []OffStep) *Fault {
+	at, last := 0, ""
+	total := len(p.edge.p)
+	var open []string // sections that wait for the marker behind them
+	for _, s := range steps {
+		if s.Marker != "" {
+			if s.InNext && at >= total {
+				return fault(TooFew, 1, 0, s.Marker)
+			}
+			p.marks[s.Marker] = &marker{edge: p.edge.serial, at: at, gap: !s.InNext}
+			for _, n := range open {
+				p.spans[n] = section{p.spans[n].from, s.Marker}
+			}
+			open, last = nil, s.Marker
+			if s.InNext {
+				at++
+			}
+			continue
+		}
+		n := s.N[p.f.Size]
+		if s.Label != "" {
+			p.spans[s.Label] = section{from: last}
+			open = append(open, s.Label)
+		}
+		at += n
+	}
+	if at != total {
+		return fault(StatedOther, at, total, "")
+	}
+	return nil
+}
+
+// MarkerAt reports whether a marker stands on the live edge.
+func (p *Part) MarkerAt(name string) bool {
+	m := p.marks[name]
+	return m != nil && m.edge == p.edge.serial
+}
+
+// Markers is how many markers stand on the live edge.
+func (p *Part) Markers() int {
+	n := 0
+	for _, m := range p.marks {
+		if m.edge == p.edge.serial {
+			n++
+		}
+	}
+	return n
+}
+
+// Unmark takes a marker away.
+func (p *Part) Unmark(name string) { delete(p.marks, name) }
+
+// Count is how many places of the live edge there are: stitches, spaces and chains in the spaces.
+func (p *Part) Count() (stitches, spaces, chains int) {
+	for _, id := range p.edge.p {
+		switch el := p.f.Elems[id]; el.Kind {
+		case Stitch:
+			stitches++
+		case Space:
+			spaces++
+			chains += int(el.N)
+		}
+	}
+	return
+}
+
+// CountIn is how many stitches and spaces of the live edge belong to a name: a section, or a label.
+func (p *Part) CountIn(name string) (int, *Fault) {
+	ids, f := p.ids(name)
+	return len(ids), f
+}
+
+// Label returns the places of a label: its elements, whether they were passed over, and the row that set it.
+func (p *Part) Label(name string) (ids []ID, skipped bool, row int32, ok bool) {
+	l := p.labels[name]
+	if l == nil {
+		return nil, false, 0, false
+	}
+	return l.ids, l.skipped, l.row, true
+}
+
+// Edge returns the places of the live edge.
+func (p *Part) Edge() []ID { return p.edge.p }
+
+// Closed reports whether the live edge is a round.
+func (p *Part) Closed() bool { return p.edge.closed }
+
+// FreeEdge reports whether the part has no edge yet.
+func (p *Part) FreeEdge() bool { return p.edge.free }
+
+// Names lists the labels, markers and sections of the part.
+func (p *Part) Names() []string {
+	var out []string
+	for n := range p.labels {
+		out = append(out, n)
+	}
+	for n := range p.marks {
+		out = append(out, n)
+	}
+	for n := range p.spans {
+		out = append(out, n)
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// Serial is the number of the row that made the live edge.
+func (p *Part) Serial() int32 { return p.edge.serial }

@@ -1,0 +1,343 @@
+package fabric
+
+import (
+	"slices"
+	"sort"
+
+	"ovillo/compile/plan"
+)
+
+// Result is what a row did.
+type Result struct {
+	Traces                       []Trace
+	Made                         []ID // elements made and standing on the new edge, in order of making
+	Slips                        int
+	Taken, Skipped, Passed, Left int
+	Places                       int // of the edge that was worked along
+	Turned                       bool
+	LastYarn                     int
+}
+
+type status uint8
+
+const (
+	taken status = iota
+	skipped
+	passed
+	left
+)
+
+// row is a row being worked: a cursor that moves along the edge.
+type row struct {
+	p       *Part
+	f       *Fabric
+	in      *Row
+	places  []ID
+	c       int   // the cursor stands before places[c]
+	sub     int32 // chains already used of the space at the cursor
+	made    []ID
+	group   *Place // inside a group every stitch goes here
+	last    Place  // last worked into
+	worked  bool
+	from    int // index in made of the first element that went into the last place
+	gaps    []standing
+	marked  []standing
+	carry   map[string]standing
+	touched map[string]bool // markers the row itself places or moves
+	apart   bool            // the next chains do not join the ones before them
+	drawing bool
+	turned  bool
+	un, pre int // unworked places taken
+	yarn    int
+	res     Result
+	cur     *Trace
+}
+
+type standing struct {
+	name string
+	at   int
+	gap  bool
+}
+
+// Work works one row along the live edge. On a fault the part keeps its old edge.
+func (p *Part) Work(in *Row) (*Result, *Fault) {
+	r := &row{p: p, f: p.f, in: in, places: p.edge.p, carry: map[string]standing{}, touched: map[string]bool{}, yarn: in.Yarn}
+	r.res.Traces = make([]Trace, in.Traces)
+	r.res.Places = len(r.places)
+	r.standing()
+	p.nextRow()
+	r.settle()
+	if f := r.list(in.Ops); f != nil {
+		return nil, f
+	}
+	if n := len(r.places) - r.c; n > 0 || r.sub > 0 {
+		return nil, &Fault{Kind: LeftOver, Span: in.Span, Have: n, Need: r.c, Total: len(r.places)}
+	}
+	if f := r.finish(); f != nil {
+		if f.Span.IsZero() {
+			f.Span = in.Span
+		}
+		return nil, f
+	}
+	r.res.Made, r.res.Turned, r.res.LastYarn = r.made, r.turned, r.yarn
+	return &r.res, nil
+}
+
+// standing lists the markers of the edge in order.
+func (r *row) standing() {
+	for n, m := range r.p.marks {
+		if m.edge != r.p.edge.serial {
+			continue
+		}
+		s := standing{n, m.at, m.gap}
+		if m.gap {
+			r.gaps = append(r.gaps, s)
+		} else {
+			r.marked = append(r.marked, s)
+		}
+	}
+	for _, l := range [][]standing{r.gaps, r.marked} {
+		sort.Slice(l, func(i, j int) bool { return l[i].at < l[j].at || l[i].at == l[j].at && l[i].name < l[j].name })
+	}
+}
+
+func (r *row) el(i int) *Elem { return &r.f.Elems[r.places[i]] }
+
+// move takes the cursor over k places and carries up the markers in gaps that it meets.
+func (r *row) move(k int, s status) {
+	switch s {
+	case taken:
+		r.res.Taken += k
+	case skipped:
+		r.res.Skipped += k
+	case passed:
+		r.res.Passed += k
+	case left:
+		r.res.Left += k
+	}
+	for len(r.gaps) > 0 && r.gaps[0].at < r.c+k {
+		r.gaps = r.gaps[1:] // inside what is passed at once a gap has no place any more
+	}
+	r.c += k
+	if s != taken {
+		r.settle()
+	}
+}
+
+// settle carries up a marker in the gap where the cursor stands: right behind what was made so far.
+func (r *row) settle() {
+	for len(r.gaps) > 0 && r.gaps[0].at == r.c && r.sub == 0 {
+		g := r.gaps[0]
+		if !r.touched[g.name] && !r.drawing {
+			r.carry[g.name] = standing{g.name, len(r.made), true}
+		}
+		r.gaps = r.gaps[1:]
+	}
+}
+
+func (r *row) list(ops []*Op) *Fault {
+	for _, op := range ops {
+		if f := r.one(op); f != nil {
+			if f.Span.IsZero() {
+				f.Span = op.Span
+			}
+			return f
+		}
+	}
+	return nil
+}
+
+// one carries out an instruction and notes what it did.
+func (r *row) one(op *Op) *Fault {
+	outer := r.cur
+	t := &r.res.Traces[op.Index]
+	r.cur = t
+	made, yarn := len(r.made), r.yarn
+	if op.Kind != Change && op.Yarn >= 0 {
+		r.yarn = op.Yarn
+	}
+	n, f := r.do(op)
+	if f != nil {
+		return f
+	}
+	if op.Kind != Change && op.Yarn >= 0 {
+		r.yarn = yarn
+	}
+	if t.Runs == 0 {
+		t.N = n
+	} else if t.N != n {
+		t.Varies = true
+	}
+	t.Runs++
+	t.Made += len(r.made) - made
+	if op.Stated != nil && op.Stated[r.f.Size] != n {
+		return &Fault{Kind: StatedOther, Span: op.Span, Need: op.Stated[r.f.Size], Have: n}
+	}
+	if op.Label != "" && op.Kind != SkipOver && op.Kind != SkipSpaces && op.Kind != Leave && op.Kind != Work && op.Kind != SlideTo {
+		r.name(op.Label, r.made[made:], false)
+	} else if op.Label != "" && op.Kind == Work && op.Form.ID != slip {
+		r.name(op.Label, r.made[made:], false)
+	}
+	r.cur = outer
+	return nil
+}
+
+func (r *row) num(n plan.Nums, def int) int {
+	if n == nil {
+		return def
+	}
+	if v := n[r.f.Size]; v != plan.Absent {
+		return v
+	}
+	return 0
+}
+
+// do carries out one instruction and returns its number: places taken, chains made, passes of a repeat.
+func (r *row) do(op *Op) (int, *Fault) {
+	switch op.Kind {
+	case Work:
+		return r.work(op)
+	case Draw:
+		return r.draw(op)
+	case InOne:
+		return r.inOne(op)
+	case Chains:
+		return r.chains(op)
+	case Repeat:
+		return r.repeat(op)
+	case SkipOver, SkipSpaces:
+		return r.skip(op)
+	case Leave:
+		return r.leave(op)
+	case Spread:
+		return r.spread(op)
+	case SlideTo:
+		return r.slide(op)
+	case Mark, Move, Unmark:
+		return 0, r.mark(op)
+	case Turn:
+		r.turned = true
+	case Change:
+		r.yarn = op.Yarn
+	}
+	return 0, nil
+}
+
+// name gives places a label; the same label again in one row gathers them.
+func (r *row) name(label_ string, ids []ID, skip bool) {
+	now := r.f.rows
+	if l := r.p.labels[label_]; l != nil && l.row == now {
+		l.ids = append(l.ids, ids...)
+		return
+	}
+	r.p.labels[label_] = &label{ids: slices.Clone(ids), row: now, skipped: skip}
+}
+
+// make adds an element that was worked.
+func (r *row) make(e Elem) *Fault {
+	if f := r.p.room(1); f != nil {
+		return f
+	}
+	e.Row, e.Yarn, e.Facing = r.f.rows, int32(r.yarn), r.in.Wrong
+	id := r.f.add(e)
+	if e.Kind == Slip {
+		r.res.Slips++
+		return nil
+	}
+	r.made = append(r.made, id)
+	r.apart = false
+	return nil
+}
+
+func (r *row) chains(op *Op) (int, *Fault) {
+	n := r.num(op.N, 0)
+	if n <= 0 {
+		return 0, nil
+	}
+	if k := len(r.made) - 1; k >= 0 && r.f.Elems[r.made[k]].Kind == Space && !r.apart {
+		if op.Label != "" {
+			return 0, fault(Nested, 0, 0, op.Label)
+		}
+		r.f.Elems[r.made[k]].N += int32(n)
+		return n, nil
+	}
+	return n, r.make(Elem{Kind: Space, N: int32(n), Into: nowhere, Into2: nowhere})
+}
+
+// leave ends a short row: what is left of the edge stays for later.
+func (r *row) leave(op *Op) (int, *Fault) {
+	n := len(r.places) - r.c
+	if op.N != nil && r.num(op.N, 0) != n {
+		return 0, fault(LeaveOther, r.num(op.N, 0), n, "")
+	}
+	ids := slices.Clone(r.places[r.c:])
+	r.move(n, left)
+	r.p.edge.post = append(ids, r.p.edge.post[r.un:]...)
+	r.un = 0
+	if op.Label != "" {
+		r.name(op.Label, ids, true)
+	}
+	return n, nil
+}
+
+// finish makes the new edge and carries the markers over.
+func (r *row) finish() *Fault {
+	style := r.in.Style
+	if r.turned && style != plan.Rows {
+		style = plan.Rows
+	}
+	old := &r.p.edge
+	n := len(r.made)
+	e := edge{p: slices.Clone(r.made), serial: r.f.rows}
+	post, pre := old.post[min(r.un, len(old.post)):], old.pre
+	switch {
+	case style == plan.Rows:
+		slices.Reverse(e.p)
+		e.loop = old.loop || old.closed && len(post) > 0
+		e.post, e.pre = reversed(pre), reversed(post)
+		if e.loop {
+			e.post, e.pre = reversed(post), nil
+		}
+	case r.in.Open:
+		e.post, e.pre = post, pre
+	default:
+		if k := len(post) + len(pre); k > 0 {
+			return fault(Between, 0, k, "")
+		}
+		if n > 0 && style != plan.SpiralRounds && r.f.Elems[r.made[0]].Kind == Space {
+			return fault(StartSpace, 0, 0, "")
+		}
+		e.closed = true
+		if style == plan.TurnedRounds && n > 0 {
+			slices.Reverse(e.p[1:])
+		}
+	}
+	r.p.edge = e
+	for name, s := range r.carry {
+		r.p.marks[name] = &marker{edge: e.serial, at: turnedAt(style, s, n), gap: s.gap}
+	}
+	return nil
+}
+
+// turnedAt is where a marker stands once the edge is ready to be worked again.
+func turnedAt(style plan.Style, s standing, n int) int {
+	switch {
+	case style == plan.Rows && s.gap:
+		return n - s.at
+	case style == plan.Rows:
+		return n - 1 - s.at
+	case style == plan.TurnedRounds && s.gap && s.at == 0:
+		return min(1, n)
+	case style == plan.TurnedRounds && s.gap:
+		return n - s.at + 1
+	case style == plan.TurnedRounds && s.at > 0:
+		return n - s.at
+	}
+	return s.at
+}
+
+func reversed(ids []ID) []ID {
+	out := slices.Clone(ids)
+	slices.Reverse(out)
+	return out
+}

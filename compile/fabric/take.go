@@ -1,0 +1,571 @@
+package fabric
+
+import (
+	"slices"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
+
+// each carries out do for every place of an instruction's target, and returns how many there were. single says that
+// exactly one stitch goes into each.
+func (r *row) each(op *Op, single bool, do func(Place) *Fault) (int, *Fault) {
+	n := 0
+	per := 1
+	if !single {
+		per = 2
+	}
+	at := func(p Place) *Fault {
+		r.last, r.worked = p, true
+		n++
+		if f := do(p); f != nil {
+			return f
+		}
+		r.settle()
+		return nil
+	}
+	next := func(t Takes) *Fault {
+		if op.Target.Of != nil {
+			t |= Spaces
+		}
+		p, f := r.takeOf(t, op, per, single)
+		if f != nil {
+			return f
+		}
+		return at(p)
+	}
+	t := &op.Target
+	takes := t.Takes
+	if takes == 0 {
+		takes = Stitches
+	}
+	var f *Fault
+	switch t.Kind {
+	case Next:
+		want := r.num(op.N, 1)
+		for i := 0; i < want && f == nil; i++ {
+			if f = next(takes); f != nil && f.Kind == TooFew {
+				f.Need, f.Have = want, i
+			}
+		}
+	case Each:
+		f = r.eachTo(t, takes, next)
+	case First:
+		switch {
+		case len(r.places) == 0:
+			f = fault(TooFew, 1, 0, "")
+		case r.c == 0 && r.sub == 0:
+			f = next(Stitches | Spaces)
+		default:
+			r.cur.note(r.el(0), Place{ID: r.places[0]})
+			f = at(Place{ID: r.places[0]})
+		}
+	case Last:
+		want := r.num(op.N, 1)
+		if have := len(r.places) - r.c; have != want {
+			return 0, fault(LastNotLast, want, have, "")
+		}
+		for i := 0; i < want && f == nil; i++ {
+			f = next(takes)
+		}
+	case Same:
+		if !r.worked {
+			return 0, fault(NothingDone, 0, 0, "")
+		}
+		f = at(r.last)
+	case InRing:
+		if len(r.places) != 1 || r.el(0).Kind != Ring {
+			return 0, fault(NotRing, 0, 0, "")
+		}
+		if r.c == 0 {
+			r.move(1, taken)
+		}
+		r.cur.Took |= TookRing
+		f = at(Place{ID: r.places[0]})
+	case GapHere:
+		f = r.gapHere(at)
+	case InMarked:
+		if !slices.ContainsFunc(r.marked, func(s standing) bool { return s.at == r.c }) {
+			return 0, fault(Ahead, 0, 0, "")
+		}
+		f = next(Stitches)
+	case UnworkedNext, UnworkedEach:
+		f = r.unworked(op, at)
+	default:
+		f = r.named(op, at, next)
+	}
+	return n, f
+}
+
+// eachTo takes every place up to the bound.
+func (r *row) eachTo(t *Target, takes Takes, next func(Takes) *Fault) *Fault {
+	stop, f := r.bound(&t.Bound)
+	if f != nil {
+		return f
+	}
+	for r.c < stop {
+		if takes == Spaces {
+			i := r.c
+			for i < stop && r.el(i).Kind != Space {
+				i++
+			}
+			for r.c < i {
+				r.move(1, passed)
+			}
+			if i == stop {
+				break
+			}
+		}
+		if takes == Gaps && !r.p.edge.closed && r.c == len(r.places)-1 {
+			r.move(1, passed) // an open row has one gap less than stitches
+			break
+		}
+		if f := next(takes); f != nil {
+			return f
+		}
+	}
+	return nil
+}
+
+func (r *row) gapHere(at func(Place) *Fault) *Fault {
+	n := len(r.places)
+	if n == 0 || !r.p.edge.closed && (r.c == 0 || r.c == n) {
+		return fault(NoGap, 0, 0, "")
+	}
+	i := (r.c - 1 + n) % n
+	r.cur.Took |= TookGap
+	return at(Place{ID: r.places[i], Asp: GapAfter})
+}
+
+// unworked takes what earlier short rows left at this end, nearest first.
+func (r *row) unworked(op *Op, at func(Place) *Fault) *Fault {
+	if k := len(r.places) - r.c; k > 0 {
+		return fault(Ahead, 0, k, "")
+	}
+	post := r.p.edge.post
+	n := len(post) - r.un
+	if op.Target.Kind == UnworkedNext {
+		if want := r.num(op.N, 1); want > n {
+			return fault(TooFew, want, n, "")
+		} else {
+			n = want
+		}
+	}
+	for i := 0; i < n; i++ {
+		id := post[r.un]
+		r.un++
+		r.f.used[id]++
+		r.cur.note(&r.f.Elems[id], Place{ID: id})
+		if f := at(Place{ID: id}); f != nil {
+			return f
+		}
+	}
+	return nil
+}
+
+// takeOf takes the next place, of spaces only those of the wanted number of chains.
+func (r *row) takeOf(takes Takes, op *Op, per int, single bool) (Place, *Fault) {
+	p, f := r.take(takes, per, single)
+	if f == nil && op.Target.Of != nil {
+		if el := r.f.Elems[p.ID]; el.Kind == Space && int(el.N) != op.Target.Of[r.f.Size] {
+			return p, fault(OtherSpace, op.Target.Of[r.f.Size], int(el.N), "")
+		}
+	}
+	return p, f
+}
+
+// take takes the next place that counts as one, and passes what that kind passes.
+func (r *row) take(takes Takes, per int, single bool) (Place, *Fault) {
+	switch takes {
+	case Spaces:
+		for r.c < len(r.places) && r.el(r.c).Kind != Space {
+			r.move(1, passed)
+		}
+		if r.c >= len(r.places) {
+			return Place{}, fault(NoSpace, 0, 0, "")
+		}
+	case Gaps:
+		return r.takeGap()
+	}
+	if r.c >= len(r.places) {
+		return Place{}, fault(TooFew, 1, 0, "")
+	}
+	el, p := r.el(r.c), Place{ID: r.places[r.c]}
+	if el.Kind == Ring {
+		return Place{}, fault(TooFew, 1, 0, "")
+	}
+	if el.Kind == Space {
+		switch {
+		case takes&Spaces != 0:
+		case takes&InChains != 0:
+			return r.takeChain(el, p, per, single), nil
+		default:
+			return Place{}, fault(SpaceInWay, 0, int(el.N), "")
+		}
+	}
+	r.cur.note(el, p)
+	r.rise(per, single)
+	r.f.used[p.ID]++
+	r.move(1, taken)
+	return p, nil
+}
+
+// takeChain takes the next chain of a space; with the last one the space is taken.
+func (r *row) takeChain(el *Elem, p Place, per int, single bool) Place {
+	p.Asp, p.Sub = OneChain, r.sub
+	r.cur.note(el, p)
+	if r.sub++; r.sub == el.N {
+		r.sub = 0
+		r.rise(per, single)
+		r.f.used[p.ID]++
+		r.move(1, taken)
+	}
+	return p
+}
+
+func (r *row) takeGap() (Place, *Fault) {
+	if r.c >= len(r.places) {
+		return Place{}, fault(TooFew, 1, 0, "")
+	}
+	j := r.c + 1
+	if j >= len(r.places) {
+		if !r.p.edge.closed {
+			return Place{}, fault(NoGap, 0, 0, "")
+		}
+		j = 0
+	}
+	if r.el(r.c).Kind != Stitch || r.el(j).Kind != Stitch {
+		return Place{}, fault(NoGap, 0, 0, "")
+	}
+	p := Place{ID: r.places[r.c], Asp: GapAfter}
+	r.cur.Took |= TookGap
+	r.move(1, passed)
+	return p, nil
+}
+
+// rise carries up a marker in the stitch at the cursor, if exactly one stitch goes into it.
+func (r *row) rise(per int, single bool) {
+	for len(r.marked) > 0 && r.marked[0].at < r.c {
+		r.marked = r.marked[1:]
+	}
+	if !single || per != 1 {
+		return
+	}
+	for _, s := range r.marked {
+		if s.at != r.c {
+			break
+		}
+		if !r.touched[s.name] {
+			r.carry[s.name] = standing{s.name, len(r.made), false}
+		}
+	}
+}
+
+// note adds what was taken to the trace.
+func (t *Trace) note(el *Elem, p Place) {
+	chains := 0
+	switch {
+	case p.Asp == GapAfter:
+		t.Took |= TookGap
+	case p.Asp == OtherSide:
+		t.Took |= TookOther
+	case el.Kind == Space && p.Asp == OneChain:
+		t.Took |= TookChain
+	case el.Kind == Space:
+		t.Took |= TookSpace
+		chains = int(el.N)
+	case el.Kind == Ring:
+		t.Took |= TookRing
+	case el.Form.ID == stitch.Chain && el.Into.Asp == OneChain && el.Into.ID >= 0:
+		t.Took |= TookChain
+	case el.Form.ID == stitch.Chain && el.Into.Asp == OtherSide && el.Into.ID >= 0:
+		t.Took |= TookOther
+	case el.Form.ID == stitch.Chain:
+		t.Took |= TookFoundation
+	default:
+		t.Took |= TookStitch
+	}
+	if chains > 0 {
+		switch t.Chains {
+		case 0, chains:
+			t.Chains = chains
+		default:
+			t.Chains = -1
+		}
+	}
+}
+
+// bound is the place of the edge up to which an instruction goes.
+func (r *row) bound(b *Bound) (int, *Fault) {
+	n := len(r.places)
+	switch b.Kind {
+	case ToEnd:
+		return n, nil
+	case ToLast:
+		want := r.num(b.N, 1)
+		if i := n - want; i >= r.c {
+			return i, nil
+		}
+		return 0, fault(TooFew, want, n-r.c, "")
+	case ToSpace:
+		for i := r.c; i < n; i++ {
+			if r.el(i).Kind == Space {
+				return i, nil
+			}
+		}
+		return 0, fault(NoSpace, 0, 0, "")
+	}
+	i, f := r.find(b)
+	if f != nil {
+		return 0, f
+	}
+	if i -= r.num(b.N, 0); i < r.c {
+		return 0, fault(Behind, 0, r.c-i, b.Name)
+	}
+	return i, nil
+}
+
+// find is where a marker, or the next place of a label, stands on the edge that is worked along.
+func (r *row) find(b *Bound) (int, *Fault) {
+	e := &r.p.edge
+	if b.Kind == ToMarker {
+		best := -1
+		for _, m := range r.p.marks {
+			if m.edge == e.serial && m.at >= r.c && (best < 0 || m.at < best) {
+				best = m.at
+			}
+		}
+		if best < 0 {
+			return 0, fault(NotHere, 0, 0, "")
+		}
+		return best, nil
+	}
+	if m := r.p.marks[b.Name]; m != nil {
+		if m.edge != e.serial {
+			return 0, fault(Lost, 0, 0, b.Name)
+		}
+		return m.at, nil
+	}
+	ids, f := r.p.ids(b.Name)
+	if f != nil {
+		return 0, f
+	}
+	in := map[ID]bool{}
+	for _, id := range ids {
+		in[id] = true
+	}
+	behind := false
+	for i, id := range r.places {
+		if in[id] {
+			if i >= r.c {
+				return i, nil
+			}
+			behind = true
+		}
+	}
+	if behind {
+		return 0, fault(Behind, 0, 0, b.Name)
+	}
+	return 0, fault(NotHere, 0, 0, b.Name)
+}
+
+// named works into places by name.
+func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fault {
+	t := &op.Target
+	p := r.p
+	if t.Ref.Part != "" {
+		if p = r.f.Parts[t.Ref.Part]; p == nil {
+			return fault(Unknown, 0, 0, t.Ref.Part)
+		}
+	}
+	if p.halted && p != r.p {
+		r.p.halted = true
+		return nil
+	}
+	if m := p.marks[t.Ref.Name]; m != nil && t.Kind == Named && p == r.p {
+		return r.inMarker(m, t.Ref.Name, at, next)
+	}
+	ids, f := p.ids(t.Ref.Name)
+	if f != nil {
+		return f
+	}
+	if t.Kind == NextNamed {
+		return r.nextNamed(op, ids, next)
+	}
+	if ids, f = pick(ids, t.Ref); f != nil {
+		return f
+	}
+	if r.cur.Ref == nil {
+		r.cur.Ref = ids
+	}
+	switch t.Kind {
+	case Below:
+		return r.belowOf(ids, op, at)
+	case Beside:
+		asp := After
+		if t.Ref.Pick == plan.FirstOf || t.Ref.Pick == plan.NthOf && t.Ref.Nth == 1 {
+			asp = Before
+		}
+		if len(ids) != 1 {
+			return fault(ManyPlaces, 1, len(ids), t.Ref.Name)
+		}
+		r.f.used[ids[0]]++
+		return at(Place{ID: ids[0], Asp: asp})
+	case Through:
+		return r.through(op, ids, at)
+	case Named:
+		if len(ids) != 1 {
+			return fault(ManyPlaces, 1, len(ids), t.Ref.Name)
+		}
+		return r.run(ids, t, at, next, true)
+	}
+	return r.run(ids, t, at, next, false)
+}
+
+func pick(ids []ID, ref Ref) ([]ID, *Fault) {
+	n := len(ids)
+	switch {
+	case n == 0:
+		return nil, fault(Unknown, 0, 0, ref.Name)
+	case ref.Pick == plan.FirstOf:
+		return ids[:1], nil
+	case ref.Pick == plan.LastOf:
+		return ids[n-1:], nil
+	case ref.Pick == plan.NthOf && (ref.Nth > n || ref.Nth < 1):
+		return nil, fault(TooFew, ref.Nth, n, ref.Name)
+	case ref.Pick == plan.NthOf:
+		return ids[ref.Nth-1 : ref.Nth], nil
+	}
+	return ids, nil
+}
+
+func (r *row) inMarker(m *marker, name string, at func(Place) *Fault, next func(Takes) *Fault) *Fault {
+	switch {
+	case m.edge != r.p.edge.serial || m.gap:
+		return fault(Lost, 0, 0, name)
+	case m.at > r.c:
+		return fault(Ahead, 0, m.at-r.c, name)
+	case m.at < r.c:
+		return at(Place{ID: r.places[m.at]})
+	}
+	return next(Stitches | Spaces)
+}
+
+// nextNamed takes the next N places of a run, passing stitches but never another space.
+func (r *row) nextNamed(op *Op, ids []ID, next func(Takes) *Fault) *Fault {
+	in := map[ID]bool{}
+	for _, id := range ids {
+		in[id] = true
+	}
+	for k := r.num(op.N, 1); k > 0; k-- {
+		for r.c < len(r.places) && !in[r.places[r.c]] {
+			if el := r.el(r.c); el.Kind == Space {
+				return fault(OtherSpace, 0, int(el.N), op.Target.Ref.Name)
+			}
+			r.move(1, passed)
+		}
+		if r.c >= len(r.places) {
+			return fault(NotHere, 0, 0, op.Target.Ref.Name)
+		}
+		if f := next(Stitches | Spaces); f != nil {
+			return f
+		}
+	}
+	return nil
+}
+
+// run works into places by name: those that come next on this edge are taken, those elsewhere are free.
+func (r *row) run(ids []ID, t *Target, at func(Place) *Fault, next func(Takes) *Fault, whole bool) *Fault {
+	here := map[ID]int{}
+	for i, id := range r.places {
+		here[id] = i
+	}
+	if i, ok := here[ids[0]]; ok && !whole {
+		if j := here[ids[len(ids)-1]]; j < i {
+			ids = reversed(ids) // a run is walked the way the row goes
+		}
+	}
+	for _, id := range ids {
+		i, ok := here[id]
+		var f *Fault
+		switch {
+		case !ok:
+			f = r.elsewhere(id, whole, at)
+		case i > r.c:
+			f = fault(Ahead, 0, i-r.c, t.Ref.Name)
+		case i < r.c:
+			r.cur.note(&r.f.Elems[id], Place{ID: id})
+			f = at(Place{ID: id})
+		case whole:
+			f = next(Stitches | Spaces)
+		default:
+			f = next(Stitches | InChains)
+			for f == nil && r.sub > 0 {
+				f = next(Stitches | InChains)
+			}
+		}
+		if f != nil {
+			return f
+		}
+	}
+	return nil
+}
+
+// elsewhere works into a place that is not on this edge: one left unworked here, or one of another row or part.
+func (r *row) elsewhere(id ID, whole bool, at func(Place) *Fault) *Fault {
+	e := &r.p.edge
+	if i := slices.Index(e.post, id); i >= r.un {
+		e.post = slices.Delete(slices.Clone(e.post), i, i+1)
+	} else if i := slices.Index(e.pre, id); i >= 0 {
+		e.pre = slices.Delete(slices.Clone(e.pre), i, i+1)
+	}
+	r.f.used[id]++
+	el := &r.f.Elems[id]
+	if el.Kind == Space && !whole {
+		for k := int32(0); k < el.N; k++ {
+			p := Place{ID: id, Asp: OneChain, Sub: k}
+			r.cur.note(el, p)
+			if f := at(p); f != nil {
+				return f
+			}
+		}
+		return nil
+	}
+	r.cur.note(el, Place{ID: id})
+	return at(Place{ID: id})
+}
+
+// belowOf works into what lies under the stitches of a run.
+func (r *row) belowOf(ids []ID, op *Op, at func(Place) *Fault) *Fault {
+	places, f := r.f.below(ids)
+	if f != nil {
+		f.Name = op.Target.Ref.Name
+		return f
+	}
+	for _, p := range places {
+		r.f.used[p.ID]++
+		r.cur.note(&r.f.Elems[p.ID], p)
+		if f := at(p); f != nil {
+			return f
+		}
+	}
+	return nil
+}
+
+// through works each next place together with the matching place of another run.
+func (r *row) through(op *Op, ids []ID, at func(Place) *Fault) *Fault {
+	if have := len(r.places) - r.c; have != len(ids) {
+		return fault(Mismatch, have, len(ids), op.Target.Ref.Name)
+	}
+	for _, id := range ids {
+		p, f := r.take(Stitches|Spaces, 1, true)
+		if f != nil {
+			return f
+		}
+		r.f.used[id]++
+		if f := at(p); f != nil {
+			return f
+		}
+	}
+	return nil
+}
