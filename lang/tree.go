@@ -4,8 +4,9 @@ package lang
 // file knows the language: the comment above a node shows the form it stands for, and the tags are the grammar that reads
 // it. The tree holds no meaning: names, counts and sizes are worked out in package compile.
 //
-// In the tags, "x" is a word of the language, @@ a node, ( ) ? * | as usual. Counts (Cnt), values (Val), references
-// (Ref), names and stated repeats are read by hand (expr.go, name.go), since they need to look ahead.
+// In the tags, 'x' is a word of the language, @@ a node, ( ) ? * | as usual. Nodes without tags need to look ahead and are
+// read by hand: values and counts (value.go), names, references and texts (name.go), instructions by their first word
+// (instruction.go), how far and how often (extent.go), which places (place.go). Their comments give their grammar.
 
 import (
 	"github.com/alecthomas/participle/v2/lexer"
@@ -374,10 +375,12 @@ type LegendItem struct {
 //
 //	part body … end
 //	part left_leg like right_leg … end
+//	part left_front mirror of right_front … end
 type Part struct {
 	At
-	Name *Name `parser:"'part' @@"`
-	Like *Name `parser:"( 'like' @@ )?"`
+	Name   *Name `parser:"'part' @@"`
+	Like   *Name `parser:"( 'like' @@"`
+	Mirror *Name `parser:"| 'mirror' 'of' @@ )?"`
 }
 
 // Call says what a label, marker, row or part is called in print, with its article where the language has one.
@@ -599,15 +602,15 @@ type Row struct {
 // RowHead is what stands before the colon.
 type RowHead struct {
 	At
-	One    string    `parser:"( @( 'round' | 'row' )"`
+	N      *Cnt      `parser:"( @@"`
+	Many   string    `parser:"  @( 'rounds' | 'rows' )"`
+	NLabel *Name     `parser:"  @@?"`
+	One    string    `parser:"| @( 'round' | 'row' )"`
 	Label  *Name     `parser:"  @@?"`
 	For    string    `parser:"| @( 'rounds' | 'rows' )"`
 	FLabel *Name     `parser:"  @@?"`
 	To     bool      `parser:"  ( @'to' | 'for' )"`
-	Length *Val      `parser:"  @@"`
-	N      *Cnt      `parser:"| @@"`
-	Many   string    `parser:"  @( 'rounds' | 'rows' )"`
-	NLabel *Name     `parser:"  @@? )"`
+	Length *Val      `parser:"  @@ )"`
 	Opts   []*RowOpt `parser:"( ',' @@ )*"`
 }
 
@@ -650,7 +653,8 @@ type Claim struct {
 	At
 	Mult *Cnt   `parser:"( 'multiple' 'of' @@"`
 	Plus *Cnt   `parser:"  ( 'plus' @@ )?"`
-	More *Cnt   `parser:"| '+' @@ 'each' 'time'"`
+	Less bool   `parser:"| ( '+' | @'-' )"` // - 8 each time: More is how many fewer
+	More *Cnt   `parser:"  @@ 'each' 'time'"`
 	N    *Cnt   `parser:"| @@"`
 	Kind *Kinds `parser:"  ( @@"`
 	Name *Name  `parser:"  | @@"`
@@ -741,7 +745,7 @@ type Mark struct {
 	Name *Name  `parser:"@@"`
 	Next bool   `parser:"( 'in' @'next'"`
 	Gap  bool   `parser:"| @'before' 'next'"`
-	To   string `parser:"| 'to' 'the'? @( 'first' | 'middle' | 'last' ) 'one' )?"`
+	To   string `parser:"| 'to' @( 'first' | 'middle' | 'last' ) 'one' )?"`
 }
 
 // ChangeYarn goes on with another yarn.
@@ -806,27 +810,33 @@ type Work struct {
 
 // Spread spreads increases or decreases over the row.
 //
-//	inc 8 evenly · dec 6 evenly to m1, centred
+//	inc 8 evenly · dec 6 evenly centred to m1
+//
+//	spread = cnt "evenly" [ "alternating" | "centred" ] [ bound ]
 type Spread struct {
 	At
-	N     *Cnt   `parser:"@@ 'evenly'"`
-	How   string `parser:"@( 'alternating' | 'centred' )?"`
-	Bound *Bound `parser:"@@?"`
+	N     *Cnt
+	How   string
+	Bound *Bound
 }
 
 // RepEnd says how often something is repeated.
 //
 //	6 times · around · across · to m1 · to last 3 · around = 10 times
+//
+//	repend = ( bound | "around" | "across" | cnt "times" ) [ "=" cnt "times" ]
 type RepEnd struct {
 	At
-	Bound  *Bound  `parser:"( @@"`
-	Full   string  `parser:"| @( 'around' | 'across' )"`
-	N      *Cnt    `parser:"| @@ 'times' )"`
-	Stated *Stated `parser:"@@?"`
+	Bound  *Bound
+	Full   string
+	N      *Cnt
+	Stated *Stated
 }
 
-// Stated is a number said again, to be checked: = 10 times behind a repeat, = arm behind a skip. It is read by hand,
-// since a count of the row may follow an equals sign too.
+// Stated is a number said again, to be checked: = 10 times behind a repeat, = arm behind a skip.
+//
+// A count of the row may follow an equals sign too: behind a repeat a stated number says `times`; behind a skip it is one
+// only if another instruction follows, for behind the last one it counts the row.
 type Stated struct {
 	At
 	N *Cnt
@@ -835,25 +845,30 @@ type Stated struct {
 // Bound says how far.
 //
 //	to end · to space · to last 3 · to m1 · to 2 before m1
+//
+//	bound = "to" ( "end" | [ "next" ] "space" | "last" [ cnt ] [ "st" | "sts" ] | [ cnt "before" ] ( "marker" | ref ) )
 type Bound struct {
 	At
-	End    bool    `parser:"'to' ( @'end'"`
-	Space  bool    `parser:"| 'next'? @'space'"`
-	Last   bool    `parser:"| @'last'"`
-	LastN  *Cnt    `parser:"  @@? ( 'st' | 'sts' )?"`
-	Before *BefCnt `parser:"| @@?"`
-	Marker bool    `parser:"  ( @'marker'"`
-	Ref    *Ref    `parser:"  | @@ ) )"`
+	End    bool
+	Space  bool
+	Last   bool
+	LastN  *Cnt
+	Before *BefCnt
+	Marker bool
+	Ref    *Ref
 }
 
 // Kinds says what counts as a place.
 //
 //	st · space · st and space · st and chain · spaces of 2 · gaps · left
+//
+//	kinds = ( "st" | "sts" | "space" | "spaces" | "chain" | "chains" | "gap" | "gaps" | "left" )
+//	        [ "and" ( "space" | "spaces" | "chain" | "chains" ) ] [ "of" cnt ]
 type Kinds struct {
 	At
-	A  string `parser:"@( 'st' | 'sts' | 'space' | 'spaces' | 'chain' | 'chains' | 'gap' | 'gaps' | 'left' )"`
-	B  string `parser:"( 'and' @( 'space' | 'spaces' | 'chain' | 'chains' ) )?"`
-	Of *Cnt   `parser:"( 'of' @@ )?"`
+	A  string
+	B  string
+	Of *Cnt
 }
 
 // Target says where.
@@ -884,26 +899,31 @@ type In struct {
 	Run    *Ref    `parser:"| @@"`
 }
 
-// InNext is the next place, or the next n.
+// InNext is the next place, or the next n. A lone name stands in Ref: whether it is a kind of place (in next corner) or a
+// number (in next leg) is settled by what it names. Before a kind or another name it is the number, in N.
 //
 //	in next · in next 5 · in next 5 chains · in next space of 2 · in next corner · in next st 2 rows below
+//
+//	next = [ cnt ] [ kinds | ref ] [ cnt ( "row" | "rows" | "round" | "rounds" ) "below" ]
 type InNext struct {
 	At
-	N     *Cnt   `parser:"@@?"`
-	Kinds *Kinds `parser:"( @@"`
-	Ref   *Ref   `parser:"| @@ )?"`
-	Depth *Cnt   `parser:"( @@ ( 'row' | 'rows' | 'round' | 'rounds' ) 'below' )?"`
+	N     *Cnt
+	Kinds *Kinds
+	Ref   *Ref
+	Depth *Cnt
 }
 
 // InEach is every place up to a bound.
 //
 //	in each · in each st and chain to m1 · in each of next 3 · in each of body.right · in each left
+//
+//	each = [ "of" "next" cnt [ "st" | "sts" | "chain" | "chains" ] | kinds | [ "of" ] ref ] [ bound ]
 type InEach struct {
 	At
-	OfNext *Cnt   `parser:"( 'of' 'next' @@ ( 'st' | 'sts' | 'chain' | 'chains' )?"`
-	Kinds  *Kinds `parser:"| @@"`
-	Ref    *Ref   `parser:"| 'of'? @@ )?"`
-	Bound  *Bound `parser:"@@?"`
+	OfNext *Cnt
+	Kinds  *Kinds
+	Ref    *Ref
+	Bound  *Bound
 }
 
 // ---- Finishing and measures -----------------------------------------------------------------------------------------

@@ -1,0 +1,18 @@
+// Package lang reads the language in which patterns are written.
+//
+// [Parse] takes the text of a source and gives back its tree and everything that was found wrong with the writing:
+//
+//	file := source.NewFile("leggings.ovillo", text)
+//	tree, faults := lang.Parse(file)
+//	lang.Walk(tree, func(n lang.Node) bool { …; return true })
+//
+// There is always a tree: a statement that cannot be read is a [Statement] without a node and one diagnostic, and reading
+// goes on at the next line. The tree is declared in tree.go, in the order of the reference (reference.md).
+//
+// Reading has three layers. The lexer (lexer.go) cuts the text into tokens that tile it and never fails. The block loop
+// (parse.go, gather.go) joins lines into statements and statements into blocks. Each statement is then read on its own:
+// the tags in tree.go are its grammar, except for what must look ahead (values, names, bounds), which is read by hand.
+//
+// The package knows nothing of meaning: whether a name is a stitch or a marker, and whether a row comes out, is worked
+// out in package compile.
+package lang

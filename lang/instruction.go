@@ -1,0 +1,82 @@
+package lang
+
+import (
+	"github.com/alecthomas/participle/v2"
+	"github.com/alecthomas/participle/v2/lexer"
+)
+
+// Instructions are told apart by their first word, so that each is tried once.
+
+var (
+	chainPart    part[ChainItem]
+	skipPart     part[Skip]
+	leavePart    part[Leave]
+	turnPart     part[Turn]
+	joinPart     part[Join]
+	markPart     part[Mark]
+	yarnPart     part[ChangeYarn]
+	chartPart    part[ChartRow]
+	togetherPart part[Together]
+	bracketPart  part[Bracket]
+	workPart     part[Work]
+	claimsPart   part[Claims]
+)
+
+// itemWords gives the parser of each instruction that begins with a word of its own.
+var itemWords map[string]func(*lexer.PeekingLexer) (Item, error)
+
+func init() { // not a literal: the parsers lead back to readItem
+	itemWords = map[string]func(*lexer.PeekingLexer) (Item, error){
+		"ch":     itemOf(&chainPart),
+		"skip":   itemOf(&skipPart),
+		"leave":  itemOf(&leavePart),
+		"turn":   itemOf(&turnPart),
+		"join":   itemOf(&joinPart),
+		"mark":   itemOf(&markPart),
+		"move":   itemOf(&markPart),
+		"unmark": itemOf(&markPart),
+		"with":   itemOf(&yarnPart),
+		"from":   itemOf(&chartPart),
+	}
+}
+
+// itemPointer is a pointer to a struct that is an instruction.
+type itemPointer[G any] interface {
+	*G
+	Item
+}
+
+func itemOf[G any, P itemPointer[G]](p *part[G]) func(*lexer.PeekingLexer) (Item, error) {
+	return func(lx *lexer.PeekingLexer) (Item, error) {
+		n, err := p.read(lx)
+		return P(n), err
+	}
+}
+
+// readItem reads the instruction that the next word begins.
+func readItem(lx *lexer.PeekingLexer) (Item, error) {
+	r := reader{lx}
+	switch t := r.Peek(); t.Type {
+	case tWord:
+		if read := itemWords[t.Value]; read != nil {
+			return read(lx)
+		}
+		if t.Value == "no" && r.after().Value == "join" {
+			return joinPart.read(lx)
+		}
+		if Reserved(t.Value) && t.Value != "sl" && t.Value != "rows" {
+			return nil, participle.NextMatch
+		}
+		return workPart.read(lx)
+	case tNumber:
+		return workPart.read(lx)
+	case tSign:
+		switch t.Value {
+		case "(":
+			return togetherPart.read(lx)
+		case "[":
+			return bracketPart.read(lx)
+		}
+	}
+	return nil, participle.NextMatch
+}

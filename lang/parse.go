@@ -1,0 +1,235 @@
+package lang
+
+import (
+	"unicode/utf8"
+
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+)
+
+// maxBytes bounds a source. A pattern of four megabytes would print as some thousand pages.
+const maxBytes = 4 << 20
+
+// Parse reads a source. It always returns a tree; what could not be read is in the list.
+func Parse(f *source.File) (*File, diag.List) {
+	b := &blocks{file: f, faults: faults{file: f}}
+	root := &Statement{Block: InFile}
+	if len(f.Text) > maxBytes {
+		b.faults.add(diag.Diagnostic{Code: codeBigFile, Span: source.Span{Start: maxBytes, End: maxBytes + 1},
+			Args: diag.Args{"limit": maxBytes >> 20}})
+		return &File{Source: f}, b.faults.list
+	}
+	b.checkEncoding()
+	b.tokens = Tokens(f.Text)
+	b.stack = []*opened{{Statement: root}}
+	for b.skipSilent(); b.i < len(b.tokens); b.skipSilent() {
+		b.line()
+	}
+	b.closeAtEnd()
+	return &File{Source: f, Body: root.Body}, b.faults.list
+}
+
+// checkEncoding reports the first byte that is no UTF-8; the rest of such a text is no better.
+func (b *blocks) checkEncoding() {
+	for i, r := range b.file.Text {
+		if r != utf8.RuneError {
+			continue
+		}
+		if _, n := utf8.DecodeRuneInString(b.file.Text[i:]); n == 1 {
+			at := source.Span{Start: int32(i), End: int32(i + 1)}
+			b.faults.add(diag.Diagnostic{Code: codeEncoding, Span: at, Args: diag.Args{"byte": hexByte(b.file.Text[i])}})
+			b.faults.badBytes = true
+			return
+		}
+	}
+}
+
+func hexByte(c byte) string {
+	const digits = "0123456789ABCDEF"
+	return "0x" + string(digits[c>>4]) + string(digits[c&15])
+}
+
+// blocks reads statements into blocks. The stack is explicit, so that nothing in a source can make it grow without bound.
+type blocks struct {
+	file   *source.File
+	tokens []Token
+	i      int // the next token
+	stack  []*opened
+	credit int // blocks that were closed for want of an `end`: as many stray ones later are silent
+	faults faults
+}
+
+// opened is a block that is open.
+type opened struct {
+	*Statement
+	astray Block // the block of the statements that were last met here and stand in another one: one message for a run
+}
+
+func (b *blocks) top() *opened { return b.stack[len(b.stack)-1] }
+
+func (b *blocks) skipSilent() { b.i = b.sayingFrom(b.i) }
+
+// line reads what begins with the next token: a line behind a bar, the end of a block, or a statement.
+func (b *blocks) line() {
+	t := b.tokens[b.i]
+	second := b.sayingOnLine(b.i + 1)
+	switch {
+	case b.isBar(b.i), second >= 0 && b.isBar(second):
+		b.raw()
+	case t.Kind == Word && b.text(t) == "end":
+		b.end(b.gather())
+	default:
+		b.statement()
+	}
+}
+
+// isBar reports whether the token at i is a bar with a text behind it.
+func (b *blocks) isBar(i int) bool {
+	t := b.tokens[i]
+	return t.Kind == Sign && b.text(t) == "|"
+}
+
+// statement reads one statement and opens its block.
+func (b *blocks) statement() {
+	f := b.find(b.top().Block, b.i)
+	if f == nil {
+		f = b.findAbove()
+	}
+	first := b.i
+	top := b.top()
+	g := b.gather()
+	n := &Statement{Whole: g.head, Head: g.head}
+	if f == nil {
+		f = b.unknown(first, g)
+		b.append(n)
+		b.open(n, f)
+		return
+	}
+	top.astray = ""
+	b.append(n)
+	b.open(n, f)
+	if g.fault != "" {
+		b.faults.gathered(g, f)
+		return
+	}
+	node, err := f.read((&feed{text: b.file.Text, tokens: g.tokens, end: int(g.head.End)}).upgrade())
+	if err != nil {
+		b.faults.unread(g, f, err)
+		return
+	}
+	n.Node = node
+}
+
+func (b *blocks) append(n *Statement) { b.top().Body = append(b.top().Body, n) }
+
+// open opens the block of a statement, if it has one.
+func (b *blocks) open(n *Statement, f *form) {
+	if f == nil || f.opens == "" {
+		return
+	}
+	if len(b.stack) > maxDepth {
+		b.faults.add(diag.Diagnostic{Code: codeDepth, Span: n.Head, Args: diag.Args{"limit": maxDepth}})
+		return
+	}
+	n.Block = f.opens
+	b.stack = append(b.stack, &opened{Statement: n})
+}
+
+// close closes the innermost block at a place.
+func (b *blocks) close(at int32) {
+	n := b.top()
+	n.Whole.End = max(n.Whole.End, at)
+	b.stack = b.stack[:len(b.stack)-1]
+}
+
+// find is the form of the statement that begins with the token at i in a block, or nil.
+func (b *blocks) find(in Block, i int) *form {
+	t, table := b.tokens[i], forms[in]
+	if t.Kind == Number && table[anyNumber] != nil && b.rowsAhead(i) {
+		return table[anyNumber]
+	}
+	if t.Kind != Word {
+		return nil
+	}
+	word := b.text(t)
+	if f := table[word+" "+b.second(i)]; f != nil {
+		return f
+	}
+	if f := table[word]; f != nil {
+		return f
+	}
+	if Reserved(word) && word != "rows" || in == InPart && !b.rowsAhead(i) {
+		return nil
+	}
+	return table[anyName]
+}
+
+// second is what the token behind token i on its line is called in a key of the table of statements.
+func (b *blocks) second(i int) string {
+	i = b.sayingOnLine(i + 1)
+	if i >= 0 && b.tokens[i].Kind == Number {
+		return anyNumber
+	}
+	return b.textAt(i)
+}
+
+// findAbove closes the blocks that a statement shows to have no `end`: it begins with a word that fits only further out.
+func (b *blocks) findAbove() *form {
+	for k := len(b.stack) - 2; k >= 0; k-- {
+		f := b.find(b.stack[k].Block, b.i)
+		if f == nil || f == forms[b.stack[k].Block][anyName] {
+			continue
+		}
+		b.faults.missingEnd(b.tokens[b.i], b.top().Statement, f)
+		for len(b.stack)-1 > k {
+			b.close(b.lastEnd())
+			b.credit++
+		}
+		return f
+	}
+	return nil
+}
+
+// lastEnd is the end of the last token before the current one that says something.
+func (b *blocks) lastEnd() int32 {
+	for i := b.i - 1; i >= 0; i-- {
+		if !b.tokens[i].Kind.silent() {
+			return b.tokens[i].Span.End
+		}
+	}
+	return 0
+}
+
+// end closes a block, with the counts that may stand behind its `end`.
+func (b *blocks) end(g gathered) {
+	if len(b.stack) == 1 {
+		if b.credit > 0 {
+			b.credit--
+		} else {
+			b.faults.add(diag.Diagnostic{Code: codeStrayEnd, Span: g.tokens[0].Span})
+		}
+		return
+	}
+	if g.says > 1 {
+		n := &Statement{Whole: g.head, Head: g.head}
+		b.append(n)
+		if g.fault != "" {
+			b.faults.gathered(g, endForm)
+		} else if node, err := endForm.read((&feed{text: b.file.Text, tokens: g.tokens, end: int(g.head.End)}).upgrade()); err != nil {
+			b.faults.unread(g, endForm, err)
+		} else {
+			n.Node = node
+		}
+	}
+	b.close(g.head.End)
+}
+
+// closeAtEnd closes what is still open at the end of the file.
+func (b *blocks) closeAtEnd() {
+	if n := len(b.stack) - 1; n > 0 {
+		b.faults.openAtEnd(b.stack[1:])
+	}
+	for len(b.stack) > 1 {
+		b.close(b.lastEnd())
+	}
+}

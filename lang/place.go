@@ -1,0 +1,182 @@
+package lang
+
+import (
+	"github.com/alecthomas/participle/v2"
+	"github.com/alecthomas/participle/v2/lexer"
+)
+
+// Which places: what counts as a place, the next ones, and each of some.
+
+// Parse reads what counts as a place. `left` is one unless something is looked for in it (left.1).
+func (k *Kinds) Parse(lx *lexer.PeekingLexer) error {
+	r := reader{lx}
+	if !r.kindAhead() {
+		return participle.NextMatch
+	}
+	start := r.start()
+	k.A = r.Next().Value
+	if r.take("and") {
+		if k.B = r.oneOf("space", "spaces", "chain", "chains"); k.B == "" {
+			return r.unexpected()
+		}
+	}
+	if r.take("of") {
+		k.Of = &Cnt{}
+		if err := r.must(k.Of); err != nil {
+			return err
+		}
+	}
+	r.close(&k.At, start)
+	return nil
+}
+
+// kindAhead reports whether the next token says what counts as a place.
+func (r reader) kindAhead() bool { return isKind(r.Peek()) && r.after().Value != "." }
+
+func isKind(t *lexer.Token) bool {
+	if t.Type != tWord {
+		return false
+	}
+	switch t.Value {
+	case "st", "sts", "space", "spaces", "chain", "chains", "gap", "gaps", "left":
+		return true
+	}
+	return false
+}
+
+// Parse reads what stands behind `in next`; that may be nothing.
+func (n *InNext) Parse(lx *lexer.PeekingLexer) error {
+	r := reader{lx}
+	start := r.start()
+	if err := n.read(r); err != nil {
+		return err
+	}
+	r.close(&n.At, start)
+	if n.N == nil && n.Kinds == nil && n.Ref == nil && n.Depth == nil {
+		n.Pos = n.EndPos // nothing was read: the node stands right behind `next`
+	}
+	return nil
+}
+
+func (n *InNext) read(r reader) error {
+	if !r.kindAhead() && !r.loneName() {
+		var c Cnt
+		ok, err := r.may(&c)
+		if err != nil {
+			return err
+		}
+		if ok {
+			n.N = &c
+		}
+	}
+	var k Kinds
+	ok, err := r.may(&k)
+	if err != nil {
+		return err
+	}
+	if ok {
+		n.Kinds = &k
+	} else {
+		var ref Ref
+		if ok, err = r.may(&ref); err != nil {
+			return err
+		}
+		if ok {
+			n.Ref = &ref
+		}
+	}
+	return n.depth(r)
+}
+
+// loneName reports whether a name follows that is not the beginning of a count, nor a count before a kind or a name.
+func (r reader) loneName() bool {
+	if !r.name() {
+		return false
+	}
+	defer r.LoadCheckpoint(r.MakeCheckpoint())
+	if _, err := r.path(); err != nil {
+		return true
+	}
+	t := r.Peek()
+	return !isArithmetic(t) && !isKind(t) && !r.name()
+}
+
+// depth reads `2 rows below`.
+func (n *InNext) depth(r reader) error {
+	if n.N != nil && n.Kinds == nil && n.Ref == nil && r.rowWord() {
+		return r.slip(slipBelow)
+	}
+	var c Cnt
+	ok, err := r.may(&c)
+	if err != nil || !ok {
+		return err
+	}
+	if !r.rowWord() {
+		return r.unexpected()
+	}
+	r.Next()
+	if !r.take("below") {
+		return r.unexpected()
+	}
+	n.Depth = &c
+	return nil
+}
+
+func (r reader) rowWord() bool {
+	return r.word("row") || r.word("rows") || r.word("round") || r.word("rounds")
+}
+
+// Parse reads what stands behind `in each` and `between each`; that may be nothing.
+func (e *InEach) Parse(lx *lexer.PeekingLexer) error {
+	r := reader{lx}
+	start := r.start()
+	if err := e.places(r); err != nil {
+		return err
+	}
+	var b Bound
+	ok, err := r.may(&b)
+	if err != nil {
+		return err
+	}
+	if ok {
+		e.Bound = &b
+	}
+	r.close(&e.At, start)
+	if e.OfNext == nil && e.Kinds == nil && e.Ref == nil && e.Bound == nil {
+		e.Pos = e.EndPos
+	}
+	return nil
+}
+
+func (e *InEach) places(r reader) error {
+	if r.word("of") && r.after().Value == "next" {
+		r.Next()
+		r.Next()
+		e.OfNext = &Cnt{}
+		if err := r.must(e.OfNext); err != nil {
+			return err
+		}
+		r.oneOf("st", "sts", "chain", "chains")
+		return nil
+	}
+	var k Kinds
+	ok, err := r.may(&k)
+	if err != nil {
+		return err
+	}
+	if ok {
+		e.Kinds = &k
+		return nil
+	}
+	of := r.take("of")
+	var ref Ref
+	if ok, err = r.may(&ref); err != nil {
+		return err
+	}
+	if ok {
+		e.Ref = &ref
+	} else if of {
+		return r.unexpected()
+	}
+	return nil
+}

@@ -1,0 +1,182 @@
+package lang
+
+import (
+	"github.com/alecthomas/participle/v2/lexer"
+)
+
+// form is one way to begin a statement: how it is read, what it opens, and how it is written.
+type form struct {
+	read  func(*lexer.PeekingLexer) (StatementNode, error)
+	opens Block  // the block that the statement opens; "" if none
+	right string // a right one, for messages: it can be copied
+}
+
+// statementPointer is a pointer to a struct that is a statement.
+type statementPointer[G any] interface {
+	*G
+	StatementNode
+}
+
+// formOf makes the form of a statement from the struct whose tags are its grammar.
+func formOf[G any, P statementPointer[G]](opens Block, right string) *form {
+	p := &part[G]{}
+	return &form{opens: opens, right: right, read: func(lx *lexer.PeekingLexer) (StatementNode, error) {
+		n, err := p.whole(lx)
+		return P(n), err
+	}}
+}
+
+// The keys of the table of statements that are not words.
+const (
+	anyNumber = "#" // the line begins with a number
+	anyName   = "*" // the line begins with any name that is no key
+)
+
+// forms is the table of statements: for each block, by how a line begins. A key of two words is tried before its first
+// word alone; "row #" is `row` before a number.
+var forms = map[Block]map[string]*form{
+	InFile: {
+		"pattern": formOf[Pattern](InPattern, `pattern sea_hat`),
+		"sizes":   formOf[Sizes](InSizes, `sizes "S", "M", "L"`),
+		"gauge":   formOf[Gauge](InGauge, `gauge 10 cm`),
+		"hook":    hookForm,
+		"yarn":    formOf[Yarn](InYarn, `yarn sand`),
+		"let":     formOf[Let]("", `let leg = 48 (52, 56)`),
+		"group":   formOf[Group]("", `group wave = [sc in next, skip 2, 5 dc in next, skip 2]`),
+		"stitch":  formOf[Stitch](InStitch, `stitch pebble`),
+		"chart":   formOf[Chart](InChart, `chart wave`),
+		"part":    formOf[Part](InPart, `part body`),
+		"call":    callForm,
+		"base":    baseForm,
+		"begin":   beginForm,
+		"in":      styleForm,
+		"finish":  formOf[Finish](InFinish, `finish`),
+		"measure": formOf[MeasureBlock](InMeasure, `measure`),
+		"intro":   proseForm("intro"),
+		"note":    proseForm("note"),
+		"step":    proseForm("step"),
+		"care":    proseForm("care"),
+		"licence": proseForm("licence"),
+		"changes": proseForm("changes"),
+	},
+	InPattern: {
+		"title":     titleForm,
+		"by":        formOf[By]("", `by "Studio Name"`),
+		"edition":   formOf[Edition]("", `edition 2`),
+		"level":     formOf[Level]("", `level easy`),
+		"terms":     formOf[Terms]("", `terms us`),
+		"languages": formOf[Languages]("", `languages en, es`),
+		"kind":      formOf[Kind]("", `kind hat`),
+		"yarn":      yarnUseForm,
+		"hook":      hookForm,
+		"base":      baseForm,
+		"begin":     beginForm,
+		"in":        styleForm,
+		"intro":     proseForm("intro"),
+		"note":      proseForm("note"),
+		"care":      proseForm("care"),
+		"licence":   proseForm("licence"),
+		"changes":   proseForm("changes"),
+	},
+	InSizes: {
+		"names": formOf[SizeNames]("", `names es "1 año", "2 años"`),
+		"age":   formOf[Age]("", `age 12 (24, 36) months`),
+		"fit":   formOf[Fit]("", `fit waist 50 (53, 55) cm, hips 53 (55, 57) cm`),
+		"shown": formOf[Shown]("", `shown "M"`),
+	},
+	InGauge: {
+		anyName: formOf[GaugeLine]("", `dc 19 sts, 10 rows`),
+	},
+	InYarn: {
+		"name":   yarnNameForm,
+		"weight": formOf[Weight]("", `weight light`),
+		"fibre":  formOf[Fibre]("", `fibre cotton 60 %, wool 40 %`),
+		"ball":   formOf[Ball]("", `ball 50 g, 120 m`),
+		"swatch": formOf[Swatch]("", `swatch 20 sts by 10 rows of dc, 4.1 g`),
+	},
+	InStitch: {
+		"takes": formOf[Takes]("", `takes 1, makes 1, tall as dc`),
+		"abbr":  formOf[Abbr]("", `abbr en "peb" es "pdr"`),
+		"name":  yarnNameForm,
+	},
+	InChart: {
+		"legend": formOf[Legend]("", `legend "." sand, "x" kelp`),
+	},
+	InPart:   partForms,
+	InFinish: finishForms,
+	InMeasure: {
+		anyName: formOf[Measure]("", `hips = around body at row 2`),
+	},
+	InProse: {},
+}
+
+var partForms = map[string]*form{
+	"title":        titleForm,
+	"call":         callForm,
+	"yarn":         yarnUseForm,
+	"hook":         hookForm,
+	"base":         baseForm,
+	"begin":        beginForm,
+	"in":           styleForm,
+	"row #":        firstSideForm,
+	"round #":      firstSideForm,
+	"make":         formOf[Make]("", `make 2`),
+	"chain":        formOf[Chain]("", `chain 40, join`),
+	"foundation":   formOf[Foundation]("", `foundation sc 40`),
+	"ring":         formOf[Ring]("", `ring`),
+	"start":        formOf[Start]("", `start in body.right_gap`),
+	"from":         formOf[From]("", `from waistband.foundation`),
+	"count":        formOf[CountOff]("", `count off: 2, mark m1, 40, mark m2, 2`),
+	"have":         formOf[Have]("", `have 54 in back, 38 in sleeve`),
+	"rounds begin": roundsBeginForm,
+	"rows begin":   roundsBeginForm,
+	"level":        formOf[LevelWith]("", `level with 2 sl st`),
+	"close":        formOf[Close]("", `close through front loops`),
+	"fasten":       formOf[FastenOff]("", `fasten off`),
+	"repeat":       formOf[Repeat](InPart, `repeat 4 times`),
+	"only":         formOf[Only](InPart, `only "S", "M"`),
+	"row":          rowForm(`row: dc in each`),
+	"round":        rowForm(`round: dc in each`),
+	"rows":         rowForm(`rows for 20 cm: dc in each`),
+	"rounds":       rowForm(`rounds for 20 cm: dc in each`),
+	anyNumber:      rowForm(`4 rounds: dc in each`),
+	anyName:        rowForm(`rib_rows rounds: dc in each`),
+	"work":         formOf[WorkRow]("", `work divide`),
+	"note":         proseForm("note"),
+	"step":         proseForm("step"),
+}
+
+var finishForms = map[string]*form{
+	"sew":    formOf[Sew]("", `sew front.side to back.side within 1 cm`),
+	"cord":   formOf[Cord]("", `cord with kelp, length 110 cm, through waistband round 2`),
+	"pompom": formOf[Pompom]("", `pompom with kelp, 7 cm, 120 wraps`),
+	"button": formOf[Button]("", `button 12 mm for buttonholes`),
+	"weave":  formOf[PlainFinish]("", `weave in ends`),
+	"block":  formOf[PlainFinish]("", `block`),
+	"note":   proseForm("note"),
+	"step":   proseForm("step"),
+}
+
+// Statements that stand in more than one block.
+var (
+	titleForm       = formOf[Title]("", `title en "Body" es "Cuerpo"`)
+	callForm        = formOf[Call]("", `call right en "the right leg" es "la pierna derecha"`)
+	hookForm        = formOf[Hook]("", `hook 3.75 mm`)
+	baseForm        = formOf[Base]("", `base sc`)
+	beginForm       = formOf[Begin]("", `begin dc with ch 3 as dc`)
+	styleForm       = formOf[Style]("", `in joined rounds`)
+	yarnUseForm     = formOf[Yarn]("", `yarn sand`)
+	yarnNameForm    = formOf[YarnName]("", `name en "sand" es "arena"`)
+	firstSideForm   = formOf[FirstSide]("", `row 1 is wrong side`)
+	roundsBeginForm = formOf[RoundsBegin]("", `rounds begin at inner`)
+	endForm         = formOf[EndClaims]("", `end = 40`)
+)
+
+var rowReader = formOf[Row]("", "")
+
+// rowForm is a row; the right form goes with how the line begins.
+func rowForm(right string) *form { return &form{read: rowReader.read, right: right} }
+
+var proseReader = formOf[Prose](InProse, "")
+
+func proseForm(word string) *form { return &form{read: proseReader.read, opens: InProse, right: word} }
