@@ -1,0 +1,121 @@
+package layout
+
+import "unicode"
+
+// chance is a place where a line may end: it ends before the letter end, and the next one starts at the letter next.
+// What lies between, spaces, is dropped.
+type chance struct {
+	end, next int
+	cost      float64 // how ugly it is to break here
+	must      bool    // the line has to end here
+}
+
+// The costs of breaking, to be compared with the cost of a line that stays short: 100 for an empty line, falling with
+// the square of what is missing.
+const (
+	costHyphen = 6  // after a hyphen, dash or slash inside a compound
+	costDangle = 4  // a line that ends in a bare number, a single letter or an opening bracket
+	costTied   = 30 // at a no-break space, when a piece is wider than the line
+	costMark   = 40 // after a mark, when a piece is wider than the line
+	costTorn   = 60 // between two letters, when a piece is wider than the line
+)
+
+// chances lists the places where lines may end, the end of the text as the last. Pieces wider than the measure get
+// places inside as well: text never leaves its column.
+func (p *paragraph) chances(measure float64) []chance {
+	var list []chance
+	from := 0 // the start of the piece at hand
+	close := func(c chance) {
+		if p.width(from, c.end) > measure {
+			list = p.tear(list, from, c.end)
+		}
+		list = append(list, c)
+		from = c.next
+	}
+	n := len(p.letters)
+	for i := 0; i < n; i++ {
+		switch r := p.letters[i].r; {
+		case r == '\n':
+			close(chance{end: i, next: i + 1, must: true})
+		case r == ' ' || r == zeroWidth:
+			next := i + 1
+			for next < n && p.letters[next].r == ' ' {
+				next++
+			}
+			if next < n && p.letters[next].r != '\n' {
+				close(chance{end: i, next: next, cost: p.dangle(from, i)})
+			} else {
+				from = next
+			}
+			i = next - 1
+		case p.splits(i):
+			close(chance{end: i + 1, next: i + 1, cost: costHyphen})
+		}
+	}
+	end := n
+	for end > 0 && p.letters[end-1].r == ' ' {
+		end--
+	}
+	from = min(from, end)
+	close(chance{end: end, next: n, must: true})
+	return list
+}
+
+// splits reports whether a line may end after letter i, a hyphen, en dash or slash: only inside a compound of words,
+// with two letters on each side, so never in a range or list of numbers, in "ch-4" or in "y/o".
+func (p *paragraph) splits(i int) bool {
+	switch p.letters[i].r {
+	case '-', '–', '/':
+	default:
+		return false
+	}
+	if i < 2 || i+2 >= len(p.letters) {
+		return false
+	}
+	for _, k := range [...]int{i - 2, i - 1, i + 1, i + 2} {
+		if !unicode.IsLetter(p.letters[k].r) {
+			return false
+		}
+	}
+	return true
+}
+
+// dangle is the cost of ending a line with the piece from a up to b: a number that has lost its noun, or a single letter,
+// leaves the reader hanging.
+func (p *paragraph) dangle(a, b int) float64 {
+	if b <= a {
+		return 0
+	}
+	digits := true
+	for i := a; i < b; i++ {
+		r := p.letters[i].r
+		if !unicode.IsDigit(r) && r != '(' && r != '[' {
+			digits = false
+		}
+	}
+	if digits || b-a == 1 && unicode.IsLetter(p.letters[a].r) {
+		return costDangle
+	}
+	return 0
+}
+
+// tear adds places inside a piece that is wider than the measure: at its no-break spaces, after its marks, and between
+// any two letters if nothing else helps.
+func (p *paragraph) tear(list []chance, from, to int) []chance {
+	for i := from + 1; i < to; i++ {
+		c := chance{end: i, next: i, cost: costTorn}
+		switch prev := p.letters[i-1].r; {
+		case p.letters[i].r == noBreak:
+			c = chance{end: i, next: i + 1, cost: costTied}
+		case prev == noBreak:
+			continue
+		case !unicode.IsLetter(prev) && !unicode.IsDigit(prev):
+			c.cost = costMark
+		}
+		if n := len(list); n > 0 && list[n-1].end >= c.end {
+			continue
+		}
+		list = append(list, c)
+	}
+	return list
+}

@@ -1,0 +1,40 @@
+package layout
+
+import (
+	"ovillo/render/font"
+	"ovillo/render/page"
+	"ovillo/render/scene"
+)
+
+// Drawing makes a box of a scene with its top left corner at x. elem is the Figure it belongs to, whose Box it sets, or
+// nil for an ornament.
+func Drawing(s *scene.Scene, x float64, elem *page.Elem) Box {
+	b := Box{H: s.H, Items: make([]page.Item, 0, len(s.Items))}
+	for _, it := range s.Items {
+		switch it := it.(type) {
+		case scene.Path:
+			b.Add(Shift(page.Path{Cmds: it.Cmds, Stroke: it.Stroke, Width: it.Width, Dash: it.Dash, Round: it.Round,
+				Fill: it.Fill, Elem: elem}, x, 0))
+		case scene.Label:
+			b.Add(label(it, x, elem))
+		}
+	}
+	if elem != nil {
+		elem.Box = &[4]float64{x, 0, s.W, s.H}
+		b.Figures = []*page.Elem{elem}
+	}
+	return b
+}
+
+func label(l scene.Label, x float64, elem *page.Elem) page.Glyphs {
+	face := font.Of(l.Face)
+	pt := l.Height / millimetres
+	x += l.X
+	switch l.Anchor {
+	case scene.Middle:
+		x -= face.Width(l.Text, pt) / 2
+	case scene.End:
+		x -= face.Width(l.Text, pt)
+	}
+	return page.Glyphs{X: x, Base: l.Y + face.CapHeight(pt)/2, Size: pt, Face: l.Face, Text: l.Text, Color: page.Black, Elem: elem}
+}
