@@ -16,7 +16,7 @@ const (
 	OpDiv                    // L / R
 	OpBut                    // L but "XL" R: Text is the size
 	OpMultiple               // multiple of L plus R; only as an argument of a call. R may be nil
-	OpMeasure                // around NAME at row R, height of NAME, width of NAME, length of NAME: Text, Path
+	OpMeasure                // around NAME at row R, height of NAME, width of NAME, length of NAME: Text, Path, R if there
 )
 
 // Expr is a node of an expression. Numbers are kept as they were written.
