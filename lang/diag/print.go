@@ -1,0 +1,209 @@
+package diag
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+	"unicode"
+
+	"ovillo/lang/source"
+)
+
+// Most is how many diagnostics a printer shows before it only counts the rest.
+const Most = 50
+
+// finding is a diagnostic with its words in one language.
+type finding struct {
+	Diagnostic
+	severity Severity
+	message  string
+	mark     string
+	help     string
+	notes    []string  // related places that are nowhere in particular
+	related  []related // in file order
+}
+
+type related struct {
+	span  source.Span
+	label string
+}
+
+// findings words a list for a printer: in the order of the source, each once.
+func findings(l List, lang string) []finding {
+	type key struct {
+		code    Code
+		span    source.Span
+		message string
+	}
+	seen := map[key]bool{}
+	var all []finding
+	for _, d := range l {
+		f := word(d, lang)
+		k := key{d.Code, d.Span, f.message}
+		if !seen[k] {
+			seen[k] = true
+			all = append(all, f)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b finding) int {
+		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),
+			cmp.Compare(a.Code, b.Code))
+	})
+	return all
+}
+
+// capped keeps at most [Most], errors before warnings before notes, in the order they stand in. The second result is
+// how many are left out.
+func capped(all []finding) ([]finding, int) {
+	if len(all) <= Most {
+		return all, 0
+	}
+	room := Most
+	keep := make([]bool, len(all))
+	for s := Error; s <= Note; s++ {
+		for i := range all {
+			if all[i].severity == s && room > 0 {
+				keep[i] = true
+				room--
+			}
+		}
+	}
+	var out []finding
+	for i, k := range keep {
+		if k {
+			out = append(out, all[i])
+		}
+	}
+	return out, len(all) - len(out)
+}
+
+// word puts one diagnostic into a language.
+func word(d Diagnostic, lang string) finding {
+	e := Lookup(d.Code)
+	w := e.in(lang)
+	f := finding{
+		Diagnostic: d,
+		severity:   e.Severity,
+		message:    Fill(w.Message, d.Args, lang),
+		mark:       Fill(w.Mark, d.Args, lang),
+	}
+	if text, ok := w.remedy(d.Help); ok {
+		f.help = Fill(text, d.Args, lang)
+	}
+	for _, r := range d.Related {
+		label := Fill(w.Related[r.Key], r.args(d.Args), lang)
+		switch {
+		case !r.Span.IsZero():
+			f.related = append(f.related, related{r.Span, label})
+		case label != "":
+			f.notes = append(f.notes, label)
+		}
+	}
+	slices.SortStableFunc(f.related, func(a, b related) int { return cmp.Compare(a.span.Start, b.span.Start) })
+	return f
+}
+
+// in returns the wording for a language; every language but Spanish is answered in English.
+func (e *Entry) in(lang string) Wording {
+	if lang == "es" {
+		return e.Es
+	}
+	return e.En
+}
+
+// remedy finds the help that a diagnostic asks for.
+func (w Wording) remedy(key string) (string, bool) {
+	if key == "-" || len(w.Help) == 0 {
+		return "", false
+	}
+	if text, ok := w.Help[key]; ok || key != "" {
+		return text, ok
+	}
+	keys := make([]string, 0, len(w.Help))
+	for k := range w.Help {
+		keys = append(keys, k)
+	}
+	return w.Help[slices.Min(keys)], true
+}
+
+// args are the facts a related place is worded with: its own, then those of the diagnostic.
+func (r Related) args(of Args) Args {
+	all := Args{}
+	for k, v := range of {
+		all[k] = v
+	}
+	for k, v := range r.Args {
+		all[k] = v
+	}
+	return all
+}
+
+// Message returns the first sentence of a diagnostic in a language.
+func Message(d Diagnostic, lang string) string { return word(d, lang).message }
+
+// Incomplete lists what a diagnostic leaves open in the wording of its code: holes without an argument, keys without a
+// row, terms without a word. Tests of the checks use it; for a diagnostic that prints well it is empty.
+func Incomplete(d Diagnostic) []string {
+	e := Lookup(d.Code)
+	if byCode[d.Code] == nil {
+		return []string{"no row for code " + string(d.Code)}
+	}
+	var out []string
+	need := func(where, template string, a Args) {
+		for _, hole := range Holes(template) {
+			if _, ok := a[hole]; !ok {
+				out = append(out, where+" asks for {"+hole+"}")
+			}
+		}
+		for _, v := range a {
+			if t, ok := v.(Term); ok && terms[t.Key] == (wordPair{}) {
+				out = append(out, "no word for term "+t.Key)
+			}
+		}
+	}
+	w := e.En
+	need("message", w.Message, d.Args)
+	need("mark", w.Mark, d.Args)
+	if text, ok := w.remedy(d.Help); ok {
+		need("help", text, d.Args)
+	} else if d.Help != "" && d.Help != "-" {
+		out = append(out, "no help under "+d.Help)
+	}
+	for _, r := range d.Related {
+		if _, ok := w.Related[r.Key]; !ok {
+			out = append(out, "no related place under "+r.Key)
+		}
+		need("related place "+r.Key, w.Related[r.Key], r.args(d.Args))
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// longestQuote is how many runes of a text from the source a message repeats.
+const longestQuote = 120
+
+// quotable makes a text from the source fit to stand inside a sentence: on one line, without anything that could steer
+// a terminal, and not longer than a sentence can bear.
+func quotable(s string) string {
+	var b strings.Builder
+	n := 0
+	for _, r := range s {
+		if n++; n > longestQuote {
+			b.WriteRune('…')
+			break
+		}
+		b.WriteRune(tame(r))
+	}
+	return b.String()
+}
+
+// tame replaces a rune that would move the cursor, colour the terminal or turn the direction of the text.
+func tame(r rune) rune {
+	switch {
+	case r == '\n' || r == '\t' || r == '\r':
+		return ' '
+	case unicode.IsControl(r), r >= 0x202A && r <= 0x202E, r >= 0x2066 && r <= 0x2069, r == 0x2028, r == 0x2029:
+		return unicode.ReplacementChar
+	}
+	return r
+}

@@ -1,0 +1,77 @@
+package diag
+
+import (
+	"encoding/json"
+	"io"
+
+	"ovillo/lang/source"
+)
+
+// record is a diagnostic as a line of JSON. Lines and columns are the ones the text printer shows: columns are cells,
+// from 1. A diagnostic that is nowhere in particular has line 0. The bytes of an edit count from 0, the end left out.
+type record struct {
+	Code     Code          `json:"code"`
+	Severity string        `json:"severity"` // error, warning or note, whatever the language
+	File     string        `json:"file"`
+	Line     int           `json:"line"`
+	Column   int           `json:"column"`
+	End      jsonPlace     `json:"end"`
+	Message  string        `json:"message"`
+	Mark     string        `json:"mark,omitempty"`
+	Help     string        `json:"help,omitempty"`
+	Notes    []string      `json:"notes,omitempty"`
+	Sizes    []string      `json:"sizes,omitempty"`
+	Related  []jsonRelated `json:"related,omitempty"`
+	Edit     *jsonEdit     `json:"edit,omitempty"`
+}
+
+type jsonPlace struct {
+	Line   int `json:"line"`
+	Column int `json:"column"`
+}
+
+type jsonRelated struct {
+	Line    int       `json:"line"`
+	Column  int       `json:"column"`
+	End     jsonPlace `json:"end"`
+	Message string    `json:"message"`
+}
+
+type jsonEdit struct {
+	From int    `json:"from"`
+	To   int    `json:"to"`
+	Text string `json:"text"`
+}
+
+// JSON prints a list for other tools: one object a line, all of them, in the order of the source.
+func JSON(w io.Writer, f *source.File, l List, lang string) error {
+	enc := json.NewEncoder(w)
+	enc.SetEscapeHTML(false)
+	for _, d := range findings(l, lang) {
+		r := record{
+			Code: d.Code, Severity: labelsIn["en"].severity[d.severity], File: f.Name,
+			Message: d.message, Mark: d.mark, Help: d.help, Notes: d.notes, Sizes: d.Sizes,
+		}
+		if !d.Span.IsZero() {
+			s := tighten(f, d.Span)
+			start := placeOf(f, s.Start)
+			r.Line, r.Column, r.End = start.Line, start.Column, placeOf(f, s.End)
+		}
+		for _, rel := range d.related {
+			s := tighten(f, rel.span)
+			start := placeOf(f, s.Start)
+			r.Related = append(r.Related, jsonRelated{start.Line, start.Column, placeOf(f, s.End), rel.label})
+		}
+		if e := d.Edit; e != nil {
+			r.Edit = &jsonEdit{int(e.Span.Start), int(e.Span.End), e.Text}
+		}
+		if err := enc.Encode(r); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func placeOf(f *source.File, offset int32) jsonPlace {
+	return jsonPlace{Line: f.Line(offset), Column: f.Column(offset)}
+}

@@ -1,0 +1,69 @@
+package diag
+
+// noun is a word of the trade in the singular and the plural.
+type noun struct{ one, other string }
+
+// wordPair is a word in both languages.
+type wordPair struct{ en, es noun }
+
+// terms holds the words a [Term] can ask for. To add one: add a row; a test checks that every key the compiler uses
+// stands here.
+var terms = map[string]wordPair{
+	"ball":       {noun{"ball", "balls"}, noun{"ovillo", "ovillos"}},
+	"button":     {noun{"button", "buttons"}, noun{"botón", "botones"}},
+	"centimetre": {noun{"centimetre", "centimetres"}, noun{"centímetro", "centímetros"}},
+	"chain":      {noun{"chain", "chains"}, noun{"cadeneta", "cadenetas"}},
+	"corner":     {noun{"corner", "corners"}, noun{"esquina", "esquinas"}},
+	"count":      {noun{"count", "counts"}, noun{"cuenta", "cuentas"}},
+	"decrease":   {noun{"decrease", "decreases"}, noun{"disminución", "disminuciones"}},
+	"edge":       {noun{"edge", "edges"}, noun{"borde", "bordes"}},
+	"gap":        {noun{"gap", "gaps"}, noun{"hueco entre puntos", "huecos entre puntos"}},
+	"gauge":      {noun{"gauge", "gauges"}, noun{"muestra", "muestras"}},
+	"group":      {noun{"group", "groups"}, noun{"grupo", "grupos"}},
+	"gram":       {noun{"gram", "grams"}, noun{"gramo", "gramos"}},
+	"hook":       {noun{"hook", "hooks"}, noun{"ganchillo", "ganchillos"}},
+	"inch":       {noun{"inch", "inches"}, noun{"pulgada", "pulgadas"}},
+	"increase":   {noun{"increase", "increases"}, noun{"aumento", "aumentos"}},
+	"label":      {noun{"label", "labels"}, noun{"etiqueta", "etiquetas"}},
+	"language":   {noun{"language", "languages"}, noun{"idioma", "idiomas"}},
+	"length":     {noun{"length", "lengths"}, noun{"longitud", "longitudes"}},
+	"loop":       {noun{"loop", "loops"}, noun{"hebra", "hebras"}},
+	"marker":     {noun{"marker", "markers"}, noun{"marcador", "marcadores"}},
+	"measure":    {noun{"measure", "measures"}, noun{"medida", "medidas"}},
+	"month":      {noun{"month", "months"}, noun{"mes", "meses"}},
+	"number":     {noun{"number", "numbers"}, noun{"número", "números"}},
+	"part":       {noun{"part", "parts"}, noun{"pieza", "piezas"}},
+	"percentage": {noun{"percentage", "percentages"}, noun{"porcentaje", "porcentajes"}},
+	"place":      {noun{"place", "places"}, noun{"lugar", "lugares"}},
+	"repeat":     {noun{"repeat", "repeats"}, noun{"repetición", "repeticiones"}},
+	"ring":       {noun{"ring", "rings"}, noun{"anillo", "anillos"}},
+	"round":      {noun{"round", "rounds"}, noun{"vuelta", "vueltas"}},
+	"row":        {noun{"row", "rows"}, noun{"hilera", "hileras"}},
+	"row end":    {noun{"row end", "row ends"}, noun{"extremo de hilera", "extremos de hilera"}},
+	"section":    {noun{"section", "sections"}, noun{"sección", "secciones"}},
+	"size":       {noun{"size", "sizes"}, noun{"talla", "tallas"}},
+	"slip":       {noun{"slip stitch", "slip stitches"}, noun{"punto deslizado", "puntos deslizados"}},
+	"space":      {noun{"chain space", "chain spaces"}, noun{"espacio de cadeneta", "espacios de cadeneta"}},
+	"stitch":     {noun{"stitch", "stitches"}, noun{"punto", "puntos"}},
+	"time":       {noun{"time", "times"}, noun{"vez", "veces"}},
+	"value":      {noun{"value", "values"}, noun{"valor", "valores"}},
+	"weight":     {noun{"weight", "weights"}, noun{"peso", "pesos"}},
+	"yarn":       {noun{"yarn", "yarns"}, noun{"hilo", "hilos"}},
+}
+
+// say gives the word in a language. A key without a row is a stitch of the designer's own, or a fault that a test finds:
+// it is said as it stands.
+func (t Term) say(lang string) string {
+	row, ok := terms[t.Key]
+	if !ok {
+		return quotable(t.Key)
+	}
+	n := row.en
+	if lang == "es" {
+		n = row.es
+	}
+	if t.N == 1 || t.N == -1 {
+		return n.one
+	}
+	return n.other
+}
