@@ -30,7 +30,7 @@ func (p *part[G]) whole(lx *lexer.PeekingLexer) (*G, error) { return p.parse(lx,
 func (p *part[G]) parse(lx *lexer.PeekingLexer, option participle.ParseOption) (*G, error) {
 	p.once.Do(func() {
 		p.parser = participle.MustBuild[G](participle.Lexer(Definition{}), participle.Elide("Silent"),
-			participle.UseLookahead(0), participle.ParseTypeWith(readItem))
+			participle.UseLookahead(0))
 	})
 	return p.parser.ParseFromLexer(lx, option)
 }

@@ -18,7 +18,6 @@ var (
 	chartPart    part[ChartRow]
 	togetherPart part[Together]
 	bracketPart  part[Bracket]
-	workPart     part[Work]
 	claimsPart   part[Claims]
 )
 
@@ -53,6 +52,26 @@ func itemOf[G any, P itemPointer[G]](p *part[G]) func(*lexer.PeekingLexer) (Item
 	}
 }
 
+// Parse reads a list of instructions.
+func (l *List) Parse(lx *lexer.PeekingLexer) error {
+	r := reader{lx}
+	start := r.start()
+	for {
+		item, err := readItem(lx)
+		if err != nil {
+			if err == participle.NextMatch && len(l.Items) > 0 {
+				return r.unexpected()
+			}
+			return err
+		}
+		l.Items = append(l.Items, item)
+		if !r.take(",") {
+			r.close(&l.At, start)
+			return nil
+		}
+	}
+}
+
 // readItem reads the instruction that the next word begins.
 func readItem(lx *lexer.PeekingLexer) (Item, error) {
 	r := reader{lx}
@@ -67,9 +86,9 @@ func readItem(lx *lexer.PeekingLexer) (Item, error) {
 		if Reserved(t.Value) && t.Value != "sl" && t.Value != "rows" {
 			return nil, participle.NextMatch
 		}
-		return workPart.read(lx)
+		return readWork(reader{lx})
 	case tNumber:
-		return workPart.read(lx)
+		return readWork(reader{lx})
 	case tSign:
 		switch t.Value {
 		case "(":

@@ -44,6 +44,106 @@ func isKind(t *lexer.Token) bool {
 	return false
 }
 
+// targetAhead reports whether a target begins with the next token.
+func (r reader) targetAhead() bool {
+	if r.Peek().Type != tWord {
+		return false
+	}
+	switch r.Peek().Value {
+	case "in", "between", "below", "beside", "through":
+		return true
+	}
+	return false
+}
+
+// Parse reads where to work.
+func (t *Target) Parse(lx *lexer.PeekingLexer) error {
+	r := reader{lx}
+	if !r.targetAhead() {
+		return participle.NextMatch
+	}
+	start := r.start()
+	if err := t.read(r); err != nil {
+		return err
+	}
+	r.close(&t.At, start)
+	return nil
+}
+
+func (t *Target) read(r reader) error {
+	switch word := r.Next().Value; word {
+	case "in":
+		t.In = &In{}
+		return r.must(t.In)
+	case "between":
+		if r.word("next") {
+			return r.slip(slipBetween)
+		}
+		if !r.take("each") {
+			return r.unexpected()
+		}
+		t.Between = &InEach{}
+		return r.must(t.Between)
+	case "through":
+		if !r.take("each") || !r.take("and") {
+			return r.unexpected()
+		}
+		t.Through = &Ref{}
+		return r.must(t.Through)
+	default:
+		t.Prep = word
+		t.Each = r.take("each")
+		r.take("of")
+		t.Run = &Ref{}
+		return r.must(t.Run)
+	}
+}
+
+// Parse reads what stands behind `in`. The words that are free as names come first only where no point follows them.
+func (n *In) Parse(lx *lexer.PeekingLexer) error {
+	r := reader{lx}
+	start := r.start()
+	if err := n.read(r); err != nil {
+		return err
+	}
+	r.close(&n.At, start)
+	return nil
+}
+
+func (n *In) read(r reader) error {
+	switch {
+	case r.take("next"):
+		n.Next = &InNext{}
+		return r.must(n.Next)
+	case r.take("each"):
+		n.Each = &InEach{}
+		return r.must(n.Each)
+	case r.word("last") && r.after().Value != ".":
+		n.Last = r.take("last")
+		return r.lastOnes(&n.LastN)
+	case r.word("first") && r.after().Value != ".":
+		n.First = r.take("first")
+		r.take("st")
+	case r.take("same"):
+		n.Same = true
+		r.take("st")
+	case r.take("ring"):
+		n.Ring = true
+	case r.take("marker"):
+		n.Marker = true
+	case r.take("this"):
+		if n.Gap = r.take("gap"); !n.Gap {
+			return r.unexpected()
+		}
+	case r.Peek().Type == tNumber:
+		return r.slip(slipInNumber)
+	default:
+		n.Run = &Ref{}
+		return r.must(n.Run)
+	}
+	return nil
+}
+
 // Parse reads what stands behind `in next`; that may be nothing.
 func (n *InNext) Parse(lx *lexer.PeekingLexer) error {
 	r := reader{lx}

@@ -23,6 +23,8 @@ const (
 	slipSizes    slipKind = "sizes"    // the list of the other sizes
 	slipMeasured slipKind = "measured" // what is measured is missing
 	slipAtRow    slipKind = "at row"   // at without a row
+	slipBetween  slipKind = "between"  // between next 2
+	slipInNumber slipKind = "in"       // in 5
 	slipBelow    slipKind = "below"    // in next 2 rows below
 
 	slipLong       slipKind = "long"       // a statement of too many words

@@ -665,9 +665,11 @@ type Claim struct {
 // List is what is worked in a row, in order.
 //
 //	dc to m1 as back, ch 2 as gap, skip to m2
+//
+//	list = item { "," item }
 type List struct {
 	At
-	Items []Item `parser:"@@ ( ',' @@ )*"`
+	Items []Item
 }
 
 // Item is one instruction of a row.
@@ -792,20 +794,23 @@ type Bracket struct {
 // draws places together: how many of them are worked).
 //
 //	dc in next 5 · 2 dc in each · dc to m1 · sc2tog · 4 dc together · inc 8 evenly · fptr in each of x crossing front
+//
+//	work = [ precnt ] ( "sl" "st" | name ) [ "flo" | "blo" | "tlo" | "third" "loop" ] [ "together" ]
+//	       [ target | spread | repend ] [ "crossing" ( "front" | "back" ) ] [ "with" name ] [ as ]
 type Work struct {
 	At
-	N      *PreCnt `parser:"@@?"`
-	Slip   bool    `parser:"( @'sl' 'st'"`
-	Stitch *Name   `parser:"| @@ )"`
-	Loop   string  `parser:"( @( 'flo' | 'blo' | 'tlo' )"`
-	Third  bool    `parser:"| @'third' 'loop' )?"`
-	Tog    bool    `parser:"@'together'?"`
-	Target *Target `parser:"( @@"`
-	Spread *Spread `parser:"| @@"`
-	End    *RepEnd `parser:"| @@ )?"`
-	Cross  string  `parser:"( 'crossing' @( 'front' | 'back' ) )?"`
-	With   *Name   `parser:"( 'with' @@ )?"`
-	Label  *As     `parser:"@@?"`
+	N      *PreCnt
+	Slip   bool
+	Stitch *Name
+	Loop   string
+	Third  bool
+	Tog    bool
+	Target *Target
+	Spread *Spread
+	End    *RepEnd
+	Cross  string
+	With   *Name
+	Label  *As
 }
 
 // Spread spreads increases or decreases over the row.
@@ -872,31 +877,38 @@ type Kinds struct {
 }
 
 // Target says where.
+//
+//	in next 5 · between each · below bridge · beside each of back · through each and casing.foundation
+//
+//	target = "in" in | "between" "each" each | ( "below" | "beside" ) [ "each" ] [ "of" ] ref | "through" "each" "and" ref
 type Target struct {
 	At
-	In      *In     `parser:"  'in' @@"`
-	Between *InEach `parser:"| 'between' 'each' @@"`
-	Prep    string  `parser:"| @( 'below' | 'beside' )"`
-	Each    bool    `parser:"  @'each'? 'of'?"`
-	Run     *Ref    `parser:"  @@"`
-	Through *Ref    `parser:"| 'through' 'each' 'and' @@"`
+	In      *In
+	Between *InEach
+	Prep    string
+	Each    bool
+	Run     *Ref
+	Through *Ref
 }
 
 // In is a place to work into.
 //
 //	in next 5 · in each st and space · in first · in last 2 · in same · in ring · in marker · in this gap · in corner.2
+//
+//	in = "next" next | "each" each | "first" [ "st" ] | "last" [ cnt ] [ "st" | "sts" ] | "same" [ "st" ] | "ring" | "marker"
+//	   | "this" "gap" | ref
 type In struct {
 	At
-	Next   *InNext `parser:"  'next' @@"`
-	Each   *InEach `parser:"| 'each' @@"`
-	First  bool    `parser:"| @'first' ( 'st' )?"`
-	Last   bool    `parser:"| @'last'"`
-	LastN  *Cnt    `parser:"  @@? ( 'st' | 'sts' )?"`
-	Same   bool    `parser:"| @'same' ( 'st' )?"`
-	Ring   bool    `parser:"| @'ring'"`
-	Marker bool    `parser:"| @'marker'"`
-	Gap    bool    `parser:"| @'this' 'gap'"`
-	Run    *Ref    `parser:"| @@"`
+	Next   *InNext
+	Each   *InEach
+	First  bool
+	Last   bool
+	LastN  *Cnt
+	Same   bool
+	Ring   bool
+	Marker bool
+	Gap    bool
+	Run    *Ref
 }
 
 // InNext is the next place, or the next n. A lone name stands in Ref: whether it is a kind of place (in next corner) or a

@@ -1,0 +1,92 @@
+package lang
+
+// readWork reads the instruction to work stitches. Nearly every instruction of a pattern is one, so it is read by hand.
+func readWork(r reader) (Item, error) {
+	w, start := &Work{}, r.start()
+	for _, step := range []func(reader) error{w.stitch, w.where, w.rest} {
+		if err := step(r); err != nil {
+			return nil, err
+		}
+	}
+	r.close(&w.At, start)
+	return w, nil
+}
+
+// stitch reads how many in one place, the stitch, and where on the stitches below.
+func (w *Work) stitch(r reader) error {
+	var n PreCnt
+	ok, err := r.may(&n)
+	if err != nil {
+		return err
+	}
+	if ok {
+		w.N = &n
+	}
+	if r.take("sl") {
+		if w.Slip = r.take("st"); !w.Slip {
+			return r.unexpected()
+		}
+	} else {
+		w.Stitch = &Name{}
+		if err := r.must(w.Stitch); err != nil {
+			return err
+		}
+	}
+	if w.Loop = r.oneOf("flo", "blo", "tlo"); w.Loop == "" && r.take("third") {
+		if w.Third = r.take("loop"); !w.Third {
+			return r.unexpected()
+		}
+	}
+	w.Tog = r.take("together")
+	return nil
+}
+
+// where reads where the stitches go or how often they are worked.
+func (w *Work) where(r reader) error {
+	if r.targetAhead() {
+		w.Target = &Target{}
+		return r.must(w.Target)
+	}
+	var s Spread
+	ok, err := r.may(&s)
+	if err != nil {
+		return err
+	}
+	if ok {
+		w.Spread = &s
+		return nil
+	}
+	var e RepEnd
+	if ok, err = r.may(&e); err != nil {
+		return err
+	}
+	if ok {
+		w.End = &e
+	}
+	return nil
+}
+
+// rest reads what may stand behind any work.
+func (w *Work) rest(r reader) error {
+	if r.take("crossing") {
+		if w.Cross = r.oneOf("front", "back"); w.Cross == "" {
+			return r.unexpected()
+		}
+	}
+	if r.take("with") {
+		w.With = &Name{}
+		if err := r.must(w.With); err != nil {
+			return err
+		}
+	}
+	if r.word("as") {
+		start := r.start()
+		r.Next()
+		w.Label = &As{Name: &Name{}}
+		if err := r.must(w.Label.Name); err != nil {
+			return err
+		}
+		r.close(&w.Label.At, start)
+	}
+	return nil
+}
