@@ -101,3 +101,8 @@ func (f *Face) Baseline(pt, leading float64) float64 {
 	a, d := f.Ascent(pt), f.Descent(pt)
 	return (leading-(a+d))/2 + a
 }
+
+// Vertical returns the four vertical measures in thousandths of an em, all positive.
+func (f *Face) Vertical() (ascent, descent, capHeight, xHeight int) {
+	return int(f.ascent), int(f.descent), int(f.capHeight), int(f.xHeight)
+}

@@ -1,0 +1,206 @@
+package pdf
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"ovillo/render/font"
+	"ovillo/render/page"
+)
+
+// references finds every reference to an object.
+var references = regexp.MustCompile(`(\d+) 0 R`)
+
+// follow returns the object that an entry of another refers to.
+func (f *file) follow(n int, key string) (int, error) {
+	if n <= 0 || n >= len(f.objects) {
+		return 0, errShell
+	}
+	at := bytes.Index(f.objects[n], []byte(key+" "))
+	if at < 0 {
+		return 0, errShell
+	}
+	m := references.FindSubmatch(f.objects[n][at:])
+	if m == nil {
+		return 0, errShell
+	}
+	to := decimal(m[1])
+	if to <= 0 || to >= len(f.objects) {
+		return 0, errShell
+	}
+	return to, nil
+}
+
+// decimal reads digits; what is too large for a number is no object.
+func decimal(digits []byte) int {
+	n, err := strconv.Atoi(string(digits))
+	if err != nil {
+		return 0
+	}
+	return n
+}
+
+func between(b []byte, open, shut string) []byte {
+	_, rest, _ := bytes.Cut(b, []byte(open))
+	inside, _, _ := bytes.Cut(rest, []byte(shut))
+	return inside
+}
+
+// embedFaces makes the fonts of the shell ours and returns their object numbers by face; 0 for a face not used.
+func (f *file) embedFaces(runes [faceCount]runeSet) (fonts [faceCount]int, err error) {
+	for i := range runes {
+		if !runes[i].used {
+			continue
+		}
+		if fonts[i], err = f.embedFace(i, runes[i].list()); err != nil {
+			return fonts, err
+		}
+	}
+	return fonts, nil
+}
+
+// embedFace keeps from fpdf the font program and the map from codes to glyphs. All that describes them is written
+// anew: fpdf claims every rune for the face, rounds its measures elsewhere than we do, and gives it a name of its own.
+func (f *file) embedFace(i int, runes []rune) (int, error) {
+	top := f.findFont(shellFace(i))
+	descendant, err := f.follow(top, "/DescendantFonts")
+	if err != nil {
+		return 0, err
+	}
+	descriptor, err := f.follow(descendant, "/FontDescriptor")
+	if err != nil {
+		return 0, err
+	}
+	program, err := f.follow(descriptor, "/FontFile2")
+	if err != nil {
+		return 0, err
+	}
+	glyphs, err := f.follow(descendant, "/CIDToGIDMap")
+	if err != nil {
+		return 0, err
+	}
+	unicode, err := f.follow(top, "/ToUnicode")
+	if err != nil {
+		return 0, err
+	}
+	system, err := f.follow(descendant, "/CIDSystemInfo")
+	if err != nil {
+		return 0, err
+	}
+	f.drop(system)
+	face := font.Of(page.Face(i))
+	name := subsetTag(runes) + "+" + face.Name()
+	f.set(top, fmt.Sprintf("<</Type /Font /Subtype /Type0 /BaseFont /%s /Encoding /Identity-H /DescendantFonts [%s] /ToUnicode %s>>",
+		name, reference(descendant), reference(unicode)))
+	f.set(descendant, fmt.Sprintf("<</Type /Font /Subtype /CIDFontType2 /BaseFont /%s"+
+		" /CIDSystemInfo <</Registry (Adobe) /Ordering (Identity) /Supplement 0>>"+
+		" /FontDescriptor %s /CIDToGIDMap %s /DW %d /W [%s]>>",
+		name, reference(descriptor), reference(glyphs), face.Advance(0), widths(face, runes)))
+	f.setStream(unicode, "/Filter /FlateDecode", deflate(toUnicode(runes)))
+	f.set(descriptor, f.describe(face, name, program, runes))
+	return top, nil
+}
+
+// findFont returns the object of a composite font; 0 if there is none.
+func (f *file) findFont(name string) int {
+	for n, o := range f.objects {
+		if bytes.HasPrefix(o, []byte("<</Type /Font\n/Subtype /Type0\n/BaseFont /utf8"+name+"\n")) {
+			return n
+		}
+	}
+	return 0
+}
+
+// describe writes the descriptor of a face.
+func (f *file) describe(face *font.Face, name string, program int, runes []rune) string {
+	const serifs, symbolic = 2, 4 // symbolic: its glyphs are not those of the standard Latin set
+	flags := symbolic
+	if face == font.Of(page.Serif) || face == font.Of(page.SerifBold) {
+		flags |= serifs
+	}
+	ascent, descent, capHeight, xHeight := face.Vertical()
+	box := face.Bounds()
+	return fmt.Sprintf("<</Type /FontDescriptor /FontName /%s /Flags %d /FontBBox [%d %d %d %d] /ItalicAngle 0"+
+		" /Ascent %d /Descent %d /CapHeight %d /XHeight %d /StemV %d /FontFile2 %s /CIDSet %s>>",
+		name, flags, box[0], box[1], box[2], box[3], ascent, -descent, capHeight, xHeight, face.Stem(),
+		reference(program), reference(f.addStream("/Filter /FlateDecode", deflate(cidSet(runes)))))
+}
+
+// subsetTag is the six letters that a font cut down to some glyphs carries before its name.
+func subsetTag(runes []rune) string {
+	sum := sha256.Sum256([]byte(string(runes)))
+	var tag [6]byte
+	for i := range tag {
+		tag[i] = 'A' + sum[i]%26
+	}
+	return string(tag[:])
+}
+
+// widths lists the advances of the runes, neighbours together.
+func widths(face *font.Face, runes []rune) string {
+	var b strings.Builder
+	for i, r := range runes {
+		if i == 0 || runes[i-1] != r-1 {
+			if i > 0 {
+				b.WriteString("] ")
+			}
+			fmt.Fprintf(&b, "%d [%d", r, face.Advance(r))
+		} else {
+			fmt.Fprintf(&b, " %d", face.Advance(r))
+		}
+	}
+	b.WriteString("]")
+	return b.String()
+}
+
+// toUnicode maps the codes in use to themselves, for a code is its rune.
+func toUnicode(runes []rune) []byte {
+	var b bytes.Buffer
+	b.WriteString("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n" +
+		"/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> def\n" +
+		"/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n" +
+		"1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n")
+	const most = 100 // entries that one block may have
+	for len(runes) > 0 {
+		block := runes[:min(most, len(runes))]
+		runes = runes[len(block):]
+		fmt.Fprintf(&b, "%d beginbfchar\n", len(block))
+		for _, r := range block {
+			fmt.Fprintf(&b, "<%04X> <%04X>\n", r, r)
+		}
+		b.WriteString("endbfchar\n")
+	}
+	b.WriteString("endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend")
+	return b.Bytes()
+}
+
+// cidSet is a bit for each code that has a glyph; PDF/A-1 asks for it. Code 0 is the missing glyph, always there.
+func cidSet(runes []rune) []byte {
+	bits := make([]byte, runes[len(runes)-1]/8+1)
+	bits[0] = 0x80
+	for _, r := range runes {
+		bits[r/8] |= 0x80 >> (r % 8)
+	}
+	return bits
+}
+
+// setResources writes what all pages draw with.
+func (f *file) setResources(fonts [faceCount]int, pictures []int) {
+	var b strings.Builder
+	b.WriteString("<</ProcSet [/PDF /Text /ImageB /ImageC] /Font <<")
+	for i, n := range fonts {
+		if n > 0 {
+			fmt.Fprintf(&b, " /F%d %s", i, reference(n))
+		}
+	}
+	b.WriteString(">> /XObject <<")
+	for i, n := range pictures {
+		fmt.Fprintf(&b, " /I%d %s", i, reference(n))
+	}
+	b.WriteString(">>>>")
+	f.set(resourcesObject, b.String())
+}

@@ -1,0 +1,154 @@
+package pdf
+
+import (
+	"fmt"
+	"strings"
+)
+
+// addTree writes the structure tree and returns its entries of the catalog.
+func (f *file) addTree(c *content) string {
+	if c.tree == nil {
+		return ""
+	}
+	top := f.reserve()
+	f.number(c.tree.root)
+	f.addNode(c, c.tree.root, top)
+	f.set(top, fmt.Sprintf("<</Type /StructTreeRoot /K [%s] /ParentTree %s /ParentTreeNextKey %d>>",
+		reference(c.tree.root.object), reference(f.addParents(c)), c.nextKey()))
+	return fmt.Sprintf(" /MarkInfo <</Marked true>> /StructTreeRoot %s", reference(top))
+}
+
+// number gives every element its object, in reading order.
+func (f *file) number(n *node) {
+	n.object = f.reserve()
+	for _, h := range n.inOrder() {
+		if h.node != nil {
+			f.number(h.node)
+		}
+	}
+}
+
+// addNode writes an element and those below it.
+func (f *file) addNode(c *content, n *node, parent int) {
+	var b strings.Builder
+	fmt.Fprintf(&b, "<</Type /StructElem /S /%s /P %s", n.tag, reference(parent))
+	sheet := n.sheet()
+	if sheet >= 0 {
+		b.WriteString(" /Pg " + reference(f.pages[sheet]))
+	}
+	b.WriteString(n.properties(c))
+	b.WriteString(" /K [")
+	for i, h := range n.inOrder() {
+		if i > 0 {
+			b.WriteByte(' ')
+		}
+		switch {
+		case h.node != nil:
+			f.addNode(c, h.node, n.object)
+			b.WriteString(reference(h.node.object))
+		case h.link != nil:
+			fmt.Fprintf(&b, "<</Type /OBJR /Obj %s /Pg %s>>", reference(h.link.object), reference(f.pages[h.sheet]))
+		case h.sheet == sheet:
+			fmt.Fprint(&b, h.mark)
+		default:
+			fmt.Fprintf(&b, "<</Type /MCR /Pg %s /MCID %d>>", reference(f.pages[h.sheet]), h.mark)
+		}
+	}
+	b.WriteString("]>>")
+	f.set(n.object, b.String())
+}
+
+// sheet is the page of the first thing that the element itself holds, -1 if it holds nothing.
+func (n *node) sheet() int {
+	for _, h := range n.holds {
+		if h.node == nil {
+			return h.sheet
+		}
+	}
+	return -1
+}
+
+// properties are the language, the texts in place of what is seen, and the attributes of an element.
+func (n *node) properties(c *content) string {
+	s := ""
+	if n.actual != "" {
+		s += " /ActualText " + textString(n.actual)
+	}
+	if n.expand != "" {
+		s += " /E " + textString(n.expand)
+	}
+	e := n.elem
+	if e == nil {
+		return s
+	}
+	if e.Lang != "" {
+		s += " /Lang " + textString(e.Lang)
+	}
+	if e.Alt != "" {
+		s += " /Alt " + textString(e.Alt)
+	}
+	if cell := n.cell(); cell != "" {
+		s += " /A <</O /Table" + cell + ">>"
+	}
+	if first, ok := n.first(); ok && e.Box != nil {
+		s += " /A <</O /Layout /Placement /Block /BBox " +
+			rectangle(e.Box[0], e.Box[1], e.Box[2], e.Box[3], c.sheets[first.sheet].h) + ">>"
+	}
+	return s
+}
+
+// cell is the attributes of a table cell.
+func (n *node) cell() string {
+	if n.tag != "TH" && n.tag != "TD" {
+		return ""
+	}
+	s := ""
+	if n.tag == "TH" && n.elem.Scope != "" {
+		s += " /Scope /" + n.elem.Scope
+	}
+	if n.elem.Span[0] > 1 {
+		s += fmt.Sprintf(" /RowSpan %d", n.elem.Span[0])
+	}
+	if n.elem.Span[1] > 1 {
+		s += fmt.Sprintf(" /ColSpan %d", n.elem.Span[1])
+	}
+	return s
+}
+
+// addParents writes the tree that leads back from marks and links to their elements.
+func (f *file) addParents(c *content) int {
+	var b strings.Builder
+	b.WriteString("<</Nums [")
+	for i, s := range c.sheets {
+		fmt.Fprintf(&b, "%d [", i)
+		for k, n := range s.marks {
+			if k > 0 {
+				b.WriteByte(' ')
+			}
+			b.WriteString(reference(n.object))
+		}
+		b.WriteString("]\n")
+	}
+	for _, s := range c.sheets {
+		for _, l := range s.links {
+			if l.node != nil {
+				fmt.Fprintf(&b, "%d %s\n", l.key, reference(l.node.object))
+			}
+		}
+	}
+	b.WriteString("]>>")
+	return f.add(b.String())
+}
+
+// nextKey is the first key that the parent tree does not use.
+func (c *content) nextKey() int {
+	key := len(c.sheets)
+	for _, s := range c.sheets {
+		for _, l := range s.links {
+			if l.node != nil {
+				key++
+			}
+		}
+	}
+	return key
+}

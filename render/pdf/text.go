@@ -1,0 +1,155 @@
+package pdf
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"unicode/utf8"
+
+	"ovillo/render/font"
+	"ovillo/render/page"
+)
+
+// runeSet is the set of runes that a document draws in a face.
+type runeSet struct {
+	bits [1 << 16 / 64]uint64
+	used bool
+}
+
+func (r *runeSet) add(c rune) {
+	r.bits[c>>6] |= 1 << (c & 63)
+	r.used = true
+}
+
+// addKept adds the runes that fpdf keeps in every face, so that the file describes all the glyphs it holds.
+func (r *runeSet) addKept() {
+	for c := ' '; r.used && c <= '8'; c++ {
+		r.add(c)
+	}
+}
+
+// list returns the runes in order.
+func (r *runeSet) list() []rune {
+	var out []rune
+	for c := range rune(1 << 16) {
+		if r.bits[c>>6]&(1<<(c&63)) != 0 {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// glyphs draws a run of text. A text that ends a word within its paragraph is drawn with a space behind it.
+func (s *sheet) glyphs(g page.Glyphs, spaced bool) error {
+	if g.Text == "" {
+		return nil
+	}
+	actual := g.Actual
+	if spaced && actual != "" {
+		actual += " "
+	}
+	if err := s.mark(g.Elem, actual, g.Expand); err != nil {
+		return err
+	}
+	text := font.Compose(g.Text)
+	if spaced {
+		text += " "
+	}
+	s.set(&s.pen.fill, paint(g.Color, "g", "rg"))
+	s.b = append(s.b, "BT "...)
+	if face := fmt.Sprintf("/F%d %s Tf", g.Face, number(g.Size)); face != s.pen.face {
+		s.pen.face = face
+		s.b = append(append(s.b, face...), ' ')
+	}
+	s.origin(g)
+	s.show(font.Of(g.Face), &s.of.runes[g.Face], text, g.Track)
+	s.b = append(s.b, " ET\n"...)
+	return nil
+}
+
+// origin writes the place and direction of the baseline.
+func (s *sheet) origin(g page.Glyphs) {
+	sin, cos := math.Sincos(g.Angle * math.Pi / 180)
+	for _, v := range [...]float64{cos, sin, -sin, cos, s.x(g.X), s.y(g.Base)} {
+		s.b = append(appendNumber(s.b, v), ' ')
+	}
+	s.b = append(s.b, "Tm "...)
+}
+
+// show writes the glyphs with the corrections between them. The code of a glyph is its rune. A no-break space has done
+// its work once lines are broken, and is written as a space, for that is what people search for.
+func (s *sheet) show(f *font.Face, used *runeSet, text string, track float64) {
+	s.b = append(s.b, "[<"...)
+	prev := rune(-1)
+	for _, r := range text {
+		if prev >= 0 {
+			if back := -float64(f.Kern(prev, r)) - 1000*track; back != 0 {
+				s.b = append(s.b, '>')
+				s.b = appendNumber(s.b, back)
+				s.b = append(s.b, '<')
+			}
+		}
+		prev = r
+		if r == '\u00a0' {
+			r = ' '
+		}
+		used.add(r)
+		const hex = "0123456789ABCDEF"
+		s.b = append(s.b, hex[r>>12&15], hex[r>>8&15], hex[r>>4&15], hex[r&15])
+	}
+	s.b = append(s.b, ">]TJ"...)
+}
+
+// place names an item of a document.
+type place struct{ page, item int }
+
+// wordEnds finds the runs that need a space behind them: those whose paragraph goes on elsewhere, on the next line or
+// after a gap. Layout drops the space at the end of a line; whoever reads the structure tree would find two words in
+// one. The added space prints nothing.
+func wordEnds(d *page.Document, t *tree) map[place]bool {
+	ends := map[place]bool{}
+	if t == nil {
+		return ends
+	}
+	var before *page.Glyphs
+	var at place
+	for i := range d.Pages {
+		for k, item := range d.Pages[i].Items {
+			g, ok := item.(page.Glyphs)
+			if !ok || g.Elem == nil || g.Text == "" {
+				continue
+			}
+			if before != nil && sameBlock(t, before.Elem, g.Elem) && (at.page != i || apart(before, &g)) && !joins(before.Text) {
+				ends[at] = true
+			}
+			before, at = &g, place{i, k}
+		}
+	}
+	return ends
+}
+
+func sameBlock(t *tree, a, b *page.Elem) bool {
+	if a == b {
+		return true
+	}
+	m, n := t.nodes[a], t.nodes[b]
+	return m != nil && n != nil && m.block() == n.block()
+}
+
+// apart says whether b begins elsewhere than where a ends.
+func apart(a, b *page.Glyphs) bool {
+	em := a.Size / point
+	end := a.X + font.Of(a.Face).Tracked(a.Text, a.Size, a.Track)
+	return math.Abs(b.Base-a.Base) > 0.6*em || math.Abs(b.X-end) > 0.15*em
+}
+
+// joins says whether a text needs no space behind it: it has one, or ends with a sign that a line may be broken after
+// in the middle of a word. A dash with a space before it stands between words and is none.
+func joins(text string) bool {
+	last, size := utf8.DecodeLastRuneInString(text)
+	before, _ := utf8.DecodeLastRuneInString(text[:len(text)-size])
+	if strings.ContainsRune(" \u00a0", last) {
+		return true
+	}
+	return strings.ContainsRune("-–—/\u00ad", last) && !strings.ContainsRune(" \u00a0", before)
+}
