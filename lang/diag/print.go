@@ -87,7 +87,7 @@ func word(d Diagnostic, lang string) finding {
 		message:    Fill(w.Message, d.Args, lang),
 		mark:       Fill(w.Mark, d.Args, lang),
 	}
-	if text, ok := w.remedy(d.Help); ok {
+	if text, ok := w.remedy(d.Help, d.Args); ok {
 		f.help = Fill(text, d.Args, lang)
 	}
 	for _, r := range d.Related {
@@ -111,19 +111,31 @@ func (e *Entry) in(lang string) Wording {
 	return e.En
 }
 
-// remedy finds the help that a diagnostic asks for.
-func (w Wording) remedy(key string) (string, bool) {
+// remedy finds the help that a diagnostic asks for: by its key, else the usual one. The usual remedy is left out where it
+// would list nothing (no name is near); a row may have a remedy "none" for that case.
+func (w Wording) remedy(key string, a Args) (string, bool) {
 	if key == "-" || len(w.Help) == 0 {
 		return "", false
 	}
-	if text, ok := w.Help[key]; ok || key != "" {
+	if key != "" {
+		text, ok := w.Help[key]
 		return text, ok
 	}
-	keys := make([]string, 0, len(w.Help))
-	for k := range w.Help {
-		keys = append(keys, k)
+	text, ok := w.Help[""]
+	if !ok {
+		keys := make([]string, 0, len(w.Help))
+		for k := range w.Help {
+			keys = append(keys, k)
+		}
+		text = w.Help[slices.Min(keys)]
 	}
-	return w.Help[slices.Min(keys)], true
+	for _, hole := range Holes(text) {
+		if l, isList := a[hole].([]string); isList && len(l) == 0 {
+			text, ok := w.Help["none"]
+			return text, ok
+		}
+	}
+	return text, true
 }
 
 // args are the facts a related place is worded with: its own, then those of the diagnostic.
@@ -164,7 +176,7 @@ func Incomplete(d Diagnostic) []string {
 	w := e.En
 	need("message", w.Message, d.Args)
 	need("mark", w.Mark, d.Args)
-	if text, ok := w.remedy(d.Help); ok {
+	if text, ok := w.remedy(d.Help, d.Args); ok {
 		need("help", text, d.Args)
 	} else if d.Help != "" && d.Help != "-" {
 		out = append(out, "no help under "+d.Help)

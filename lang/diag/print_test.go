@@ -232,6 +232,32 @@ func TestOrder(t *testing.T) {
 	}
 }
 
+// TestRemedy checks which help is printed.
+func TestRemedy(t *testing.T) {
+	several := Wording{Help: map[string]string{"": "{near|or}", "none": "nothing is near", "other": "x"}}
+	single := Wording{Help: map[string]string{"near": "{near|or}"}}
+	some, none := Args{"near": []string{"leg"}}, Args{"near": []string(nil)}
+	for _, c := range []struct {
+		w    Wording
+		key  string
+		args Args
+		want string
+	}{
+		{several, "", some, "{near|or}"},
+		{several, "", none, "nothing is near"},
+		{several, "other", none, "x"},
+		{several, "gone", some, ""},
+		{several, "-", some, ""},
+		{single, "", some, "{near|or}"},
+		{single, "", none, ""},
+		{Wording{}, "", some, ""},
+	} {
+		if got, _ := c.w.remedy(c.key, c.args); got != c.want {
+			t.Errorf("key %q, %v: %q, want %q", c.key, c.args, got, c.want)
+		}
+	}
+}
+
 func TestColor(t *testing.T) {
 	f := source.NewFile("a.ovillo", "yarn kelp\n")
 	l := List{{Code: "T02", Args: Args{"name": "kelp"}, Span: source.Span{Start: 5, End: 9}}}

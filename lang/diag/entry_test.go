@@ -15,15 +15,15 @@ var (
 	bannedEs = regexp.MustCompile(`(?i)(^|[^\pL])(tokens?|parse\pL*|ast|nodos?|identificador(es)?|sintaxis|sintáctic[oa]s?|ilegal(es)?|inválid[oa]s?)($|[^\pL])`)
 )
 
-// codeForm is how a code looks: the digit of its family and two more.
-var codeForm = regexp.MustCompile(`^[A-Z]?[1-9][0-9]{2}$`)
+// codeForm is how a code looks: OV, the digit of its family and two more.
+var codeForm = regexp.MustCompile(`^OV[1-9][0-9]{2}$`)
 
 // faultsOf lists what is wrong with a row of the catalogue.
 func faultsOf(e *Entry) []string {
 	var out []string
 	fault := func(format string, args ...any) { out = append(out, fmt.Sprintf(format, args...)) }
 	if !codeForm.MatchString(string(e.Code)) {
-		fault("the code is not a digit of the family and two more")
+		fault("the code is not OV, the digit of its family and two more")
 	}
 	if e.Severity < Error || e.Severity > Note {
 		fault("no severity")
@@ -99,13 +99,13 @@ func TestFaultsOf(t *testing.T) {
 			Related: map[string]string{"from": "from {m}"}, Help: map[string]string{"": "write {n}"}}
 		v := w
 		v.Related, v.Help = maps.Clone(w.Related), maps.Clone(w.Help)
-		return &Entry{Code: "601", Severity: Error, En: w, Es: v, Example: "a", Fixed: "b"}
+		return &Entry{Code: "OV601", Severity: Error, En: w, Es: v, Example: "a", Fixed: "b"}
 	}
 	if f := faultsOf(good()); len(f) > 0 {
 		t.Fatalf("a good row has faults: %v", f)
 	}
 	for want, spoil := range map[string]func(*Entry){
-		"the code is not":           func(e *Entry) { e.Code = "6001" },
+		"the code is not":           func(e *Entry) { e.Code = "601" },
 		"no severity":               func(e *Entry) { e.Severity = 0 },
 		"no example":                func(e *Entry) { e.Fixed = " " },
 		"is the example":            func(e *Entry) { e.Fixed = e.Example },

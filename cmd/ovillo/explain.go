@@ -1,0 +1,45 @@
+package main
+
+import (
+	"bytes"
+	"strings"
+
+	"ovillo/lang/diag"
+)
+
+var explainCommand = command{
+	name: "explain",
+	args: text{"[CODE]", "[CÓDIGO]"},
+	line: text{"say more about a message, by its code", "explicar un mensaje, por su código"},
+	long: text{
+		"The code stands in brackets at the head of each message. Without a code it lists them all.",
+		"El código figura entre corchetes al principio de cada mensaje. Sin un código, los enumera todos."},
+	run: runExplain,
+}
+
+func runExplain(c *call) int {
+	var b bytes.Buffer
+	switch len(c.args) {
+	case 0:
+		if err := diag.Index(&b, c.lang); err != nil {
+			return failed
+		}
+	case 1:
+		if err := diag.Explain(&b, codeOf(c.args[0]), c.lang); err != nil {
+			c.say(text{err.Error(), err.Error()}.with())
+			return failed
+		}
+	default:
+		return c.misuse(msgTooMany.with("what", c.args[1]))
+	}
+	return c.print(b.Bytes())
+}
+
+// codeOf reads a code as people type it: [OV612], ov612 or 612.
+func codeOf(typed string) diag.Code {
+	code := strings.Trim(strings.ToUpper(typed), "[] ")
+	if code != "" && strings.Trim(code, "0123456789") == "" {
+		code = "OV" + code
+	}
+	return diag.Code(code)
+}

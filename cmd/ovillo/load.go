@@ -1,0 +1,135 @@
+package main
+
+import (
+	"errors"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"syscall"
+
+	"ovillo/lang/source"
+)
+
+// mostMegabytes is the largest source that is read. A book of patterns is far below it.
+const mostMegabytes = 4
+
+// loaded is a source that was read.
+type loaded struct {
+	path string // as the user wrote it; "-" for the standard input
+	file *source.File
+}
+
+// sources checks the file arguments of a command that takes one file or several.
+func (c *call) sources(most int) (paths []string, ok bool) {
+	switch {
+	case len(c.args) == 0:
+		c.misuse(msgNeedsFile.with())
+		return nil, false
+	case most > 0 && len(c.args) > most:
+		c.misuse(msgTooMany.with("what", c.args[most]))
+		return nil, false
+	case countOf(c.args, "-") > 1:
+		c.misuse(msgStdinTwice.with())
+		return nil, false
+	}
+	return c.args, true
+}
+
+func countOf(all []string, one string) int {
+	n := 0
+	for _, s := range all {
+		if s == one {
+			n++
+		}
+	}
+	return n
+}
+
+// load reads a source, or says why it cannot.
+func (c *call) load(path string) (*loaded, bool) {
+	data, err := c.read(path)
+	if err != nil {
+		c.say(msgCannotRead.with("path", path, "why", reason(err, path).in(c.lang)))
+		return nil, false
+	}
+	name := path
+	if path == "-" {
+		name = "<stdin>"
+	}
+	return &loaded{path: path, file: source.NewFile(name, string(data))}, true
+}
+
+var errTooLarge = errors.New("too large")
+
+func (c *call) read(path string) ([]byte, error) {
+	in := c.in
+	if path != "-" {
+		f, err := os.Open(path)
+		if err != nil {
+			return nil, err
+		}
+		defer f.Close()
+		in = f
+	}
+	const most = mostMegabytes << 20
+	data, err := io.ReadAll(io.LimitReader(in, most+1))
+	if err == nil && len(data) > most {
+		err = errTooLarge
+	}
+	return data, err
+}
+
+// reason puts an error of the system into words.
+func reason(err error, path string) said {
+	folder := filepath.Dir(path)
+	switch {
+	case errors.Is(err, errTooLarge):
+		return whyTooLarge.with("most", strconv.Itoa(mostMegabytes))
+	case errors.Is(err, errNotPlain):
+		return whyNotPlain.with()
+	case errors.Is(err, errNotPages):
+		return whyNotPages.with()
+	case errors.Is(err, errFolder), errors.Is(err, syscall.EISDIR):
+		return whyFolder.with()
+	case errors.Is(err, syscall.ENOTDIR):
+		return whyNotAFolder.with("folder", folder)
+	case errors.Is(err, fs.ErrNotExist):
+		if info, e := os.Stat(folder); e != nil {
+			return whyNoFolder.with("folder", folder)
+		} else if !info.IsDir() {
+			return whyNotAFolder.with("folder", folder)
+		}
+		return whyMissing.with()
+	case errors.Is(err, fs.ErrPermission):
+		return whyForbidden.with()
+	case errors.Is(err, syscall.EROFS):
+		return whyReadOnly.with()
+	case errors.Is(err, syscall.ENOSPC):
+		return whyFull.with()
+	}
+	return whySystem.with("error", lastError(err).Error())
+}
+
+// lastError leaves out the operation and the path, which the message has said already.
+func lastError(err error) error {
+	for {
+		inner := errors.Unwrap(err)
+		if inner == nil {
+			return err
+		}
+		err = inner
+	}
+}
+
+// stem is the name of a source without its folder and ending: what its output is called.
+func stem(path string) string {
+	base := filepath.Base(path)
+	if ext := filepath.Ext(base); slices.Contains([]string{".ovillo", ".txt"}, ext) {
+		return strings.TrimSuffix(base, ext)
+	}
+	return base
+}

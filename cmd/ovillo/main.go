@@ -1,0 +1,34 @@
+package main
+
+import (
+	"io"
+	"os"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+
+// The exit codes. With several files the worst one holds.
+const (
+	clean  = 0 // done; there may be warnings
+	faulty = 1 // the source has errors
+	failed = 2 // wrong use, or something could not be read or written
+)
+
+// run is the whole command, apart from leaving the process.
+func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	c, err := parseArgs(args)
+	c.in, c.out, c.err = stdin, stdout, stderr
+	c.lang = messageLanguage(c.flags["--messages"], os.Getenv)
+	c.color = paintable(stderr, os.Getenv)
+	if err != nil {
+		return c.misuse(*err)
+	}
+	if _, ok := c.flags["--help"]; ok || c.command == nil {
+		if ok {
+			return c.help(c.command, c.out)
+		}
+		c.help(nil, c.err)
+		return failed
+	}
+	return c.command.run(c)
+}

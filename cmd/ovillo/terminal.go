@@ -1,0 +1,25 @@
+package main
+
+import (
+	"io"
+	"os"
+)
+
+// paintable reports whether messages may be coloured: only on a terminal that can, and if nobody objects.
+func paintable(w io.Writer, getenv func(string) string) bool {
+	f, ok := w.(*os.File)
+	if !ok || getenv("NO_COLOR") != "" || getenv("TERM") == "" || getenv("TERM") == "dumb" {
+		return false
+	}
+	info, err := f.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
+}
+
+// print writes the result of a command to the standard output.
+func (c *call) print(data []byte) int {
+	if _, err := c.out.Write(data); err != nil {
+		c.say(msgCannotWrite.with("path", "<stdout>", "why", reason(err, "").in(c.lang)))
+		return failed
+	}
+	return clean
+}

@@ -1,0 +1,84 @@
+package main
+
+import "strconv"
+
+// This file holds what the command itself says. What it says about a source stands in the catalogue of lang/diag.
+
+var (
+	msgAbout = text{
+		"ovillo checks crochet patterns and sets them as pages in English and Spanish.",
+		"ovillo comprueba patrones de ganchillo y los compone en páginas en inglés y español."}
+	msgExitCodes = text{
+		"Exit codes: 0 clean, 1 errors in a source, 2 wrong use, or a file could not be read or written.\n" +
+			"More about a command: ovillo help COMMAND",
+		"Códigos de salida: 0 sin errores, 1 errores en un patrón, 2 uso incorrecto, o un archivo que no se pudo leer o escribir.\n" +
+			"Más sobre una orden: ovillo help ORDEN"}
+	msgUse     = text{"Use:", "Uso:"}
+	msgSeeHelp = text{"for more, type: ovillo help{topic}", "para saber más, escribir: ovillo help{topic}"}
+
+	// The command line.
+	msgNoCommand   = text{"there is no command {name}", "no existe la orden {name}"}
+	msgNoFlag      = text{"there is no flag {flag}", "no existe la opción {flag}"}
+	msgNotHere     = text{"{flag} is not a flag of {command}", "{flag} no es una opción de {command}"}
+	msgFlagValue   = text{"{flag} needs a value: {flag} {value}", "{flag} necesita un valor: {flag} {value}"}
+	msgFlagNoValue = text{"{flag} takes no value", "{flag} no lleva valor"}
+	msgFlagTwice   = text{"{flag} is given twice", "{flag} aparece dos veces"}
+	msgFlagChoice  = text{
+		"{flag} can be one of: {allowed}; not {value}",
+		"{flag} admite uno de estos valores: {allowed}; no {value}"}
+	msgFlagsClash = text{"{one} and {other} do not go together", "{one} y {other} no se pueden usar a la vez"}
+	msgNeedsFile  = text{"a source is needed, such as hat.ovillo", "hace falta un patrón, por ejemplo gorro.ovillo"}
+	msgTooMany    = text{"{what} is one too many", "{what} está de más"}
+	msgStdinTwice = text{"- (standard input) can be read only once", "- (la entrada estándar) solo se puede leer una vez"}
+
+	// Reading and writing.
+	msgCannotRead  = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}
+	msgCannotWrite = text{"cannot write {path}: {why}", "no se puede escribir {path}: {why}"}
+	whyMissing     = text{"it does not exist", "no existe"}
+	whyNoFolder    = text{"the folder {folder} does not exist", "la carpeta {folder} no existe"}
+	whyNotAFolder  = text{"{folder} is not a folder", "{folder} no es una carpeta"}
+	whyFolder      = text{"it is a folder", "es una carpeta"}
+	whyForbidden   = text{"permission denied", "permiso denegado"}
+	whyReadOnly    = text{"the disk is read-only", "el disco es de solo lectura"}
+	whyFull        = text{"the disk is full", "el disco está lleno"}
+	whyNotPlain    = text{"it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"}
+	whyTooLarge    = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
+	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
+	whySystem      = text{"the system says: {error}", "el sistema dice: {error}"}
+	msgInternal    = text{
+		"internal fault while working on {path}, please report it; no file was written ({fault})",
+		"fallo interno al tratar {path}; por favor, comunicarlo; no se escribió ningún archivo ({fault})"}
+
+	// Sources, sizes and pages.
+	msgAllWell = text{
+		"{sizes}, {parts}: every row comes out",
+		"{sizes}, {parts}: todas las vueltas cuadran"}
+	msgRow           = text{"row", "vuelta"}
+	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
+	msgNoLanguage    = text{"no pages can be set in the language {lang}", "no se pueden componer páginas en el idioma {lang}"}
+	msgLangTwice     = text{"--lang names {lang} twice", "--lang nombra {lang} dos veces"}
+	msgLacksLanguage = text{
+		"{path} is not written in {lang}; its languages are: {has}",
+		"{path} no está escrito en {lang}; sus idiomas son: {has}"}
+	msgCannotSet        = text{"the pages of {path} cannot be set: {why}", "no se pueden componer las páginas de {path}: {why}"}
+	msgOneOutput        = text{"{path} is no folder, and several sources cannot go into one file", "{path} no es una carpeta, y varios patrones no caben en un archivo"}
+	msgSameOutput       = text{"{one} and {other} would both become {path}", "{one} y {other} se convertirían los dos en {path}"}
+	msgStdinNeedsOutput = text{"the standard input has no name: give the PDF one with -o FILE.pdf", "la entrada estándar no tiene nombre: dar uno al PDF con -o ARCHIVO.pdf"}
+)
+
+// noun is a word in the singular and the plural.
+type noun struct{ one, other text }
+
+var (
+	nounSize = noun{text{"1 size", "1 talla"}, text{"{n} sizes", "{n} tallas"}}
+	nounPart = noun{text{"1 part", "1 pieza"}, text{"{n} parts", "{n} piezas"}}
+	nounPage = noun{text{"1 page", "1 página"}, text{"{n} pages", "{n} páginas"}}
+)
+
+// count says how many of a thing there are.
+func (n noun) count(k int, lang string) string {
+	if k == 1 {
+		return n.one.in(lang)
+	}
+	return n.other.with("n", strconv.Itoa(k)).in(lang)
+}

@@ -1,0 +1,102 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+)
+
+// What a file that stands in the way can be.
+var (
+	errNotPlain = errors.New("not an ordinary file")
+	errFolder   = errors.New("a folder")
+	errNotPages = errors.New("not a PDF")
+)
+
+// replaceFile puts data into a file, whole or not at all: it writes a new file in the same folder and renames it, so
+// that a reader sees the old text or the new one, and an old file survives every failure. Links and devices are not
+// followed, since what they point at was not named.
+func replaceFile(path string, data []byte) (err error) {
+	mode := fs.FileMode(0o666)
+	old, err := os.Lstat(path)
+	switch {
+	case err == nil && old.IsDir():
+		return errFolder
+	case err == nil && !old.Mode().IsRegular():
+		return errNotPlain
+	case err == nil:
+		mode = old.Mode().Perm()
+	case !errors.Is(err, fs.ErrNotExist):
+		return err
+	}
+	existed := err == nil
+	f, err := freshBeside(path, mode)
+	if err != nil {
+		return err
+	}
+	defer func() {
+		if err != nil {
+			f.Close()
+			os.Remove(f.Name())
+		}
+	}()
+	if _, err = f.Write(data); err != nil {
+		return err
+	}
+	if existed {
+		// The mask of the process may have taken rights from the new file that the old one had.
+		if err = f.Chmod(mode); err != nil {
+			return err
+		}
+	}
+	if err = f.Sync(); err != nil {
+		return err
+	}
+	if err = f.Close(); err != nil {
+		return err
+	}
+	if err = os.Rename(f.Name(), path); err != nil {
+		return err
+	}
+	syncFolder(filepath.Dir(path))
+	return nil
+}
+
+// freshBeside makes a new file in the folder of path. Its name begins with a point, so that it does not show up for the
+// moment it lives.
+func freshBeside(path string, mode fs.FileMode) (*os.File, error) {
+	folder, base := filepath.Split(path)
+	for n := 0; ; n++ {
+		name := filepath.Join(folder, fmt.Sprintf(".%s.%d-%d", base, os.Getpid(), n))
+		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+		if !errors.Is(err, fs.ErrExist) || n > 100 {
+			return f, err
+		}
+	}
+}
+
+// syncFolder makes the new name last. Not every file system can; the file itself is safe already.
+func syncFolder(folder string) {
+	if d, err := os.Open(folder); err == nil {
+		d.Sync()
+		d.Close()
+	}
+}
+
+// refusePages reports why pages must not be written to a path: what stands there is not a PDF, so it was hardly meant.
+func refusePages(path string) error {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil // what cannot be read is for the writing to judge
+	}
+	defer f.Close()
+	head := make([]byte, 5)
+	n, err := f.Read(head)
+	if n == 0 || err != nil || bytes.Equal(head[:n], []byte("%PDF-")) {
+		return nil
+	}
+	return errNotPages
+}
