@@ -171,6 +171,11 @@ func (r *row) takeOf(takes Takes, op *Op, per int, single bool) (Place, *Fault) 
 			return p, fault(OtherSpace, op.Target.Of[r.f.Size], int(el.N), "")
 		}
 	}
+	for i := 1; f == nil && i < op.Target.Deep; i++ {
+		if p = r.f.Elems[p.ID].Into; p.ID < 0 {
+			return p, fault(NotHere, op.Target.Deep, i, "")
+		}
+	}
 	return p, f
 }
 

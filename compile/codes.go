@@ -1,0 +1,68 @@
+package compile
+
+import "ovillo/lang/diag"
+
+// The codes this package reports itself; those of faults in a row stand in faults.go, those of values, measures and
+// cautions with their packages.
+const (
+	codeTwice         diag.Code = "OV201" // a name declared twice
+	codeNoName        diag.Code = "OV202" // a name nothing sets
+	codeNoStitch      diag.Code = "OV203"
+	codeNoYarn        diag.Code = "OV204"
+	codeNoPart        diag.Code = "OV205"
+	codeNoSize        diag.Code = "OV206"
+	codeLikeRow       diag.Code = "OV207" // a labelled row of a part like another that replaces nothing
+	codeGroupInItself diag.Code = "OV208"
+	codeNotYet        diag.Code = "OV209" // a form of the language that is not there yet
+	codeNoSizes       diag.Code = "OV210"
+	codeSizeTwice     diag.Code = "OV211"
+	codeManySizes     diag.Code = "OV212"
+	codeSizeNames     diag.Code = "OV213"
+	codeLevel         diag.Code = "OV214"
+	codeTerms         diag.Code = "OV215"
+
+	codeNumberAlone diag.Code = "OV430" // 5 dc
+	codeTwoNumbers  diag.Code = "OV431"
+	codeNoBase      diag.Code = "OV432"
+	codeTogether    diag.Code = "OV433"
+	codeSpreadWhat  diag.Code = "OV434"
+	codeGroupTarget diag.Code = "OV435"
+	codeBoundOfRun  diag.Code = "OV436"
+	codeBeginCounts diag.Code = "OV437" // the beginning chain cannot count here
+	codeNoStart     diag.Code = "OV438"
+	codeStartTwice  diag.Code = "OV439"
+	codeStartNumber diag.Code = "OV440"
+	codeManyRows    diag.Code = "OV441"
+	codeRowsLength  diag.Code = "OV442"
+	codeRowsBelow   diag.Code = "OV443"
+	codeChartRow    diag.Code = "OV444"
+	codeChartMark   diag.Code = "OV445"
+	codeChartWidth  diag.Code = "OV446"
+
+	codeOpenRun    diag.Code = "OV510" // part of a skipped run was worked
+	codeOpenHole   diag.Code = "OV511" // a skipped run nobody works
+	codeLostMarker diag.Code = "OV512"
+
+	codeCount    diag.Code = "OV601"
+	codeMultiple diag.Code = "OV602"
+	codeCountOff diag.Code = "OV603"
+	codeSpaces   diag.Code = "OV604" // a count that does not name the spaces
+	codeEachTime diag.Code = "OV605"
+	codeNoCounts diag.Code = "OV606" // a part that states no counts
+
+	codeNoTranslation diag.Code = "OV801"
+	codeNoTitle       diag.Code = "OV802"
+	codePartTitle     diag.Code = "OV803"
+	codeProseNumber   diag.Code = "OV804"
+	codeProseName     diag.Code = "OV805"
+	codeProseLanguage diag.Code = "OV806"
+
+	codeGaugeLength diag.Code = "OV750"
+	codeHookLength  diag.Code = "OV751"
+	codeNoGauge     diag.Code = "OV752"
+	codeMeasured    diag.Code = "OV753"
+	codeMeasuredRow diag.Code = "OV754"
+	codeEase        diag.Code = "OV755"
+	codeWanted      diag.Code = "OV756"
+	codeSeam        diag.Code = "OV757"
+)

@@ -1,0 +1,133 @@
+package compile
+
+import (
+	"slices"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/compile/value"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+)
+
+// maxStitches is the most elements a pattern may have in one size: twenty times a large blanket.
+const maxStitches = 4_000_000
+
+// Compile checks a source and returns the pattern with everything that was found. The pattern is nil if there was
+// nothing to check; it may be printed only if the list has no error.
+func Compile(f *lang.File) (*plan.Pattern, diag.List) {
+	c := newChecker(f)
+	c.header()
+	c.sizes()
+	c.materials()
+	c.declarations()
+	for _, s := range c.file.Body {
+		if p, ok := s.Node.(*lang.Part); ok {
+			c.part(s, p)
+		}
+	}
+	c.openings()
+	c.measures()
+	c.finishing()
+	c.notions()
+	c.yarns()
+	c.cautions()
+	c.lettering()
+	c.flush()
+	if len(c.pat.Sizes) == 0 || len(c.pat.Parts) == 0 {
+		return nil, c.out
+	}
+	return c.pat, c.out
+}
+
+// checker is the state of one compilation.
+type checker struct {
+	file *lang.File
+	pat  *plan.Pattern
+	out  diag.List
+	seen map[faultKey]*gathered
+	keys []faultKey
+
+	z              int // number of sizes
+	fabrics        []*fabric.Fabric
+	lets           map[string]value.Vector
+	known          map[string]source.Span // every declared name, with its place
+	groups         map[string]*lang.Group
+	own            map[stitch.ID]plan.OwnStitch
+	charts         map[string]*chart
+	yarnAt         map[string]int
+	gauge          map[stitch.ID]*gaugeOf
+	begins         map[stitch.ID]begin // settings of the header
+	base           stitch.ID
+	style          *lang.Style
+	parts          map[string]*partState
+	forms          map[stitch.Form]bool
+	used           map[int]bool // yarns used
+	saidThroughout bool
+	spiral         bool
+	ok             bool // false when sizes are unknown: nothing can be counted
+	area           yarnArea
+	swatches       map[string]swatch
+}
+
+func newChecker(f *lang.File) *checker {
+	return &checker{
+		file: f, pat: &plan.Pattern{Source: []byte(f.Source.Text)},
+		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
+		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{},
+		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
+		parts: map[string]*partState{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, swatches: map[string]swatch{},
+	}
+}
+
+func (c *checker) report(d diag.Diagnostic) { c.out.Add(d) }
+
+func (c *checker) say(code diag.Code, at source.Span, args diag.Args) {
+	c.out.Add(diag.Diagnostic{Code: code, Span: at, Args: args})
+}
+
+// declare enters a name; a second thing of that name is an error.
+func (c *checker) declare(n *lang.Name) bool {
+	if n == nil {
+		return false
+	}
+	if was, dup := c.known[n.Text]; dup {
+		c.report(diag.Diagnostic{Code: codeTwice, Span: n.Span(), Args: diag.Args{"name": n.Text},
+			Related: []diag.Related{{Span: was, Key: "first"}}})
+		return false
+	}
+	c.known[n.Text] = n.Span()
+	return true
+}
+
+// blocks returns the statements of the file whose node is of type N.
+func blocks[N lang.StatementNode](body []*lang.Statement) []*lang.Statement {
+	var out []*lang.Statement
+	for _, s := range body {
+		if _, ok := s.Node.(N); ok {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// useForm notes that a stitch is printed.
+func (c *checker) useForm(f stitch.Form) {
+	if !c.forms[f] {
+		c.forms[f] = true
+		c.pat.Stitches = append(c.pat.Stitches, f)
+	}
+}
+
+// nums makes a number for each size.
+func (c *checker) nums(v int) plan.Nums {
+	n := make(plan.Nums, c.z)
+	for i := range n {
+		n[i] = v
+	}
+	return n
+}
+
+func all(z int) []bool { return slices.Repeat([]bool{true}, z) }

@@ -1,0 +1,298 @@
+package compile
+
+import (
+	"strconv"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+func itoa(n int) string { return strconv.Itoa(n) }
+
+// countOff walks along the edge without working, sets markers and names sections.
+func (p *partState) countOff(n *lang.CountOff, mask []bool, record bool) {
+	mask = p.live(mask)
+	if !some(mask) {
+		return
+	}
+	step := &plan.CountOff{For: sizesOf(mask), Span: n.Span()}
+	var steps []fabric.OffStep
+	for _, it := range n.Items {
+		o := fabric.OffStep{Label: labelOf(it.Label)}
+		out := plan.OffItem{Marker: -1, Label: o.Label, Called: p.calls[o.Label]}
+		if it.Mark != nil {
+			o.Marker, o.InNext = it.Mark.Text, it.Next
+			out.Marker, out.InNext = p.marker(o.Marker), it.Next
+		} else {
+			if o.N = p.c.cnt(it.N, mask); o.N == nil {
+				p.halt(mask)
+				return
+			}
+			out.N = o.N
+		}
+		steps = append(steps, o)
+		step.Items = append(step.Items, out)
+	}
+	bad := newSpread(p.c)
+	p.each(mask, n, func(z int) *fabric.Fault {
+		f := p.fab[z].CountOff(steps)
+		if f != nil && f.Kind == fabric.StatedOther {
+			bad.add(z, f.Have, f.Need)
+			p.fab[z].Halt()
+			return nil
+		}
+		p.maxMarks = max(p.maxMarks, p.fab[z].Markers())
+		return f
+	})
+	if bad.any() {
+		p.c.report(diag.Diagnostic{Code: codeCountOff, Span: n.Span(), Sizes: bad.sizes(),
+			Args: diag.Args{"need": bad.per(bad.need), "have": bad.per(bad.have)}})
+	}
+	p.add(step, record)
+}
+
+// have checks and prints counts between rows.
+func (p *partState) have(n *lang.Have, mask []bool, record bool) {
+	mask = p.live(mask)
+	if !some(mask) {
+		return
+	}
+	step := &plan.Counted{For: sizesOf(mask)}
+	for _, it := range n.Claims.Items {
+		want := p.c.cnt(it.N, mask)
+		if want == nil {
+			continue
+		}
+		bad := newSpread(p.c)
+		count := plan.Count{Kind: plan.CountSts, N: want}
+		if it.In != nil {
+			count.Kind, count.Label, count.Called = plan.CountIn, it.In.Path[0], p.calls[it.In.Path[0]]
+		}
+		p.each(mask, it, func(z int) *fabric.Fault {
+			have, spaces, chains := p.fab[z].Count()
+			switch {
+			case it.In != nil:
+				k, f := p.fab[z].CountIn(it.In.Path[0])
+				if f != nil {
+					return f
+				}
+				have = k
+			case it.Kind != nil && it.Kind.A != "st" && it.Kind.A != "sts":
+				have = spaces
+				if it.Kind.A == "chain" || it.Kind.A == "chains" {
+					have = chains
+				}
+			}
+			if have != want[z] {
+				bad.add(z, want[z], have)
+				p.fab[z].Halt()
+			}
+			return nil
+		})
+		if bad.any() {
+			p.c.report(diag.Diagnostic{Code: codeCount, Span: it.Span(), Sizes: bad.sizes(), Args: diag.Args{
+				"need": bad.per(bad.need), "have": bad.per(bad.have), "what": p.claimed(it), "part": p.plan.Name}})
+		}
+		step.Counts = append(step.Counts, count)
+	}
+	p.add(step, record)
+}
+
+// moveStart moves the start of the round to a marker.
+func (p *partState) moveStart(n *lang.RoundsBegin, mask []bool, record bool) {
+	mask = p.live(mask)
+	step := &plan.MoveStart{For: sizesOf(mask), Moved: p.c.nums(plan.Absent)}
+	name := n.Ref.Path[0]
+	step.Marker = p.marker(name)
+	p.each(mask, n, func(z int) *fabric.Fault {
+		k, f := p.fab[z].RotateTo(name)
+		step.Moved[z] = k
+		return f
+	})
+	p.add(step, record)
+}
+
+// repeat works the statements of a block several times.
+func (p *partState) repeat(s *lang.Statement, n *lang.Repeat, mask []bool, record bool) {
+	mask = p.live(mask)
+	times := p.repeatTimes(s, n, mask)
+	if times == nil {
+		p.halt(mask)
+		return
+	}
+	from, before := len(p.plan.Steps), append([]int(nil), p.number...)
+	starts := make([]int, p.c.z)
+	for z := range starts {
+		starts[z], _, _ = p.fab[z].Count()
+	}
+	body, claims := s.Body, (*lang.Claims)(nil)
+	if k := len(body); k > 0 {
+		if e, ok := body[k-1].Node.(*lang.EndClaims); ok {
+			body, claims = body[:k-1], e.Claims
+		}
+	}
+	for i, top := 0, maxOf(times, mask); i < top; i++ {
+		now := make([]bool, p.c.z)
+		for z := range now {
+			now[z] = mask[z] && times[z] > i && !p.fab[z].Halted()
+		}
+		if !some(now) {
+			break
+		}
+		p.exec(body, now, record && i == 0)
+	}
+	p.endClaims(claims, mask, starts, times)
+	if record {
+		p.block(from, before, times, mask, s)
+	}
+}
+
+func maxOf(n plan.Nums, mask []bool) int {
+	m := 0
+	for z, v := range n {
+		if mask[z] {
+			m = max(m, v)
+		}
+	}
+	return m
+}
+
+// repeatTimes is how often a block is worked; repeat rows for a length divides it by the height of the block's rows.
+func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) plan.Nums {
+	if n.N != nil {
+		t := p.c.cnt(n.N, mask)
+		for _, v := range t {
+			if v > maxRows {
+				p.c.report(diag.Diagnostic{Code: codeManyRows, Span: n.N.Span(), Args: diag.Args{"have": v, "max": maxRows}})
+				return nil
+			}
+		}
+		return t
+	}
+	v := p.c.value(n.For, mask)
+	ls := v.Lengths()
+	if ls == nil {
+		if !v.Unknown {
+			p.c.say(codeRowsLength, n.For.Span(), nil)
+		}
+		return nil
+	}
+	height := 0.0
+	for _, b := range s.Body {
+		r, ok := b.Node.(*lang.Row)
+		if !ok {
+			continue
+		}
+		low := p.c.lower(p, r.List, mask)
+		op, _ := firstStitch(low.ops)
+		if op == nil {
+			return nil
+		}
+		_, h, measured := p.c.stitchSize(op.Form.ID)
+		if !measured {
+			p.c.say(codeNoGauge, n.Span(), diag.Args{"stitch": p.c.word(op.Form.ID)})
+			return nil
+		}
+		k := 1
+		if r.Head.N != nil {
+			if t := p.c.cnt(r.Head.N, mask); t != nil {
+				k = maxOf(t, mask)
+			}
+		}
+		height += h * float64(k)
+	}
+	if height == 0 {
+		return nil
+	}
+	out := p.c.nums(plan.Absent)
+	for z, on := range mask {
+		if on {
+			out[z] = max(0, roundRows(float64(ls[z])/height, nil, 0, false))
+		}
+	}
+	return out
+}
+
+// endClaims checks the count behind the end of a block: after its last pass, or the change in each.
+func (p *partState) endClaims(cl *lang.Claims, mask []bool, starts []int, times plan.Nums) {
+	if cl == nil {
+		return
+	}
+	for _, it := range cl.Items {
+		e := it.N
+		if it.More != nil {
+			e = it.More
+		}
+		want := p.c.cnt(e, mask)
+		if want == nil {
+			continue
+		}
+		bad := newSpread(p.c)
+		p.each(mask, it, func(z int) *fabric.Fault {
+			have, _, _ := p.fab[z].Count()
+			need := want[z]
+			if it.More != nil {
+				if times[z] == 0 {
+					return nil
+				}
+				if it.Less {
+					need = -need
+				}
+				if have-starts[z] == need*times[z] {
+					return nil
+				}
+				bad.add(z, starts[z]+need*times[z], have)
+			} else if have != need {
+				bad.add(z, need, have)
+			} else {
+				return nil
+			}
+			p.fab[z].Halt()
+			return nil
+		})
+		if bad.any() {
+			p.c.report(diag.Diagnostic{Code: codeCount, Span: it.Span(), Sizes: bad.sizes(), Args: diag.Args{
+				"need": bad.per(bad.need), "have": bad.per(bad.have), "what": p.claimed(it), "part": p.plan.Name}})
+		}
+	}
+}
+
+// block gathers the steps of the first pass of a repeat into one printed block.
+func (p *partState) block(from int, before []int, times plan.Nums, mask []bool, s *lang.Statement) {
+	steps := p.plan.Steps[from:]
+	var rows []*plan.Row
+	for _, st := range steps {
+		r, ok := st.(*plan.Row)
+		if !ok {
+			return // notes and markers between the rows print as they stand
+		}
+		rows = append(rows, r)
+	}
+	if len(rows) == 0 || times.Is(1) {
+		return
+	}
+	b := &plan.Block{Times: times, Rows: rows, For: sizesOf(mask), Span: s.Head,
+		First: p.c.nums(plan.Absent), Last: p.c.nums(plan.Absent)}
+	count := plan.Count{Kind: plan.CountSts, N: p.c.nums(plan.Absent)}
+	for z, on := range mask {
+		if !on || times[z] == 0 {
+			continue
+		}
+		b.First[z], b.Last[z] = before[z]+1, p.number[z]
+		facts := p.plan.Worked[z]
+		if len(facts) > 0 {
+			count.N[z] = facts[len(facts)-1].Stitches
+		}
+	}
+	if last := rows[len(rows)-1].Counts; len(last) == 1 && last[0].Kind == plan.CountForm {
+		count.Kind, count.Form = plan.CountForm, last[0].Form
+	}
+	if last := rows[len(rows)-1].Counts; last != nil {
+		b.Counts = last
+	} else {
+		b.Counts = []plan.Count{count}
+	}
+	p.plan.Steps = append(p.plan.Steps[:from], b)
+}

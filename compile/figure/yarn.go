@@ -1,0 +1,157 @@
+package figure
+
+import (
+	"math/big"
+
+	"ovillo/compile/plan"
+)
+
+// Area is in square micrometres: the product of two [plan.Length]. NoArea stands for a size that has no such fabric.
+type Area int64
+
+// NoArea is the area of a fabric that does not exist, or is not known.
+const NoArea Area = -1
+
+// SquareCentimetre is exact.
+const SquareCentimetre = Area(plan.Centimetre * plan.Centimetre)
+
+// Swatch is a weighed piece of fabric. The estimate of the yarn rests on its weight for its area: the weight for a
+// stitch differs by the stitch, the weight for an area hardly does (within about 2 % from single to double crochet, by
+// one maker's measurements: windchilde.com/bluedepth, Crochet Yarn Estimating).
+type Swatch struct {
+	Sts, Rows           *big.Rat // counted on the swatch
+	StsPerMM, RowsPerMM *big.Rat // gauge of its stitch
+	Grams               *big.Rat
+}
+
+// area is the size of the swatch in square micrometres, nil if the swatch does not tell.
+func (s Swatch) area() *big.Rat {
+	for _, x := range []*big.Rat{s.Sts, s.Rows, s.StsPerMM, s.RowsPerMM, s.Grams} {
+		if x == nil || x.Sign() <= 0 {
+			return nil
+		}
+	}
+	a := new(big.Rat).Mul(s.Sts, s.Rows)
+	a.Quo(a, s.StsPerMM)
+	a.Quo(a, s.RowsPerMM)
+	return a.Mul(a, big.NewRat(int64(plan.Millimetre)*int64(plan.Millimetre), 1))
+}
+
+// Ball is what a ball holds. A nil figure, or one that is not above zero, is not known.
+type Ball struct {
+	Grams *big.Rat
+	MM    *big.Rat
+}
+
+func (b Ball) grams() *big.Rat {
+	if b.Grams == nil || b.Grams.Sign() <= 0 {
+		return nil
+	}
+	return b.Grams
+}
+
+// mmPerGram is the length of a gram, nil if the ball does not tell.
+func (b Ball) mmPerGram() *big.Rat {
+	if b.grams() == nil || b.MM == nil || b.MM.Sign() <= 0 {
+		return nil
+	}
+	return new(big.Rat).Quo(b.MM, b.Grams)
+}
+
+// Allowance is what an estimate adds for ends, swatch and another hand: a tenth. Common practice, no source.
+var Allowance = big.NewRat(1, 10)
+
+// Missing says why an estimate cannot be made.
+type Missing string
+
+// What can be missing.
+const (
+	Nothing  Missing = ""
+	NoSwatch Missing = "swatch" // no weighed swatch, or no gauge to measure it by
+	NoBall   Missing = "ball"   // yarn is given by length, and no ball says what a length weighs
+)
+
+// Yarn estimates what each size needs of one yarn: fabric of an area, and lengths of yarn besides (cords, pompoms), which
+// are added before the allowance and before anything is rounded. The grams are then rounded to milligrams, the length up
+// to five metres, the balls up to whole ones. extra may be nil. A size without fabric and without extra needs nothing.
+//
+// If no estimate can be made it says what is missing and gives no amounts: an estimate that left something out would be
+// bought from.
+func Yarn(area []Area, extra []*big.Rat, s Swatch, b Ball, allowance *big.Rat) ([]plan.YarnAmount, Missing) {
+	swatch, perGram := s.area(), b.mmPerGram()
+	out := make([]plan.YarnAmount, len(area))
+	for i, a := range area {
+		grams := new(big.Rat)
+		if a > 0 {
+			if swatch == nil {
+				return nil, NoSwatch
+			}
+			grams.Quo(big.NewRat(int64(a), 1), swatch)
+			grams.Mul(grams, s.Grams)
+		}
+		if i < len(extra) && extra[i] != nil && extra[i].Sign() > 0 {
+			if perGram == nil {
+				return nil, NoBall
+			}
+			grams.Add(grams, new(big.Rat).Quo(extra[i], perGram))
+		}
+		grams.Mul(grams, new(big.Rat).Add(big.NewRat(1, 1), allowance))
+		out[i] = amount(grams, b)
+	}
+	return out, Nothing
+}
+
+// amount rounds the grams of one size, the allowance included, in each of the ways a page shows them.
+func amount(grams *big.Rat, b Ball) plan.YarnAmount {
+	const fiveMetres = 5000 // millimetres
+	y := plan.YarnAmount{Length: plan.NoLength, Milligrams: nearestTo(grams, big.NewRat(1, 1000))}
+	if per := b.mmPerGram(); per != nil {
+		mm := new(big.Rat).Mul(grams, per)
+		y.Length = plan.Length(ceilTo(mm, big.NewRat(fiveMetres, 1))*fiveMetres) * plan.Millimetre
+	}
+	if g := b.grams(); g != nil {
+		y.Balls = int(ceilTo(grams, g))
+	}
+	return y
+}
+
+// ceilTo is the least whole number of units that is not below x.
+func ceilTo(x, unit *big.Rat) int64 {
+	q := new(big.Rat).Quo(x, unit)
+	n := new(big.Int).Div(q.Num(), q.Denom())
+	if !q.IsInt() {
+		n.Add(n, big.NewInt(1))
+	}
+	return n.Int64()
+}
+
+// nearestTo is the whole number of units nearest to x, halves up.
+func nearestTo(x, unit *big.Rat) int64 {
+	q := new(big.Rat).Quo(x, unit)
+	q.Add(q, big.NewRat(1, 2))
+	return new(big.Int).Div(q.Num(), q.Denom()).Int64()
+}
+
+// PompomYarn is the yarn of one pompom in millimetres: so many wraps over a former of a diameter, and a tie of 40 cm (the
+// reckoning of case C37 of the worked constructions).
+func PompomYarn(wraps int, diameter plan.Length) *big.Rat {
+	const tie = 400
+	mm := big.NewRat(int64(diameter), int64(plan.Millimetre))
+	mm.Mul(mm, big.NewRat(2*int64(wraps), 1))
+	return mm.Add(mm, big.NewRat(tie, 1))
+}
+
+// cordFactor is how much longer the yarn of a cord is than the cord: chains take about 5 times their length (4.8 to 5.1
+// measured by one maker: windchilde.com/bluedepth, Crochet Yarn Estimating), and the slip stitches worked back along them
+// as much again (common practice, no source).
+const cordFactor = 10
+
+// CordYarn is the yarn of a cord of chains with slip stitches back along them, in millimetres; nil if the length is not
+// known.
+func CordYarn(length plan.Length) *big.Rat {
+	if length == plan.NoLength {
+		return nil
+	}
+	mm := big.NewRat(int64(length), int64(plan.Millimetre))
+	return mm.Mul(mm, big.NewRat(cordFactor, 1))
+}

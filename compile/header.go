@@ -1,0 +1,170 @@
+package compile
+
+import (
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// header reads the pattern block.
+func (c *checker) header() {
+	heads := blocks[*lang.Pattern](c.file.Body)
+	if len(heads) == 0 {
+		c.pat.Name = "pattern"
+		c.pat.Languages = []string{"en", "es"}
+		return
+	}
+	if len(heads) > 1 {
+		c.report(diag.Diagnostic{Code: codeTwice, Span: heads[1].Head, Args: diag.Args{"name": "pattern"},
+			Related: []diag.Related{{Span: heads[0].Head, Key: "first"}}})
+	}
+	h := heads[0]
+	if n := h.Node.(*lang.Pattern).Name; n != nil {
+		c.pat.Name = n.Text
+	}
+	c.pat.Languages = []string{"en", "es"}
+	for _, s := range h.Body {
+		if l, ok := s.Node.(*lang.Languages); ok {
+			c.pat.Languages = nil
+			for _, w := range l.Words {
+				c.pat.Languages = append(c.pat.Languages, w.Text)
+			}
+		}
+	}
+	for _, s := range h.Body {
+		c.headerLine(s)
+	}
+	if len(c.pat.Title) == 0 {
+		c.say(codeNoTitle, h.Head, nil)
+		c.pat.Title = plan.Text{}
+		for _, l := range c.pat.Languages {
+			c.pat.Title[l] = strings.ReplaceAll(c.pat.Name, "_", " ")
+		}
+	}
+}
+
+func (c *checker) headerLine(s *lang.Statement) {
+	switch n := s.Node.(type) {
+	case *lang.Title:
+		c.pat.Title = c.text(n.Text, n)
+	case *lang.By:
+		c.pat.By = n.Name.Text
+	case *lang.Edition:
+		if v, ok := plainNumber(n.N); ok {
+			c.pat.Edition = v
+		}
+		if n.Date != nil {
+			c.pat.Date = n.Date.Text
+		}
+	case *lang.Level:
+		c.pat.Level = c.oneOf(n.Word, codeLevel, "basic", "easy", "intermediate", "complex")
+	case *lang.Terms:
+		c.pat.UKTerms = c.oneOf(n.Word, codeTerms, "us", "uk") == "uk"
+	case *lang.Kind:
+		c.pat.Kind = n.Word.Text
+	case *lang.Base:
+		c.base = c.stitchID(n.Stitch)
+	case *lang.Begin:
+		c.setBegin(c.begins, n)
+	case *lang.Style:
+		c.style = n
+	case *lang.Prose:
+		c.headerProse(n.Word, c.prose(s))
+	}
+}
+
+func (c *checker) headerProse(word string, p plan.Prose) {
+	switch word {
+	case "intro":
+		c.pat.Intro = p
+	case "care":
+		c.pat.Care = p
+	case "licence":
+		c.pat.Licence = p
+	case "changes":
+		c.pat.Changes = p
+	default:
+		c.pat.Notes = append(c.pat.Notes, p)
+	}
+}
+
+// oneOf checks a word against a closed list and returns it, "" if it is none of them.
+func (c *checker) oneOf(w *lang.Name, code diag.Code, allowed ...string) string {
+	for _, a := range allowed {
+		if w.Text == a {
+			return a
+		}
+	}
+	c.say(code, w.Span(), diag.Args{"word": w.Text, "known": allowed, "near": lang.Near(w.Text, allowed)})
+	return ""
+}
+
+// text gathers a text in every language of the pattern; one that is missing is reported.
+func (c *checker) text(list []*lang.Bi, at lang.Node) plan.Text {
+	t := plan.Text{}
+	for _, b := range list {
+		t[b.Lang] = b.Text.Text
+	}
+	c.complete(t, at)
+	return t
+}
+
+// complete reports the languages a text lacks.
+func (c *checker) complete(t plan.Text, at lang.Node) {
+	var missing []string
+	for _, l := range c.pat.Languages {
+		if t[l] == "" {
+			missing = append(missing, l)
+		}
+	}
+	if len(missing) > 0 {
+		c.say(codeNoTranslation, at.Span(), diag.Args{"languages": missing})
+	}
+}
+
+// begin is how a row of a stitch begins.
+type begin struct {
+	chains plan.Nums
+	counts bool
+	as     stitch.ID
+}
+
+func (c *checker) setBegin(into map[stitch.ID]begin, n *lang.Begin) {
+	id := c.stitchID(n.Stitch)
+	if id == "" {
+		return
+	}
+	into[id] = c.beginning(n.None, n.N, n.As)
+}
+
+func (c *checker) beginning(none bool, chains *lang.Cnt, as *lang.Name) begin {
+	if none || chains == nil {
+		return begin{}
+	}
+	b := begin{}
+	if v, ok := plainNumber(chains); ok {
+		b.chains = plan.Nums{v}
+	}
+	if as != nil {
+		b.counts, b.as = true, c.stitchID(as)
+	}
+	return b
+}
+
+// plainNumber reads a whole number that stands as it is, where no sizes are needed.
+func plainNumber(n *lang.Cnt) (int, bool) {
+	if n == nil || n.E == nil || n.E.Op != lang.OpNumber || len(n.E.Sizes) > 0 {
+		return 0, false
+	}
+	v := 0
+	for _, r := range n.E.Text {
+		if r < '0' || r > '9' || v > 1_000_000 {
+			return 0, false
+		}
+		v = v*10 + int(r-'0')
+	}
+	return v, true
+}

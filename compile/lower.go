@@ -1,0 +1,482 @@
+package compile
+
+import (
+	"strconv"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+)
+
+// lowered is a list of instructions ready to be worked in every size.
+type lowered struct {
+	ops    []*fabric.Op
+	traces int
+	join   *lang.Join // nil: as the style of the part says
+	ok     bool       // false: something in it could not be understood; that was reported
+}
+
+// lowerer turns the instructions of one row into operations of the fabric.
+type lowerer struct {
+	c    *checker
+	p    *partState
+	mask []bool
+	n    int
+	bad  bool
+	join *lang.Join
+	deep int // nesting of groups, so that a group cannot hold itself
+}
+
+// lower turns a list into operations.
+func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
+	w := &lowerer{c: c, p: p, mask: mask}
+	ops := w.list(l)
+	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad}
+}
+
+func (w *lowerer) op(k fabric.OpKind, at lang.Node) *fabric.Op {
+	o := &fabric.Op{Kind: k, Yarn: -1, Span: at.Span(), Index: w.n}
+	w.n++
+	return o
+}
+
+func (w *lowerer) say(code diag.Code, at source.Span, args diag.Args) {
+	w.bad = true
+	w.c.say(code, at, args)
+}
+
+// count reads a count; def holds if none is written.
+func (w *lowerer) count(e *lang.Expr, def int) plan.Nums {
+	if e == nil {
+		return w.c.nums(def)
+	}
+	n := w.c.count(e, w.mask)
+	if n == nil {
+		w.bad = true
+		return w.c.nums(0)
+	}
+	return n
+}
+
+func (w *lowerer) cnt(n *lang.Cnt, def int) plan.Nums { return w.count(exprOf(n), def) }
+
+func (w *lowerer) list(l *lang.List) []*fabric.Op {
+	if l == nil {
+		w.bad = true
+		return nil
+	}
+	var out []*fabric.Op
+	for _, it := range l.Items {
+		if o := w.item(it); o != nil {
+			out = append(out, o)
+		}
+	}
+	return out
+}
+
+func (w *lowerer) item(it lang.Item) *fabric.Op {
+	switch n := it.(type) {
+	case *lang.Work:
+		return w.work(n)
+	case *lang.ChainItem:
+		o := w.op(fabric.Chains, n)
+		o.N, o.Label = w.cnt(n.N, 1), labelOf(n.Label)
+		return o
+	case *lang.Skip:
+		return w.skip(n)
+	case *lang.Leave:
+		o := w.op(fabric.Leave, n)
+		if !n.Rest {
+			o.N = w.cnt(n.N, 0)
+		}
+		o.Label = labelOf(n.Label)
+		return o
+	case *lang.Turn:
+		return w.op(fabric.Turn, n)
+	case *lang.Join:
+		w.join = n
+		return nil
+	case *lang.Mark:
+		return w.mark(n)
+	case *lang.ChangeYarn:
+		o := w.op(fabric.Change, n)
+		o.Yarn = w.yarn(n.Yarn)
+		return o
+	case *lang.ChartRow:
+		return w.chartRow(n)
+	case *lang.Together:
+		o := w.op(fabric.InOne, n)
+		o.Body = w.list(n.List)
+		w.target(o, n.Target)
+		o.Label = labelOf(n.Label)
+		w.with(o, n.With)
+		return o
+	case *lang.Bracket:
+		o := w.op(fabric.Repeat, n)
+		o.Body = w.list(n.List)
+		w.repEnd(o, n.End)
+		o.Label = labelOf(n.Label)
+		w.with(o, n.With)
+		return o
+	}
+	w.bad = true
+	return nil
+}
+
+func labelOf(a *lang.As) string {
+	if a == nil || a.Name == nil {
+		return ""
+	}
+	return a.Name.Text
+}
+
+func (w *lowerer) yarn(n *lang.Name) int {
+	i := w.c.yarn(n)
+	if i < 0 {
+		w.bad = true
+	}
+	return i
+}
+
+func (w *lowerer) with(o *fabric.Op, n *lang.Name) {
+	if n != nil {
+		o.Yarn = w.yarn(n)
+	}
+}
+
+func (w *lowerer) skip(n *lang.Skip) *fabric.Op {
+	o := w.op(fabric.SkipOver, n)
+	o.Label = labelOf(n.Label)
+	switch {
+	case n.Rest:
+	case n.Bound != nil:
+		w.bound(&o.Bound, n.Bound)
+	case n.Space:
+		o.Kind, o.N = fabric.SkipSpaces, w.c.nums(1)
+	default:
+		o.N = w.cnt(n.N, 1)
+		if n.Spaces {
+			o.Kind = fabric.SkipSpaces
+		}
+	}
+	if n.Stated != nil {
+		o.Stated = w.cnt(n.Stated.N, 0)
+	}
+	return o
+}
+
+func (w *lowerer) mark(n *lang.Mark) *fabric.Op {
+	k := map[string]fabric.OpKind{"mark": fabric.Mark, "move": fabric.Move, "unmark": fabric.Unmark}[n.Verb]
+	o := w.op(k, n)
+	if n.Name == nil {
+		w.bad = true
+		return nil
+	}
+	o.Marker = n.Name.Text
+	switch {
+	case n.Gap:
+		o.Where = plan.GapHere
+	case n.Next:
+		o.Where = plan.NextOne
+	case n.To == "first":
+		o.Where = plan.FirstOne
+	case n.To == "middle":
+		o.Where = plan.MiddleOne
+	case n.To == "last":
+		o.Where = plan.LastOne
+	}
+	if k != fabric.Unmark {
+		w.p.marker(o.Marker)
+	}
+	return o
+}
+
+// work lowers a stitch with all that may stand round it.
+func (w *lowerer) work(n *lang.Work) *fabric.Op {
+	if n.Stitch != nil {
+		if g := w.c.groups[n.Stitch.Text]; g != nil {
+			return w.group(n, g)
+		}
+	}
+	o := w.op(fabric.Work, n)
+	o.Form.Together = 1
+	var before plan.Nums // the number before the stitch
+	if n.N != nil {
+		before = w.count(n.N.E, 1)
+	}
+	many := false // the number before says how many, not how many in one place
+	switch {
+	case n.Slip:
+		o.Form.ID = stitch.Slip
+	case n.Stitch == nil:
+		w.bad = true
+		return nil
+	case n.Stitch.Text == "inc" || n.Stitch.Text == "dec":
+		many = true
+		if !w.shaping(o, n) {
+			return nil
+		}
+	default:
+		f, ok := w.c.form(n.Stitch.Text)
+		if !ok {
+			w.bad = true
+			w.c.unknownStitch(n.Stitch)
+			return nil
+		}
+		o.Form = f
+		if f.Together > 1 {
+			o.Kind, many = fabric.Draw, true
+		}
+	}
+	if n.Tog {
+		if !w.together(o, n, before) {
+			return nil
+		}
+		before = nil
+	}
+	o.Form.Loop = loopOf(n)
+	o.Label = labelOf(n.Label)
+	w.with(o, n.With)
+	o.Cross = map[string]plan.Cross{"front": plan.CrossFront, "back": plan.CrossBack}[n.Cross]
+	return w.extent(o, n, before, many)
+}
+
+func loopOf(n *lang.Work) stitch.Loop {
+	switch {
+	case n.Third || n.Loop == "tlo":
+		return stitch.ThirdLoop
+	case n.Loop == "flo":
+		return stitch.FrontLoop
+	case n.Loop == "blo":
+		return stitch.BackLoop
+	}
+	return stitch.BothLoops
+}
+
+// shaping gives inc and dec the base stitch.
+func (w *lowerer) shaping(o *fabric.Op, n *lang.Work) bool {
+	base := w.p.base
+	if base == "" {
+		w.say(codeNoBase, n.Stitch.Span(), diag.Args{"word": n.Stitch.Text})
+		return false
+	}
+	o.Form.ID = base
+	if n.Stitch.Text == "inc" {
+		o.Per = w.c.nums(2)
+	} else {
+		o.Kind, o.Form.Together = fabric.Draw, 2
+	}
+	return true
+}
+
+// together reads 4 dc together.
+func (w *lowerer) together(o *fabric.Op, n *lang.Work, before plan.Nums) bool {
+	k, same := before.Same()
+	if before == nil || !same || k < 2 {
+		w.say(codeTogether, n.Span(), nil)
+		return false
+	}
+	o.Kind, o.Form.Together, o.N = fabric.Draw, k, w.c.nums(1)
+	return true
+}
+
+// extent lowers what follows the stitch: where, how far, how often.
+func (w *lowerer) extent(o *fabric.Op, n *lang.Work, before plan.Nums, many bool) *fabric.Op {
+	switch {
+	case n.Spread != nil:
+		o.Kind = fabric.Spread
+		o.N = w.cnt(n.Spread.N, 0)
+		o.How = map[string]fabric.Spreading{"alternating": fabric.Alternating, "centred": fabric.Centred}[n.Spread.How]
+		if n.Spread.Bound != nil {
+			w.bound(&o.Bound, n.Spread.Bound)
+		}
+		if n.Stitch.Text != "inc" && n.Stitch.Text != "dec" || before != nil {
+			w.say(codeSpreadWhat, n.Span(), diag.Args{"word": n.Stitch.Text})
+		}
+		return o
+	case o.Form.ID == stitch.Slip && n.End != nil && n.End.Bound != nil:
+		o.Kind = fabric.SlideTo
+		w.bound(&o.Bound, n.End.Bound)
+		return o
+	case n.End != nil:
+		return w.carried(o, n, before, many)
+	case n.Target != nil && o.Kind == fabric.Draw:
+		return w.drawTarget(o, n, before)
+	case n.Target != nil:
+		if before != nil && !many {
+			o.Per = before
+		}
+		w.target(o, n.Target)
+		if many && before != nil {
+			w.multiply(o, n, before)
+		}
+		return o
+	case before != nil && !many:
+		w.say(codeNumberAlone, n.Span(), diag.Args{"number": w.c.file.Source.Slice(n.N.Span()), "stitch": n.Stitch.Text})
+		return nil
+	case before != nil:
+		o.N = before
+	case o.N == nil:
+		o.N = w.c.nums(1)
+	}
+	o.Target.Takes = fabric.Stitches
+	return o
+}
+
+// multiply refuses 3 inc in next 2: six places, or two?
+func (w *lowerer) multiply(o *fabric.Op, n *lang.Work, before plan.Nums) {
+	if v, ok := o.N.Same(); ok && v == 1 && o.Target.Kind == fabric.Next {
+		o.N = before
+		return
+	}
+	w.say(codeTwoNumbers, n.Span(), nil)
+}
+
+// drawTarget lets a decrease say where, as long as it says one thing: dec in next space and the like are refused.
+func (w *lowerer) drawTarget(o *fabric.Op, n *lang.Work, before plan.Nums) *fabric.Op {
+	t := n.Target
+	if t.In != nil && t.In.Next != nil && t.In.Next.N == nil && t.In.Next.Ref == nil && t.In.Next.Depth == nil {
+		if k := t.In.Next.Kinds; k != nil {
+			o.Target.Takes = w.takes(k)
+		}
+		o.N = before
+		if o.N == nil {
+			o.N = w.c.nums(1)
+		}
+		return o
+	}
+	if t.In != nil && t.In.Last {
+		o.N = w.c.nums(1) // dec in last: the row rule sees to it that nothing follows
+		return o
+	}
+	w.say(codeTwoNumbers, n.Span(), nil)
+	return nil
+}
+
+// carried lowers a stitch with a repeat end: dc to m1, dec around, sc2tog 6 times.
+func (w *lowerer) carried(o *fabric.Op, n *lang.Work, before plan.Nums, many bool) *fabric.Op {
+	if before != nil {
+		if many {
+			w.say(codeTwoNumbers, n.Span(), nil)
+			return nil
+		}
+		o.Per = before
+	}
+	e := n.End
+	if e.N != nil { // 6 times
+		o.N, o.Target.Takes = w.cnt(e.N, 1), fabric.Stitches
+		return o
+	}
+	if o.Kind == fabric.Draw {
+		o.N, o.Target.Takes = w.c.nums(1), fabric.Stitches
+		r := w.op(fabric.Repeat, n)
+		r.Body, r.Label, o.Label = []*fabric.Op{o}, o.Label, ""
+		w.repEnd(r, e)
+		return r
+	}
+	o.Target = fabric.Target{Kind: fabric.Each, Takes: fabric.Stitches}
+	if e.Bound != nil {
+		w.bound(&o.Target.Bound, e.Bound)
+	}
+	if e.Stated != nil {
+		o.Stated = w.cnt(e.Stated.N, 0)
+	}
+	return o
+}
+
+// group lowers the use of a named group of instructions.
+func (w *lowerer) group(n *lang.Work, g *lang.Group) *fabric.Op {
+	if w.deep++; w.deep > 20 {
+		w.say(codeGroupInItself, n.Span(), diag.Args{"name": n.Stitch.Text})
+		return nil
+	}
+	defer func() { w.deep-- }()
+	o := w.op(fabric.Repeat, n)
+	o.Body = w.list(g.List)
+	o.N = w.c.nums(1)
+	o.Label = labelOf(n.Label)
+	w.with(o, n.With)
+	switch {
+	case n.Target != nil || n.Spread != nil:
+		w.say(codeGroupTarget, n.Span(), diag.Args{"name": n.Stitch.Text})
+	case n.End != nil:
+		w.repEnd(o, n.End)
+	case n.N != nil:
+		o.N = w.count(n.N.E, 1)
+	}
+	return o
+}
+
+func (w *lowerer) repEnd(o *fabric.Op, e *lang.RepEnd) {
+	if e == nil {
+		w.bad = true
+		return
+	}
+	o.N = nil
+	switch {
+	case e.N != nil:
+		o.N = w.cnt(e.N, 1)
+	case e.Bound != nil:
+		w.bound(&o.Bound, e.Bound)
+	}
+	if e.Stated != nil {
+		o.Stated = w.cnt(e.Stated.N, 0)
+	}
+}
+
+func (w *lowerer) bound(b *fabric.Bound, n *lang.Bound) {
+	switch {
+	case n.End:
+		b.Kind = fabric.ToEnd
+	case n.Space:
+		b.Kind = fabric.ToSpace
+	case n.Last:
+		b.Kind, b.N = fabric.ToLast, w.cnt(n.LastN, 1)
+	default:
+		b.Kind = fabric.ToName
+		if n.Marker {
+			b.Kind = fabric.ToMarker
+		}
+		if n.Before != nil {
+			b.N = w.count(n.Before.E, 0)
+		}
+		if n.Ref != nil && len(n.Ref.Path) > 0 {
+			b.Name = n.Ref.Path[0]
+			w.p.known(w, n.Ref)
+		}
+	}
+}
+
+// ref reads a reference to a place: label, label.2, part.label, part.label.first.
+func (w *lowerer) ref(n *lang.Ref) fabric.Ref {
+	if n == nil || len(n.Path) == 0 {
+		w.bad = true
+		return fabric.Ref{}
+	}
+	path := n.Path
+	r := fabric.Ref{}
+	if _, isPart := w.c.parts[path[0]]; isPart && len(path) > 1 {
+		r.Part, path = path[0], path[1:]
+	}
+	r.Name = path[0]
+	if len(path) > 1 {
+		switch x := path[1]; x {
+		case "first":
+			r.Pick = plan.FirstOf
+		case "last":
+			r.Pick = plan.LastOf
+		default:
+			k, err := strconv.Atoi(x)
+			if err != nil || len(path) > 2 {
+				w.say(codeNoName, n.Span(), diag.Args{"word": w.c.file.Source.Slice(n.Span()), "near": []string(nil)})
+				return r
+			}
+			r.Pick, r.Nth = plan.NthOf, k
+		}
+	}
+	w.p.known(w, n)
+	return r
+}

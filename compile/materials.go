@@ -1,0 +1,236 @@
+package compile
+
+import (
+	"math/big"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/compile/value"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// gaugeOf is the gauge of a stitch: stitches and rows in a millimetre.
+type gaugeOf struct{ sts, rows *big.Rat }
+
+// materials reads gauge, hook and yarns.
+func (c *checker) materials() {
+	for _, s := range c.file.Body {
+		switch n := s.Node.(type) {
+		case *lang.Gauge:
+			c.readGauge(s, n)
+		case *lang.Hook:
+			c.addHook(c.hookSize(n))
+		case *lang.Yarn:
+			c.readYarn(s, n)
+		}
+	}
+}
+
+func (c *checker) hookSize(n *lang.Hook) plan.Length {
+	v := c.value(n.Size, nil)
+	ls := v.Lengths()
+	if len(ls) == 0 || ls[0] == plan.NoLength {
+		if !v.Unknown {
+			c.say(codeHookLength, n.Span(), nil)
+		}
+		return 0
+	}
+	return ls[0]
+}
+
+func (c *checker) addHook(l plan.Length) {
+	if l == 0 {
+		return
+	}
+	for _, h := range c.pat.Hooks {
+		if h == l {
+			return
+		}
+	}
+	c.pat.Hooks = append(c.pat.Hooks, l)
+}
+
+func (c *checker) readGauge(s *lang.Statement, n *lang.Gauge) {
+	over := c.value(n.Over, nil)
+	q := over.At(0)
+	if over.Unknown || q.N == nil {
+		return
+	}
+	if over.Dim != value.Length || q.N.Sign() <= 0 {
+		c.say(codeGaugeLength, n.Span(), nil)
+		return
+	}
+	for _, b := range s.Body {
+		l, ok := b.Node.(*lang.GaugeLine)
+		if !ok {
+			continue
+		}
+		id := c.stitchID(l.Stitch)
+		sts := c.eval(exprOf(l.Sts), nil, nil).At(0)
+		if id == "" || sts.N == nil || sts.N.Sign() <= 0 {
+			continue
+		}
+		g := &gaugeOf{sts: new(big.Rat).Quo(sts.N, q.N)}
+		p := plan.Gauge{Stitch: id, Over: over.Lengths()[0], Sts: thousandths(sts.N)}
+		if l.Rows != nil {
+			if rows := c.eval(exprOf(l.Rows), nil, nil).At(0); rows.N != nil && rows.N.Sign() > 0 {
+				g.rows = new(big.Rat).Quo(rows.N, q.N)
+				p.Rows = thousandths(rows.N)
+			}
+		}
+		c.gauge[id] = g
+		c.pat.Gauges = append(c.pat.Gauges, p)
+	}
+}
+
+func exprOf(n *lang.Cnt) *lang.Expr {
+	if n == nil {
+		return nil
+	}
+	return n.E
+}
+
+func thousandths(r *big.Rat) int64 {
+	f, _ := r.Float64()
+	return int64(f*1000 + 0.5)
+}
+
+// width and height of a stitch by the gauge; measured says whether its own gauge was given. Without one the nearest
+// gauge is scaled by the nominal heights of the stitch table, for drawings only.
+func (c *checker) stitchSize(id stitch.ID) (w, h float64, measured bool) {
+	if o, ok := c.own[id]; ok {
+		w, h, measured = c.stitchSize(o.Tall)
+		return
+	}
+	if g := c.gauge[id]; g != nil {
+		s, _ := g.sts.Float64()
+		w = 1000 / s
+		if g.rows != nil {
+			r, _ := g.rows.Float64()
+			return w, 1000 / r, true
+		}
+		h, _ := c.estimate(id, w)
+		return w, h, false
+	}
+	for _, p := range c.pat.Gauges {
+		g := c.gauge[p.Stitch]
+		if g.rows == nil {
+			continue
+		}
+		s, _ := g.sts.Float64()
+		h, _ := c.estimate(id, 1000/s)
+		return 1000 / s, h, false
+	}
+	return 0, 0, false
+}
+
+// estimate is the height of a stitch from the gauge of another.
+func (c *checker) estimate(id stitch.ID, w float64) (float64, bool) {
+	k, ok := stitch.Of(id)
+	if !ok {
+		return w, false
+	}
+	for _, p := range c.pat.Gauges {
+		g := c.gauge[p.Stitch]
+		from, known := stitch.Of(p.Stitch)
+		if g.rows == nil || !known || from.Height == 0 {
+			continue
+		}
+		r, _ := g.rows.Float64()
+		return 1000 / r * k.Height / from.Height, true
+	}
+	return w, false
+}
+
+func (c *checker) readYarn(s *lang.Statement, n *lang.Yarn) {
+	if !c.declare(n.Name) {
+		return
+	}
+	y := plan.Yarn{Name: n.Name.Text}
+	if n.Like != nil {
+		i, ok := c.yarnAt[n.Like.Text]
+		if !ok {
+			c.noYarn(n.Like)
+		} else {
+			y = c.pat.Yarns[i]
+			y.Name = n.Name.Text
+			y.Names = nil
+		}
+	}
+	var sw swatch
+	if n.Like != nil {
+		sw = c.swatches[n.Like.Text]
+	}
+	for _, b := range s.Body {
+		c.yarnLine(&y, &sw, b)
+	}
+	if y.Names == nil {
+		y.Names = plan.Text{}
+		for _, l := range c.pat.Languages {
+			y.Names[l] = y.Name
+		}
+		if len(c.pat.Languages) > 1 {
+			c.say(codeNoTranslation, s.Head, diag.Args{"languages": c.pat.Languages})
+		}
+	}
+	c.yarnAt[n.Name.Text] = len(c.pat.Yarns)
+	c.pat.Yarns = append(c.pat.Yarns, y)
+	c.swatches[n.Name.Text] = sw
+}
+
+func (c *checker) yarnLine(y *plan.Yarn, sw *swatch, b *lang.Statement) {
+	switch m := b.Node.(type) {
+	case *lang.YarnName:
+		y.Names = c.text(m.Text, m)
+	case *lang.Weight:
+		for i, w := range m.Words {
+			if i == 0 {
+				y.Weight = w.Text
+				continue
+			}
+			y.Weight += " " + w.Text
+		}
+		c.checkWeight(y.Weight, m)
+	case *lang.Fibre:
+		y.Fibre = nil
+		for _, it := range m.Items {
+			v := c.value(it.Value, nil).At(0)
+			if v.N == nil {
+				continue
+			}
+			p, _ := v.N.Float64()
+			y.Fibre = append(y.Fibre, plan.Share{Fibre: it.Name.Text, Percent: int(p + 0.5)})
+		}
+	case *lang.Ball:
+		if mg := c.value(m.Weight, nil).Milligrams(); len(mg) > 0 {
+			y.BallWeight = mg[0]
+		}
+		if ls := c.value(m.Length, nil).Lengths(); len(ls) > 0 {
+			y.BallLength = ls[0]
+		}
+	case *lang.Swatch:
+		sw.read(c, m)
+	}
+}
+
+func (c *checker) noYarn(n *lang.Name) {
+	var known []string
+	for _, y := range c.pat.Yarns {
+		known = append(known, y.Name)
+	}
+	c.say(codeNoYarn, n.Span(), diag.Args{"word": n.Text, "near": lang.Near(n.Text, known)})
+}
+
+// yarn finds a yarn by name, -1 if there is none.
+func (c *checker) yarn(n *lang.Name) int {
+	if n == nil {
+		return -1
+	}
+	if i, ok := c.yarnAt[n.Text]; ok {
+		c.used[i] = true
+		return i
+	}
+	c.noYarn(n)
+	return -1
+}

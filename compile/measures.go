@@ -1,0 +1,237 @@
+package compile
+
+import (
+	"math/big"
+	"slices"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/value"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// measures works out the measures of the finished piece from the fabric.
+func (c *checker) measures() {
+	for _, s := range blocks[*lang.MeasureBlock](c.file.Body) {
+		for _, b := range s.Body {
+			if m, ok := b.Node.(*lang.Measure); ok {
+				c.measure(m)
+			}
+		}
+	}
+}
+
+func (c *checker) measure(n *lang.Measure) {
+	out := plan.Measure{Name: n.Name.Text}
+	if len(n.Text) > 0 {
+		out.Text = c.text(n.Text, n)
+	}
+	v := c.eval(n.Value.E, nil, func(e *lang.Expr) (value.Vector, bool) {
+		w, of := c.measured(e)
+		if of != nil {
+			out.Of = append(out.Of, *of)
+		}
+		return w, true
+	})
+	if v.Unknown {
+		return
+	}
+	if out.Values = v.Lengths(); out.Values == nil {
+		c.say(codeMeasured, n.Value.Span(), nil)
+		return
+	}
+	c.lets["measure."+out.Name] = v
+	c.fit(n, &out)
+	c.wanted(n, &out)
+	c.pat.Measures = append(c.pat.Measures, out)
+}
+
+// measured works out around, height, width or length of a part; a value that is not known is silent.
+func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
+	p := c.parts[e.Path[0]]
+	if p == nil {
+		c.say(codeNoPart, e.Span(), diag.Args{"word": e.Path[0], "near": lang.Near(e.Path[0], keys(c.parts))})
+		return value.Unknown, nil
+	}
+	on := &plan.MeasuredOn{Part: p.index}
+	if e.R != nil {
+		if on.Row = c.count(e.R, nil); on.Row == nil {
+			return value.Unknown, nil
+		}
+	}
+	out := make(plan.Lengths, c.z)
+	for z := range out {
+		if p.fab[z].Halted() {
+			return value.Unknown, nil
+		}
+		l, ok := c.measuredIn(p, z, e, on)
+		if !ok {
+			return value.Unknown, nil
+		}
+		out[z] = l
+	}
+	if on.Kind == plan.Height {
+		on.Row = nil
+	}
+	return value.OfLengths(out), on
+}
+
+func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.MeasuredOn) (plan.Length, bool) {
+	facts := p.plan.Worked[z]
+	if !c.gauged(facts, e) {
+		return 0, false
+	}
+	switch e.Text {
+	case "height", "length":
+		on.Kind = plan.Height
+		var sum plan.Length
+		for _, f := range facts {
+			sum += f.Height
+		}
+		return sum, true
+	case "around":
+		on.Kind = plan.Around
+	default:
+		on.Kind = plan.Width
+	}
+	if on.Row == nil {
+		var widest plan.Length
+		for _, f := range facts {
+			widest = max(widest, f.Width)
+		}
+		return widest, true
+	}
+	k := slices.IndexFunc(facts, func(f plan.RowFact) bool { return f.Number == on.Row[z] })
+	if k < 0 {
+		c.report(diag.Diagnostic{Code: codeMeasuredRow, Span: e.R.Span(), Args: diag.Args{
+			"need": on.Row[z], "have": len(facts), "part": p.plan.Name, "round": diag.Term{Key: rowWord(p), N: 1}}, Sizes: []string{c.pat.Sizes[z].Name}})
+		return 0, false
+	}
+	return facts[k].Width, true
+}
+
+// gauged reports a stitch of the rows that has no gauge of its own: a length cannot rest on an estimate.
+func (c *checker) gauged(facts []plan.RowFact, e *lang.Expr) bool {
+	for _, f := range facts {
+		for form := range f.ByForm {
+			if _, _, ok := c.stitchSize(form.ID); !ok {
+				c.say(codeNoGauge, e.Span(), diag.Args{"stitch": c.word(form.ID)})
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// fit compares a measure with the wearer.
+func (c *checker) fit(n *lang.Measure, out *plan.Measure) {
+	if n.Fits == nil {
+		return
+	}
+	e := &lang.Expr{At: n.Fits.At, Op: lang.OpName, Path: n.Fits.Path, Text: n.Fits.Path[0]}
+	body := c.eval(e, nil, nil).Lengths()
+	lo, hi := c.value(n.Lo, nil), c.value(n.Hi, nil)
+	// ease 0 to 6 cm: a bare number takes the unit of the other bound.
+	los, his := lo.Lengths(), hi.Lengths()
+	if los == nil && his != nil && !lo.Unknown && lo.Dim == value.Count {
+		los = rescale(lo, n.Hi.E)
+	}
+	if body == nil || los == nil || his == nil {
+		return
+	}
+	f := &plan.Fit{Body: n.Fits.Path[len(n.Fits.Path)-1], Values: body, Lo: los[0], Hi: his[0]}
+	bad := newSpread(c)
+	var eases []string
+	for z, b := range body {
+		ease := out.Values[z] - b
+		f.Ease = append(f.Ease, ease)
+		if ease < f.Lo || ease > f.Hi {
+			bad.add(z, 0, 0)
+			eases = append(eases, cmText(ease))
+		}
+	}
+	out.Fits = f
+	if bad.any() {
+		per := bad.per(bad.need)
+		per.Values = eases
+		c.report(diag.Diagnostic{Code: codeEase, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"name": out.Name,
+			"have": per, "lo": diag.Length(f.Lo), "hi": diag.Length(f.Hi), "body": f.Body}})
+	}
+}
+
+// rescale gives a bare number the unit that stands at the end of another value.
+func rescale(v value.Vector, like *lang.Expr) plan.Lengths {
+	unit := map[string]int64{"cm": int64(plan.Centimetre), "mm": int64(plan.Millimetre), "in": int64(plan.Inch), "m": 100 * int64(plan.Centimetre)}[unitOf(like)]
+	if unit == 0 {
+		return nil
+	}
+	out := make(plan.Lengths, len(v.N))
+	for i, x := range v.N {
+		if x == nil {
+			out[i] = plan.NoLength
+			continue
+		}
+		f, _ := new(big.Rat).Mul(x, big.NewRat(unit, 1)).Float64()
+		out[i] = plan.Length(f)
+	}
+	return out
+}
+
+func unitOf(e *lang.Expr) string {
+	switch {
+	case e == nil:
+		return ""
+	case e.Op == lang.OpNumber:
+		return e.Unit
+	case e.R != nil:
+		return unitOf(e.R)
+	}
+	return unitOf(e.L)
+}
+
+func cmText(l plan.Length) string {
+	s := new(big.Rat).SetFrac64(int64(l), int64(plan.Centimetre)).FloatString(1)
+	return s + " cm"
+}
+
+// wanted compares a measure with the length the designer wants.
+func (c *checker) wanted(n *lang.Measure, out *plan.Measure) {
+	if n.Wanted == nil {
+		return
+	}
+	want := c.value(n.Wanted, nil).Lengths()
+	tol := plan.Centimetre
+	if n.Within != nil {
+		if t := c.value(n.Within, nil).Lengths(); t != nil {
+			tol = t[0]
+		}
+	}
+	if want == nil {
+		return
+	}
+	out.Wanted = want
+	bad := newSpread(c)
+	var have, need []string
+	for z, w := range want {
+		if d := out.Values[z] - w; d > tol || -d > tol {
+			bad.add(z, 0, 0)
+			have, need = append(have, cmText(out.Values[z])), append(need, cmText(w))
+		}
+	}
+	if bad.any() {
+		h, w := bad.per(bad.need), bad.per(bad.need)
+		h.Values, w.Values = have, need
+		c.report(diag.Diagnostic{Code: codeWanted, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"name": out.Name, "have": h, "need": w, "within": diag.Length(tol)}})
+	}
+}
+
+// lettering gives the measures that are drawn their letters.
+func (c *checker) lettering() {
+	letter := 'A'
+	for i := range c.pat.Measures {
+		if m := &c.pat.Measures[i]; len(m.Of) > 0 && letter <= 'Z' {
+			m.Letter = string(letter)
+			letter++
+		}
+	}
+}

@@ -1,0 +1,423 @@
+package compile
+
+import (
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+)
+
+// partState is a part while it is checked: its fabric in every size, and what its statements have set so far.
+type partState struct {
+	c     *checker
+	index int
+	plan  *plan.Part
+	head  source.Span
+	stmts []*lang.Statement
+
+	fab    []*fabric.Part
+	style  plan.Style
+	base   stitch.ID
+	begins map[stitch.ID]begin
+	yarn   int // the yarn rows are started with
+	inHand int // the yarn that hangs from the hook; -1 at the start
+	calls  map[string]plan.Text
+	names  map[string]bool // labels, markers and sections that statements of the part set
+	rows   map[string]*lang.Row
+	stated bool // some row or statement says a count
+
+	started   bool
+	number    []int // of the last row, per size
+	tall      []float64
+	wrong     []bool // the next row shows the wrong side
+	serials   []map[int32]rowAt
+	made      map[*lang.Row]*plan.Row // rows printed already, in the block at hand
+	fastened  bool
+	firstDone bool
+	pending   *plan.Length
+	markers   map[string]int
+	maxMarks  int
+}
+
+// rowAt is where a row of the fabric stands: its printed number and the elements it made.
+type rowAt struct {
+	number int
+	made   []fabric.ID
+}
+
+// part checks a part.
+func (c *checker) part(s *lang.Statement, n *lang.Part) {
+	if c.z == 0 || !c.declare(n.Name) {
+		return
+	}
+	p := &partState{
+		c: c, index: len(c.pat.Parts), head: s.Head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
+		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
+		number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), made: map[*lang.Row]*plan.Row{},
+		markers: map[string]int{},
+		plan:    &plan.Part{Name: n.Name.Text, Make: 1, Yarn: -1, Span: s.Head, Worked: make([][]plan.RowFact, c.z)},
+	}
+	for id, b := range c.begins {
+		p.begins[id] = b
+	}
+	if len(c.pat.Yarns) == 1 {
+		p.yarn = 0
+	}
+	if len(c.pat.Hooks) > 0 {
+		p.plan.Hook = c.pat.Hooks[0]
+	}
+	for _, f := range c.fabrics {
+		p.fab = append(p.fab, f.Begin(n.Name.Text))
+		p.serials = append(p.serials, map[int32]rowAt{})
+	}
+	p.stmts = c.withLike(s, n)
+	c.parts[n.Name.Text] = p
+	c.pat.Parts = append(c.pat.Parts, p.plan)
+	if c.style != nil {
+		p.setStyle(c.style)
+	}
+	p.collect(p.stmts)
+	p.exec(p.stmts, all(c.z), true)
+	p.close()
+}
+
+// withLike returns the statements of a part; a part like another has the other's, with its own in place of those that say
+// the same thing: settings, the start, rows of the same label.
+func (c *checker) withLike(s *lang.Statement, n *lang.Part) []*lang.Statement {
+	name := n.Like
+	if n.Mirror != nil {
+		c.say(codeNotYet, n.Mirror.Span(), diag.Args{"what": "mirror of"})
+		return s.Body
+	}
+	if name == nil {
+		return s.Body
+	}
+	other := c.parts[name.Text]
+	if other == nil {
+		var known []string
+		for k := range c.parts {
+			known = append(known, k)
+		}
+		c.say(codeNoPart, name.Span(), diag.Args{"word": name.Text, "near": lang.Near(name.Text, known)})
+		return s.Body
+	}
+	own := map[string]*lang.Statement{}
+	used := map[*lang.Statement]bool{}
+	for _, b := range s.Body {
+		if k := likeKey(b); k != "" {
+			own[k] = b
+		}
+	}
+	var out []*lang.Statement
+	for _, b := range other.stmts {
+		if o := own[likeKey(b)]; o != nil {
+			if !used[o] {
+				out = append(out, o)
+			}
+			used[o] = true
+			continue
+		}
+		out = append(out, b)
+	}
+	var before []*lang.Statement
+	for _, b := range s.Body {
+		if used[b] {
+			continue
+		}
+		if r, ok := b.Node.(*lang.Row); ok && rowLabel(r.Head) != "" {
+			c.say(codeLikeRow, b.Head, diag.Args{"name": rowLabel(r.Head), "part": name.Text})
+		}
+		before = append(before, b)
+	}
+	return append(before, out...)
+}
+
+// likeKey says what a statement sets, so that a part like another can set it anew.
+func likeKey(s *lang.Statement) string {
+	switch n := s.Node.(type) {
+	case *lang.Title:
+		return "title"
+	case *lang.Chain, *lang.Foundation, *lang.Ring, *lang.Start, *lang.From:
+		return "start"
+	case *lang.Hook:
+		return "hook"
+	case *lang.Base:
+		return "base"
+	case *lang.Style:
+		return "style"
+	case *lang.Make:
+		return "make"
+	case *lang.Call:
+		return "call " + n.Name.Text
+	case *lang.Row:
+		if l := rowLabel(n.Head); l != "" {
+			return "row " + l
+		}
+	}
+	return ""
+}
+
+func rowLabel(h *lang.RowHead) string {
+	if h == nil {
+		return ""
+	}
+	for _, n := range []*lang.Name{h.Label, h.FLabel, h.NLabel} {
+		if n != nil {
+			return n.Text
+		}
+	}
+	return ""
+}
+
+// collect notes the names that the statements of the part set, so that a name can be told from a value, and a misspelt
+// one from one that is set later.
+func (p *partState) collect(stmts []*lang.Statement) {
+	for _, s := range stmts {
+		if s.Node != nil {
+			lang.Inspect(s.Node, func(n lang.Node) bool {
+				switch m := n.(type) {
+				case *lang.As:
+					if m.Name != nil {
+						p.names[m.Name.Text] = true
+					}
+				case *lang.Mark:
+					if m.Name != nil && m.Verb == "mark" {
+						p.names[m.Name.Text] = true
+					}
+				case *lang.OffItem:
+					if m.Mark != nil {
+						p.names[m.Mark.Text] = true
+					}
+				case *lang.Claims:
+					p.stated = true
+				}
+				return true
+			})
+			if c, ok := s.Node.(*lang.Call); ok && c.Name != nil {
+				p.calls[c.Name.Text] = p.c.text(c.Text, c)
+			}
+			if r, ok := s.Node.(*lang.Row); ok {
+				if l := rowLabel(r.Head); l != "" {
+					p.rows[l] = r
+				}
+			}
+		}
+		p.collect(s.Body)
+	}
+}
+
+// known reports a name that nothing sets.
+func (p *partState) known(w *lowerer, n *lang.Ref) {
+	path, q := n.Path, p
+	if other, ok := p.c.parts[path[0]]; ok && len(path) > 1 {
+		q, path = other, path[1:]
+	}
+	if q.names[path[0]] {
+		return
+	}
+	var names []string
+	for k := range q.names {
+		names = append(names, k)
+	}
+	if q == p && len(path) > 1 {
+		for k := range p.c.parts {
+			names = append(names, k)
+		}
+	}
+	w.say(codeNoName, n.Span(), diag.Args{"word": p.c.file.Source.Slice(n.Span()), "near": lang.Near(path[0], names)})
+}
+
+// marker enters a marker of the part and returns its index.
+func (p *partState) marker(name string) int {
+	if i, ok := p.markers[name]; ok {
+		return i
+	}
+	i := len(p.plan.Markers)
+	p.markers[name] = i
+	p.plan.Markers = append(p.plan.Markers, plan.Marker{Name: name, Called: p.calls[name], Number: i + 1})
+	return i
+}
+
+func (p *partState) facesWrong() bool { return len(p.wrong) > 0 && p.wrong[p.c.pat.Shown] }
+
+func (p *partState) setStyle(n *lang.Style) {
+	switch {
+	case n.Word == "rows":
+		p.style = plan.Rows
+	case n.Word == "spiral":
+		p.style, p.c.spiral = plan.SpiralRounds, true
+	case n.Turned:
+		p.style = plan.TurnedRounds
+	default:
+		p.style = plan.JoinedRounds
+	}
+	p.plan.Style = p.style
+}
+
+// halt makes the part unknown in the sizes of a mask.
+func (p *partState) halt(mask []bool) {
+	for z, on := range mask {
+		if on {
+			p.fab[z].Halt()
+		}
+	}
+}
+
+// live is a mask without the sizes in which the part is unknown.
+func (p *partState) live(mask []bool) []bool {
+	out := make([]bool, len(mask))
+	for z, on := range mask {
+		out[z] = on && !p.fab[z].Halted()
+	}
+	return out
+}
+
+func some(mask []bool) bool {
+	for _, on := range mask {
+		if on {
+			return true
+		}
+	}
+	return false
+}
+
+// sizesOf is the mask as the plan keeps it: nil if it is all sizes.
+func sizesOf(mask []bool) plan.Sizes {
+	for _, on := range mask {
+		if !on {
+			return append(plan.Sizes(nil), mask...)
+		}
+	}
+	return nil
+}
+
+// exec carries out statements of the part in the sizes of a mask. record says that they print; in later passes of a
+// repeat they do not.
+func (p *partState) exec(stmts []*lang.Statement, mask []bool, record bool) {
+	for _, s := range stmts {
+		if s.Node == nil {
+			p.halt(mask) // it could not be read: what follows is unknown
+			continue
+		}
+		p.statement(s, mask, record)
+	}
+}
+
+func (p *partState) statement(s *lang.Statement, mask []bool, record bool) {
+	switch n := s.Node.(type) {
+	case *lang.Title:
+		p.plan.Title = p.c.text(n.Text, n)
+	case *lang.Call:
+		if n.Name.Text == p.plan.Name {
+			p.plan.Called = p.calls[n.Name.Text]
+		}
+	case *lang.Yarn:
+		if i := p.c.yarn(n.Name); i >= 0 {
+			p.yarn = i
+			if !p.firstDone {
+				p.plan.Yarn = i
+			}
+		}
+	case *lang.Hook:
+		if h := p.c.hookSize(n); h != 0 {
+			p.c.addHook(h)
+			p.plan.Hook = h
+		}
+	case *lang.Base:
+		p.base = p.c.stitchID(n.Stitch)
+	case *lang.Begin:
+		p.c.setBegin(p.begins, n)
+	case *lang.Style:
+		p.setStyle(n)
+	case *lang.FirstSide:
+		p.plan.FirstWrong = true
+		for z := range p.wrong {
+			p.wrong[z] = true
+		}
+	case *lang.Make:
+		if v, ok := plainNumber(n.N); ok && v > 0 {
+			p.plan.Make = v
+		}
+	case *lang.Chain, *lang.Foundation, *lang.Ring, *lang.Start, *lang.From:
+		p.start(s.Node, mask)
+	case *lang.Row:
+		p.row(n, mask, record)
+	case *lang.WorkRow:
+		if r := p.rows[n.Label.Text]; r != nil {
+			p.row(r, mask, record)
+		} else {
+			p.c.say(codeNoName, n.Label.Span(), diag.Args{"word": n.Label.Text, "near": lang.Near(n.Label.Text, keys(p.rows))})
+		}
+	case *lang.Repeat:
+		p.repeat(s, n, mask, record)
+	case *lang.Only:
+		m := p.c.pick(n.Sizes)
+		for z := range m {
+			m[z] = m[z] && mask[z]
+		}
+		p.exec(s.Body, m, record)
+	default:
+		p.event(s, mask, record)
+	}
+}
+
+func keys[V any](m map[string]V) []string {
+	var out []string
+	for k := range m {
+		out = append(out, k)
+	}
+	return out
+}
+
+// event carries out the statements between rows.
+func (p *partState) event(s *lang.Statement, mask []bool, record bool) {
+	switch n := s.Node.(type) {
+	case *lang.CountOff:
+		p.countOff(n, mask, record)
+	case *lang.Have:
+		p.have(n, mask, record)
+	case *lang.RoundsBegin:
+		p.moveStart(n, mask, record)
+	case *lang.LevelWith:
+		v, _ := plainNumber(n.N)
+		p.add(&plan.Fasten{Slip: v, For: sizesOf(mask)}, record)
+	case *lang.Close:
+		p.add(&plan.Fasten{Close: n.Loops, For: sizesOf(mask)}, record)
+	case *lang.FastenOff:
+		p.add(&plan.Fasten{Off: true, For: sizesOf(mask)}, record)
+		p.fastened = true
+	case *lang.Prose:
+		p.add(&plan.NoteStep{Prose: p.c.prose(s), For: sizesOf(mask)}, record)
+	}
+}
+
+func (p *partState) add(s plan.Step, record bool) {
+	if record {
+		p.plan.Steps = append(p.plan.Steps, s)
+	}
+}
+
+// close ends a part.
+func (p *partState) close() {
+	if !p.started {
+		p.c.say(codeNoStart, p.head, diag.Args{"part": p.plan.Name})
+	}
+	if len(p.plan.Title) == 0 {
+		p.plan.Title = plan.Text{}
+		for _, l := range p.c.pat.Languages {
+			p.plan.Title[l] = p.plan.Name
+		}
+		p.c.say(codePartTitle, p.head, diag.Args{"part": p.plan.Name})
+	}
+	if !p.stated && p.started {
+		p.c.say(codeNoCounts, p.head, diag.Args{"part": p.plan.Name})
+	}
+	if p.plan.Yarn < 0 {
+		p.plan.Yarn = p.yarn
+	}
+	if p.yarn >= 0 {
+		p.c.used[p.yarn] = true
+	}
+}

@@ -1,0 +1,391 @@
+package compile
+
+import (
+	"math"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// maxRows is the most rows one header may ask for.
+const maxRows = 20_000
+
+// row works a row, or a run of rows that read the same, in the sizes of a mask.
+func (p *partState) row(n *lang.Row, mask []bool, record bool) {
+	if !p.started {
+		p.c.say(codeNoStart, n.Head.Span(), diag.Args{"part": p.plan.Name})
+		p.started = true
+		p.halt(mask)
+		return
+	}
+	mask = p.live(mask)
+	if !some(mask) {
+		return
+	}
+	low := p.c.lower(p, n.List, mask)
+	k := p.kick(n, low, mask)
+	if k == nil || !low.ok {
+		p.halt(mask)
+		return
+	}
+	times := p.times(n, low, mask)
+	if times == nil {
+		p.halt(mask)
+		return
+	}
+	w := &working{p: p, n: n, low: low, kick: k, mask: mask, times: times,
+		first: make([]*fabric.Result, p.c.z), last: make([]*fabric.Result, p.c.z),
+		from: p.c.nums(plan.Absent), to: p.c.nums(plan.Absent)}
+	for z, on := range mask {
+		if on {
+			w.size(z)
+		}
+	}
+	p.claims(n.Claims, w)
+	p.print(w, record)
+}
+
+// kick is how the row begins: its beginning chain and its yarn.
+type kick struct {
+	begin   plan.Begin
+	yarn    int
+	newYarn bool
+	style   plan.Style
+	first   *fabric.Op // the instruction that makes the first stitch
+}
+
+// kick works out how a row begins.
+func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
+	k := &kick{style: p.style, yarn: p.yarn}
+	if w := n.Head.One + n.Head.Many + n.Head.For; w == "row" || w == "rows" {
+		k.style = plan.Rows
+	} else if p.style == plan.Rows {
+		k.style = plan.JoinedRounds
+	}
+	var over *begin
+	for _, o := range n.Head.Opts {
+		switch {
+		case o.Yarn != nil:
+			if k.yarn = p.c.yarn(o.Yarn); k.yarn < 0 {
+				return nil
+			}
+			p.yarn = k.yarn
+		case o.None, o.Chains != nil:
+			b := p.c.beginning(o.None, o.Chains, o.As)
+			over = &b
+		}
+	}
+	k.newYarn = p.firstDone && k.yarn != p.inHand && p.inHand >= 0
+	if k.style == plan.SpiralRounds {
+		return k
+	}
+	if !p.beginning(k, low, over, mask) {
+		return nil
+	}
+	return k
+}
+
+// beginning sets the beginning chain: of the row itself, of the part, of the header, or of the stitch table.
+func (p *partState) beginning(k *kick, low *lowered, over *begin, mask []bool) bool {
+	op, can := firstStitch(low.ops)
+	k.first = op
+	if op == nil {
+		return true
+	}
+	form := op.Form
+	kind, known := stitch.Of(form.ID)
+	if o, own := p.c.own[form.ID]; own {
+		kind, known = stitch.Of(o.Tall)
+	}
+	b := begin{counts: kind.Counts, as: kind.ID}
+	if known && kind.Begin > 0 {
+		b.chains = plan.Nums{kind.Begin}
+	}
+	if set, ok := p.begins[form.ID]; ok {
+		b = set
+	}
+	if over != nil {
+		b = *over
+	} else if b.counts && !can && b.chains != nil {
+		p.c.report(diag.Diagnostic{Code: codeBeginCounts, Span: op.Span,
+			Args: diag.Args{"chains": b.chains[0], "less": max(b.chains[0]-1, 1), "stitch": p.c.word(form.ID)}})
+		return false
+	}
+	if b.counts && !can {
+		b.counts = false
+	}
+	if b.chains != nil {
+		k.begin = plan.Begin{Chains: b.chains[0], Counts: b.counts, As: b.as}
+		if b.counts && k.begin.As == "" {
+			k.begin.As = form.ID
+		}
+	}
+	return true
+}
+
+// firstStitch finds the instruction that makes the first stitch of a row, and whether a beginning chain can stand for that
+// stitch: not for a decrease, a post stitch, or behind a skip or chain.
+func firstStitch(ops []*fabric.Op) (*fabric.Op, bool) {
+	can := true
+	for _, o := range ops {
+		switch o.Kind {
+		case fabric.Mark, fabric.Move, fabric.Unmark, fabric.Change, fabric.SlideTo, fabric.Turn:
+			continue
+		case fabric.SkipOver, fabric.SkipSpaces, fabric.Chains, fabric.Leave:
+			can = false
+			continue
+		case fabric.Repeat, fabric.InOne:
+			if f, ok := firstStitch(o.Body); f != nil {
+				return f, ok && can
+			}
+			continue
+		case fabric.Draw:
+			return o, false
+		case fabric.Spread:
+			return o, can
+		}
+		if o.Form.ID == stitch.Slip {
+			continue
+		}
+		return o, can && o.Form.Post == stitch.NoPost && o.Cross == plan.NoCross
+	}
+	return nil, false
+}
+
+// word is the word of the source for a stitch.
+func (c *checker) word(id stitch.ID) string {
+	k, ok := stitch.Of(id)
+	switch {
+	case !ok:
+		return string(id)
+	case c.pat.UKTerms:
+		return k.UK
+	}
+	return k.US
+}
+
+// times is how many rows a header asks for in each size.
+func (p *partState) times(n *lang.Row, low *lowered, mask []bool) plan.Nums {
+	h := n.Head
+	switch {
+	case h.N != nil:
+		t := p.c.cnt(h.N, mask)
+		for z, v := range t {
+			if v > maxRows {
+				p.c.report(diag.Diagnostic{Code: codeManyRows, Span: h.N.Span(), Args: diag.Args{"have": v, "max": maxRows}})
+				return nil
+			}
+			_ = z
+		}
+		return t
+	case h.Length != nil:
+		return p.rowsFor(h, low, mask)
+	}
+	t := p.c.nums(plan.Absent)
+	for z, on := range mask {
+		if on {
+			t[z] = 1
+		}
+	}
+	return t
+}
+
+// rowsFor turns a length into a number of rows by the gauge of the row's first stitch.
+func (p *partState) rowsFor(h *lang.RowHead, low *lowered, mask []bool) plan.Nums {
+	v := p.c.value(h.Length, mask)
+	ls := v.Lengths()
+	op, _ := firstStitch(low.ops)
+	if v.Unknown || op == nil {
+		return nil
+	}
+	if ls == nil {
+		p.c.say(codeRowsLength, h.Length.Span(), nil)
+		return nil
+	}
+	_, height, measured := p.c.stitchSize(op.Form.ID)
+	if !measured {
+		p.c.say(codeNoGauge, h.Span(), diag.Args{"stitch": p.c.word(op.Form.ID)})
+		return nil
+	}
+	p.pending = new(plan.Length)
+	t := p.c.nums(plan.Absent)
+	for z, on := range mask {
+		if !on {
+			continue
+		}
+		want := float64(ls[z])
+		if h.To {
+			want -= p.tall[z]
+		}
+		k := roundRows(want/height, h.Opts, p.number[z], p.wrong[z])
+		if k < 0 || k > maxRows {
+			p.c.report(diag.Diagnostic{Code: codeRowsBelow, Span: h.Length.Span(), Args: diag.Args{
+				"have": plan2diag(plan.Length(p.tall[z])), "need": plan2diag(ls[z])}, Sizes: []string{p.c.pat.Sizes[z].Name}})
+			return nil
+		}
+		t[z] = k
+	}
+	return t
+}
+
+func plan2diag(l plan.Length) diag.Length { return diag.Length(l) }
+
+// roundRows rounds a number of rows as the options say: to the nearest, ties up.
+func roundRows(x float64, opts []*lang.RowOpt, done int, wrongNext bool) int {
+	step, off, dir := 1, 0, "nearest"
+	ties := "up"
+	for _, o := range opts {
+		switch {
+		case o.Word == "even":
+			step = 2
+		case o.Word == "odd":
+			step, off = 2, 1
+		case o.Word != "":
+			dir = o.Word
+		case o.Ties != "":
+			ties = o.Ties
+		case o.Ending == "rs" || o.Ending == "ws":
+			step = 2 // the last row shows the side asked for
+			if (o.Ending == "rs") != wrongNext {
+				off = 1
+			}
+		}
+	}
+	k := (x - float64(off)) / float64(step)
+	switch {
+	case dir == "up":
+		k = math.Ceil(k - 1e-9)
+	case dir == "down":
+		k = math.Floor(k + 1e-9)
+	case ties == "down":
+		k = math.Ceil(k - 0.5 - 1e-9)
+	default:
+		k = math.Floor(k + 0.5 + 1e-9)
+	}
+	return int(k)*step + off
+}
+
+// working is a run of rows while it is worked.
+type working struct {
+	p           *partState
+	n           *lang.Row
+	low         *lowered
+	kick        *kick
+	mask        []bool
+	times       plan.Nums
+	first, last []*fabric.Result
+	from, to    plan.Nums
+	varies      bool
+}
+
+// size works the rows of one size.
+func (w *working) size(z int) {
+	p := w.p
+	for i := 0; i < w.times[z]; i++ {
+		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.kick.yarn, Wrong: p.wrong[z],
+			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No}
+		before := p.fab[z].Serial()
+		res, f := p.fab[z].Work(row)
+		if f != nil {
+			p.c.gather(f, z, p)
+			p.fab[z].Halt()
+			return
+		}
+		if p.fab[z].Halted() {
+			return
+		}
+		p.number[z]++
+		if i == 0 {
+			w.first[z], w.from[z] = res, p.number[z]
+		}
+		w.last[z], w.to[z] = res, p.number[z]
+		_ = before
+		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made}
+		w.fact(z, res)
+		if w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds || res.Turned {
+			p.wrong[z] = !p.wrong[z]
+		}
+	}
+	p.maxMarks = max(p.maxMarks, p.fab[z].Markers())
+}
+
+// fact notes what a row is: its counts, and its width and height by the gauge.
+func (w *working) fact(z int, res *fabric.Result) {
+	p, c := w.p, w.p.c
+	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken,
+		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Yarn: w.kick.yarn, ByForm: map[stitch.Form]int{}}
+	var width, height float64
+	posts := 0
+	main := stitch.ID("")
+	elems := c.fabrics[z].Elems
+	var lastForm stitch.Form
+	var lastW float64
+	n := 0
+	yarns := map[int32]int{}
+	flush := func() {
+		if n > 0 {
+			f.ByForm[lastForm] += n
+		}
+		n = 0
+	}
+	for _, id := range res.Made {
+		el := &elems[id]
+		if el.Kind == fabric.Space {
+			f.Spaces++
+			f.Chains += int(el.N)
+			continue
+		}
+		f.Stitches++
+		yarns[el.Yarn]++
+		if el.Form != lastForm {
+			flush()
+			lastForm = el.Form
+			sw, sh, _ := c.stitchSize(el.Form.ID)
+			lastW = sw
+			if sh > height {
+				height, f.Tall = sh, el.Form.ID
+			}
+			if main == "" {
+				main = el.Form.ID
+			}
+		}
+		n++
+		width += lastW
+		if el.Form.Post != stitch.NoPost {
+			posts++
+		}
+	}
+	flush()
+	for y, k := range yarns {
+		if k > yarns[int32(f.Yarn)] || k == yarns[int32(f.Yarn)] && int(y) < f.Yarn {
+			f.Yarn = int(y)
+		}
+	}
+	if main == "" && len(c.pat.Gauges) > 0 {
+		main = c.pat.Gauges[0].Stitch
+	}
+	cw, ch, _ := c.stitchSize(main)
+	width += cw * float64(f.Chains)
+	if height == 0 {
+		height = ch
+	}
+	f.Width, f.Height = micro(width), micro(height)
+	if height == 0 {
+		f.Width, f.Height = plan.NoLength, plan.NoLength
+	}
+	switch {
+	case f.Spaces > 0 && f.Spaces*4 > f.Stitches:
+		f.Texture = plan.Lace
+	case posts*2 > f.Stitches:
+		f.Texture = plan.Rib
+	}
+	p.tall[z] += height
+	p.plan.Worked[z] = append(p.plan.Worked[z], f)
+	w.areas(z, res, cw)
+}
+
+// micro turns micrometres into a length.
+func micro(v float64) plan.Length { return plan.Length(math.Round(v)) }

@@ -1,0 +1,253 @@
+package compile
+
+import (
+	"math/big"
+	"slices"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/compile/value"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+)
+
+// start is the place to point at when the source lacks something as a whole.
+func (c *checker) start() source.Span {
+	if len(c.file.Body) > 0 {
+		return c.file.Body[0].Head
+	}
+	return source.Span{}
+}
+
+// scope is what an expression is worked out in: the values declared so far, for the sizes of a mask.
+type scope struct {
+	c       *checker
+	mask    []bool // nil: all sizes
+	measure func(*lang.Expr) (value.Vector, bool)
+}
+
+// eval works out an expression in the sizes of a mask and spreads the result over all sizes, Absent elsewhere.
+func (c *checker) eval(e *lang.Expr, mask []bool, measure func(*lang.Expr) (value.Vector, bool)) value.Vector {
+	if c.z == 0 {
+		return value.Unknown
+	}
+	return value.Eval(e, &scope{c, mask, measure}).Spread(mask)
+}
+
+func (s *scope) Sizes() []string {
+	names := s.c.sizeNames()
+	if s.mask == nil {
+		return names
+	}
+	var out []string
+	for i, on := range s.mask {
+		if on {
+			out = append(out, names[i])
+		}
+	}
+	return out
+}
+
+func (s *scope) Lookup(path []string) (value.Vector, bool) {
+	v, ok := s.c.lets[strings.Join(path, ".")]
+	return v.Pick(s.mask), ok
+}
+
+func (s *scope) Names() []string {
+	var out []string
+	for n := range s.c.lets {
+		out = append(out, n)
+	}
+	slices.Sort(out)
+	return out
+}
+
+func (s *scope) Gauge(name string) (sts, rows *big.Rat, ok bool) {
+	f, known := s.c.form(name)
+	if !known {
+		return nil, nil, false
+	}
+	g := s.c.gauge[f.ID]
+	if g == nil {
+		return nil, nil, false
+	}
+	return g.sts, g.rows, true
+}
+
+func (s *scope) Measure(e *lang.Expr) (value.Vector, bool) {
+	if s.measure == nil {
+		return value.Unknown, false
+	}
+	return s.measure(e)
+}
+
+func (s *scope) Report(d diag.Diagnostic) { s.c.report(d) }
+
+// count works out a count: whole numbers, none below zero. It is nil if that cannot be known; that was reported.
+func (c *checker) count(e *lang.Expr, mask []bool) plan.Nums {
+	v := c.eval(e, mask, nil)
+	if v.Unknown {
+		return nil
+	}
+	out, _ := v.Counts(&scope{c, nil, nil}, e)
+	return out
+}
+
+func (c *checker) cnt(n *lang.Cnt, mask []bool) plan.Nums {
+	if n == nil {
+		return nil
+	}
+	return c.count(n.E, mask)
+}
+
+// declarations enters values, groups, own stitches and charts, in the order of the file.
+func (c *checker) declarations() {
+	for _, s := range c.file.Body {
+		switch n := s.Node.(type) {
+		case *lang.Let:
+			v := c.value(n.Value, nil)
+			if c.declare(n.Name) {
+				c.lets[n.Name.Text] = v
+			}
+		case *lang.Group:
+			if c.declare(n.Name) {
+				c.groups[n.Name.Text] = n
+			}
+		case *lang.Stitch:
+			c.ownStitch(s, n)
+		case *lang.Chart:
+			if c.declare(n.Name) {
+				c.charts[n.Name.Text] = c.readChart(s, n)
+			}
+		case *lang.Prose:
+			c.pat.Notes = append(c.pat.Notes, c.prose(s))
+		}
+	}
+}
+
+func (c *checker) ownStitch(s *lang.Statement, n *lang.Stitch) {
+	if !c.declare(n.Name) {
+		return
+	}
+	o := plan.OwnStitch{ID: stitch.ID(n.Name.Text), Takes: 1, Makes: 1, Tall: stitch.SC, How: c.prose(s)}
+	named := false
+	for _, b := range s.Body {
+		switch m := b.Node.(type) {
+		case *lang.Takes:
+			if v, ok := plainNumber(m.Takes); ok {
+				o.Takes = v
+			}
+			if v, ok := plainNumber(m.Makes); ok {
+				o.Makes = v
+			}
+			if m.Tall != nil {
+				o.Tall = c.stitchID(m.Tall)
+			}
+		case *lang.YarnName:
+			o.Names, named = c.text(m.Text, m), true
+		case *lang.Abbr:
+			o.Abbr = c.text(m.Text, m)
+		}
+	}
+	if !named {
+		c.say(codeNoTranslation, s.Head, diag.Args{"languages": c.pat.Languages})
+	}
+	c.own[o.ID] = o
+	c.pat.Own = append(c.pat.Own, o)
+}
+
+// form reads a stitch word under the terms of the source: sc, fpdc, dc2tog, or an own stitch.
+func (c *checker) form(word string) (stitch.Form, bool) {
+	f := stitch.Form{Together: 1}
+	if o, ok := c.own[stitch.ID(word)]; ok {
+		f.ID, f.Together = o.ID, o.Takes
+		return f, true
+	}
+	if base, n, ok := cutTogether(word); ok {
+		g, ok := c.form(base)
+		g.Together = n
+		return g, ok
+	}
+	w := word
+	if rest, ok := strings.CutPrefix(word, "fp"); ok {
+		f.Post, w = stitch.FrontPost, rest
+	} else if rest, ok := strings.CutPrefix(word, "bp"); ok {
+		f.Post, w = stitch.BackPost, rest
+	}
+	for _, k := range stitch.Table {
+		name := k.US
+		if c.pat.UKTerms {
+			name = k.UK
+		}
+		if name == w {
+			f.ID = k.ID
+			return f, true
+		}
+	}
+	return stitch.Form{}, false
+}
+
+// cutTogether splits dc2tog into dc and 2.
+func cutTogether(w string) (string, int, bool) {
+	b, ok := strings.CutSuffix(w, "tog")
+	i := len(b)
+	for i > 0 && b[i-1] >= '0' && b[i-1] <= '9' {
+		i--
+	}
+	if !ok || i == len(b) || i == 0 || len(b)-i > 2 {
+		return "", 0, false
+	}
+	n := 0
+	for _, d := range b[i:] {
+		n = n*10 + int(d-'0')
+	}
+	return b[:i], n, n >= 2
+}
+
+// stitchID reads the name of a stitch kind; another word is reported.
+func (c *checker) stitchID(n *lang.Name) stitch.ID {
+	if n == nil {
+		return ""
+	}
+	f, ok := c.form(n.Text)
+	if !ok {
+		c.unknownStitch(n)
+		return ""
+	}
+	return f.ID
+}
+
+func (c *checker) unknownStitch(n *lang.Name) {
+	known := c.stitchWords()
+	c.say(codeNoStitch, n.Span(), diag.Args{"word": n.Text, "near": lang.Near(n.Text, known), "terms": c.terms()})
+}
+
+func (c *checker) terms() string {
+	if c.pat.UKTerms {
+		return "uk"
+	}
+	return "us"
+}
+
+// stitchWords lists the words for stitches, for hints.
+func (c *checker) stitchWords() []string {
+	var out []string
+	for _, k := range stitch.Table {
+		w := k.US
+		if c.pat.UKTerms {
+			w = k.UK
+		}
+		out = append(out, w, w+"2tog", "fp"+w, "bp"+w)
+	}
+	for id := range c.own {
+		out = append(out, string(id))
+	}
+	for g := range c.groups {
+		out = append(out, g)
+	}
+	out = append(out, "inc", "dec")
+	slices.Sort(out)
+	return out
+}

@@ -1,0 +1,165 @@
+package compile
+
+import (
+	"strings"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/value"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// sizes reads the sizes and the wearer's measures.
+func (c *checker) sizes() {
+	b := blocks[*lang.Sizes](c.file.Body)
+	if len(b) == 0 {
+		c.say(codeNoSizes, c.start(), nil)
+		return
+	}
+	if len(b) > 1 {
+		c.report(diag.Diagnostic{Code: codeTwice, Span: b[1].Head, Args: diag.Args{"name": "sizes"},
+			Related: []diag.Related{{Span: b[0].Head, Key: "first"}}})
+	}
+	seen := map[string]bool{}
+	for _, n := range b[0].Node.(*lang.Sizes).Names {
+		if seen[n.Text] {
+			c.say(codeSizeTwice, n.Span(), diag.Args{"size": n.Text})
+			continue
+		}
+		seen[n.Text] = true
+		c.pat.Sizes = append(c.pat.Sizes, plan.Size{Name: n.Text, Names: plan.Text{}, Age: -1})
+	}
+	if len(c.pat.Sizes) > maxSizes {
+		c.say(codeManySizes, b[0].Head, diag.Args{"max": maxSizes, "have": len(c.pat.Sizes)})
+		c.pat.Sizes = c.pat.Sizes[:maxSizes]
+	}
+	c.z = len(c.pat.Sizes)
+	for i := range c.pat.Sizes {
+		c.fabrics = append(c.fabrics, fabric.New(i, maxStitches))
+	}
+	for _, s := range b[0].Body {
+		c.sizeLine(s)
+	}
+	c.nameSizes()
+}
+
+// maxSizes is the most sizes a pattern may have: twice the longest range seen in print.
+const maxSizes = 24
+
+func (c *checker) sizeLine(s *lang.Statement) {
+	switch n := s.Node.(type) {
+	case *lang.SizeNames:
+		if len(n.Names) != c.z {
+			c.say(codeSizeNames, n.Span(), diag.Args{"need": c.z, "have": len(n.Names)})
+			return
+		}
+		for i, t := range n.Names {
+			c.pat.Sizes[i].Names[n.Lang] = t.Text
+		}
+	case *lang.Age:
+		if v := c.value(n.Value, nil); !v.Unknown {
+			for i := range c.pat.Sizes {
+				if q := v.At(i); q.N != nil {
+					months, _ := q.N.Float64()
+					c.pat.Sizes[i].Age = int(months)
+				}
+			}
+		}
+	case *lang.Fit:
+		for _, it := range n.Items {
+			v := c.value(it.Value, nil)
+			c.lets["fit."+it.Name.Text] = v
+			if ls := v.Lengths(); ls != nil {
+				c.pat.Body = append(c.pat.Body, plan.BodyMeasure{Name: it.Name.Text, Values: ls})
+			}
+		}
+	case *lang.Shown:
+		i := c.sizeIndex(n.Size.Text)
+		if i < 0 {
+			c.say(codeNoSize, n.Size.Span(), c.sizeArgs(n.Size.Text))
+			return
+		}
+		c.pat.Shown = i
+	}
+}
+
+// nameSizes fills in the names of sizes the source does not give. A size that is an age reads by itself in both
+// languages; other names stand as they are.
+func (c *checker) nameSizes() {
+	for i := range c.pat.Sizes {
+		s := &c.pat.Sizes[i]
+		for _, l := range c.pat.Languages {
+			if s.Names[l] == "" {
+				s.Names[l] = ageName(s.Name, l)
+			}
+		}
+	}
+}
+
+// ageName puts a size such as "2 y" or "6 m" into a language.
+func ageName(name, lang string) string {
+	if lang != "es" {
+		return name
+	}
+	num, unit, ok := strings.Cut(name, " ")
+	if !ok {
+		return name
+	}
+	one := num == "1"
+	switch unit {
+	case "y", "yr", "yrs", "years", "year":
+		if one {
+			return num + " año"
+		}
+		return num + " años"
+	case "m", "mo", "months", "month":
+		if one {
+			return num + " mes"
+		}
+		return num + " meses"
+	}
+	return name
+}
+
+func (c *checker) sizeNames() []string {
+	out := make([]string, c.z)
+	for i, s := range c.pat.Sizes {
+		out[i] = s.Name
+	}
+	return out
+}
+
+func (c *checker) sizeIndex(name string) int {
+	for i, s := range c.pat.Sizes {
+		if s.Name == name {
+			return i
+		}
+	}
+	return -1
+}
+
+func (c *checker) sizeArgs(name string) diag.Args {
+	return diag.Args{"size": name, "known": c.sizeNames(), "near": lang.Near(name, c.sizeNames())}
+}
+
+// pick turns size names into a mask; names that are none are reported.
+func (c *checker) pick(names []*lang.Str) []bool {
+	out := make([]bool, c.z)
+	for _, n := range names {
+		if i := c.sizeIndex(n.Text); i >= 0 {
+			out[i] = true
+			continue
+		}
+		c.say(codeNoSize, n.Span(), c.sizeArgs(n.Text))
+	}
+	return out
+}
+
+// value works out a value in the sizes of a mask (nil: all).
+func (c *checker) value(v *lang.Val, mask []bool) value.Vector {
+	if v == nil {
+		return value.Unknown
+	}
+	return c.eval(v.E, mask, nil)
+}

@@ -1,0 +1,321 @@
+package compile
+
+import (
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// start starts a part in every size.
+func (p *partState) start(n lang.StatementNode, mask []bool) {
+	if p.started {
+		p.c.say(codeStartTwice, n.Span(), diag.Args{"part": p.plan.Name})
+		return
+	}
+	p.started = true
+	p.plan.Start.Fresh, p.plan.Start.Yarn = true, p.yarn
+	chain := stitch.Form{ID: stitch.Chain, Together: 1}
+	st := &p.plan.Start
+	switch n := n.(type) {
+	case *lang.Chain:
+		st.N = p.startCount(n.N, mask, n)
+		switch {
+		case st.N == nil:
+		case n.Ring:
+			st.Kind = plan.StartChainRing
+			p.each(mask, n, func(z int) *fabric.Fault { p.fab[z].Ring(); return nil })
+		case n.Both:
+			st.Kind = plan.StartBothSides
+			p.each(mask, n, func(z int) *fabric.Fault { return p.fab[z].BothSides(st.N[z]) })
+		default:
+			st.Kind = plan.StartChain
+			if n.Join {
+				st.Kind = plan.StartJoined
+			}
+			p.each(mask, n, func(z int) *fabric.Fault { return p.fab[z].Foundation(chain, st.N[z], n.Join) })
+		}
+		p.c.useForm(chain)
+	case *lang.Foundation:
+		p.foundation(n, mask)
+	case *lang.Ring:
+		st.Kind = plan.StartRing
+		p.each(mask, n, func(z int) *fabric.Fault { p.fab[z].Ring(); return nil })
+	case *lang.Start:
+		st.Kind = plan.StartIn
+		w := &lowerer{c: p.c, p: p, mask: mask}
+		r := w.ref(n.In)
+		if w.bad {
+			p.halt(mask)
+			return
+		}
+		p.each(mask, n, func(z int) *fabric.Fault { p.fab[z].Free(); return nil })
+		st.Runs = []plan.Ref{p.refer(r, mask, fabric.Named)}
+	case *lang.From:
+		p.from(n, mask)
+	}
+}
+
+// startCount reads the number a part starts with: at least one.
+func (p *partState) startCount(n *lang.Cnt, mask []bool, at lang.Node) plan.Nums {
+	k := p.c.cnt(n, nil)
+	if k == nil {
+		p.halt(mask)
+		return nil
+	}
+	for z, v := range k {
+		if v < 1 || v > 100_000 {
+			p.c.report(diag.Diagnostic{Code: codeStartNumber, Span: at.Span(), Args: diag.Args{"have": v}, Sizes: []string{p.c.pat.Sizes[z].Name}})
+			p.halt(mask)
+			return nil
+		}
+	}
+	return k
+}
+
+func (p *partState) foundation(n *lang.Foundation, mask []bool) {
+	st := &p.plan.Start
+	f, ok := p.c.form(n.Stitch.Text)
+	if !ok {
+		p.c.unknownStitch(n.Stitch)
+		p.halt(mask)
+		return
+	}
+	st.Kind, st.Form = plan.StartFoundation, f
+	if n.Join {
+		st.Kind = plan.StartFoundationJoined
+	}
+	if st.N = p.startCount(n.N, mask, n); st.N == nil {
+		return
+	}
+	p.c.useForm(f)
+	p.each(mask, n, func(z int) *fabric.Fault {
+		if fl := p.fab[z].Foundation(f, st.N[z], n.Join); fl != nil {
+			return fl
+		}
+		p.number[z]++ // a chainless foundation is row 1
+		w, h, _ := p.c.stitchSize(f.ID)
+		fact := plan.RowFact{Number: 1, Stitches: st.N[z], Closed: n.Join, Yarn: p.yarn, Tall: f.ID,
+			Width: micro(w * float64(st.N[z])), Height: micro(h), ByForm: map[stitch.Form]int{f: st.N[z]}}
+		if w == 0 {
+			fact.Width, fact.Height = plan.NoLength, plan.NoLength
+		}
+		p.plan.Worked[z] = append(p.plan.Worked[z], fact)
+		p.tall[z] += h
+		if p.style == plan.Rows || p.style == plan.TurnedRounds {
+			p.wrong[z] = !p.wrong[z]
+		}
+		return nil
+	})
+}
+
+// each carries out a step of the fabric in the sizes of a mask and gathers what fails.
+func (p *partState) each(mask []bool, at lang.Node, do func(z int) *fabric.Fault) {
+	for z, on := range mask {
+		if !on || p.fab[z].Halted() {
+			continue
+		}
+		if f := do(z); f != nil {
+			if f.Span.IsZero() {
+				f.Span = at.Span()
+			}
+			p.c.gather(f, z, p)
+			p.fab[z].Halt()
+		}
+	}
+}
+
+// from starts along runs of other parts.
+func (p *partState) from(n *lang.From, mask []bool) {
+	st := &p.plan.Start
+	st.Kind = plan.StartFrom
+	closed := p.style != plan.Rows
+	runs := make([][]fabric.Run, p.c.z)
+	for _, it := range n.Runs {
+		if it.Chain != nil {
+			k := p.startCount(it.Chain, mask, it)
+			if k == nil {
+				return
+			}
+			p.each(mask, it, func(z int) *fabric.Fault {
+				r, f := p.fab[z].ChainRun(k[z])
+				runs[z] = append(runs[z], r)
+				return f
+			})
+			st.Runs = append(st.Runs, plan.Ref{Kind: plan.RefSpace, Own: true, Chains: k, Count: k})
+			continue
+		}
+		if !p.fromRef(it, mask, runs) {
+			p.halt(mask)
+			return
+		}
+	}
+	p.each(mask, n, func(z int) *fabric.Fault {
+		return p.fab[z].From(runs[z], closed && (len(runs[z]) != 1 || runs[z][0].Closed || p.style != plan.Rows))
+	})
+	p.continues()
+}
+
+// continues finds out whether the yarn hangs already where the part starts: at the live edge of a part that was not
+// fastened off, with the same yarn.
+func (p *partState) continues() {
+	st := &p.plan.Start
+	if len(st.Runs) == 0 || st.Runs[0].Kind != plan.RefEdge || st.Runs[0].Own {
+		return
+	}
+	q := p.c.parts[p.c.pat.Parts[st.Runs[0].Part].Name]
+	if !q.fastened && q.inHand == p.yarn {
+		st.Fresh = false
+		p.inHand = q.inHand
+	}
+}
+
+func (p *partState) fromRef(it *lang.FromRun, mask []bool, runs [][]fabric.Run) bool {
+	path := it.Ref.Path
+	if q, ok := p.c.parts[path[0]]; ok && len(path) == 2 && (path[1] == "foundation" || path[1] == "edge") {
+		kind := plan.RefEdge
+		if path[1] == "foundation" {
+			kind = plan.RefFoundation
+		}
+		p.each(mask, it, func(z int) *fabric.Fault {
+			r := q.fab[z].EdgeRun()
+			if kind == plan.RefFoundation {
+				r = q.fab[z].FoundationRun()
+			}
+			runs[z] = append(runs[z], r)
+			return nil
+		})
+		count := p.c.nums(0)
+		for z := range count {
+			if k := len(runs[z]); k > 0 {
+				count[z] = len(runs[z][k-1].Places)
+			}
+		}
+		ref := plan.Ref{Kind: kind, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Count: count, Pick: plan.EachOf}
+		p.plan.Start.Runs = append(p.plan.Start.Runs, ref)
+		o := plan.Origin{Kind: kind, Part: q.index, Row: p.c.nums(0), From: p.c.nums(0), To: count, Of: count}
+		if kind == plan.RefEdge {
+			o.Row = append(plan.Nums(nil), q.number...)
+		}
+		p.plan.From = append(p.plan.From, o)
+		return true
+	}
+	w := &lowerer{c: p.c, p: p, mask: mask}
+	r := w.ref(it.Ref)
+	if w.bad {
+		return false
+	}
+	q := p
+	if r.Part != "" {
+		q = p.c.parts[r.Part]
+	}
+	p.each(mask, it, func(z int) *fabric.Fault {
+		run, f := q.fab[z].NamedRun(r.Name, it.Below)
+		runs[z] = append(runs[z], run)
+		return f
+	})
+	kind := fabric.NamedEach
+	if it.Below {
+		kind = fabric.Below
+	}
+	ref := p.refer(r, mask, kind)
+	ref.Pick = plan.EachOf
+	p.plan.Start.Runs = append(p.plan.Start.Runs, ref)
+	p.origin(r, q)
+	return true
+}
+
+// origin notes that the part grows on a run of another part.
+func (p *partState) origin(r fabric.Ref, q *partState) {
+	o := plan.Origin{Kind: plan.RefStitches, Part: q.index, Label: r.Name,
+		Row: p.c.nums(plan.Absent), From: p.c.nums(plan.Absent), To: p.c.nums(plan.Absent), Of: p.c.nums(plan.Absent)}
+	for z := range p.fab {
+		ids, skipped, _, ok := q.fab[z].Label(r.Name)
+		if !ok || len(ids) == 0 || q.fab[z].Halted() {
+			continue
+		}
+		el := p.c.fabrics[z].Elems[ids[0]]
+		switch {
+		case el.Kind == fabric.Space:
+			o.Kind = plan.RefSpace
+		case skipped:
+			o.Kind = plan.RefSkipped
+		}
+		at, ok := q.serials[z][el.Row]
+		if !ok {
+			o.Row[z], o.From[z], o.To[z], o.Of[z] = 0, 0, len(ids), len(ids)
+			continue
+		}
+		from := indexOf(at.made, ids[0])
+		to := indexOf(at.made, ids[len(ids)-1])
+		o.Row[z], o.From[z], o.To[z], o.Of[z] = at.number, min(from, to), max(from, to)+1, len(at.made)
+	}
+	for _, e := range p.plan.From {
+		if e.Part == o.Part && e.Label == o.Label {
+			return
+		}
+	}
+	p.plan.From = append(p.plan.From, o)
+}
+
+// indexOf finds an element in a row: ids of a row grow.
+func indexOf(ids []fabric.ID, id fabric.ID) int {
+	lo, hi := 0, len(ids)
+	for lo < hi {
+		if mid := (lo + hi) / 2; ids[mid] < id {
+			lo = mid + 1
+		} else {
+			hi = mid
+		}
+	}
+	return min(lo, max(len(ids)-1, 0))
+}
+
+// refer describes a run that is reached by name, for print.
+func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan.Ref {
+	q := p
+	if r.Part != "" {
+		q = p.c.parts[r.Part]
+	}
+	out := plan.Ref{Kind: plan.RefStitches, Part: q.index, Own: q == p, Label: r.Name, Called: q.calls[r.Name], Pick: r.Pick, Nth: r.Nth,
+		Row: p.c.nums(plan.Absent), Count: p.c.nums(plan.Absent), Below: how == fabric.Below}
+	same := true
+	for z, on := range mask {
+		if !on || q.fab[z].Halted() {
+			continue
+		}
+		ids, skipped, row, ok := q.fab[z].Label(r.Name)
+		if !ok || len(ids) == 0 {
+			continue
+		}
+		out.Count[z] = len(ids)
+		if at, ok := q.serials[z][row]; ok {
+			out.Row[z] = at.number
+		} else {
+			out.Row[z] = q.number[z] + 1 // it is being worked
+		}
+		el := p.c.fabrics[z].Elems[ids[0]]
+		switch {
+		case el.Kind == fabric.Space:
+			out.Kind = plan.RefSpace
+			if out.Chains == nil {
+				out.Chains = p.c.nums(plan.Absent)
+			}
+			out.Chains[z] = int(el.N)
+		case skipped:
+			out.Kind = plan.RefSkipped
+		}
+		for _, id := range ids {
+			f := p.c.fabrics[z].Elems[id].Form
+			if out.Form == (stitch.Form{}) {
+				out.Form = f
+			}
+			same = same && out.Form == f
+		}
+	}
+	if !same {
+		out.Form = stitch.Form{}
+	}
+	return out
+}
