@@ -66,7 +66,10 @@ func (c *checker) readGauge(s *lang.Statement, n *lang.Gauge) {
 		if !ok {
 			continue
 		}
-		id := c.stitchID(l.Stitch)
+		id := stitch.Chain
+		if !l.Chain {
+			id = c.stitchID(l.Stitch)
+		}
 		sts := c.eval(exprOf(l.Sts), nil, nil).At(0)
 		if id == "" || sts.N == nil || sts.N.Sign() <= 0 {
 			continue

@@ -85,6 +85,7 @@ var forms = map[Block]map[string]*form{
 		"shown": formOf[Shown]("", `shown "M"`),
 	},
 	InGauge: {
+		"ch":    formOf[GaugeLine]("", `ch 20 sts`),
 		anyName: formOf[GaugeLine]("", `dc 19 sts, 10 rows`),
 	},
 	InYarn: {

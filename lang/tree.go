@@ -228,12 +228,14 @@ type Gauge struct {
 	Over *Val `parser:"'gauge' @@"`
 }
 
-// GaugeLine is the gauge of one stitch.
+// GaugeLine is the gauge of one stitch, or of a chain.
 //
 //	dc 19 sts, 10 rows
+//	ch 20 sts
 type GaugeLine struct {
 	At
-	Stitch *Name `parser:"@@"`
+	Chain  bool  `parser:"( @'ch'"`
+	Stitch *Name `parser:"| @@ )"`
 	Sts    *Cnt  `parser:"@@ ( 'sts' | 'st' )"`
 	Rows   *Cnt  `parser:"( ',' @@ ( 'rows' | 'rounds' ) )?"`
 }
