@@ -1,7 +1,9 @@
 package main
 
 import (
-	"ovillo/lang"
+	"fmt"
+
+	"ovillo/compile/plan"
 	"ovillo/lang/diag"
 )
 
@@ -28,7 +30,7 @@ func runCheck(c *call) int {
 		if !ok {
 			return failed
 		}
-		_, found := lang.Parse(s.file)
+		p, found := s.compile()
 		if c.has("--json") {
 			if err := diag.JSON(c.out, s.file, found, c.lang); err != nil {
 				return failed
@@ -38,6 +40,15 @@ func runCheck(c *call) int {
 			}
 			return clean
 		}
-		return c.report(s, found)
+		code := c.report(s, found)
+		if code == clean {
+			fmt.Fprintf(c.out, "%s: %s\n", visible(s.file.Name), c.outcome(p))
+		}
+		return code
 	})
+}
+
+// outcome says what was checked.
+func (c *call) outcome(p *plan.Pattern) string {
+	return msgAllWell.with("sizes", nounSize.count(len(p.Sizes), c.lang), "parts", nounPart.count(len(p.Parts), c.lang)).in(c.lang)
 }

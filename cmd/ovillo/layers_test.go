@@ -29,9 +29,10 @@ compile/stitch:
 compile/plan:     lang/source compile/stitch
 compile/fabric:   lang/source compile/stitch compile/plan
 compile/value:    lang/source lang/diag lang compile/stitch compile/plan
-compile/standard:
-compile/caution:  compile/stitch compile/plan compile/standard
-compile:          lang/source lang/diag lang compile/stitch compile/plan compile/fabric compile/value compile/standard compile/caution
+compile/figure:   lang/source lang/diag compile/plan
+compile/standard: lang/source lang/diag lang compile/plan
+compile/caution:  lang/source lang/diag lang compile/stitch compile/plan compile/standard
+compile:          lang/source lang/diag lang compile/stitch compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
 
 render/rich:
 render/page:

@@ -88,6 +88,9 @@ func syncFolder(folder string) {
 
 // refusePages reports why pages must not be written to a path: what stands there is not a PDF, so it was hardly meant.
 func refusePages(path string) error {
+	if info, err := os.Lstat(path); err != nil || !info.Mode().IsRegular() {
+		return nil // the writing says what is wrong; opening a pipe would wait for ever
+	}
 	f, err := os.Open(path)
 	if err != nil {
 		return nil // what cannot be read is for the writing to judge
