@@ -165,7 +165,7 @@ func (p *partState) claim(it *lang.Claim, w *working) {
 		p.multiple(it, w, get)
 		return
 	}
-	want := p.c.cnt(it.N, w.mask)
+	want := p.c.cnt(it.N, p.lex)
 	if want == nil {
 		return
 	}
@@ -195,9 +195,9 @@ func (p *partState) claim(it *lang.Claim, w *working) {
 
 // multiple checks = multiple of 6 plus 1.
 func (p *partState) multiple(it *lang.Claim, w *working, get func(int, *fabric.Result) (int, *fabric.Fault)) {
-	m, plus := p.c.cnt(it.Mult, w.mask), p.c.nums(0)
+	m, plus := p.c.cnt(it.Mult, p.lex), p.c.nums(0)
 	if it.Plus != nil {
-		plus = p.c.cnt(it.Plus, w.mask)
+		plus = p.c.cnt(it.Plus, p.lex)
 	}
 	if m == nil || plus == nil {
 		return

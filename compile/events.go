@@ -26,7 +26,7 @@ func (p *partState) countOff(n *lang.CountOff, mask []bool, record bool) {
 			o.Marker, o.InNext = it.Mark.Text, it.Next
 			out.Marker, out.InNext = p.marker(o.Marker), it.Next
 		} else {
-			if o.N = p.c.cnt(it.N, mask); o.N == nil {
+			if o.N = p.c.cnt(it.N, p.lex); o.N == nil {
 				p.halt(mask)
 				return
 			}
@@ -61,7 +61,7 @@ func (p *partState) have(n *lang.Have, mask []bool, record bool) {
 	}
 	step := &plan.Counted{For: sizesOf(mask)}
 	for _, it := range n.Claims.Items {
-		want := p.c.cnt(it.N, mask)
+		want := p.c.cnt(it.N, p.lex)
 		if want == nil {
 			continue
 		}
@@ -162,7 +162,7 @@ func maxOf(n plan.Nums, mask []bool) int {
 // repeatTimes is how often a block is worked; repeat rows for a length divides it by the height of the block's rows.
 func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) plan.Nums {
 	if n.N != nil {
-		t := p.c.cnt(n.N, mask)
+		t := p.c.cnt(n.N, p.lex)
 		for _, v := range t {
 			if v > maxRows {
 				p.c.report(diag.Diagnostic{Code: codeManyRows, Span: n.N.Span(), Args: diag.Args{"have": v, "max": maxRows}})
@@ -171,7 +171,7 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		}
 		return t
 	}
-	v := p.c.value(n.For, mask)
+	v := p.c.value(n.For, p.lex)
 	ls := v.Lengths()
 	if ls == nil {
 		if !v.Unknown {
@@ -197,7 +197,7 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		}
 		k := 1
 		if r.Head.N != nil {
-			if t := p.c.cnt(r.Head.N, mask); t != nil {
+			if t := p.c.cnt(r.Head.N, p.lex); t != nil {
 				k = maxOf(t, mask)
 			}
 		}
@@ -225,7 +225,7 @@ func (p *partState) endClaims(cl *lang.Claims, mask []bool, starts []int, times 
 		if it.More != nil {
 			e = it.More
 		}
-		want := p.c.cnt(e, mask)
+		want := p.c.cnt(e, p.lex)
 		if want == nil {
 			continue
 		}

@@ -53,7 +53,7 @@ func (w *lowerer) count(e *lang.Expr, def int) plan.Nums {
 	if e == nil {
 		return w.c.nums(def)
 	}
-	n := w.c.count(e, w.mask)
+	n := w.c.count(e, w.p.lex)
 	if n == nil {
 		w.bad = true
 		return w.c.nums(0)

@@ -23,6 +23,7 @@ type partState struct {
 	begins map[stitch.ID]begin
 	yarn   int // the yarn rows are started with
 	inHand int // the yarn that hangs from the hook; -1 at the start
+	lex    []bool // the sizes of the block that is being read; nil: all
 	calls  map[string]plan.Text
 	names  map[string]bool // labels, markers and sections that statements of the part set
 	rows   map[string]*lang.Row
@@ -353,14 +354,27 @@ func (p *partState) statement(s *lang.Statement, mask []bool, record bool) {
 	case *lang.Repeat:
 		p.repeat(s, n, mask, record)
 	case *lang.Only:
-		m := p.c.pick(n.Sizes)
-		for z := range m {
-			m[z] = m[z] && mask[z]
-		}
-		p.exec(s.Body, m, record)
+		p.only(s, n, mask, record)
 	default:
 		p.event(s, mask, record)
 	}
+}
+
+// only carries out statements for some sizes; a list of numbers in them has a number for each of those sizes.
+func (p *partState) only(s *lang.Statement, n *lang.Only, mask []bool, record bool) {
+	outer := p.lex
+	lex := p.c.pick(n.Sizes)
+	now := make([]bool, p.c.z)
+	for z := range lex {
+		lex[z] = lex[z] && (outer == nil || outer[z])
+		now[z] = lex[z] && mask[z]
+	}
+	if !some(lex) {
+		return
+	}
+	p.lex = lex
+	p.exec(s.Body, now, record)
+	p.lex = outer
 }
 
 func keys[V any](m map[string]V) []string {

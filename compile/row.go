@@ -172,7 +172,7 @@ func (p *partState) times(n *lang.Row, low *lowered, mask []bool) plan.Nums {
 	h := n.Head
 	switch {
 	case h.N != nil:
-		t := p.c.cnt(h.N, mask)
+		t := p.c.cnt(h.N, p.lex)
 		for z, v := range t {
 			if v > maxRows {
 				p.c.report(diag.Diagnostic{Code: codeManyRows, Span: h.N.Span(), Args: diag.Args{"have": v, "max": maxRows}})
@@ -195,7 +195,7 @@ func (p *partState) times(n *lang.Row, low *lowered, mask []bool) plan.Nums {
 
 // rowsFor turns a length into a number of rows by the gauge of the row's first stitch.
 func (p *partState) rowsFor(h *lang.RowHead, low *lowered, mask []bool) plan.Nums {
-	v := p.c.value(h.Length, mask)
+	v := p.c.value(h.Length, p.lex)
 	ls := v.Lengths()
 	op, _ := firstStitch(low.ops)
 	if v.Unknown || op == nil {

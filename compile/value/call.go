@@ -92,7 +92,7 @@ func (ev *evaluator) call(e *lang.Expr) Vector {
 func (ev *evaluator) noFunction(e *lang.Expr, name string) {
 	d := diag.Diagnostic{Code: "OV310", Span: e.Span(), Help: "none",
 		Args: diag.Args{"name": name, "names": functionNames}}
-	if near := nearest(name, functionNames); len(near) > 0 {
+	if near := lang.Near(name, functionNames); len(near) > 0 {
 		d.Help = "near"
 		d.Args["near"] = near
 	}

@@ -96,7 +96,7 @@ func (ev *evaluator) name(e *lang.Expr) Vector {
 		return ev.checked(e, v, name)
 	}
 	d := diag.Diagnostic{Code: "OV302", Span: e.Span(), Args: diag.Args{"name": name}, Help: "none"}
-	if near := nearest(name, ev.env.Names()); len(near) > 0 {
+	if near := lang.Near(name, ev.env.Names()); len(near) > 0 {
 		d.Help = "near"
 		d.Args["near"] = near
 		if len(near) == 1 {
