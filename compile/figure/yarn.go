@@ -1,9 +1,12 @@
 package figure
 
 import (
+	"math"
 	"math/big"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
 )
 
 // Area is in square micrometres: the product of two [plan.Length]. NoArea stands for a size that has no such fabric.
@@ -11,6 +14,15 @@ type Area int64
 
 // NoArea is the area of a fabric that does not exist, or is not known.
 const NoArea Area = -1
+
+// AreaOf makes an area of square millimetres, rounded to square micrometres.
+func AreaOf(mm2 float64) Area {
+	if !(mm2 >= 0) { // not a number, or below zero
+		return NoArea
+	}
+	const most = 1e18 // a square kilometre; beyond it the whole number would not hold the area
+	return Area(math.Round(math.Min(mm2*1e6, most)))
+}
 
 // SquareCentimetre is exact.
 const SquareCentimetre = Area(plan.Centimetre * plan.Centimetre)
@@ -24,18 +36,22 @@ type Swatch struct {
 	Grams               *big.Rat
 }
 
-// area is the size of the swatch in square micrometres, nil if the swatch does not tell.
-func (s Swatch) area() *big.Rat {
-	for _, x := range []*big.Rat{s.Sts, s.Rows, s.StsPerMM, s.RowsPerMM, s.Grams} {
-		if x == nil || x.Sign() <= 0 {
-			return nil
-		}
+// area is the size of the swatch in square micrometres, nil with what is missing if the swatch does not tell.
+func (s Swatch) area() (*big.Rat, Missing) {
+	if !known(s.Sts) || !known(s.Rows) || !known(s.Grams) {
+		return nil, NoSwatch
+	}
+	if !known(s.StsPerMM) || !known(s.RowsPerMM) {
+		return nil, NoGauge
 	}
 	a := new(big.Rat).Mul(s.Sts, s.Rows)
 	a.Quo(a, s.StsPerMM)
 	a.Quo(a, s.RowsPerMM)
-	return a.Mul(a, big.NewRat(int64(plan.Millimetre)*int64(plan.Millimetre), 1))
+	return a.Mul(a, big.NewRat(int64(plan.Millimetre)*int64(plan.Millimetre), 1)), Nothing
 }
+
+// known reports whether a figure is there and above zero.
+func known(x *big.Rat) bool { return x != nil && x.Sign() > 0 }
 
 // Ball is what a ball holds. A nil figure, or one that is not above zero, is not known.
 type Ball struct {
@@ -44,7 +60,7 @@ type Ball struct {
 }
 
 func (b Ball) grams() *big.Rat {
-	if b.Grams == nil || b.Grams.Sign() <= 0 {
+	if !known(b.Grams) {
 		return nil
 	}
 	return b.Grams
@@ -52,7 +68,7 @@ func (b Ball) grams() *big.Rat {
 
 // mmPerGram is the length of a gram, nil if the ball does not tell.
 func (b Ball) mmPerGram() *big.Rat {
-	if b.grams() == nil || b.MM == nil || b.MM.Sign() <= 0 {
+	if !known(b.Grams) || !known(b.MM) {
 		return nil
 	}
 	return new(big.Rat).Quo(b.MM, b.Grams)
@@ -67,9 +83,30 @@ type Missing string
 // What can be missing.
 const (
 	Nothing  Missing = ""
-	NoSwatch Missing = "swatch" // no weighed swatch, or no gauge to measure it by
+	NoSwatch Missing = "swatch" // no weighed swatch
+	NoGauge  Missing = "gauge"  // no gauge of stitches and rows to measure the swatch by
 	NoBall   Missing = "ball"   // yarn is given by length, and no ball says what a length weighs
 )
+
+// missingCodes says how each is reported.
+var missingCodes = map[Missing]diag.Code{NoSwatch: "OV703", NoGauge: "OV714", NoBall: "OV704"}
+
+// Report notes at a yarn that its amount cannot be estimated, and why. Nothing gives no diagnostic.
+func (m Missing) Report(yarn string, at source.Span) diag.List {
+	code, ok := missingCodes[m]
+	if !ok {
+		return nil
+	}
+	return diag.List{{Code: code, Span: at, Args: diag.Args{"yarn": yarn}}}
+}
+
+// CheckUsed warns of a yarn that is named and of which nothing is made (OV705).
+func CheckUsed(yarn string, used bool, at source.Span) diag.List {
+	if used {
+		return nil
+	}
+	return diag.List{{Code: "OV705", Span: at, Args: diag.Args{"yarn": yarn}}}
+}
 
 // Yarn estimates what each size needs of one yarn: fabric of an area, and lengths of yarn besides (cords, pompoms), which
 // are added before the allowance and before anything is rounded. The grams are then rounded to milligrams, the length up
@@ -78,13 +115,14 @@ const (
 // If no estimate can be made it says what is missing and gives no amounts: an estimate that left something out would be
 // bought from.
 func Yarn(area []Area, extra []*big.Rat, s Swatch, b Ball, allowance *big.Rat) ([]plan.YarnAmount, Missing) {
-	swatch, perGram := s.area(), b.mmPerGram()
+	swatch, lacking := s.area()
+	perGram := b.mmPerGram()
 	out := make([]plan.YarnAmount, len(area))
 	for i, a := range area {
 		grams := new(big.Rat)
 		if a > 0 {
 			if swatch == nil {
-				return nil, NoSwatch
+				return nil, lacking
 			}
 			grams.Quo(big.NewRat(int64(a), 1), swatch)
 			grams.Mul(grams, s.Grams)

@@ -1,6 +1,7 @@
 package figure_test
 
 import (
+	"math"
 	"math/big"
 	"testing"
 
@@ -8,6 +9,8 @@ import (
 
 	"ovillo/compile/figure"
 	"ovillo/compile/plan"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
 )
 
 func rat(s string) *big.Rat {
@@ -86,7 +89,7 @@ func TestYarnMissing(t *testing.T) {
 		want  figure.Missing
 	}{
 		{"no swatch", one, nil, figure.Swatch{}, ball, figure.NoSwatch},
-		{"no gauge of rows", one, nil, figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("1"), Grams: rat("1")}, ball, figure.NoSwatch},
+		{"no gauge of rows", one, nil, figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("1"), Grams: rat("1")}, ball, figure.NoGauge},
 		{"a swatch without weight", one, nil, figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("1"), RowsPerMM: rat("1"), Grams: rat("0")}, ball, figure.NoSwatch},
 		{"a cord and no ball", one, []*big.Rat{rat("100")}, sample, figure.Ball{}, figure.NoBall},
 		{"a cord and a ball without length", one, []*big.Rat{rat("100")}, sample, figure.Ball{Grams: rat("50")}, figure.NoBall},
@@ -131,4 +134,38 @@ func TestMoreYarn(t *testing.T) {
 			}
 		}
 	})
+}
+
+// TestReport checks that whatever is missing is said, each by a code of its own, and a yarn that is not used.
+func TestReport(t *testing.T) {
+	codes := map[diag.Code]bool{}
+	for _, m := range []figure.Missing{figure.NoSwatch, figure.NoGauge, figure.NoBall} {
+		l := m.Report("kelp", source.Span{Start: 3, End: 7})
+		if len(l) != 1 || codes[l[0].Code] || l.HasErrors() {
+			t.Fatalf("%s: %v", m, l)
+		}
+		codes[l[0].Code] = true
+		if gaps := diag.Incomplete(l[0]); len(gaps) > 0 {
+			t.Errorf("%s: %v", m, gaps)
+		}
+	}
+	if l := figure.Nothing.Report("kelp", source.Span{}); l != nil {
+		t.Errorf("nothing missing: %v", l)
+	}
+	if l := figure.CheckUsed("kelp", true, source.Span{}); l != nil {
+		t.Errorf("a yarn in use: %v", l)
+	}
+	l := figure.CheckUsed("kelp", false, source.Span{})
+	if len(l) != 1 || l[0].Code != "OV705" || len(diag.Incomplete(l[0])) > 0 {
+		t.Errorf("a yarn not used: %v", l)
+	}
+}
+
+func TestAreaOf(t *testing.T) {
+	for mm2, want := range map[float64]figure.Area{100: figure.SquareCentimetre, 0: 0, 0.0000016: 2, -1: figure.NoArea,
+		math.NaN(): figure.NoArea, math.Inf(1): 1e18} {
+		if got := figure.AreaOf(mm2); got != want {
+			t.Errorf("%g mm²: got %d, want %d", mm2, got, want)
+		}
+	}
 }
