@@ -3,7 +3,7 @@ package diag
 // Codes 3xx: values.
 
 // strip is a small source whose part starts with `wide` chains; the lines given say what that is.
-func strip(lines string) string { return stripOf(lines, "row: sc in each") }
+func strip(lines string) string { return stripOf(lines, "row: sc in each = wide") }
 
 // stripOf is strip with another row.
 func stripOf(lines, row string) string {
