@@ -116,7 +116,7 @@ func (e *RepEnd) Parse(lx *lexer.PeekingLexer) error {
 				return participle.NextMatch
 			}
 			if !r.take("times") {
-				return r.unexpected()
+				return r.want("times")
 			}
 			e.N = &n
 		}

@@ -5,44 +5,81 @@ import (
 	"ovillo/lang/source"
 )
 
-const (
-	codeBigFile    diag.Code = "OV101"
-	codeEncoding   diag.Code = "OV102"
-	codeDepth      diag.Code = "OV103"
-	codeLong       diag.Code = "OV104"
-	codeUnknown    diag.Code = "OV105"
-	codeMissingEnd diag.Code = "OV108"
-	codeStrayEnd   diag.Code = "OV109"
-	codeOpenAtEnd  diag.Code = "OV110"
-	codeRawOutside diag.Code = "OV111"
-	codeUnread     diag.Code = "OV122"
-)
+// maxFaults is how many diagnostics are kept: a file that is no pattern would have one for every line.
+const maxFaults = 500
 
+// faults gathers what is found wrong with the writing.
 type faults struct {
 	file     *source.File
 	list     diag.List
-	badBytes bool
+	badBytes bool // the file is not UTF-8, which was said
 }
 
-func (f *faults) add(d diag.Diagnostic) { f.list.Add(d) }
+func (f *faults) full() bool { return len(f.list) > maxFaults }
 
-func (f *faults) gathered(g gathered, form *form) {
-	f.add(diag.Diagnostic{Code: codeUnread, Span: g.at.Span, Args: diag.Args{"why": string(g.fault)}})
+func (f *faults) add(d diag.Diagnostic) {
+	switch {
+	case len(f.list) < maxFaults:
+		f.list.Add(d)
+	case len(f.list) == maxFaults:
+		f.list.Add(diag.Diagnostic{Code: codeMore, Span: d.Span, Args: diag.Args{"limit": maxFaults}})
+	}
 }
 
-func (f *faults) unread(g gathered, form *form, err error) {
-	f.add(diag.Diagnostic{Code: codeUnread, Span: g.head, Args: diag.Args{"why": err.Error()}})
+// missingEnd reports a statement that shows that the block above it has no `end`.
+func (f *faults) missingEnd(t Token, open *Statement) {
+	f.add(diag.Diagnostic{Code: codeMissingEnd, Span: t.Span,
+		Args:    diag.Args{"word": f.file.Slice(t.Span), "open": f.firstWord(open)},
+		Related: []diag.Related{{Span: open.Head, Key: "open"}}})
 }
 
-func (f *faults) missingEnd(t Token, s *Statement, form *form) {
-	f.add(diag.Diagnostic{Code: codeMissingEnd, Span: t.Span})
-}
-
+// openAtEnd reports blocks that are open at the end of the file, once for all of them.
 func (f *faults) openAtEnd(open []*opened) {
-	f.add(diag.Diagnostic{Code: codeOpenAtEnd, Span: open[len(open)-1].Head})
+	inner := open[len(open)-1].Statement
+	d := diag.Diagnostic{Code: codeOpenAtEnd, Span: inner.Head, Args: diag.Args{"word": f.firstWord(inner), "n": len(open)}}
+	for i := len(open) - 2; i >= 0 && len(d.Related) < 3; i-- {
+		d.Related = append(d.Related, diag.Related{Span: open[i].Head, Key: "open"})
+	}
+	f.add(d)
 }
 
-func (b *blocks) unknown(first int, g gathered) *form {
-	b.faults.add(diag.Diagnostic{Code: codeUnknown, Span: b.tokens[first].Span})
-	return nil
+// firstWord is the word that a statement begins with.
+func (f *faults) firstWord(s *Statement) string {
+	text := f.file.Slice(s.Head)
+	return text[:max(wordEnd(text, 0), min(1, len(text)))]
+}
+
+// stray reports a token that belongs to nothing, with what it was most likely meant to be.
+func (f *faults) stray(t Token) {
+	text := t.Text(f.file.Text)
+	d := diag.Diagnostic{Code: codeStraySign, Span: t.Span, Args: diag.Args{"sign": text}}
+	switch {
+	case isDigit(text[0]):
+		n := digits(text, 0)
+		if n+1 < len(text) && text[n] == '.' {
+			n = digits(text, n+1)
+		}
+		d.Code, d.Args = codeGlued, diag.Args{"text": text, "number": text[:n], "word": text[n:]}
+		d.Edit = &diag.Edit{Span: source.Span{Start: t.Span.Start + int32(n), End: t.Span.Start + int32(n)}, Text: " "}
+	case text[0] == '"':
+		d.Code, d.Args = codeOpenQuote, nil
+		d.Span.End = d.Span.Start + 1
+	case isCurlyQuote(text):
+		d.Code = codeCurlyQuote
+	case text == ";":
+		d.Code, d.Args = codeSemicolon, nil
+	case text == "{" || text == "}":
+		d.Code = codeBrace
+	case f.badBytes && len(text) == 1 && text[0] >= 0x80:
+		return // part of what was said about the file
+	}
+	f.add(d)
+}
+
+func isCurlyQuote(text string) bool {
+	switch text {
+	case "\u201c", "\u201d", "\u201e", "\u00ab", "\u00bb", "\u2018", "\u2019", "'":
+		return true
+	}
+	return false
 }

@@ -15,7 +15,7 @@ type gathered struct {
 	head   source.Span
 	says   int      // tokens that say something
 	open   []Token  // brackets that are not closed, outermost first; no more than fault needs
-	fault  slipKind // why it cannot be read, or ""
+	fault  slipKind // why it cannot be read
 	at     Token    // where the fault shows
 }
 
@@ -55,7 +55,7 @@ func (b *blocks) gather() gathered {
 
 func (s *gatherer) add(t Token) {
 	s.last = s.i
-	if s.g.says++; s.g.says > maxTokens && s.g.fault == "" {
+	if s.g.says++; s.g.says > maxTokens && s.g.fault == noSlip {
 		s.g.fault, s.g.at = slipLong, t
 	}
 	if t.Kind != Sign {
@@ -81,7 +81,7 @@ func (s *gatherer) close(t Token) {
 	}
 	n := len(s.g.open)
 	if n == 0 || !pairs(s.file.Text[s.g.open[n-1].Span.Start], s.file.Text[t.Span.Start]) {
-		if s.g.fault == "" {
+		if s.g.fault == noSlip {
 			s.g.fault, s.g.at = slipClosing, t
 		}
 		if n == 0 {
@@ -113,7 +113,7 @@ func (s *gatherer) goesOn(next int) bool {
 	waits := last.Kind == Sign && waitsForMore(s.text(last))
 	more := s.depth > 0 || waits
 	if next >= len(s.tokens) || s.beginsLine(next) {
-		if more && s.g.fault == "" {
+		if more && s.g.fault == noSlip {
 			s.g.fault, s.g.at = slipUnfinished, last
 			if s.depth > 0 {
 				s.g.fault, s.g.at = slipOpen, s.g.open[len(s.g.open)-1]
@@ -134,7 +134,7 @@ func waitsForMore(sign string) bool {
 }
 
 func (s *gatherer) done(first int) gathered {
-	if s.i >= len(s.tokens) && s.g.fault == "" && s.depth > 0 {
+	if s.i >= len(s.tokens) && s.g.fault == noSlip && s.depth > 0 {
 		s.g.fault, s.g.at = slipOpen, s.g.open[len(s.g.open)-1]
 	}
 	s.g.tokens = s.tokens[first : s.last+1]

@@ -60,7 +60,7 @@ func (l *List) Parse(lx *lexer.PeekingLexer) error {
 		item, err := readItem(lx)
 		if err != nil {
 			if err == participle.NextMatch && len(l.Items) > 0 {
-				return r.unexpected()
+				return r.slip(slipList)
 			}
 			return err
 		}

@@ -108,7 +108,7 @@ func (b *blocks) statement() {
 	top.astray = ""
 	b.append(n)
 	b.open(n, f)
-	if g.fault != "" {
+	if g.fault != noSlip {
 		b.faults.gathered(g, f)
 		return
 	}
@@ -180,7 +180,7 @@ func (b *blocks) findAbove() *form {
 		if f == nil || f == forms[b.stack[k].Block][anyName] {
 			continue
 		}
-		b.faults.missingEnd(b.tokens[b.i], b.top().Statement, f)
+		b.faults.missingEnd(b.tokens[b.i], b.top().Statement)
 		for len(b.stack)-1 > k {
 			b.close(b.lastEnd())
 			b.credit++
@@ -213,7 +213,7 @@ func (b *blocks) end(g gathered) {
 	if g.says > 1 {
 		n := &Statement{Whole: g.head, Head: g.head}
 		b.append(n)
-		if g.fault != "" {
+		if g.fault != noSlip {
 			b.faults.gathered(g, endForm)
 		} else if node, err := endForm.read((&feed{text: b.file.Text, tokens: g.tokens, end: int(g.head.End)}).upgrade()); err != nil {
 			b.faults.unread(g, endForm, err)

@@ -17,7 +17,7 @@ func (k *Kinds) Parse(lx *lexer.PeekingLexer) error {
 	k.A = r.Next().Value
 	if r.take("and") {
 		if k.B = r.oneOf("space", "spaces", "chain", "chains"); k.B == "" {
-			return r.unexpected()
+			return r.want("space", "chain")
 		}
 	}
 	if r.take("of") {
@@ -80,13 +80,16 @@ func (t *Target) read(r reader) error {
 			return r.slip(slipBetween)
 		}
 		if !r.take("each") {
-			return r.unexpected()
+			return r.want("each")
 		}
 		t.Between = &InEach{}
 		return r.must(t.Between)
 	case "through":
-		if !r.take("each") || !r.take("and") {
-			return r.unexpected()
+		if !r.take("each") {
+			return r.want("each")
+		}
+		if !r.take("and") {
+			return r.want("and")
 		}
 		t.Through = &Ref{}
 		return r.must(t.Through)
@@ -133,7 +136,7 @@ func (n *In) read(r reader) error {
 		n.Marker = true
 	case r.take("this"):
 		if n.Gap = r.take("gap"); !n.Gap {
-			return r.unexpected()
+			return r.want("gap")
 		}
 	case r.Peek().Type == tNumber:
 		return r.slip(slipInNumber)
@@ -212,11 +215,11 @@ func (n *InNext) depth(r reader) error {
 		return err
 	}
 	if !r.rowWord() {
-		return r.unexpected()
+		return r.want("rows", "rounds")
 	}
 	r.Next()
 	if !r.take("below") {
-		return r.unexpected()
+		return r.want("below")
 	}
 	n.Depth = &c
 	return nil
@@ -276,7 +279,7 @@ func (e *InEach) places(r reader) error {
 	if ok {
 		e.Ref = &ref
 	} else if of {
-		return r.unexpected()
+		return r.slip(slipPlace)
 	}
 	return nil
 }

@@ -31,7 +31,7 @@ func (b *blocks) raw() {
 		top.astray = ""
 	} else if top.astray != InProse {
 		top.astray = InProse
-		b.faults.add(diag.Diagnostic{Code: codeRawOutside, Span: first.Span.To(l.Span)})
+		b.faults.add(diag.Diagnostic{Code: codeRawAstray, Span: first.Span.To(l.Span)})
 	}
 }
 

@@ -52,16 +52,31 @@ func (r reader) start() lexer.Position { return r.Peek().Pos }
 // close gives a node its place, from its start to the last token read.
 func (r reader) close(at *At, start lexer.Position) { at.Pos, at.EndPos = start, r.RawPeek().Pos }
 
-// unexpected is the error of a statement that cannot go on with its next token.
-func (r reader) unexpected() error { return &participle.UnexpectedTokenError{Unexpected: *r.Peek()} }
+// want is the error of a statement that can only go on with one of some words.
+func (r reader) want(words ...string) error {
+	return &slip{kind: slipWords, token: *r.Peek(), words: words}
+}
 
 // must reads a part that has to stand here.
 func (r reader) must(p participle.Parseable) error {
 	err := p.Parse(r.PeekingLexer)
 	if err == participle.NextMatch {
-		return r.unexpected()
+		return r.slip(missing(p))
 	}
 	return err
+}
+
+// missing is what is missing where a part does not stand.
+func missing(p participle.Parseable) slipKind {
+	switch p.(type) {
+	case *Name:
+		return slipName
+	case *Ref, *In, *Target:
+		return slipPlace
+	case *Cnt, *PreCnt, *BefCnt:
+		return slipNumber
+	}
+	return slipValue
 }
 
 // may reads a part that can stand here, and reports whether it does.

@@ -4,33 +4,50 @@ import (
 	"github.com/alecthomas/participle/v2/lexer"
 )
 
-// slip is a slip in the writing that a part read by hand has recognised. It ends the statement; explain.go words it.
+// slip is a slip in the writing that has been recognised. It ends the statement; explain.go words it.
 type slip struct {
 	kind  slipKind
 	token lexer.Token // where it shows
+	words []string    // slipWords: what could stand there
 }
 
 // Error is never shown to anybody.
-func (s *slip) Error() string { return string(s.kind) }
+func (s *slip) Error() string { return "a slip in the writing" }
 
-type slipKind string
+// slipKind tells the slips apart.
+type slipKind uint8
 
 const (
-	slipDepth    slipKind = "depth"    // brackets or signs nested too deeply
-	slipPoint    slipKind = "point"    // nothing that can stand behind a point
-	slipBut      slipKind = "but"      // but without a size in quotes
-	slipValue    slipKind = "value"    // a value is missing
-	slipSizes    slipKind = "sizes"    // the list of the other sizes
-	slipMeasured slipKind = "measured" // what is measured is missing
-	slipAtRow    slipKind = "at row"   // at without a row
-	slipBetween  slipKind = "between"  // between next 2
-	slipInNumber slipKind = "in"       // in 5
-	slipBelow    slipKind = "below"    // in next 2 rows below
+	noSlip slipKind = iota
 
-	slipLong       slipKind = "long"       // a statement of too many words
-	slipOpen       slipKind = "open"       // a bracket that is not closed
-	slipClosing    slipKind = "closing"    // a bracket that closes nothing, or another kind
-	slipUnfinished slipKind = "unfinished" // the line should go on, but the next begins a statement
+	// What would have to come next.
+	slipFit    // nothing: the statement is complete, and this does not belong to it
+	slipWords  // one of some words
+	slipName   // a name
+	slipNumber // a number
+	slipValue  // a value
+	slipText   // a text in quotes
+	slipBi     // a language and a text
+	slipPlace  // a place, a run or a part
+	slipStitch // a stitch
+	slipList   // an instruction
+	slipOften  // how often a repeat is worked
+	slipWhere  // into which place a group goes
+
+	// Slips that have a message of their own.
+	slipPoint    // nothing that can stand behind a point
+	slipBut      // but without a size in quotes
+	slipSizes    // the list of the other sizes
+	slipBetween  // between next 2
+	slipInNumber // in 5
+	slipBelow    // in next 2 rows below
+
+	// Slips that show before the statement is read.
+	slipDepth      // brackets or signs nested too deeply
+	slipLong       // a statement of too many words
+	slipOpen       // a bracket that is not closed
+	slipClosing    // a bracket that closes nothing, or another kind
+	slipUnfinished // the line should go on, but the next begins a statement
 )
 
-func (r reader) slip(k slipKind) error { return &slip{k, *r.Peek()} }
+func (r reader) slip(k slipKind) error { return &slip{kind: k, token: *r.Peek()} }

@@ -74,7 +74,7 @@ func (c *BefCnt) Parse(lx *lexer.PeekingLexer) error {
 			r.LoadCheckpoint(back)
 			return participle.NextMatch
 		}
-		return r.unexpected()
+		return r.want("before")
 	}
 	return nil
 }
@@ -227,7 +227,7 @@ func (c *climber) prim() (*Expr, error) {
 			return nil, err
 		}
 		if !c.take(")") {
-			return nil, c.unexpected()
+			return nil, c.want(")")
 		}
 		return c.node(start, Expr{Op: OpParen, L: x}), nil
 	case c.measuredAhead():
@@ -301,7 +301,7 @@ func (c *climber) measured() (*Expr, error) {
 	e := Expr{Op: OpMeasure, Text: c.Next().Value}
 	c.take("of")
 	if !c.name() {
-		return nil, c.slip(slipMeasured)
+		return nil, c.slip(slipPlace)
 	}
 	var err error
 	if e.Path, err = c.path(); err != nil {
@@ -309,7 +309,7 @@ func (c *climber) measured() (*Expr, error) {
 	}
 	if c.take("at") {
 		if c.oneOf("row", "round") == "" {
-			return nil, c.slip(slipAtRow)
+			return nil, c.want("row", "round")
 		}
 		if e.R, err = c.term(); err != nil {
 			return nil, err
@@ -334,7 +334,7 @@ func (c *climber) call(start lexer.Position, path []string) (*Expr, error) {
 		}
 	}
 	if !c.take(")") {
-		return nil, c.unexpected()
+		return nil, c.want(",", ")")
 	}
 	return c.node(start, e), nil
 }
@@ -352,14 +352,14 @@ func (c *climber) argument(e *Expr) error {
 		c.Next()
 		way := c.oneOf("up", "down")
 		if way == "" {
-			return c.unexpected()
+			return c.want("up", "down")
 		}
 		e.Words = append(e.Words, "ties "+way)
 		return nil
 	case c.word("multiple"):
 		c.Next()
 		if !c.take("of") {
-			return c.unexpected()
+			return c.want("of")
 		}
 		l, err := c.sum()
 		if err != nil {

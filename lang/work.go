@@ -24,9 +24,12 @@ func (w *Work) stitch(r reader) error {
 	}
 	if r.take("sl") {
 		if w.Slip = r.take("st"); !w.Slip {
-			return r.unexpected()
+			return r.want("st")
 		}
 	} else {
+		if !r.name() {
+			return r.slip(slipStitch)
+		}
 		w.Stitch = &Name{}
 		if err := r.must(w.Stitch); err != nil {
 			return err
@@ -34,7 +37,7 @@ func (w *Work) stitch(r reader) error {
 	}
 	if w.Loop = r.oneOf("flo", "blo", "tlo"); w.Loop == "" && r.take("third") {
 		if w.Third = r.take("loop"); !w.Third {
-			return r.unexpected()
+			return r.want("loop")
 		}
 	}
 	w.Tog = r.take("together")
@@ -70,7 +73,7 @@ func (w *Work) where(r reader) error {
 func (w *Work) rest(r reader) error {
 	if r.take("crossing") {
 		if w.Cross = r.oneOf("front", "back"); w.Cross == "" {
-			return r.unexpected()
+			return r.want("front", "back")
 		}
 	}
 	if r.take("with") {
