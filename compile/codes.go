@@ -57,12 +57,15 @@ const (
 	codeProseName     diag.Code = "OV805"
 	codeProseLanguage diag.Code = "OV806"
 
+	codeNoSwatch    diag.Code = "OV703"
+	codeNoBall      diag.Code = "OV704"
+	codeYarnUnused  diag.Code = "OV705"
+	codeSwatchGauge diag.Code = "OV714"
+
 	codeGaugeLength diag.Code = "OV750"
 	codeHookLength  diag.Code = "OV751"
 	codeNoGauge     diag.Code = "OV752"
 	codeMeasured    diag.Code = "OV753"
 	codeMeasuredRow diag.Code = "OV754"
-	codeEase        diag.Code = "OV755"
-	codeWanted      diag.Code = "OV756"
 	codeSeam        diag.Code = "OV757"
 )

@@ -69,7 +69,8 @@ type checker struct {
 	spiral         bool
 	ok             bool // false when sizes are unknown: nothing can be counted
 	area           yarnArea
-	swatches       map[string]swatch
+	facts          []yarnFacts
+	hookAt         source.Span
 }
 
 func newChecker(f *lang.File) *checker {
@@ -78,7 +79,7 @@ func newChecker(f *lang.File) *checker {
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{},
 		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
-		parts: map[string]*partState{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, swatches: map[string]swatch{},
+		parts: map[string]*partState{}, forms: map[stitch.Form]bool{}, used: map[int]bool{},
 	}
 }
 

@@ -4,10 +4,12 @@ import (
 	"math/big"
 
 	"ovillo/compile/plan"
+	"ovillo/compile/standard"
 	"ovillo/compile/stitch"
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/source"
 )
 
 // gaugeOf is the gauge of a stitch: stitches and rows in a millimetre.
@@ -20,7 +22,10 @@ func (c *checker) materials() {
 		case *lang.Gauge:
 			c.readGauge(s, n)
 		case *lang.Hook:
-			c.addHook(c.hookSize(n))
+			h := c.hookSize(n)
+			c.addHook(h)
+			c.hookAt = n.Span()
+			c.out = append(c.out, standard.CheckHook(h, n.Span())...)
 		case *lang.Yarn:
 			c.readYarn(s, n)
 		}
@@ -161,12 +166,15 @@ func (c *checker) readYarn(s *lang.Statement, n *lang.Yarn) {
 			y.Names = nil
 		}
 	}
-	var sw swatch
+	facts := yarnFacts{}
 	if n.Like != nil {
-		sw = c.swatches[n.Like.Text]
+		if i, ok := c.yarnAt[n.Like.Text]; ok {
+			facts = c.facts[i]
+		}
 	}
+	facts.head = s.Head
 	for _, b := range s.Body {
-		c.yarnLine(&y, &sw, b)
+		c.yarnLine(&y, &facts, b)
 	}
 	if y.Names == nil {
 		y.Names = plan.Text{}
@@ -179,10 +187,10 @@ func (c *checker) readYarn(s *lang.Statement, n *lang.Yarn) {
 	}
 	c.yarnAt[n.Name.Text] = len(c.pat.Yarns)
 	c.pat.Yarns = append(c.pat.Yarns, y)
-	c.swatches[n.Name.Text] = sw
+	c.facts = append(c.facts, facts)
 }
 
-func (c *checker) yarnLine(y *plan.Yarn, sw *swatch, b *lang.Statement) {
+func (c *checker) yarnLine(y *plan.Yarn, f *yarnFacts, b *lang.Statement) {
 	switch m := b.Node.(type) {
 	case *lang.YarnName:
 		y.Names = c.text(m.Text, m)
@@ -194,17 +202,11 @@ func (c *checker) yarnLine(y *plan.Yarn, sw *swatch, b *lang.Statement) {
 			}
 			y.Weight += " " + w.Text
 		}
-		c.checkWeight(y.Weight, m)
+		w, found := standard.CheckWeight(y.Weight, m.Span())
+		c.out = append(c.out, found...)
+		f.weight, f.at = w, m.Span()
 	case *lang.Fibre:
-		y.Fibre = nil
-		for _, it := range m.Items {
-			v := c.value(it.Value, nil).At(0)
-			if v.N == nil {
-				continue
-			}
-			p, _ := v.N.Float64()
-			y.Fibre = append(y.Fibre, plan.Share{Fibre: it.Name.Text, Percent: int(p + 0.5)})
-		}
+		c.fibres(y, m)
 	case *lang.Ball:
 		if mg := c.value(m.Weight, nil).Milligrams(); len(mg) > 0 {
 			y.BallWeight = mg[0]
@@ -213,8 +215,24 @@ func (c *checker) yarnLine(y *plan.Yarn, sw *swatch, b *lang.Statement) {
 			y.BallLength = ls[0]
 		}
 	case *lang.Swatch:
-		sw.read(c, m)
+		c.readSwatch(y, f, m)
 	}
+}
+
+// fibres reads what a yarn is made of.
+func (c *checker) fibres(y *plan.Yarn, m *lang.Fibre) {
+	y.Fibre = nil
+	var each []source.Span
+	for _, it := range m.Items {
+		v := c.value(it.Value, nil).At(0)
+		if v.N == nil {
+			return
+		}
+		p, _ := v.N.Float64()
+		y.Fibre = append(y.Fibre, plan.Share{Fibre: it.Name.Text, Percent: int(p + 0.5)})
+		each = append(each, it.Span())
+	}
+	c.out = append(c.out, standard.CheckFibres(y.Fibre, each, m.Span())...)
 }
 
 func (c *checker) noYarn(n *lang.Name) {

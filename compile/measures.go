@@ -4,6 +4,7 @@ import (
 	"math/big"
 	"slices"
 
+	"ovillo/compile/figure"
 	"ovillo/compile/plan"
 	"ovillo/compile/value"
 	"ovillo/lang"
@@ -139,24 +140,10 @@ func (c *checker) fit(n *lang.Measure, out *plan.Measure) {
 	if body == nil || los == nil || his == nil {
 		return
 	}
-	f := &plan.Fit{Body: n.Fits.Path[len(n.Fits.Path)-1], Values: body, Lo: los[0], Hi: his[0]}
-	bad := newSpread(c)
-	var eases []string
-	for z, b := range body {
-		ease := out.Values[z] - b
-		f.Ease = append(f.Ease, ease)
-		if ease < f.Lo || ease > f.Hi {
-			bad.add(z, 0, 0)
-			eases = append(eases, cmText(ease))
-		}
-	}
+	f, found := figure.Fits(figure.Measured{Name: out.Name, Values: out.Values, Sizes: c.sizeNames(), Span: n.Span()},
+		n.Fits.Path[len(n.Fits.Path)-1], body, los, his)
 	out.Fits = f
-	if bad.any() {
-		per := bad.per(bad.need)
-		per.Values = eases
-		c.report(diag.Diagnostic{Code: codeEase, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"name": out.Name,
-			"have": per, "lo": diag.Length(f.Lo), "hi": diag.Length(f.Hi), "body": f.Body}})
-	}
+	c.out = append(c.out, found...)
 }
 
 // rescale gives a bare number the unit that stands at the end of another value.
@@ -200,38 +187,24 @@ func (c *checker) wanted(n *lang.Measure, out *plan.Measure) {
 		return
 	}
 	want := c.value(n.Wanted, nil).Lengths()
-	tol := plan.Centimetre
+	var within plan.Lengths
 	if n.Within != nil {
-		if t := c.value(n.Within, nil).Lengths(); t != nil {
-			tol = t[0]
-		}
+		within = c.value(n.Within, nil).Lengths()
 	}
 	if want == nil {
 		return
 	}
 	out.Wanted = want
-	bad := newSpread(c)
-	var have, need []string
-	for z, w := range want {
-		if d := out.Values[z] - w; d > tol || -d > tol {
-			bad.add(z, 0, 0)
-			have, need = append(have, cmText(out.Values[z])), append(need, cmText(w))
-		}
-	}
-	if bad.any() {
-		h, w := bad.per(bad.need), bad.per(bad.need)
-		h.Values, w.Values = have, need
-		c.report(diag.Diagnostic{Code: codeWanted, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"name": out.Name, "have": h, "need": w, "within": diag.Length(tol)}})
-	}
+	c.out = append(c.out, figure.Wanted(figure.Measured{Name: out.Name, Values: out.Values, Sizes: c.sizeNames(), Span: n.Span()}, want, within)...)
 }
 
 // lettering gives the measures that are drawn their letters.
 func (c *checker) lettering() {
-	letter := 'A'
+	k := 0
 	for i := range c.pat.Measures {
-		if m := &c.pat.Measures[i]; len(m.Of) > 0 && letter <= 'Z' {
-			m.Letter = string(letter)
-			letter++
+		if m := &c.pat.Measures[i]; len(m.Of) > 0 {
+			m.Letter = figure.Letter(k)
+			k++
 		}
 	}
 }

@@ -21,8 +21,8 @@ type partState struct {
 	style  plan.Style
 	base   stitch.ID
 	begins map[stitch.ID]begin
-	yarn   int // the yarn rows are started with
-	inHand int // the yarn that hangs from the hook; -1 at the start
+	yarn   int    // the yarn rows are started with
+	inHand int    // the yarn that hangs from the hook; -1 at the start
 	lex    []bool // the sizes of the block that is being read; nil: all
 	calls  map[string]plan.Text
 	names  map[string]bool // labels, markers and sections that statements of the part set

@@ -1,5 +1,3 @@
 package compile
 
-func (c *checker) yarns()    {}
 func (c *checker) cautions() {}
-func (c *checker) checkWeight(string, any) {}

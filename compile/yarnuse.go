@@ -1,36 +1,51 @@
 package compile
 
 import (
+	"math/big"
+
 	"ovillo/compile/fabric"
+	"ovillo/compile/figure"
+	"ovillo/compile/plan"
+	"ovillo/compile/standard"
 	"ovillo/compile/stitch"
 	"ovillo/lang"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
 )
 
 // chainShare is how much of a stitch's yarn a chain of a space takes (common practice, no source).
 const chainShare = 0.35
 
-// swatch is a weighed piece: its area by the gauge, and its weight.
-type swatch struct {
-	sts, rows int
-	stitch    stitch.ID
-	mg        int64
-	mm2       float64
+// yarnFacts are what a yarn's lines say beyond what prints.
+type yarnFacts struct {
+	swatch  figure.Swatch
+	weight  standard.Weight
+	at      source.Span // of the weight
+	head    source.Span
+	noGauge bool // the stitch of the swatch has none
 }
 
-func (s *swatch) read(c *checker, n *lang.Swatch) {
-	sts, ok1 := plainNumber(n.Sts)
-	rows, ok2 := plainNumber(n.Rows)
+// readSwatch reads a weighed swatch; its stitch must have a gauge.
+func (c *checker) readSwatch(y *plan.Yarn, f *yarnFacts, n *lang.Swatch) {
+	sts, rows := c.eval(exprOf(n.Sts), nil, nil).At(0), c.eval(exprOf(n.Rows), nil, nil).At(0)
 	id := c.stitchID(n.Stitch)
-	mg := c.value(n.Weight, nil).Milligrams()
-	if !ok1 || !ok2 || id == "" || len(mg) == 0 {
+	weight := c.value(n.Weight, nil).At(0)
+	if sts.N == nil || rows.N == nil || id == "" || weight.N == nil {
 		return
 	}
-	w, h, _ := c.stitchSize(id)
-	*s = swatch{sts: sts, rows: rows, stitch: id, mg: mg[0], mm2: float64(sts) * w / 1000 * float64(rows) * h / 1000}
+	g := c.gauge[id]
+	if g == nil || g.rows == nil {
+		f.noGauge = true
+		return
+	}
+	f.swatch = figure.Swatch{Sts: sts.N, Rows: rows.N, StsPerMM: g.sts, RowsPerMM: g.rows, Grams: weight.N}
+	y.SwatchSts, y.SwatchRows = int(floor(sts.N)), int(floor(rows.N))
 }
 
-// yarnArea is the fabric made of one yarn in one size, in square millimetres.
-type yarnArea [][]float64 // [yarn][size]
+func floor(r *big.Rat) int64 { return new(big.Int).Div(r.Num(), r.Denom()).Int64() }
+
+// yarnArea is the fabric made of each yarn in each size, in square micrometres.
+type yarnArea [][]float64
 
 // areas adds the fabric of a row to its yarns.
 func (w *working) areas(z int, res *fabric.Result, chainWidth float64) {
@@ -52,14 +67,90 @@ func (w *working) areas(z int, res *fabric.Result, chainWidth float64) {
 		}
 		c.used[y] = true
 		if el.Kind == fabric.Space {
-			c.area[y][z] += float64(el.N) * chainWidth / 1000 * sh / 1000 * chainShare * float64(w.p.plan.Make)
+			c.area[y][z] += float64(el.N) * chainWidth * sh * chainShare * float64(w.p.plan.Make)
 			continue
 		}
 		if el.Form.ID != last {
 			last = el.Form.ID
 			sw, sh, _ = c.stitchSize(last)
 		}
-		c.area[y][z] += sw / 1000 * sh / 1000 * float64(w.p.plan.Make)
+		c.area[y][z] += sw * sh * float64(w.p.plan.Make)
 	}
 }
 
+// yarns estimates what each size needs of each yarn, and notes yarns that are never used.
+func (c *checker) yarns() {
+	for i := range c.pat.Yarns {
+		y, f := &c.pat.Yarns[i], c.facts[i]
+		if !c.used[i] {
+			c.say(codeYarnUnused, f.head, diag.Args{"yarn": y.Name})
+			continue
+		}
+		area := make([]figure.Area, c.z)
+		for z := range area {
+			if i < len(c.area) {
+				area[z] = figure.Area(c.area[i][z])
+			}
+		}
+		ball := figure.Ball{Grams: big.NewRat(y.BallWeight, 1000), MM: big.NewRat(int64(y.BallLength), int64(plan.Millimetre))}
+		var missing figure.Missing
+		y.Amount, missing = figure.Yarn(area, c.extraYarn(i), f.swatch, ball, figure.Allowance)
+		y.WhyNoAmount = string(missing)
+		switch {
+		case missing == figure.NoBall:
+			c.say(codeNoBall, f.head, diag.Args{"yarn": y.Name})
+		case missing == figure.NoSwatch && f.noGauge:
+			y.WhyNoAmount = "gauge"
+			c.say(codeSwatchGauge, f.head, diag.Args{"yarn": y.Name})
+		case missing == figure.NoSwatch:
+			c.say(codeNoSwatch, f.head, diag.Args{"yarn": y.Name})
+		}
+	}
+	c.checkMaterials()
+}
+
+// extraYarn is the yarn of cords and pompoms, in millimetres.
+func (c *checker) extraYarn(yarn int) []*big.Rat {
+	var out []*big.Rat
+	for _, f := range c.pat.Finish {
+		if f.Yarn != yarn {
+			continue
+		}
+		for z, l := range f.Length {
+			var more *big.Rat
+			switch f.Kind {
+			case plan.MakeCord:
+				more = figure.CordYarn(l)
+			case plan.MakePompom:
+				more = figure.PompomYarn(f.Wraps, l)
+			}
+			if out == nil {
+				out = make([]*big.Rat, c.z)
+			}
+			if more == nil {
+				continue
+			}
+			if out[z] == nil {
+				out[z] = new(big.Rat)
+			}
+			out[z].Add(out[z], more)
+		}
+	}
+	return out
+}
+
+// checkMaterials compares hook, gauge and yarn class with the published tables.
+func (c *checker) checkMaterials() {
+	if len(c.pat.Hooks) == 0 {
+		return
+	}
+	for i, f := range c.facts {
+		if !c.used[i] || f.weight.Name == "" || i > 0 && c.pat.Yarns[i].Weight == c.pat.Yarns[0].Weight {
+			continue
+		}
+		c.out = append(c.out, standard.CheckWeightHook(f.weight, c.pat.Hooks[0], f.at, c.hookAt)...)
+		if g := c.gauge[stitch.SC]; g != nil {
+			c.out = append(c.out, standard.CheckWeightGauge(f.weight, g.sts, f.at, source.Span{})...)
+		}
+	}
+}
