@@ -149,6 +149,32 @@ func (p *partState) claims(cl *lang.Claims, w *working) {
 	for _, it := range cl.Items {
 		p.claim(it, w)
 	}
+	p.namesSpaces(cl, w)
+}
+
+// namesSpaces sees to it that the count of a row that made spaces says so: a bare number would be read as all there is.
+func (p *partState) namesSpaces(cl *lang.Claims, w *working) {
+	for _, it := range cl.Items {
+		if it.Kind != nil || it.In != nil || it.Mult != nil {
+			return
+		}
+		if it.Name != nil {
+			if _, isStitch := p.c.form(it.Name.Text); !isStitch {
+				return
+			}
+		}
+	}
+	s := newSpread(p.c)
+	for z, on := range w.mask {
+		if res := w.last[z]; on && res != nil {
+			if n := total(p.tally(z, res).spaces); n > 0 {
+				s.add(z, 0, n)
+			}
+		}
+	}
+	if s.any() {
+		p.c.report(diag.Diagnostic{Code: codeSpaces, Span: cl.Span(), Sizes: s.sizes(), Args: diag.Args{"have": s.per(s.have)}})
+	}
 }
 
 // claim checks one stated count in every size.
