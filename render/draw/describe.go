@@ -1,0 +1,142 @@
+package draw
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/render/scene"
+)
+
+// titleWords says what the title drawing shows.
+func titleWords(l *layout, s *scene.Scene) {
+	p := l.g.p
+	marks := l.marks()
+	for _, lang := range languages {
+		w := wordsOf(lang)
+		s.Title[lang] = fmt.Sprintf(w.title, titleOf(p, lang))
+		said := []string{fmt.Sprintf(w.line, sizeOf(p, lang))}
+		said = append(said, l.shapes(w, lang)...)
+		for _, y := range slices.Sorted(maps.Keys(marks)) {
+			if look := w.looks(marks[y]); look != "" && y < len(p.Yarns) {
+				said = append(said, fmt.Sprintf(w.yarn, named(p.Yarns[y].Names, lang, p.Yarns[y].Name), look))
+			}
+		}
+		if l.ribbed() {
+			said = append(said, w.ribs)
+		}
+		s.Desc[lang] = strings.Join(said, " ")
+	}
+}
+
+func (l *layout) ribbed() bool {
+	for _, pc := range l.g.pieces {
+		for _, r := range pc.rows {
+			if r.texture == plan.Rib {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// shapes describes every part as it is drawn, and how parts hang together.
+func (l *layout) shapes(w wording, lang string) []string {
+	if len(l.groups) == 0 {
+		return []string{w.empty}
+	}
+	var said []string
+	told := map[int]bool{}
+	for _, gr := range l.groups {
+		for _, pt := range gr.patches {
+			if part := pt.pc.part; !told[part] {
+				told[part] = true
+				said = append(said, l.shape(pt, w, lang))
+			}
+		}
+		if s := gr.limbs(w); s != "" {
+			said = append(said, s)
+		}
+		said = append(said, gr.direction(w))
+	}
+	return said
+}
+
+// shape describes a part in one sentence.
+func (l *layout) shape(pt *patch, w wording, lang string) string {
+	part := l.g.p.Parts[pt.pc.part]
+	name := named(part.Title, lang, part.Name)
+	pieces := l.g.of[pt.pc.part]
+	tall, widest := 0.0, 0.0
+	for _, i := range pieces {
+		tall += l.g.pieces[i].tall()
+		widest = max(widest, l.g.pieces[i].widest())
+	}
+	first, last := l.g.pieces[pieces[0]], l.g.pieces[pieces[len(pieces)-1]]
+	end := last.rows[len(last.rows)-1].flat
+	switch {
+	case pt.rings && (pt.pc.point || pt.pc.oval):
+		b := pt.bounds()
+		return fmt.Sprintf(w.disc, name, w.cm(b.width()))
+	case pt.rings:
+		return fmt.Sprintf(w.onEdge, name)
+	case first.start < 0.25*widest || end < 0.25*widest:
+		return fmt.Sprintf(w.dome, name, w.cm(widest), w.cm(tall))
+	case pt.pc.closed:
+		return fmt.Sprintf(w.tube, name, w.cm(first.start), w.cm(end), w.cm(tall))
+	}
+	return fmt.Sprintf(w.sheet, name, w.cm(first.start), w.cm(end), w.cm(tall))
+}
+
+// limbs says what stands out at the sides of a group.
+func (gr *group) limbs(w wording) string {
+	sides, yoke := map[int]int{}, false
+	for _, pt := range gr.patches {
+		if pt.pc.closed && pt.side != 0 && pt.free[endEdge] {
+			sides[pt.side]++
+		}
+		yoke = yoke || len(pt.seams) > 0 || pt.pc.goesOn
+	}
+	switch {
+	case sides[-1] == 0 && sides[1] == 0:
+		return ""
+	case sides[-1] > 0 && sides[1] > 0 && yoke:
+		return w.sleeves
+	case sides[-1] > 0 && sides[1] > 0:
+		return w.legs
+	}
+	return w.branch
+}
+
+// direction says which way most of a group is worked.
+func (gr *group) direction(w wording) string {
+	main := gr.largest()
+	switch {
+	case main.rings:
+		return w.outward
+	case main.worked().y > 0:
+		return w.down
+	}
+	return w.up
+}
+
+// largest is the patch with the largest area.
+func (gr *group) largest() *patch {
+	best := gr.patches[0]
+	for _, pt := range gr.patches {
+		if pt.pc.area() > best.pc.area()*1.001 {
+			best = pt
+		}
+	}
+	return best
+}
+
+// worked is the direction in which a patch is worked.
+func (pt *patch) worked() vec {
+	if pt.outward {
+		return pt.f.along
+	}
+	return pt.f.along.times(-1)
+}

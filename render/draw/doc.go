@@ -1,0 +1,38 @@
+// Package draw makes the drawings of a checked pattern: the schematic with its dimension lines, the title drawing in
+// which one line is one round, the small piece that says "you are here", and the symbols of the stitches. It draws
+// nothing by heart: every line follows from the rows that were worked, the gauge, and where parts grow on one another.
+//
+// # The model
+//
+// A part is cut into pieces: stretches of its rows that lie on the table as one shape. It is cut where places were left
+// aside that another part works (sleeves, a thumb) while the part itself goes on. The edges of pieces meet in joints: a
+// piece hangs on the start or the end of another, alone or beside others. Pieces and joints make the graph, and each
+// connected part of it is a group that is drawn as one thing.
+//
+// A piece becomes a patch, a list of curves: the start and the upper edge of every row, laid flat, a round being half
+// its circumference wide. Everything is drawn from these curves: outlines join their ends, rounds are the curves, ribs
+// run from one curve to the next, a dimension line spans one of them or follows their ends. There are these shapes:
+//
+//   - a strip: rounds or rows one above the other, narrowing or widening slowly; a tube and a flat piece alike. Where
+//     its rounds close to a point (a crown, a tip) the end is a dome. As cloth cannot be laid flat there, the outline is
+//     a quarter of an ellipse; the length of the fabric down its middle, and its width where the dome ends, are true.
+//   - rings: rounds that only ever grow, seen from above: a disc, an oval, a motif with corners, an edging.
+//   - a yoke: the end of a tube that is divided for a body and branches at its sides. The line over the shoulder, the
+//     width of the body and that of the sleeve at the underarm are all true; the angle of the sleeve follows from them.
+//
+// Two tubes on one edge are legs. They are turned out so that their inner and outer edges are both true where bridging
+// stitches make the legs together wider than the body. More than two are fingers.
+//
+// # Which way up
+//
+// A group has one free choice, up or down, decided by what people expect: branches hang down (on gloves they point
+// up), a closed end is up (on a sock, bag or basket it is down), flat pieces grow up, and of two pieces that grow from
+// one foundation the larger hangs down. Left and right are those of the wearer seen from the front. Rounds begin at the
+// back and run from right to left of the edge being worked, so in work that grows downwards the first side met is the
+// wearer's right, which the reader sees on her left.
+//
+// # What is not drawn
+//
+// Seams, short-row wedges, fringes and the third dimension. A piece whose shaping lies at one edge only is drawn so
+// where its rows say at which edge they shape; otherwise the change is shared by both edges.
+package draw

@@ -1,0 +1,192 @@
+package draw
+
+import (
+	"math"
+	"sort"
+)
+
+// limb is a branch with the place it takes on the edge it hangs on.
+type limb struct {
+	branch
+	pc   *piece
+	x    float64 // -1 to 1 across the edge
+	side int     // -1 or +1 at a side, 0 in the middle
+	wide float64 // flat width where it joins
+}
+
+// fan lays what hangs on one edge of a piece. The frame stands on the middle of that edge and points away.
+func (t *table) fan(pt *patch, j *joint, f frame) {
+	limbs := t.limbs(pt, j, f)
+	var middle *limb
+	var sides, flats []limb
+	for i, m := range limbs {
+		switch {
+		case m.around:
+			t.drawn[m.piece] = true
+			t.edge(pt, m.piece)
+		case m.side == 0 && middle == nil:
+			middle = &limbs[i]
+		case m.pc.closed:
+			sides = append(sides, m)
+		default:
+			flats = append(flats, m)
+		}
+	}
+	switch {
+	case middle != nil && len(sides) > 0 && pt.pc.closed:
+		t.yoke(pt, *middle, sides, f)
+	case middle != nil:
+		t.lay(middle.ending, f)
+		t.hangAll(pt, sides, f)
+	case len(sides) == 2 && pt.pc.closed:
+		t.legs(pt, sides, f)
+	default:
+		t.fingers(pt, sides, f)
+	}
+	t.hangAll(pt, flats, f)
+}
+
+// limbs finds where each branch lies across the edge, from left to right.
+func (t *table) limbs(pt *patch, j *joint, f frame) []limb {
+	limbs := make([]limb, len(j.branches))
+	sign := 1.0
+	if f.along.y > 0 {
+		sign = -1
+	}
+	if j.wrong {
+		sign = -sign
+	}
+	for i, b := range j.branches {
+		m := limb{branch: b, pc: t.g.pieces[b.piece]}
+		m.wide = m.pc.outwards(b.edge).widths[0]
+		if pt.pc.closed {
+			m.x = sign * across(b.at)
+		} else {
+			m.x = sign * (1 - 2*b.at)
+		}
+		limbs[i] = m
+	}
+	central := centre(limbs)
+	pair := 0
+	for i := range limbs {
+		if i != central && limbs[i].pc.closed {
+			pair++
+		}
+	}
+	place(limbs, central, sign, pair == 2 && pt.pc.closed)
+	sort.SliceStable(limbs, func(a, b int) bool { return limbs[a].x < limbs[b].x })
+	return limbs
+}
+
+// place gives every limb its side. Of two tubes on a round the one met first lies on the first side, wherever the round
+// begins.
+func place(limbs []limb, central int, sign float64, pair bool) {
+	var tubes []int
+	for i := range limbs {
+		m := &limbs[i]
+		switch {
+		case i == central:
+			m.side, m.x = 0, 0
+			continue
+		case m.x < 0:
+			m.side = -1
+		default:
+			m.side = 1
+		}
+		if m.pc.closed {
+			tubes = append(tubes, i)
+		}
+	}
+	if !pair {
+		return
+	}
+	first, second := tubes[0], tubes[1]
+	if limbs[second].at < limbs[first].at {
+		first, second = second, first
+	}
+	limbs[first].x, limbs[second].x = sign*0.5, -sign*0.5
+	limbs[first].side, limbs[second].side = int(sign), -int(sign)
+}
+
+// centre is the limb that goes on in the middle, -1 if none does: what remains of a part after its dividing row, one
+// that takes most of the edge, or the largest of three or more that lie on both sides of it.
+func centre(limbs []limb) int {
+	largest := 0
+	for i, m := range limbs {
+		if m.rest {
+			return i
+		}
+		if m.share > limbs[largest].share {
+			largest = i
+		}
+	}
+	if len(limbs) == 1 && (limbs[0].share > 0.6 || limbs[0].share == 0) {
+		return 0
+	}
+	if len(limbs) == 2 && limbs[largest].share > 0.6 {
+		return largest
+	}
+	if len(limbs) == 3 && limbs[largest].share > 0.4 {
+		return largest
+	}
+	return -1
+}
+
+// across is where a place of a round lies when the tube is flat and its start is in the middle of the back: 0 at the
+// start, 1 at the first side met, 0 in the middle of the front, -1 at the other side.
+func across(at float64) float64 {
+	at -= math.Floor(at)
+	switch {
+	case at < 0.25:
+		return 4 * at
+	case at < 0.75:
+		return 2 - 4*at
+	default:
+		return 4*at - 4
+	}
+}
+
+// hangAll hangs limbs on an edge one beside the other, each below its place.
+func (t *table) hangAll(pt *patch, limbs []limb, f frame) {
+	for _, m := range limbs {
+		room := math.Max(0, (lineWidth(pt, f)-m.wide)/2)
+		child := t.lay(m.ending, f.moved(clamp(m.x*lineWidth(pt, f)/2, -room, room), 0))
+		child.side = m.side
+	}
+}
+
+// lineWidth is the width of the edge of a patch that a frame stands on.
+func lineWidth(pt *patch, f frame) float64 {
+	c := pt.lines[pt.lineAt(f)]
+	return c.last().sub(c.first()).length()
+}
+
+// fingers stands tubes side by side on an edge and spreads them a little.
+func (t *table) fingers(pt *patch, limbs []limb, f frame) {
+	if len(limbs) == 0 {
+		return
+	}
+	if !pt.pc.closed {
+		t.hangAll(pt, limbs, f)
+		return
+	}
+	const most = 8
+	sum := 0.0
+	for _, m := range limbs {
+		sum += m.wide
+	}
+	x := -sum / 2
+	if len(limbs) == 1 {
+		room := math.Max(0, (lineWidth(pt, f)-sum)/2)
+		x += clamp(limbs[0].x*lineWidth(pt, f)/2, -room, room)
+	}
+	for i, m := range limbs {
+		angle := 0.0
+		if len(limbs) > 1 {
+			angle = degrees(most) * (2*float64(i)/float64(len(limbs)-1) - 1)
+		}
+		child := t.lay(m.ending, f.swung(x+m.wide/2, 0, angle))
+		child.side = m.side
+		x += m.wide
+	}
+}

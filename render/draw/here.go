@@ -1,0 +1,69 @@
+package draw
+
+import (
+	"fmt"
+
+	"ovillo/compile/plan"
+	"ovillo/render/page"
+	"ovillo/render/scene"
+)
+
+// hereLine is the line of the small piece.
+const hereLine = 0.28
+
+// Here is the small piece that shows where the maker is: the part in hand solid, the rest white. Part -1 is the whole
+// piece, solid. Without a gauge the piece is drawn from nominal stitches.
+func Here(p *plan.Pattern, part int, w, h float64) *scene.Scene {
+	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
+	hereWords(p, part, s)
+	l, err := lie(p, courses)
+	if err != nil {
+		l, err = lie(p, func(p *plan.Pattern, part, size int) ([]course, error) { return guessed(p, part, size), nil })
+	}
+	if err != nil || len(l.groups) == 0 {
+		return s
+	}
+	sh := l.shelve(w-hereLine, h-hereLine, func(*group) margins { return margins{gap: 0.8} })
+	pen := &pen{}
+	// The part in hand goes on top, so that its edges are not drawn over.
+	for pass := range 2 {
+		for i, gr := range l.groups {
+			pen.scale, pen.shift = sh.scale, sh.at[i].add(vec{hereLine / 2, hereLine / 2})
+			for _, pt := range gr.patches {
+				solid := part < 0 || pt.pc.part == part
+				if solid == (pass == 1) {
+					pen.small(pt, solid)
+				}
+			}
+		}
+	}
+	s.Items = pen.items
+	return s
+}
+
+// small draws one patch of the small piece.
+func (p *pen) small(pt *patch, solid bool) {
+	fill := white
+	if solid {
+		fill = page.Black
+	}
+	outline := curve{pts: pt.outline(), closed: true, smooth: pt.rings && pt.lines[len(pt.lines)-1].smooth}
+	if pt.rings && solid && pt.pc.start > 0 && !pt.pc.oval {
+		inner := pt.lines[0].turned()
+		p.outlined(fill, hereLine, outline, inner)
+		return
+	}
+	p.outlined(fill, hereLine, outline)
+}
+
+func hereWords(p *plan.Pattern, part int, s *scene.Scene) {
+	for _, lang := range languages {
+		w := wordsOf(lang)
+		s.Title[lang] = fmt.Sprintf(w.here, titleOf(p, lang))
+		if part < 0 || part >= len(p.Parts) {
+			s.Desc[lang] = w.hereAll
+			continue
+		}
+		s.Desc[lang] = fmt.Sprintf(w.hereOne, named(p.Parts[part].Title, lang, p.Parts[part].Name))
+	}
+}

@@ -1,0 +1,185 @@
+package draw
+
+import "ovillo/compile/plan"
+
+// layout is the pattern on the table: the patches of each group, the group hanging from (0, 0).
+type layout struct {
+	g      *graph
+	groups []*group
+}
+
+// group is pieces that hang together.
+type group struct {
+	patches []*patch
+	down    bool // its first piece grows down
+}
+
+func (gr *group) bounds() box {
+	var b box
+	for _, pt := range gr.patches {
+		b.join(pt.bounds())
+	}
+	return b
+}
+
+// lie lays a pattern out in the size that is shown.
+func lie(p *plan.Pattern, read rowsOf) (*layout, error) {
+	g, err := connect(p, read)
+	if err != nil {
+		return nil, err
+	}
+	l := &layout{g: g}
+	drawn := make([]bool, len(g.pieces))
+	for i := range g.pieces {
+		if drawn[i] {
+			continue
+		}
+		root := g.root(g.group[i], drawn)
+		gr := &group{down: g.down(root)}
+		along := vec{0, -1}
+		if gr.down {
+			along.y = 1
+		}
+		t := &table{g: g, gr: gr, drawn: drawn, seen: map[*joint]bool{}}
+		t.first(root, frame{across: vec{1, 0}, along: along})
+		l.groups = append(l.groups, gr)
+	}
+	return l, nil
+}
+
+// root is the piece a group is laid from: the one that most branches hang on, or else the first that hangs on none.
+func (g *graph) root(id int, drawn []bool) int {
+	root, most := -1, 1
+	for _, j := range g.joints {
+		if i := j.trunk.piece; g.group[i] == id && !drawn[i] && len(j.branches) > most {
+			root, most = i, len(j.branches)
+		}
+	}
+	if root >= 0 {
+		return root
+	}
+	for i := range g.pieces {
+		if g.group[i] != id || drawn[i] {
+			continue
+		}
+		if !g.isBranch(i) {
+			return i
+		}
+		if root < 0 {
+			root = i
+		}
+	}
+	return root
+}
+
+// table lays the pieces of one group.
+type table struct {
+	g     *graph
+	gr    *group
+	drawn []bool
+	seen  map[*joint]bool
+}
+
+// first lays the root: its rows run along the frame, and what hangs on its start goes the other way.
+func (t *table) first(i int, f frame) {
+	pt := t.patch(i, startEdge, f)
+	if pt.rings {
+		t.edging(pt)
+		return
+	}
+	t.beyond(pt, endEdge, f.moved(0, pt.pc.tall()))
+	t.beyond(pt, startEdge, frame{o: f.o, across: f.across, along: f.along.times(-1)})
+}
+
+// patch lays one piece outwards from one of its edges.
+func (t *table) patch(i, from int, f frame) *patch {
+	pc := t.g.pieces[i]
+	pt := &patch{pc: pc, index: i, f: f, outward: from == startEdge}
+	pt.free = [2]bool{!t.g.attached(ending{i, startEdge}), !t.g.attached(ending{i, endEdge})}
+	t.gr.patches = append(t.gr.patches, pt)
+	t.drawn[i] = true
+	if t.g.ringed(i) {
+		pt.rings, pt.outward = true, true
+		pt.lines = rings(f.o, pc)
+		return pt
+	}
+	pt.set(strip(f, pc.outwards(from)))
+	return pt
+}
+
+// set takes lines counted outwards.
+func (pt *patch) set(lines []curve) {
+	if !pt.outward {
+		flip(lines)
+	}
+	pt.lines = lines
+}
+
+// beyond lays what hangs on an edge of a piece, and what the piece itself hangs on there. The frame stands on that edge
+// and points away from the piece.
+func (t *table) beyond(pt *patch, edge int, f frame) {
+	for _, j := range t.g.joints {
+		if t.seen[j] {
+			continue
+		}
+		if j.trunk == (ending{pt.index, edge}) {
+			t.seen[j] = true
+			t.fan(pt, j, f)
+			continue
+		}
+		for _, b := range j.branches {
+			if b.ending != (ending{pt.index, edge}) || t.drawn[j.trunk.piece] {
+				continue
+			}
+			t.seen[j] = true
+			t.lay(j.trunk, f)
+			break
+		}
+	}
+}
+
+// lay lays a piece and all beyond it outwards from one of its edges.
+func (t *table) lay(e ending, f frame) *patch {
+	pt := t.patch(e.piece, e.edge, f)
+	if !pt.rings {
+		t.beyond(pt, 1-e.edge, f.moved(0, pt.pc.tall()))
+	}
+	return pt
+}
+
+// attached reports whether anything is joined at an edge.
+func (g *graph) attached(e ending) bool {
+	for _, j := range g.joints {
+		if j.trunk == e {
+			return true
+		}
+		for _, b := range j.branches {
+			if b.ending == e {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// isBranch reports whether a piece hangs on another.
+func (g *graph) isBranch(i int) bool {
+	for _, j := range g.joints {
+		for _, b := range j.branches {
+			if b.piece == i {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// joint is the joint at an edge, nil if nothing hangs there.
+func (g *graph) joint(e ending) *joint {
+	for _, j := range g.joints {
+		if j.trunk == e {
+			return j
+		}
+	}
+	return nil
+}

@@ -1,0 +1,68 @@
+package draw
+
+import "math"
+
+// The angles by which legs are turned out.
+const (
+	legsLeast = 7.5
+	legsMost  = 12.5
+)
+
+// legs lays two tubes that share the edge of a tube. Their outer edges start at its ends and their inner edges at the
+// crotch. Where bridging stitches make a leg wider than half the edge, it is turned out until it fits or until the eye
+// would mind; both its edges are then as long as its rows are high, and its first rows a little too narrow.
+func (t *table) legs(pt *patch, limbs []limb, f frame) {
+	half := lineWidth(pt, f) / 2
+	angle := degrees(legsLeast)
+	for _, m := range limbs {
+		if m.wide > 0 {
+			angle = math.Max(angle, math.Acos(clamp(half/m.wide, 0, 1)))
+		}
+	}
+	angle = math.Min(angle, degrees(legsMost))
+	gap, drop := half, 0.0
+	for _, m := range limbs {
+		gap = math.Min(gap, math.Max(0, half-m.wide*math.Cos(angle)))
+	}
+	drop = (half - gap) * math.Tan(angle)
+	for _, m := range limbs {
+		side := float64(m.side)
+		chord := (half - gap) / math.Cos(angle)
+		g := f.swung(side*(half+gap)/2, drop/2, side*angle)
+		child := t.patch(m.piece, m.edge, g)
+		child.side, child.mirrored = m.side, m.mirrored
+		s := m.pc.outwards(m.edge)
+		s.narrow(chord, 1.6*math.Tan(angle))
+		child.set(strip(g, s))
+		t.beyond(child, 1-m.edge, g.moved(0, m.pc.tall()))
+	}
+	pt.fork(half, gap, drop, f)
+}
+
+// narrow holds the near rows within a width that grows with the distance, so that two legs do not run into one another.
+func (s shape) narrow(chord, slope float64) {
+	for k, d := range s.depths() {
+		if most := chord + slope*d; s.widths[k] > most {
+			s.widths[k] = most
+		}
+	}
+}
+
+// fork bends the edge of a patch that a frame stands on down to the crotch.
+func (pt *patch) fork(half, gap, drop float64, f frame) {
+	k := pt.lineAt(f)
+	pts := []vec{pt.lines[k].first(), f.at(-gap, drop), f.at(gap, drop), pt.lines[k].last()}
+	if gap < 1e-9 {
+		pts = []vec{pts[0], pts[1], pts[3]}
+	}
+	pt.lines[k], pt.drop = straight(pts...), drop
+}
+
+// lineAt is the number of the line at the edge of the patch that a frame stands on.
+func (pt *patch) lineAt(f frame) int {
+	last := len(pt.lines) - 1
+	if pt.lines[0].at(0.5).sub(f.o).length() < pt.lines[last].at(0.5).sub(f.o).length() {
+		return 0
+	}
+	return last
+}

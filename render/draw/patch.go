@@ -1,0 +1,161 @@
+package draw
+
+import "math"
+
+// curve is a line of a drawing through points: straight from one to the next, or smooth.
+type curve struct {
+	pts            []vec
+	smooth, closed bool
+}
+
+func straight(pts ...vec) curve { return curve{pts: pts} }
+
+func (c curve) first() vec { return c.pts[0] }
+func (c curve) last() vec  { return c.pts[len(c.pts)-1] }
+
+// at is the point a part t of the way along the curve's points, which stand apart evenly enough.
+func (c curve) at(t float64) vec {
+	total := 0.0
+	for i := 1; i < len(c.pts); i++ {
+		total += c.pts[i].sub(c.pts[i-1]).length()
+	}
+	left := t * total
+	for i := 1; i < len(c.pts); i++ {
+		l := c.pts[i].sub(c.pts[i-1]).length()
+		if left <= l && l > 0 {
+			return c.pts[i-1].to(c.pts[i], clamp(left/l, 0, 1))
+		}
+		left -= l
+	}
+	return c.last()
+}
+
+// turned is the curve from its other end.
+func (c curve) turned() curve {
+	r := curve{pts: make([]vec, len(c.pts)), smooth: c.smooth, closed: c.closed}
+	for i, p := range c.pts {
+		r.pts[len(c.pts)-1-i] = p
+	}
+	return r
+}
+
+// patch is a piece on the table.
+type patch struct {
+	pc       *piece
+	index    int // of the piece
+	mirrored bool
+	// lines are the start and the upper edge of every row, in the order of work, each from the reader's left to her
+	// right as the frame has it; rings are closed.
+	lines   []curve
+	f       frame // where the piece hangs; its rows follow f.along
+	outward bool  // it is worked away from what it hangs on
+	free    [2]bool
+	rings   bool
+	side    int     // -1 and +1 for a branch on that side, 0 else
+	drop    float64 // how far the middle of its far edge lies beyond the ends of that edge (a crotch)
+	seams   []curve // lines of increases on it
+}
+
+// near and far are the edges of the piece next to what it hangs on and away from it.
+func (pt *patch) near() curve { return pt.outwardLine(0) }
+func (pt *patch) far() curve  { return pt.outwardLine(len(pt.lines) - 1) }
+
+// outwardLine is a line by its number from what the piece hangs on.
+func (pt *patch) outwardLine(k int) curve { return pt.lines[pt.turn(k)] }
+
+// turn changes the number of a line counted outwards to one counted in the order of work, and back.
+func (pt *patch) turn(k int) int {
+	if pt.outward {
+		return k
+	}
+	return len(pt.lines) - 1 - k
+}
+
+// depths are the distances of the lines along the frame, counted outwards.
+func (pt *patch) depths() []float64 {
+	d := make([]float64, len(pt.lines))
+	n := len(pt.pc.rows)
+	for k := 1; k <= n; k++ {
+		row := k - 1
+		if !pt.outward {
+			row = n - k
+		}
+		d[k] = d[k-1] + pt.pc.rows[row].high
+	}
+	return d
+}
+
+// bounds is the box round the patch.
+func (pt *patch) bounds() box {
+	var b box
+	for _, c := range pt.lines {
+		for _, p := range c.pts {
+			b.add(p)
+		}
+	}
+	return b
+}
+
+// sides are the two edges of a strip from its near edge to its far one, without points that a straight line passes.
+func (pt *patch) sides() (left, right []vec) {
+	for k := range pt.lines {
+		c := pt.outwardLine(k)
+		left, right = append(left, c.first()), append(right, c.last())
+	}
+	return slim(left, 0.01), slim(right, 0.01)
+}
+
+// outline is the closed outline of the patch.
+func (pt *patch) outline() []vec {
+	if pt.rings {
+		return pt.lines[len(pt.lines)-1].pts
+	}
+	left, right := pt.sides()
+	var pts []vec
+	pts = append(pts, pt.near().turned().pts...)
+	pts = append(pts, left...)
+	pts = append(pts, pt.far().pts...)
+	for i := len(right) - 1; i >= 0; i-- {
+		pts = append(pts, right[i])
+	}
+	return pts
+}
+
+// slim leaves out the points of a line that lie within a distance of the line without them.
+func slim(pts []vec, tolerance float64) []vec {
+	if len(pts) < 3 {
+		return pts
+	}
+	keep := make([]bool, len(pts))
+	keep[0], keep[len(pts)-1] = true, true
+	slimBetween(pts, keep, 0, len(pts)-1, tolerance)
+	var kept []vec
+	for i, k := range keep {
+		if k {
+			kept = append(kept, pts[i])
+		}
+	}
+	return kept
+}
+
+func slimBetween(pts []vec, keep []bool, from, to int, tolerance float64) {
+	for to-from > 1 {
+		dir, worst, at := pts[to].sub(pts[from]), tolerance, -1
+		for i := from + 1; i < to; i++ {
+			off := pts[i].sub(pts[from])
+			away := off.length()
+			if l := dir.length(); l > 1e-9 {
+				away = math.Abs(dir.normal().dot(off)) / l
+			}
+			if away > worst {
+				worst, at = away, i
+			}
+		}
+		if at < 0 {
+			return
+		}
+		keep[at] = true
+		slimBetween(pts, keep, from, at, tolerance)
+		from = at
+	}
+}

@@ -1,0 +1,100 @@
+package draw
+
+import "math"
+
+// ringed reports whether a piece lies on the table as rings seen from above: rounds that grow all the way from a point
+// or a chain, about as fast as a flat disc does, with nothing beyond.
+func (g *graph) ringed(i int) bool {
+	pc := g.pieces[i]
+	if !pc.closed || !(pc.point || pc.oval) || g.attached(ending{i, endEdge}) || pc.tall() <= 0 {
+		return false
+	}
+	const flat = 4.7 // growth of the round for each unit of height; 2 pi in a disc, 8 in a square
+	last := pc.rows[len(pc.rows)-1]
+	if last.flat < pc.widest()*0.98 {
+		return false
+	}
+	return 2*(last.flat-pc.start)/pc.tall() >= flat
+}
+
+// rings are the rounds of a disc, an oval or a motif round a point.
+func rings(o vec, pc *piece) []curve {
+	lines := make([]curve, 0, len(pc.rows)+1)
+	s := 0.0
+	for k := range len(pc.rows) + 1 {
+		switch {
+		case pc.corner > 2:
+			lines = append(lines, polygon(o, s, pc.corner))
+		case pc.oval:
+			lines = append(lines, stadium(o, pc.start/2, s))
+		default:
+			lines = append(lines, stadium(o, 0, s))
+		}
+		if k < len(pc.rows) {
+			s += pc.rows[k].high
+		}
+	}
+	return lines
+}
+
+// stadium is a circle of a radius drawn out to both sides.
+func stadium(o vec, half, radius float64) curve {
+	const steps = 48
+	c := curve{smooth: true, closed: true}
+	for i := range steps {
+		sin, cos := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / steps)
+		x := half
+		if cos < 0 {
+			x = -half
+		}
+		c.pts = append(c.pts, o.add(vec{x + radius*cos, radius * sin}))
+	}
+	if half > 0 {
+		c.smooth = false // the straight sides must stay straight
+	}
+	return c
+}
+
+// polygon has its sides as far from the middle as the rounds are high, and lies on one of them.
+func polygon(o vec, high float64, corners int) curve {
+	c := curve{closed: true}
+	reach := high / math.Cos(math.Pi/float64(corners))
+	for i := range corners {
+		sin, cos := math.Sincos(math.Pi/2 + math.Pi/float64(corners) + 2*math.Pi*float64(i)/float64(corners))
+		c.pts = append(c.pts, o.add(vec{reach * cos, reach * sin}))
+	}
+	return c
+}
+
+// edge lays rounds that go round a piece.
+func (t *table) edge(pt *patch, i int) {
+	pc := t.g.pieces[i]
+	e := &patch{pc: pc, index: i, f: pt.f, outward: true, rings: true}
+	e.free[endEdge] = !t.g.attached(ending{i, endEdge})
+	b, s := pt.bounds(), 0.0
+	for k := range len(pc.rows) + 1 {
+		o := b.grown(s)
+		e.lines = append(e.lines, curve{closed: true, pts: []vec{o.min, {o.max.x, o.min.y}, o.max, {o.min.x, o.max.y}}})
+		if k < len(pc.rows) {
+			s += pc.rows[k].high
+		}
+	}
+	t.gr.patches = append(t.gr.patches, e)
+	t.edging(e)
+}
+
+// edging lays the rounds that go on from rings: they go round them as well, if they keep growing.
+func (t *table) edging(pt *patch) {
+	for _, j := range t.g.joints {
+		if t.seen[j] || j.trunk != (ending{pt.index, endEdge}) {
+			continue
+		}
+		t.seen[j] = true
+		for _, b := range j.branches {
+			if t.g.pieces[b.piece].closed && !t.drawn[b.piece] {
+				t.drawn[b.piece] = true
+				t.edge(pt, b.piece)
+			}
+		}
+	}
+}

@@ -1,0 +1,90 @@
+package draw
+
+import "math"
+
+// margins is the room in millimetres that a group needs on paper beside its own lines, and the gap to the next.
+type margins struct {
+	left, top, right, bottom, gap float64
+}
+
+// shelves says where groups stand on paper.
+type shelves struct {
+	scale      float64 // millimetres of paper to a centimetre of fabric
+	at         []vec   // of the point each group hangs from
+	wide, high float64 // the room taken, margins included
+}
+
+// shelve sets the groups out on one shelf or several, whichever makes them largest, in the middle of the room.
+func (l *layout) shelve(w, h float64, room func(*group) margins) shelves {
+	var best shelves
+	for rows := 1; rows <= len(l.groups); rows++ {
+		if s := l.fit(rows, w, h, room); s.scale > best.scale*1.02 {
+			best = s
+		}
+	}
+	return best
+}
+
+// fit finds the largest scale at which the groups fit on so many shelves.
+func (l *layout) fit(rows int, w, h float64, room func(*group) margins) shelves {
+	lo, hi := 0.0, 1e4
+	for range 48 {
+		mid := (lo + hi) / 2
+		if s := l.stand(rows, mid, w, room); s.wide <= w && s.high <= h {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	if lo == 0 {
+		return shelves{}
+	}
+	return l.stand(rows, lo, w, room)
+}
+
+// stand sets the groups out at a scale, in rows of about the same number, their feet on one line.
+func (l *layout) stand(rows int, scale, w float64, room func(*group) margins) shelves {
+	s := shelves{scale: scale, at: make([]vec, len(l.groups))}
+	per := (len(l.groups) + rows - 1) / rows
+	y := 0.0
+	for from := 0; from < len(l.groups); from += per {
+		row := l.groups[from:min(from+per, len(l.groups))]
+		wide, high := 0.0, 0.0
+		for i, gr := range row {
+			m, b := room(gr), gr.bounds()
+			if i > 0 {
+				wide += m.gap
+			}
+			wide += m.left + b.width()*scale + m.right
+			high = math.Max(high, m.top+b.height()*scale+m.bottom)
+		}
+		if from > 0 {
+			y += room(row[0]).gap
+		}
+		x := (w - wide) / 2
+		if len(row) == 1 {
+			// A piece alone has its middle in the middle of the page, whatever stands beside it, if there is room.
+			m, b := room(row[0]), row[0].bounds()
+			half := -row[0].middle()*scale + b.min.x*scale
+			x = clamp(w/2+half-m.left, 0, math.Max(0, w-wide))
+		}
+		s.wide = math.Max(s.wide, wide)
+		for i, gr := range row {
+			m, b := room(gr), gr.bounds()
+			x += m.left
+			s.at[from+i] = vec{x - b.min.x*scale, y + high - m.bottom - b.max.y*scale}
+			x += b.width()*scale + m.right + m.gap
+		}
+		y += high
+	}
+	s.high = y
+	return s
+}
+
+// middle is the axis of a group, in fabric: where its first patch has its own.
+func (gr *group) middle() float64 {
+	if len(gr.patches) == 0 {
+		return 0
+	}
+	return gr.patches[0].f.o.x
+}

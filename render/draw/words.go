@@ -1,0 +1,122 @@
+package draw
+
+import (
+	"strconv"
+	"strings"
+
+	"ovillo/compile/plan"
+)
+
+// languages are those that drawings are described in.
+var languages = []string{"en", "es"}
+
+// wording is what a language says about drawings, for those who do not see them.
+type wording struct {
+	comma string // decimal sign
+	and   string
+
+	here, hereAll, hereOne string
+
+	schematic, flat, title, line string
+	tube, sheet, dome, disc      string
+	measure, half                string
+	down, up, outward            string
+	legs, sleeves, branch        string
+	onEdge, empty                string
+	yarn, ribs                   string
+	bars, dots, dashes           string
+}
+
+// looks names the mark of a yarn; the ground has none.
+func (w wording) looks(m mark) string {
+	return [...]string{lineMark: "", barMark: w.bars, dotMark: w.dots, dashMark: w.dashes}[m]
+}
+
+var english = wording{
+	comma: ".", and: " and ",
+	here:      "Where you are: %s",
+	hereAll:   "A small drawing of the whole piece.",
+	hereOne:   "A small drawing of the piece; solid: %s.",
+	schematic: "Schematic: %s",
+	flat:      "Size %s, to scale, laid flat.",
+	title:     "Drawing: %s",
+	line:      "Size %s, drawn from the pattern: one line is one row or round.",
+	tube:      "%s: a tube %s cm wide laid flat at its start, %s cm at its end, %s cm long.",
+	sheet:     "%s: a flat piece %s cm wide at its start, %s cm at its end, %s cm long.",
+	dome:      "%s: closed at one end, %s cm wide laid flat at its widest, %s cm long.",
+	disc:      "%s: rounds seen from above, %s cm from edge to edge.",
+	measure:   "%s: %s, %s cm.",
+	half:      "%s: %s, %s cm around; the drawing shows half.",
+	down:      "Worked from the top down.",
+	up:        "Worked from the bottom up.",
+	outward:   "Worked from the middle outwards.",
+	legs:      "Two legs hang side by side.",
+	sleeves:   "Sleeves hang at both sides.",
+	branch:    "A smaller tube stands out at one side.",
+	onEdge:    "%s goes round its edge.",
+	empty:     "Nothing has been worked in this size.",
+	yarn:      "Rows mostly of %s are drawn as %s.",
+	ribs:      "Ribs are upright strokes.",
+	bars:      "bars", dots: "dots", dashes: "short bars",
+}
+
+var spanish = wording{
+	comma: ",", and: " y ",
+	here:      "Dónde estamos: %s",
+	hereAll:   "Dibujo pequeño de la labor entera.",
+	hereOne:   "Dibujo pequeño de la labor; en negro: %s.",
+	schematic: "Esquema: %s",
+	flat:      "Talla %s, a escala, en plano.",
+	title:     "Dibujo: %s",
+	line:      "Talla %s, dibujada a partir del patrón: cada línea es una hilera o vuelta.",
+	tube:      "%s: tubo de %s cm de ancho en plano al principio, %s cm al final y %s cm de largo.",
+	sheet:     "%s: pieza plana de %s cm de ancho al principio, %s cm al final y %s cm de largo.",
+	dome:      "%s: cerrada por un extremo, %s cm de ancho máximo en plano y %s cm de largo.",
+	disc:      "%s: vueltas vistas desde arriba, %s cm de borde a borde.",
+	measure:   "%s: %s, %s cm.",
+	half:      "%s: %s, %s cm de contorno; el dibujo muestra la mitad.",
+	down:      "Se teje de arriba abajo.",
+	up:        "Se teje de abajo arriba.",
+	outward:   "Se teje del centro hacia fuera.",
+	legs:      "Dos piernas cuelgan una al lado de la otra.",
+	sleeves:   "A los dos lados cuelgan mangas.",
+	branch:    "Un tubo más pequeño sale por un lado.",
+	onEdge:    "%s rodea su borde.",
+	empty:     "En esta talla no hay nada tejido.",
+	yarn:      "Las hileras o vueltas sobre todo en %s se dibujan como %s.",
+	ribs:      "El elástico se dibuja con trazos verticales.",
+	bars:      "barras", dots: "puntos", dashes: "barras cortas",
+}
+
+func wordsOf(lang string) wording {
+	if lang == "es" {
+		return spanish
+	}
+	return english
+}
+
+// named is a printed name, or what the source calls the thing where it has none.
+func named(t plan.Text, lang, name string) string {
+	if s := t[lang]; s != "" {
+		return s
+	}
+	return strings.ReplaceAll(name, "_", " ")
+}
+
+func titleOf(p *plan.Pattern, lang string) string { return named(p.Title, lang, p.Name) }
+
+// sizeOf is the name of the size that is drawn.
+func sizeOf(p *plan.Pattern, lang string) string {
+	if p.Shown < 0 || p.Shown >= len(p.Sizes) {
+		return ""
+	}
+	s := p.Sizes[p.Shown]
+	return named(s.Names, lang, s.Name)
+}
+
+// cm writes a length with one decimal at most.
+func (w wording) cm(v float64) string {
+	s := strconv.FormatFloat(v, 'f', 1, 64)
+	s = strings.TrimSuffix(s, ".0")
+	return strings.Replace(s, ".", w.comma, 1)
+}
