@@ -24,7 +24,7 @@ type Document struct {
 	Subject    string
 	Keywords   string
 	Lang       string // main language: en-US
-	Created    string // date of the edition, "2026-03-01"; fixes the dates of the file
+	Created    string // date of the edition, "2026-03-01"; fixes the dates of the file, which has none without it
 	Source     []byte // attached under SourceName if not nil
 	SourceName string
 }
@@ -56,9 +56,11 @@ type Glyphs struct {
 	Color   Color
 	Track   float64 // extra space between letters, in ems
 	Elem    *Elem   // the structure element it belongs to; nil: an artifact (header, footer, ornament)
-	Actual  string  // replacement text, "" if none
-	Expand  string  // expansion of an abbreviation
-	Angle   float64 // degrees counter-clockwise, round (X, Base); 0 as a rule
+	// Actual is the text in place of this one for those who listen or copy, "" if none. Runs that follow each other with
+	// the same Elem and Actual are replaced together, by one text; ornaments may stand between them.
+	Actual string
+	Expand string  // what an abbreviation stands for; runs are taken together as above
+	Angle  float64 // degrees counter-clockwise, round (X, Base); 0 as a rule
 }
 
 // Path is a line or an area.
@@ -87,7 +89,7 @@ type Anchor struct {
 	Page       int // from 0, if URI is empty
 	DestY      float64
 	Label      string
-	Elem       *Elem
+	Elem       *Elem // a Link, which holds the text of the link as well
 }
 
 func (Glyphs) item()  {}

@@ -25,7 +25,7 @@ type sheet struct {
 	marks  []*node // the element of each marked piece, by its number
 	links  []*link
 	open   sequence
-	last   sequence // the one before, artifacts apart
+	within bool // the item is an ornament inside a replacement text
 	pen    pen
 }
 
@@ -37,7 +37,9 @@ func drawPages(d *page.Document, t *tree) (*content, error) {
 		p := &d.Pages[i]
 		s := &sheet{of: c, number: i, w: p.W * point, h: p.H * point}
 		c.sheets = append(c.sheets, s)
+		within := withinReplacement(p.Items)
 		for k, item := range p.Items {
+			s.within = within[k]
 			if err := s.item(item, spaced[place{i, k}]); err != nil {
 				return nil, fmt.Errorf("page %d, item %d: %w", i+1, k+1, err)
 			}

@@ -12,8 +12,8 @@ import (
 	"ovillo/render/page"
 )
 
-// references finds every reference to an object.
-var references = regexp.MustCompile(`(\d+) 0 R`)
+// anyReference finds every reference to an object.
+var anyReference = regexp.MustCompile(`(\d+) 0 R`)
 
 // follow returns the object that an entry of another refers to.
 func (f *file) follow(n int, key string) (int, error) {
@@ -24,7 +24,7 @@ func (f *file) follow(n int, key string) (int, error) {
 	if at < 0 {
 		return 0, errShell
 	}
-	m := references.FindSubmatch(f.objects[n][at:])
+	m := anyReference.FindSubmatch(f.objects[n][at:])
 	if m == nil {
 		return 0, errShell
 	}

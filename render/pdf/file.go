@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"regexp"
 	"strconv"
+	"sync"
 )
 
 // file is the objects of a PDF by their numbers.
@@ -161,44 +162,79 @@ func (f *file) addStream(dict string, data []byte) int {
 }
 
 func (f *file) setStream(n int, dict string, data []byte) {
-	b := fmt.Appendf(make([]byte, 0, len(data)+len(dict)+60), "<<%s /Length %d>>\nstream\n", dict, len(data))
-	b = append(b, data...)
-	f.objects[n] = append(b, "\nendstream"...)
+	f.objects[n] = stream(dict, data)
 }
 
-// deflate packs as tightly as the format can.
-func deflate(data []byte) []byte {
-	var b bytes.Buffer
-	z, err := zlib.NewWriterLevel(&b, zlib.BestCompression)
+func stream(dict string, data []byte) []byte {
+	b := fmt.Appendf(make([]byte, 0, len(data)+len(dict)+60), "<<%s /Length %d>>\nstream\n", dict, len(data))
+	b = append(b, data...)
+	return append(b, "\nendstream"...)
+}
+
+// level weighs time against size: the last 5 % of size would cost as long again as all the rest of the writing.
+const level = 5
+
+// packers are kept because making one costs more than packing what this package packs.
+var packers = sync.Pool{New: func() any {
+	z, err := zlib.NewWriterLevel(nil, level)
 	if err != nil {
-		return nil // only a level that does not exist fails
+		return err // only for a level that does not exist
 	}
-	z.Write(data) // writing into memory does not fail
+	return z
+}}
+
+// deflate packs. Writing into memory does not fail.
+func deflate(data []byte) []byte {
+	z, ok := packers.Get().(*zlib.Writer)
+	if !ok {
+		return nil
+	}
+	defer packers.Put(z)
+	var b bytes.Buffer
+	z.Reset(&b)
+	z.Write(data)
 	z.Close()
 	return b.Bytes()
 }
 
-// bytes puts the file together. Its ID is a digest of the rest, so that equal files have equal IDs.
-func (f *file) bytes(version string) []byte {
-	size := 1024
-	for _, o := range f.objects {
-		size += len(o) + 50
-	}
-	b := fmt.Appendf(make([]byte, 0, size), "%%PDF-%s\n%%\xe2\xe3\xcf\xd3\n", version)
-	places := make([]int, len(f.objects))
-	for n := 1; n < len(f.objects); n++ {
-		places[n] = len(b)
-		b = strconv.AppendInt(b, int64(n), 10)
-		b = append(b, " 0 obj\n"...)
-		b = append(b, f.objects[n]...)
-		b = append(b, "\nendobj\n"...)
-	}
+// plain puts the file together so that every reader since the first can take it apart. Its ID is a digest of the rest:
+// equal files have equal IDs.
+func (f *file) plain(version string) []byte {
+	b, places := f.open(version, func(int) bool { return true })
 	id := sha256.Sum256(b)
 	table := len(b)
 	b = fmt.Appendf(b, "xref\n0 %d\n0000000000 65535 f \n", len(places))
 	for _, at := range places[1:] {
 		b = fmt.Appendf(b, "%010d 00000 n \n", at)
 	}
-	return fmt.Appendf(b, "trailer\n<</Size %d /Root %s /Info %s /ID [<%X> <%X>]>>\nstartxref\n%d\n%%%%EOF\n",
-		len(places), reference(f.root), reference(f.info), id[:16], id[:16], table)
+	b = fmt.Appendf(b, "trailer\n<<%s>>\n", f.trailer(len(places), id))
+	return fmt.Appendf(b, "startxref\n%d\n%%%%EOF\n", table)
+}
+
+// open begins a file with the objects that are chosen, and returns the places they begin at.
+func (f *file) open(version string, choose func(n int) bool) (b []byte, places []int) {
+	size := 1024
+	for _, o := range f.objects {
+		size += len(o) + 50
+	}
+	b = fmt.Appendf(make([]byte, 0, size), "%%PDF-%s\n%%\xe2\xe3\xcf\xd3\n", version)
+	places = make([]int, len(f.objects))
+	for n := 1; n < len(f.objects); n++ {
+		if choose(n) {
+			places[n] = len(b)
+			b = appendObject(b, n, f.objects[n])
+		}
+	}
+	return b, places
+}
+
+func appendObject(b []byte, n int, body []byte) []byte {
+	b = strconv.AppendInt(b, int64(n), 10)
+	b = append(b, " 0 obj\n"...)
+	b = append(b, body...)
+	return append(b, "\nendobj\n"...)
+}
+
+func (f *file) trailer(size int, id [sha256.Size]byte) string {
+	return fmt.Sprintf("/Size %d /Root %s /Info %s /ID [<%X> <%X>]", size, reference(f.root), reference(f.info), id[:16], id[:16])
 }

@@ -65,8 +65,10 @@ func isPlain(s string) bool {
 
 // byteString writes bytes as a string of the file.
 func byteString(s string) string {
-	return "(" + strings.NewReplacer(`\`, `\\`, `(`, `\(`, `)`, `\)`).Replace(s) + ")"
+	return "(" + byteEscapes.Replace(s) + ")"
 }
+
+var byteEscapes = strings.NewReplacer(`\`, `\\`, `(`, `\(`, `)`, `\)`)
 
 // reference points to an object.
 func reference(n int) string { return strconv.Itoa(n) + " 0 R" }

@@ -21,7 +21,7 @@ func (q sequence) like(r sequence) bool {
 // mark opens the marks for an item, unless it goes on with the item before it.
 func (s *sheet) mark(elem *page.Elem, actual, expand string) error {
 	t := s.of.tree
-	if t == nil {
+	if t == nil || s.within {
 		return nil
 	}
 	if elem == nil {
@@ -42,34 +42,26 @@ func (s *sheet) mark(elem *page.Elem, actual, expand string) error {
 		return err
 	}
 	q.node = owner
-	resumed := s.last.like(q) && actual+expand != ""
-	switch {
-	case resumed:
-		q.node = s.last.node
-	case actual+expand != "":
+	if actual+expand != "" {
 		q.node = t.add(owner, "Span")
 		q.node.actual, q.node.expand = actual, expand
 	}
-	s.begin(q, resumed)
-	s.open, s.last = q, q
+	s.begin(q)
+	s.open = q
 	return nil
 }
 
 // begin writes the opening mark. The replacement text stands in the stream as well as in the tree, since programs that
-// copy text read the one and screen readers the other. A sequence resumed after an ornament has said its text already.
-func (s *sheet) begin(q sequence, resumed bool) {
+// copy text read the one and screen readers the other.
+func (s *sheet) begin(q sequence) {
 	id := len(s.marks)
 	s.marks = append(s.marks, q.node)
 	s.of.tree.hold(q.node, held{sheet: s.number, mark: id})
 	s.b = fmt.Appendf(s.b, "/%s <</MCID %d", q.node.tag, id)
-	switch {
-	case q.actual == "":
-	case resumed:
-		s.b = append(s.b, " /ActualText ()"...)
-	default:
+	if q.actual != "" {
 		s.b = append(append(s.b, " /ActualText "...), textString(q.actual)...)
 	}
-	if q.expand != "" && !resumed {
+	if q.expand != "" {
 		s.b = append(append(s.b, " /E "...), textString(q.expand)...)
 	}
 	s.b = append(s.b, ">> BDC\n"...)
@@ -80,4 +72,40 @@ func (s *sheet) close() {
 		s.b = append(s.b, "EMC\n"...)
 	}
 	s.open = sequence{}
+}
+
+// withinReplacement finds the ornaments that stand between two runs of one replacement text, such as the ring round a
+// letter. They are drawn inside its marks: a sequence in two parts would be read twice, since readers differ on what a
+// second, empty replacement means.
+func withinReplacement(items []page.Item) []bool {
+	within := make([]bool, len(items))
+	last, lastAt := page.Glyphs{}, -1
+	for i, item := range items {
+		g, ok := item.(page.Glyphs)
+		if !ok {
+			if elemOf(item) != nil {
+				lastAt = -1
+			}
+			continue
+		}
+		same := g.Elem != nil && g.Elem == last.Elem && g.Actual == last.Actual && g.Expand == last.Expand
+		if lastAt >= 0 && same && g.Actual+g.Expand != "" {
+			for k := lastAt + 1; k < i; k++ {
+				within[k] = true
+			}
+		}
+		last, lastAt = g, i
+	}
+	return within
+}
+
+// elemOf returns the element that a line or a picture belongs to; links draw nothing.
+func elemOf(item page.Item) *page.Elem {
+	switch it := item.(type) {
+	case page.Path:
+		return it.Elem
+	case page.Picture:
+		return it.Elem
+	}
+	return nil
 }

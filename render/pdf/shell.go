@@ -24,6 +24,7 @@ func makeShell(c *content) (shell []byte, err error) {
 	last := c.sheets[len(c.sheets)-1]
 	f := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: last.w, Ht: last.h}})
 	f.SetCatalogSort(true)
+	f.SetCompression(false) // of pages: fpdf makes a packer for each, which takes longer than packing (finishPages)
 	f.SetMargins(0, 0, 0)
 	f.SetAutoPageBreak(false, 0)
 	for _, s := range c.sheets {
@@ -53,7 +54,7 @@ func shellFace(face int) string { return fmt.Sprintf("face%d", face) }
 
 // claimPages finds the objects of our pages and drops the page that only registered the runes.
 func (f *file) claimPages(c *content) error {
-	for _, ref := range references.FindAllSubmatch(between(f.objects[pagesObject], "/Kids [", "]"), -1) {
+	for _, ref := range anyReference.FindAllSubmatch(between(f.objects[pagesObject], "/Kids [", "]"), -1) {
 		f.pages = append(f.pages, decimal(ref[1]))
 	}
 	if len(f.pages) != len(c.sheets)+1 {
@@ -75,9 +76,9 @@ func (f *file) claimPages(c *content) error {
 	return nil
 }
 
-// finishPages adds to the page objects what fpdf does not know: sizes to the last thousandth, links, and the key under
+// finishPages packs the pages and adds what fpdf does not know: sizes to the last thousandth, links, and the key under
 // which the parent tree knows the marks of the page.
-func (f *file) finishPages(c *content, p Profile) {
+func (f *file) finishPages(c *content, p Profile) error {
 	for i, s := range c.sheets {
 		entries := fmt.Sprintf(" /MediaBox [0 0 %s %s] /Parent %s /Resources %s", number(s.w), number(s.h),
 			reference(pagesObject), reference(resourcesObject))
@@ -94,8 +95,12 @@ func (f *file) finishPages(c *content, p Profile) {
 			}
 			entries += "]"
 		}
-		if stream, err := f.follow(f.pages[i], "/Contents"); err == nil {
-			f.set(f.pages[i], fmt.Sprintf("<</Type /Page%s /Contents %s>>", entries, reference(stream)))
+		contents, err := f.follow(f.pages[i], "/Contents")
+		if err != nil {
+			return err
 		}
+		f.setStream(contents, "/Filter /FlateDecode", deflate(between(f.objects[contents], "stream\n", "\nendstream")))
+		f.set(f.pages[i], fmt.Sprintf("<</Type /Page%s /Contents %s>>", entries, reference(contents)))
 	}
+	return nil
 }

@@ -21,13 +21,6 @@ type Options struct {
 	Profile Profile
 }
 
-func (p Profile) version() string {
-	if p == Archive {
-		return "1.4"
-	}
-	return "1.7"
-}
-
 // Write writes the document. It fails before the first byte if the document is not drawable: see [MissingError] for
 // the case that an author can mend.
 func Write(w io.Writer, d *page.Document, o Options) error {
@@ -50,7 +43,12 @@ func Write(w io.Writer, d *page.Document, o Options) error {
 	if err != nil {
 		return err
 	}
-	_, err = w.Write(f.bytes(o.Profile.version()))
+	file := f.packed
+	version := "1.7"
+	if o.Profile == Archive {
+		file, version = f.plain, "1.4"
+	}
+	_, err = w.Write(file(version))
 	return err
 }
 
@@ -70,7 +68,9 @@ func finish(shell []byte, d *page.Document, c *content, o Options) (*file, error
 	f.setResources(fonts, f.embedPictures(c.pictures))
 	f.addLinks(d, c)
 	catalog := f.addTree(c)
-	f.finishPages(c, o.Profile)
+	if err := f.finishPages(c, o.Profile); err != nil {
+		return nil, err
+	}
 	catalog += f.addOutline(d)
 	catalog += pageLabels(d)
 	catalog += f.addMetadata(d, o.Profile)
