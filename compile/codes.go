@@ -39,6 +39,16 @@ const (
 	codeChartMark   diag.Code = "OV445"
 	codeChartWidth  diag.Code = "OV446"
 
+	codeShapeRows    diag.Code = "OV450" // no plain or no shaped row
+	codeShapeWhen    diag.Code = "OV451" // nothing says when the shaped rows come
+	codeShapeOrder   diag.Code = "OV452" // listed rows out of order
+	codeShapeUneven  diag.Code = "OV453" // the difference is no multiple of what a row changes
+	codeShapeCrowded diag.Code = "OV454" // more shaped rows than rows
+	codeShapeLong    diag.Code = "OV455" // a schedule longer than its rows
+	codeShapeSide    diag.Code = "OV456" // a shaped row shows the wrong side
+	codeShapeEdges   diag.Code = "OV457" // edges are not named, or the part is no flat piece
+	codeShapeTwice   diag.Code = "OV458" // one edge shaped by two schedules
+
 	codeOpenRun    diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole   diag.Code = "OV511" // a skipped run nobody works
 	codeLostMarker diag.Code = "OV512"

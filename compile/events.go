@@ -122,17 +122,18 @@ func (p *partState) repeat(s *lang.Statement, n *lang.Repeat, mask []bool, recor
 		p.halt(mask)
 		return
 	}
-	from, before := len(p.plan.Steps), append([]int(nil), p.number...)
 	starts := make([]int, p.c.z)
 	for z := range starts {
 		starts[z], _, _ = p.fab[z].Count()
 	}
-	body, claims := s.Body, (*lang.Claims)(nil)
-	if k := len(body); k > 0 {
-		if e, ok := body[k-1].Node.(*lang.EndClaims); ok {
-			body, claims = body[:k-1], e.Claims
-		}
-	}
+	body, claims := splitEnd(s.Body)
+	p.block(times, mask, record, s, func(now []bool, record bool) { p.exec(body, now, record) })
+	p.endClaims(claims, mask, starts, times)
+}
+
+// block works something several times and prints its first pass as a block.
+func (p *partState) block(times plan.Nums, mask []bool, record bool, s *lang.Statement, pass func(now []bool, record bool)) {
+	from, before := len(p.plan.Steps), append([]int(nil), p.number...)
 	for i, top := 0, maxOf(times, mask); i < top; i++ {
 		now := make([]bool, p.c.z)
 		for z := range now {
@@ -141,11 +142,10 @@ func (p *partState) repeat(s *lang.Statement, n *lang.Repeat, mask []bool, recor
 		if !some(now) {
 			break
 		}
-		p.exec(body, now, record && i == 0)
+		pass(now, record && i == 0)
 	}
-	p.endClaims(claims, mask, starts, times)
 	if record {
-		p.block(from, before, times, mask, s)
+		p.gatherBlock(from, before, times, mask, s)
 	}
 }
 
@@ -259,8 +259,8 @@ func (p *partState) endClaims(cl *lang.Claims, mask []bool, starts []int, times 
 	}
 }
 
-// block gathers the steps of the first pass of a repeat into one printed block.
-func (p *partState) block(from int, before []int, times plan.Nums, mask []bool, s *lang.Statement) {
+// gatherBlock gathers the steps of the first pass of a repeat into one printed block.
+func (p *partState) gatherBlock(from int, before []int, times plan.Nums, mask []bool, s *lang.Statement) {
 	steps := p.plan.Steps[from:]
 	var rows []*plan.Row
 	for _, st := range steps {

@@ -21,6 +21,7 @@ type partState struct {
 	style  plan.Style
 	base   stitch.ID
 	begins map[stitch.ID]begin
+	edges  *lang.Edges
 	yarn   int    // the yarn rows are started with
 	inHand int    // the yarn that hangs from the hook; -1 at the start
 	lex    []bool // the sizes of the block that is being read; nil: all
@@ -351,6 +352,10 @@ func (p *partState) statement(s *lang.Statement, mask []bool, record bool) {
 		} else {
 			p.c.say(codeNoName, n.Label.Span(), diag.Args{"word": n.Label.Text, "near": lang.Near(n.Label.Text, keys(p.rows))})
 		}
+	case *lang.Edges:
+		p.edges = n
+	case *lang.Shape:
+		p.shape(s, n, mask, record)
 	case *lang.Repeat:
 		p.repeat(s, n, mask, record)
 	case *lang.Only:

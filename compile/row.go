@@ -14,7 +14,10 @@ import (
 const maxRows = 20_000
 
 // row works a row, or a run of rows that read the same, in the sizes of a mask.
-func (p *partState) row(n *lang.Row, mask []bool, record bool) {
+func (p *partState) row(n *lang.Row, mask []bool, record bool) { p.rowTimes(n, mask, record, nil) }
+
+// rowTimes works a row so many times, or as often as its header says if times is nil.
+func (p *partState) rowTimes(n *lang.Row, mask []bool, record bool, times plan.Nums) {
 	if !p.started {
 		p.c.say(codeNoStart, n.Head.Span(), diag.Args{"part": p.plan.Name})
 		p.started = true
@@ -31,7 +34,9 @@ func (p *partState) row(n *lang.Row, mask []bool, record bool) {
 		p.halt(mask)
 		return
 	}
-	times := p.times(n, low, mask)
+	if times == nil {
+		times = p.times(n, low, mask)
+	}
 	if times == nil {
 		p.halt(mask)
 		return

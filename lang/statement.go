@@ -109,6 +109,14 @@ var forms = map[Block]map[string]*form{
 		anyName: formOf[Measure]("", `hips = around body at row 2`),
 	},
 	InProse: {},
+	InShape: {
+		"plain":   formOf[ShapeRow]("", `plain: sc in each`),
+		"shaping": formOf[ShapeRow]("", `shaping: dec, sc in each to last 2, dec`),
+		"every":   formOf[Every]("", `every 7 rounds 2 times, then every 4 rounds 3 times`),
+		"on":      formOf[OnRows]("", `on rounds 3, 6, 9`),
+		"first":   formOf[FirstOn]("", `first on round 3, every 3 rounds, 13 times`),
+		"at":      formOf[ShapeAt]("", `at armhole: dec on row 1, then every 2 rows, 6 times in all`),
+	},
 }
 
 var partForms = map[string]*form{
@@ -135,6 +143,8 @@ var partForms = map[string]*form{
 	"close":        formOf[Close]("", `close through front loops`),
 	"fasten":       formOf[FastenOff]("", `fasten off`),
 	"repeat":       formOf[Repeat](InPart, `repeat 4 times`),
+	"edges":        formOf[Edges]("", `edges armhole, neck`),
+	"shape":        formOf[Shape](InShape, `shape taper: 30 rounds`),
 	"only":         formOf[Only](InPart, `only "S", "M"`),
 	"row":          rowForm(`row: dc in each`),
 	"round":        rowForm(`round: dc in each`),

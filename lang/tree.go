@@ -62,6 +62,7 @@ const (
 	InFinish  Block = "finish"
 	InMeasure Block = "measure"
 	InProse   Block = "prose"
+	InShape   Block = "shape"
 )
 
 // RawLine is a line behind a bar.
@@ -565,6 +566,93 @@ type Repeat struct {
 	At
 	For *Val `parser:"'repeat' ( ( 'rows' | 'rounds' ) 'for' @@"`
 	N   *Cnt `parser:"| @@ 'times' )"`
+}
+
+// Edges names the side edges of a flat part, as a row that shows the right side meets them.
+//
+//	edges armhole, neck
+type Edges struct {
+	At
+	First *Name `parser:"'edges' @@ ','"`
+	Last  *Name `parser:"@@"`
+}
+
+// Shape works rows by a schedule: plain rows, and shaped ones where its lines say.
+//
+//	shape taper: 30 (32) rounds … end = 30
+//	shape taper: 46 rows, 56 to 40, on right-side rows … end
+type Shape struct {
+	At
+	Label *Name       `parser:"'shape' @@? ':'"`
+	N     *Cnt        `parser:"@@"`
+	Word  string      `parser:"@( 'rows' | 'rounds' )"`
+	Opts  []*ShapeOpt `parser:"( ',' @@ )*"`
+}
+
+// ShapeOpt lets the intervals be solved: from how many stitches to how many, and on which rows.
+//
+//	56 to 40 · on right-side rows
+type ShapeOpt struct {
+	At
+	Right bool `parser:"( 'on' @'right' '-' 'side' ( 'rows' | 'rounds' )"`
+	From  *Cnt `parser:"| @@"`
+	To    *Cnt `parser:"  'to' @@ )"`
+}
+
+// ShapeRow is a row of a schedule.
+//
+//	plain: sc in each
+//	shaping: dec, sc in each to last 2, dec
+type ShapeRow struct {
+	At
+	Word   string  `parser:"@( 'plain' | 'shaping' ) ':'"`
+	List   *List   `parser:"@@"`
+	Claims *Claims `parser:"( '=' @@ )?"`
+}
+
+// Every says when the shaped rows come: every 5 rounds is four plain ones, then a shaped one.
+//
+//	every 7 rounds 2 (0) times, then every 4 rounds 3 (7) times
+type Every struct {
+	At
+	Steps []*EveryStep `parser:"@@ ( ',' 'then'? @@ )*"`
+}
+
+// EveryStep is one interval of a schedule.
+type EveryStep struct {
+	At
+	N     *Cnt `parser:"'every' @@ ( 'row' | 'rows' | 'round' | 'rounds' )"`
+	Times *Cnt `parser:"@@ 'times'"`
+}
+
+// OnRows says on which rows of the schedule shaping is worked.
+//
+//	on rounds 3, 6, 9
+type OnRows struct {
+	At
+	Rows []*Cnt `parser:"'on' ( 'row' | 'rows' | 'round' | 'rounds' ) @@ ( ',' @@ )*"`
+}
+
+// FirstOn says where the first shaped row comes, and the interval of the others.
+//
+//	first on round 3 (3, 2), every 3 (3, 2) rounds, 13 times
+type FirstOn struct {
+	At
+	Row   *Cnt `parser:"'first' 'on' ( 'row' | 'round' ) @@ ','"`
+	Every *Cnt `parser:"'every' @@ ( 'row' | 'rows' | 'round' | 'rounds' ) ','"`
+	Times *Cnt `parser:"@@ 'times'"`
+}
+
+// ShapeAt shapes one side edge of a flat piece; two of them are merged row by row.
+//
+//	at armhole: dec on row 1, then every 2 rows, 6 times in all
+type ShapeAt struct {
+	At
+	Edge  *Name `parser:"'at' @@ ':'"`
+	List  *List `parser:"@@"`
+	Row   *Cnt  `parser:"'on' ( 'row' | 'round' ) @@ ','"`
+	Every *Cnt  `parser:"'then'? 'every' @@ ( 'row' | 'rows' | 'round' | 'rounds' ) ','"`
+	Times *Cnt  `parser:"@@ 'times' ( 'in' 'all' )?"`
 }
 
 // Only holds statements for some sizes.
@@ -1076,6 +1164,13 @@ func (*FastenOff) statement()    {}
 func (*Repeat) statement()       {}
 func (*Only) statement()         {}
 func (*EndClaims) statement()    {}
+func (*Edges) statement()        {}
+func (*Shape) statement()        {}
+func (*ShapeRow) statement()     {}
+func (*Every) statement()        {}
+func (*OnRows) statement()       {}
+func (*FirstOn) statement()      {}
+func (*ShapeAt) statement()      {}
 func (*Row) statement()          {}
 func (*WorkRow) statement()      {}
 func (*Finish) statement()       {}

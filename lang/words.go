@@ -34,11 +34,11 @@ var classes = func() map[string]class {
 		// what may stand behind a stitch or a list
 		{reserved, "flo blo tlo third loop crossing times around across evenly"},
 		// counts
-		{reserved, "plus multiple but for every"},
+		{reserved, "plus multiple but for every on"},
 		// rows and blocks
 		{reserved, `row rows round rounds fasten have repeat only count shape part pattern sizes gauge let stitch group chart
 		            finish measure note intro yarn hook`},
-		{lineWord, `row rows round rounds fasten have repeat only count part pattern sizes gauge let stitch group chart
+		{lineWord, `row rows round rounds fasten have repeat only count shape part pattern sizes gauge let stitch group chart
 		            finish measure yarn hook end`},
 		{proseWord, "intro note step care licence changes"},
 		{unitWord, "cm mm in g kg oz m yd months month years year"},
