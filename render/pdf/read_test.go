@@ -323,3 +323,7 @@ func TestDrawing(t *testing.T) {
 		}
 	}
 }
+
+func sizeOfPage(r *reading, n int) *requests.GetPageSize {
+	return &requests.GetPageSize{Page: r.page(n)}
+}
