@@ -4,7 +4,7 @@
 //
 //	lines := layout.Break(text, layout.Style{Size: 11, Leading: 5}, 84, 0)
 //	box := layout.Set(lines, style, 0, elem)
-//	sheets := layout.Paginate([]layout.Strip{{Box: box}}, 230)
+//	sheets := layout.Paginate([]layout.Strip{{Box: box}}, 240, 230)
 //
 // Three steps, each of which can be tested by itself: text to lines ([Break]), lines and drawings to boxes and strips
 // ([Box], [Strip], [Facing]), strips to sheets ([Paginate]).

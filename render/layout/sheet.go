@@ -15,7 +15,8 @@ type Mark struct {
 
 // breaker fills sheets from top to bottom.
 type breaker struct {
-	height float64
+	height float64 // of the sheet at hand
+	rest   float64 // of those that follow
 	sheets []Sheet
 	page   []placed // the strips of the sheet at hand
 	y      float64
@@ -27,11 +28,11 @@ type placed struct {
 	repeat bool // a repeated head
 }
 
-// Paginate puts strips on sheets of a height. Sheets are filled as far as they go; a group of strips that belong together
+// Paginate puts strips on sheets, the first of them first millimetres high, the others rest. Sheets are filled as far as they go; a group of strips that belong together
 // moves to the next sheet as a whole, and the foot of the sheet stays open. A group that is taller than a sheet is broken
 // where it must.
-func Paginate(strips []Strip, height float64) []Sheet {
-	b := &breaker{height: height}
+func Paginate(strips []Strip, first, rest float64) []Sheet {
+	b := &breaker{height: first, rest: rest}
 	for i := 0; i < len(strips); {
 		j := i + 1
 		for j < len(strips) && strips[j-1].Keep && !strips[j].Fresh {
@@ -177,5 +178,5 @@ func (b *breaker) close() {
 	}
 	sheet.H = b.y
 	b.sheets = append(b.sheets, sheet)
-	b.page, b.y = nil, 0
+	b.page, b.y, b.height = nil, 0, b.rest
 }

@@ -27,7 +27,7 @@ func names(s Sheet) []string {
 }
 
 func TestPaginateFills(t *testing.T) {
-	sheets := Paginate([]Strip{block("a", 40), block("b", 40), block("c", 20)}, 100)
+	sheets := Paginate([]Strip{block("a", 40), block("b", 40), block("c", 20)}, 100, 100)
 	if len(sheets) != 2 || !same(names(sheets[0]), []string{"a", "b"}) || !same(names(sheets[1]), []string{"c"}) {
 		t.Fatalf("sheets %v", sheets)
 	}
@@ -43,7 +43,7 @@ func TestPaginateKeeps(t *testing.T) {
 	strips := []Strip{block("a", 60), block("head", 10), block("b", 20), block("c", 20)}
 	strips[1].Keep, strips[1].Heading = true, true
 	strips[2].Keep = true
-	sheets := Paginate(strips, 100)
+	sheets := Paginate(strips, 100, 100)
 	if !same(names(sheets[0]), []string{"a"}) || !same(names(sheets[1]), []string{"head", "b", "c"}) {
 		t.Errorf("sheets %v | %v, want the head with the two rows below it", names(sheets[0]), names(sheets[1]))
 	}
@@ -54,14 +54,14 @@ func TestPaginateResumes(t *testing.T) {
 	for i := range strips {
 		strips[i].Resume = []Strip{block("again", 10)}
 	}
-	sheets := Paginate(strips[1:], 100)
+	sheets := Paginate(strips[1:], 100, 100)
 	if !same(names(sheets[0]), []string{"again", "b"}) || !same(names(sheets[1]), []string{"again", "c"}) {
 		t.Errorf("sheets %v | %v", names(sheets[0]), names(sheets[1]))
 	}
 	if len(sheets[0].Marks) != 1 || sheets[0].Marks[0].Y != 12.5 {
 		t.Errorf("marks %v: want b alone, under the head and the space", sheets[0].Marks)
 	}
-	if got := len(Paginate(strips, 100)); got != 3 {
+	if got := len(Paginate(strips, 100, 100)); got != 3 {
 		t.Errorf("%d sheets, want 3: the repeated head takes room", got)
 	}
 }
@@ -69,13 +69,20 @@ func TestPaginateResumes(t *testing.T) {
 func TestPaginateGives(t *testing.T) {
 	strips := []Strip{block("a", 40), block("part", 20), block("b", 31.25)}
 	strips[1].Space, strips[1].Give = 7.5, 2.5
-	sheets := Paginate(strips, 100)
+	sheets := Paginate(strips, 100, 100)
 	if len(sheets) != 1 || sheets[0].H != 100 || sheets[0].Marks[1].Y != 46.25 {
 		t.Fatalf("%d sheets, the first to %v: want one, 1.25 taken from above the part", len(sheets), sheets[0].H)
 	}
 	strips[2].H = 35
-	if sheets = Paginate(strips, 100); len(sheets) != 2 || sheets[0].Marks[1].Y != 47.5 {
+	if sheets = Paginate(strips, 100, 100); len(sheets) != 2 || sheets[0].Marks[1].Y != 47.5 {
 		t.Errorf("%d sheets: what the space cannot give must not be taken", len(sheets))
+	}
+}
+
+func TestPaginateFirstSheetIsTaller(t *testing.T) {
+	sheets := Paginate([]Strip{block("a", 60), block("b", 45), block("c", 60), block("d", 45)}, 110, 100)
+	if len(sheets) != 3 || len(names(sheets[0])) != 2 || len(names(sheets[1])) != 1 {
+		t.Errorf("%d sheets, want the first to hold two blocks and the others one", len(sheets))
 	}
 }
 
@@ -83,11 +90,11 @@ func TestPaginateFresh(t *testing.T) {
 	strips := []Strip{block("a", 10), block("b", 10)}
 	strips[1].Fresh = true
 	strips[0].Keep = true
-	if got := len(Paginate(strips, 100)); got != 2 {
+	if got := len(Paginate(strips, 100, 100)); got != 2 {
 		t.Errorf("%d sheets, want 2", got)
 	}
 	strips[0].Fresh = true
-	if got := len(Paginate(strips[:1], 100)); got != 1 {
+	if got := len(Paginate(strips[:1], 100, 100)); got != 1 {
 		t.Errorf("%d sheets, want 1: no empty sheet before the first", got)
 	}
 }
@@ -111,7 +118,7 @@ func TestPaginateLaws(t *testing.T) {
 		}
 		strips[n-1].Keep = false
 		const height = 100
-		sheets := Paginate(strips, height)
+		sheets := Paginate(strips, height, height)
 		next, on := 0, map[int]int{}
 		for k, sheet := range sheets {
 			if sheet.H > height+slop {

@@ -1,0 +1,81 @@
+package book
+
+import (
+	"errors"
+	"fmt"
+
+	"ovillo/compile/plan"
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/words"
+)
+
+// Options say how a pattern is set.
+type Options struct {
+	Paper Paper
+	Langs []*words.Language // one, or two that face each other
+}
+
+// Compose sets a pattern as a document.
+func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
+	if n := len(o.Langs); n < 1 || n > 2 {
+		return nil, fmt.Errorf("a document has one language or two, not %d", n)
+	}
+	if len(p.Sizes) == 0 {
+		return nil, errors.New("the pattern has no sizes")
+	}
+	s := newSetter(p, o)
+	s.front()
+	s.beforeYouStart()
+	s.howToRead()
+	s.abbreviations()
+	s.specials()
+	s.parts()
+	s.finishing()
+	s.colophon()
+	sheets := layout.Paginate(s.flow, frontH, bodyH)
+	if n := len(sheets); n > 1 {
+		s.ruledNotes(&sheets[n-1], bodyH)
+	}
+	doc := &page.Document{Pages: s.bind(sheets, o.Paper), Outline: s.outline(sheets, o.Paper), Root: s.root}
+	prune(s.root, doc.Pages)
+	s.describe(doc)
+	return doc, nil
+}
+
+// outline makes the bookmarks from where the marked strips came to stand.
+func (s *setter) outline(sheets []layout.Sheet, paper Paper) []page.Outline {
+	_, _, _, top := paper.sheet()
+	var list []page.Outline
+	for _, sheet := range sheets {
+		for _, m := range sheet.Marks {
+			y := top + m.Y
+			if m.Sheet > 0 {
+				y += bodyTop
+			}
+			h := s.marks[m.Name]
+			list = append(list, page.Outline{Title: h.title, Level: h.level, Page: m.Sheet, Y: y})
+		}
+	}
+	return list
+}
+
+// describe fills in what a file says about itself.
+func (s *setter) describe(doc *page.Document) {
+	first := s.sides[0]
+	doc.Title = first.l.Title(s.p)
+	for _, sd := range s.sides[1:] {
+		doc.Title += " · " + sd.l.Title(s.p)
+	}
+	doc.Author = s.p.By
+	doc.Lang = first.l.Tag()
+	if s.p.Date != "" {
+		doc.Created = s.p.Date
+		if len(doc.Created) == len("2026-03") {
+			doc.Created += "-01"
+		}
+	}
+	if len(s.p.Source) > 0 {
+		doc.Source, doc.SourceName = s.p.Source, s.p.Name+".ovillo"
+	}
+}

@@ -1,0 +1,212 @@
+package book
+
+import (
+	"math"
+	"strings"
+
+	"ovillo/render/layout"
+	"ovillo/render/rich"
+	"ovillo/render/scene"
+	"ovillo/render/words"
+)
+
+// Measures of the title page.
+const (
+	introW      = 50.0
+	drawingW    = 76.0
+	drawingH    = 95.0
+	afterRule   = 7.5
+	afterTitle  = 5.0
+	captionGap  = 2.5
+	factsGap    = 3.75
+	factLabelW  = 21.0
+	factGap     = 1.25
+	titleSpill  = 2 // lines a title takes before it is set smaller
+	bylineGap   = 2.5
+	frontSplit  = 100.0 // left edge of the drawing with one language
+	frontTextW  = 88.0
+	frontFactsW = 112.0
+)
+
+// front sets the title page: who made what, what it is, what it looks like, what is needed, what to beware of.
+func (s *setter) front() {
+	s.section()
+	s.add(s.masthead(), s.titles(), s.opening())
+	s.add(s.facts()...)
+	s.add(s.frontCautions()...)
+}
+
+// masthead is the line over the title: the designer and the edition.
+func (s *setter) masthead() layout.Strip {
+	var b layout.Box
+	p := s.sect.New("P")
+	b.Put(0, 0, layout.Text(s.p.By, mastheadType, false, 0, p))
+	var editions []string
+	for _, sd := range s.sides {
+		editions = append(editions, sd.l.Edition(s.p))
+	}
+	drop := mastheadType.Baseline() - editionType.Baseline()
+	b.Put(0, drop, layout.TextRight(strings.Join(editions, " · "), editionType, false, blockW, s.sect.New("P")))
+	b.H = mastheadType.Leading + 2
+	b.Add(layout.Rule(0, b.H, blockW, b.H, 0.25))
+	b.H = layout.Snap(b.H)
+	return layout.Strip{Box: b, Keep: true}
+}
+
+// titles sets the title of each language over its column, all in the largest type in which each takes two lines at most.
+func (s *setter) titles() layout.Strip {
+	style := displays[len(displays)-1]
+	for _, d := range displays {
+		if s.titleFits(d) {
+			style = d
+			break
+		}
+	}
+	b := s.each(func(sd side) layout.Box {
+		h := sd.elem(s.sect, "H1")
+		lines := layout.Break(rich.T(sd.l.Title(s.p)), style, s.headRoom(sd), 0)
+		return layout.Set(lines, style, s.flush(sd), h)
+	})
+	b.H = layout.Snap(b.H)
+	strip := layout.Strip{Box: b, Space: afterRule, Keep: true}
+	s.bookmark(&strip, "title", 1, func(sd side) string { return sd.l.Title(s.p) })
+	return strip
+}
+
+func (s *setter) titleFits(style layout.Style) bool {
+	for _, sd := range s.sides {
+		title := sd.l.Title(s.p)
+		if len(layout.Break(rich.T(title), style, s.headRoom(sd), 0)) > titleSpill {
+			return false
+		}
+		for _, word := range strings.Fields(title) {
+			if style.Width(word, false) > s.headRoom(sd) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// opening sets the introduction beside the title drawing: with two languages one at either side of it.
+func (s *setter) opening() layout.Strip {
+	drawn := titleDrawing(s.p)
+	if !s.two() {
+		return s.openingOne(drawn)
+	}
+	var b layout.Box
+	for i, sd := range s.sides {
+		x, w := sd.x, introW
+		if drawn == nil {
+			w = sd.w()
+		} else if i == 1 {
+			x = blockW - introW
+		}
+		b.Put(0, 0, s.intro(sd, x, w))
+	}
+	if drawn != nil {
+		b.Put(0, 0, s.figure(drawn, (blockW-drawn.W)/2, s.sect))
+		b.H = layout.Snap(b.H)
+		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(sd, sd.x, sd.w()) }))
+	}
+	b.H = layout.Snap(b.H)
+	return layout.Strip{Box: b, Space: afterTitle, Keep: true}
+}
+
+// openingOne is the opening with one language: the words at the left, facts among them, the drawing at the right.
+func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
+	sd := s.sides[0]
+	w := frontTextW
+	if drawn == nil {
+		w = textR
+	}
+	b := s.intro(sd, 0, w)
+	b.Below(factsGap, s.factBox(0, w))
+	b.H = layout.Snap(b.H)
+	if drawn != nil {
+		x := blockW - (drawingW+drawn.W)/2
+		right := s.figure(drawn, x, s.sect)
+		right.H = layout.Snap(right.H)
+		right.Below(captionGap, s.caption(sd, blockW-drawingW, drawingW))
+		b.Put(0, 0, right)
+		b.H = layout.Snap(b.H)
+	}
+	return layout.Strip{Box: b, Space: afterTitle}
+}
+
+// intro is the introduction with the byline under it.
+func (s *setter) intro(sd side, x, w float64) layout.Box {
+	var b layout.Box
+	for i, block := range sd.l.Prose(s.p, s.p.Intro) {
+		space := layout.Module
+		if i == 0 {
+			space = 0
+		}
+		b.Below(space, layout.Set(layout.Break(block.Text, introType, w, 0), introType, x, sd.elem(s.sect, "P")))
+	}
+	if s.p.By != "" {
+		by := rich.T(sd.l.SayWith(words.DesignBy, s.p.By))
+		b.Below(bylineGap, layout.Set(layout.Break(by, bylineType, w, 0), bylineType, x, sd.elem(s.sect, "P")))
+	}
+	return b
+}
+
+// caption says what the drawing shows.
+func (s *setter) caption(sd side, x, w float64) layout.Box {
+	size := ""
+	if s.p.Shown >= 0 && s.p.Shown < s.sizes {
+		size = sd.l.SizeName(s.p.Sizes[s.p.Shown])
+	}
+	text := rich.T(sd.l.SayWith(words.DrawingCaption, size))
+	return layout.Set(layout.Break(text, captionType, w, 0), captionType, x, sd.elem(s.sect, "P"))
+}
+
+// facts sets the table of facts of two languages, the same fact at the same height; with one language they stand in the
+// opening already.
+func (s *setter) facts() []layout.Strip {
+	if !s.two() {
+		return nil
+	}
+	b := s.factRows(func(nth int) (x, w float64) { return s.sides[nth].x, s.sides[nth].w() })
+	return []layout.Strip{{Box: b, Space: factsGap}}
+}
+
+func (s *setter) factBox(x, w float64) layout.Box {
+	return s.factRows(func(int) (float64, float64) { return x, w })
+}
+
+// factRows sets the facts as pairs of label and value.
+func (s *setter) factRows(column func(nth int) (x, w float64)) layout.Box {
+	var rows []layout.Box
+	list := s.sect.New("L")
+	for i, sd := range s.sides {
+		x, w := column(i)
+		facts := sd.l.Facts(s.p)
+		label := factLabelW
+		for _, f := range facts {
+			label = max(label, math.Ceil(factType.Width(f.Head, true)+2))
+		}
+		for k, f := range facts {
+			if k == len(rows) {
+				rows = append(rows, layout.Box{})
+			}
+			li := sd.elem(list, "LI")
+			b := layout.Text(f.Head, factType, true, x, li.New("Lbl"))
+			b.Put(0, 0, layout.Set(layout.Break(f.Text, factType, w-label, 0), factType, x+label, li.New("LBody")))
+			rows[k].Put(0, 0, b)
+		}
+	}
+	return stacked(rows, factGap)
+}
+
+// stacked puts boxes one below the other.
+func stacked(rows []layout.Box, gap float64) layout.Box {
+	var b layout.Box
+	for i, row := range rows {
+		if i > 0 {
+			b.H += gap
+		}
+		b.Below(0, row)
+	}
+	return b
+}

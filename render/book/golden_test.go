@@ -1,0 +1,120 @@
+package book
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"ovillo/render/layout"
+	"ovillo/render/page"
+)
+
+var update = flag.Bool("update", false, "write the golden files anew")
+
+// TestGolden compares the pages of the sample with what they were when somebody last looked at them.
+func TestGolden(t *testing.T) {
+	for _, e := range []edition{
+		{name: "en-es", sizes: 4, langs: []string{"en", "es"}},
+		{name: "en", sizes: 4, langs: []string{"en"}},
+		{name: "es", sizes: 4, langs: []string{"es"}},
+		{name: "en-es-one-size", sizes: 1, langs: []string{"en", "es"}},
+		{name: "en-es-ten-sizes", sizes: 10, langs: []string{"en", "es"}},
+	} {
+		t.Run(e.name, func(t *testing.T) {
+			compareGolden(t, filepath.Join("testdata", "leggings."+e.name+".txt"), layout.Dump(e.compose(t, A4)))
+		})
+	}
+}
+
+func compareGolden(t *testing.T, name, got string) {
+	t.Helper()
+	if *update {
+		if err := os.WriteFile(name, []byte(got), 0o666); err != nil {
+			t.Fatal(err)
+		}
+		return
+	}
+	data, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := string(data)
+	if got == want {
+		return
+	}
+	a, b := strings.Split(got, "\n"), strings.Split(want, "\n")
+	for i := range max(len(a), len(b)) {
+		x, y := at(a, i), at(b, i)
+		if x != y {
+			t.Fatalf("%s:%d: have\n%s\nwant\n%s\n(go test -update writes it anew)", name, i+1, x, y)
+		}
+	}
+}
+
+func at(lines []string, i int) string {
+	if i < len(lines) {
+		return lines[i]
+	}
+	return "(nothing)"
+}
+
+// TestPapersBreakAlike: on Letter every page holds the same as on A4, moved as a whole.
+func TestPapersBreakAlike(t *testing.T) {
+	for _, e := range editions {
+		t.Run(e.name, func(t *testing.T) {
+			a, b := e.compose(t, A4), e.compose(t, Letter)
+			if len(a.Pages) != len(b.Pages) {
+				t.Fatalf("%d pages on A4, %d on Letter", len(a.Pages), len(b.Pages))
+			}
+			for i := range a.Pages {
+				moved := page.Page{W: 215.9, H: 279.4, Label: a.Pages[i].Label}
+				for _, it := range a.Pages[i].Items {
+					moved.Items = append(moved.Items, layout.Shift(it, 2.95, -5.8))
+				}
+				want := layout.Dump(&page.Document{Pages: []page.Page{moved}})
+				if got := layout.Dump(&page.Document{Pages: b.Pages[i : i+1]}); got != want {
+					t.Errorf("page %d differs", i+1)
+				}
+			}
+		})
+	}
+}
+
+// TestSameInputSamePages guards against anything that comes out in the order of a map.
+func TestSameInputSamePages(t *testing.T) {
+	e := editions[0]
+	first := layout.Dump(e.compose(t, A4))
+	for range 3 {
+		if layout.Dump(e.compose(t, A4)) != first {
+			t.Fatal("two runs differ")
+		}
+	}
+}
+
+func TestLanguagesAreOneOrTwo(t *testing.T) {
+	p := editions[0].pattern()
+	for _, n := range []int{0, 3} {
+		langs := languages(t, []string{"en", "es", "es-MX"}[:n]...)
+		if _, err := Compose(p, Options{Langs: langs}); err == nil || !strings.Contains(err.Error(), fmt.Sprint(n)) {
+			t.Errorf("%d languages: error %v", n, err)
+		}
+	}
+	p.Sizes = nil
+	if _, err := Compose(p, Options{Langs: languages(t, "en")}); err == nil {
+		t.Error("a pattern without sizes is set")
+	}
+}
+
+func BenchmarkCompose(b *testing.B) {
+	p := editions[0].pattern()
+	langs := languages(b, "en", "es")
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := Compose(p, Options{Langs: langs}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

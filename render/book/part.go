@@ -1,0 +1,178 @@
+package book
+
+import (
+	"fmt"
+	"strconv"
+
+	"ovillo/compile/plan"
+	"ovillo/render/layout"
+	"ovillo/render/rich"
+	"ovillo/render/words"
+)
+
+// Measures of a part.
+const (
+	partSpace  = 7.5
+	partGive   = 2.5  // what the space above a part may give to a sheet that is too short
+	hereH      = 12.5 // the drawing that says where in the piece this part is
+	hereW      = 11.0
+	headPad    = 2.5
+	numberGap  = 2.5
+	noteMargin = 5.0 // by which the note clears the drawing
+	firstRows  = 2   // rows that must stand below a part's head
+)
+
+// parts sets all parts, the first on a new sheet.
+func (s *setter) parts() {
+	for i := range s.p.Parts {
+		s.part(i)
+	}
+}
+
+// part sets a part: head, note, size head, its rows.
+func (s *setter) part(n int) {
+	s.section()
+	titles := make([]string, len(s.sides))
+	notes := make([]rich.Text, len(s.sides))
+	for i, sd := range s.sides {
+		titles[i] = sd.l.PartTitle(s.p, n)
+		notes[i] = sd.l.PartNote(s.p, s.p.Parts[n])
+	}
+	head := s.partHead(n, n+1, titles, notes)
+	head.Fresh = n == 0
+	s.bookmark(&head, fmt.Sprint("part ", n), 1, func(sd side) string {
+		return fmt.Sprintf("%d  %s", n+1, sd.l.PartTitle(s.p, n))
+	})
+	s.add(head)
+	if s.sizes > 1 {
+		s.add(s.sizeHead())
+	}
+	s.list = s.sect.New("L")
+	resume := s.resumed(strconv.Itoa(n+1), titles)
+	for k, strips := range s.partRows(n) {
+		if k < firstRows-1 {
+			strips[len(strips)-1].Keep = true
+		}
+		for i := range strips {
+			strips[i].Resume = resume
+		}
+		s.add(strips...)
+	}
+	s.flow[len(s.flow)-1].Keep = false
+}
+
+// partHead is the head of a part or of the finishing: number, name and note in each language, and the drawing of the piece.
+func (s *setter) partHead(part, number int, titles []string, notes []rich.Text) layout.Strip {
+	var b layout.Box
+	for i, sd := range s.sides {
+		b.Put(0, headPad, s.numberedHead(sd, strconv.Itoa(number), titles[i]))
+		room := sd.w() - noteMargin
+		if !s.two() {
+			room = sd.edge - sd.x - hereW - noteMargin
+		}
+		note := sd.elem(s.sect, "P")
+		b.Put(0, headPad+headType.Leading, layout.Set(layout.Break(notes[i], noteType, room, 0), noteType, sd.x, note))
+	}
+	if here := hereDrawing(s.p, part); here != nil {
+		x := spine - here.W/2
+		if !s.two() {
+			x = blockW - here.W
+		}
+		b.Put(0, 0, s.figure(here, x, s.sect))
+	}
+	b.H = layout.Snap(b.H) + headPad
+	return layout.Strip{Box: b, Space: partSpace, Give: partGive, Keep: true, Heading: true}
+}
+
+// numberedHead is the head of a part: the number quiet, the name loud. A name too long for its column goes on below.
+func (s *setter) numberedHead(sd side, number, title string) layout.Box {
+	h := sd.elem(s.sect, "H2")
+	x := sd.x
+	if s.two() {
+		x = sd.head + headType.Width(number, false) + numberGap
+	}
+	right := sd.right - hereW/2
+	if !s.two() {
+		right = sd.edge - hereW - noteMargin
+	}
+	lines := layout.Break(rich.Text{{Text: title, Strong: true}}, headType, right-x, 0)
+	b := layout.Text(number, headType, false, sd.head, h)
+	b.Put(0, 0, layout.Set(lines, headType, x, h))
+	return b
+}
+
+// resumed is what stands at the top of a sheet that goes on with a part.
+func (s *setter) resumed(number string, titles []string) []layout.Strip {
+	var b layout.Box
+	for i, sd := range s.sides {
+		text := titles[i] + ", " + sd.l.Say(words.ContinuedMark)
+		x := sd.x
+		if s.two() {
+			x += continuedType.Width(number, false) + numberGap
+		}
+		b.Put(0, 0, layout.Text(number, continuedType, false, sd.head, nil))
+		b.Put(0, 0, layout.Text(text, continuedType, false, x, nil))
+	}
+	strips := []layout.Strip{{Box: b, Heading: true}}
+	if s.sizes > 1 {
+		head := s.sizeHead()
+		head.Space = layout.Module
+		strips = append(strips, head)
+	}
+	return strips
+}
+
+// partRows makes the strips of each step of a part, the start among them.
+func (s *setter) partRows(n int) [][]layout.Strip {
+	part := s.p.Parts[n]
+	var rows [][]layout.Strip
+	start := row{ticks: 1}
+	said := false
+	for _, sd := range s.sides {
+		t := sd.l.Start(s.p, part)
+		start.texts = append(start.texts, t)
+		said = said || len(t.Body) > 0
+	}
+	if said {
+		rows = append(rows, s.row(start))
+	}
+	for _, step := range part.Steps {
+		r := s.stepRow(part, step)
+		for _, sd := range s.sides {
+			r.texts = append(r.texts, sd.l.Step(s.p, part, step))
+		}
+		rows = append(rows, s.row(r))
+	}
+	return rows
+}
+
+// stepRow says which boxes and tape go with a step.
+func (s *setter) stepRow(part *plan.Part, step plan.Step) row {
+	switch st := step.(type) {
+	case *plan.Row:
+		return rounds(part, st.First, st.Last)
+	case *plan.Block:
+		return rounds(part, st.First, st.Last)
+	case *plan.NoteStep, *plan.Counted:
+		return row{}
+	}
+	return row{ticks: 1}
+}
+
+// rounds gives one box to each of a few rounds, and a tape to many.
+func rounds(part *plan.Part, first, last plan.Nums) row {
+	if t := tapeOf(first, last); t != nil {
+		t.shape(first, last, part.Worked)
+		return row{ticks: 1, tape: t}
+	}
+	most := 1
+	for i := range first {
+		if first[i] != plan.Absent && last[i] != plan.Absent {
+			most = max(most, last[i]-first[i]+1)
+		}
+	}
+	if most >= tapeLeast {
+		most = 1
+	}
+	return row{ticks: most}
+}

@@ -1,0 +1,178 @@
+package book
+
+import (
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/rich"
+	"ovillo/render/words"
+)
+
+// howToRead sets what the signs of the pages mean, a row for each.
+func (s *setter) howToRead() {
+	s.section()
+	var rows []layout.Box
+	for i, sd := range s.sides {
+		for k, f := range sd.l.HowToRead(s.p) {
+			if k == len(rows) {
+				rows = append(rows, layout.Box{})
+			}
+			text := append(rich.Text{{Text: f.Head + ". ", Strong: true}}, f.Text...)
+			x, w := s.textColumn(i)
+			rows[k].Put(0, 0, layout.Set(layout.Break(text, textType, w, 0), textType, x, sd.elem(s.sect, "P")))
+		}
+	}
+	if len(rows) == 0 {
+		return
+	}
+	s.add(s.sectionHead(words.HowToReadHead, "read"))
+	for i, row := range rows {
+		strip := layout.Strip{Box: row, Space: layout.Module}
+		if i == 0 {
+			strip.Space = 0
+		}
+		s.add(strip)
+	}
+}
+
+// Columns of the table of abbreviations, from the left edge of its column.
+var (
+	abbrevFirst  = []float64{0, 16, 56}
+	abbrevSecond = []float64{0, 16, 62.5}
+	abbrevOne    = []float64{0, 20, 70}
+)
+
+// abbreviations sets the table of abbreviations: the short form, what it means, and what others call it. With two
+// languages the same stitch stands at the same height in both.
+func (s *setter) abbreviations() {
+	s.section()
+	lists := make([][]words.Abbreviation, len(s.sides))
+	lines := 0
+	for i, sd := range s.sides {
+		lists[i] = sd.l.Abbreviations(s.p)
+		lines = max(lines, len(lists[i]))
+	}
+	if lines == 0 {
+		return
+	}
+	s.add(s.sectionHead(words.AbbreviationsHead, "abbreviations"))
+	tables := make([]*page.Elem, len(s.sides))
+	for i, sd := range s.sides {
+		tables[i] = sd.elem(s.sect, "Table")
+	}
+	head := s.abbrevHead(tables)
+	again := s.abbrevHead(make([]*page.Elem, len(s.sides)))
+	strips := []layout.Strip{{Box: head, Heading: true}}
+	for k := range lines {
+		var b layout.Box
+		for i := range s.sides {
+			if k < len(lists[i]) {
+				b.Put(0, 0, s.abbrevLine(i, lists[i][k], tables[i]))
+			}
+		}
+		strips = append(strips, layout.Strip{Box: b, Resume: []layout.Strip{{Box: again, Heading: true}}})
+	}
+	s.add(groupKeeps(strips)...)
+}
+
+// abbrevColumns are the left edges of the three columns of a language, and its right edge.
+func (s *setter) abbrevColumns(nth int) (at []float64, right float64) {
+	x, w := s.textColumn(nth)
+	from := abbrevFirst
+	switch {
+	case !s.two():
+		from = abbrevOne
+	case nth == 1:
+		from = abbrevSecond
+	}
+	for _, d := range from {
+		at = append(at, x+d)
+	}
+	return at, x + w
+}
+
+func (s *setter) abbrevHead(tables []*page.Elem) layout.Box {
+	var b layout.Box
+	for i, sd := range s.sides {
+		at, right := s.abbrevColumns(i)
+		var tr *page.Elem
+		if tables[i] != nil {
+			tr = tables[i].New("TR")
+		}
+		for k, key := range []words.Key{words.HereHead, words.MeansHead, words.OthersHead} {
+			var th *page.Elem
+			if tr != nil {
+				th = tr.New("TH")
+				th.Scope = "Column"
+			}
+			b.Put(0, 0, layout.Text(sd.l.Say(key), abbrevType, false, at[k], th))
+		}
+		b.Add(layout.Rule(at[0], 5, right, 5, hairline))
+	}
+	b.H = 5
+	return b
+}
+
+func (s *setter) abbrevLine(nth int, a words.Abbreviation, table *page.Elem) layout.Box {
+	at, right := s.abbrevColumns(nth)
+	tr := table.New("TR")
+	th := tr.New("TH")
+	th.Scope = "Row"
+	cell := func(text rich.Text, k int, e *page.Elem) layout.Box {
+		end := right
+		if k+1 < len(at) {
+			end = at[k+1] - 1.5
+		}
+		return layout.Set(layout.Break(text, abbrevType, end-at[k], 0), abbrevType, at[k], e)
+	}
+	b := cell(strong(a.Short), 0, th)
+	b.Put(0, 0, cell(rich.T(a.Meaning), 1, tr.New("TD")))
+	td := tr.New("TD")
+	y := 0.0
+	for _, other := range a.Others {
+		box := cell(rich.T(other), 2, td)
+		b.Put(0, y, box)
+		y += box.H
+	}
+	return b
+}
+
+// Where the symbol of an explained stitch stands, at the height of its head.
+const symbolTop = 1.25
+
+// specials explains the stitches that need it, the symbol of each on the axis.
+func (s *setter) specials() {
+	s.section()
+	lists := make([][]words.Special, len(s.sides))
+	for i, sd := range s.sides {
+		lists[i] = sd.l.Specials(s.p)
+	}
+	if len(lists[0]) == 0 {
+		return
+	}
+	s.add(s.sectionHead(words.SpecialsHead, "specials"))
+	for k, special := range lists[0] {
+		var b layout.Box
+		for i, sd := range s.sides {
+			x, w := s.textColumn(i)
+			if !s.two() {
+				x, w = sd.x, sd.w()
+			}
+			if k >= len(lists[i]) {
+				continue
+			}
+			sp := lists[i][k]
+			text := layout.Set(layout.Break(sp.Head, innerType, w, 0), innerType, x, sd.elem(s.sect, "H3"))
+			text.Below(0, layout.Set(layout.Break(sp.Text, textType, w, 0), textType, x, sd.elem(s.sect, "P")))
+			b.Put(0, 0, text)
+		}
+		if sign := symbol(special.Form); sign != nil {
+			b.Put(0, symbolTop, layout.Drawing(sign, s.axis-sign.W/2, nil))
+			b.H = layout.Snap(b.H)
+		}
+		strip := layout.Strip{Box: b, Space: 2 * layout.Module}
+		if k == 0 {
+			strip.Space = 0
+		}
+		s.add(strip)
+	}
+}

@@ -1,0 +1,246 @@
+package book
+
+import (
+	"strings"
+
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/rich"
+	"ovillo/render/words"
+)
+
+// row is one step of a part, ready to be set: its text in each language and what belongs to both.
+type row struct {
+	texts  []words.StepText // one a side
+	ticks  int
+	tickAt float64 // how far down the first box stands
+	tape   *tape
+	below  layout.Box // figures of many sizes, under the text
+}
+
+// Measures inside a row.
+const (
+	rowSpace   = 2.5
+	countGap   = layout.Module // between the text and the sum line
+	sumLine    = 0.2
+	unitGap    = 3.0
+	runInGap   = 2.5
+	longRow    = 12 // lines of text from which a row may be split
+	splitLines = 2  // the least that stands on either side of a split
+	countRoom  = 5.0
+)
+
+// cell is one language of a row while it is laid out.
+type cell struct {
+	side  side
+	text  words.StepText
+	only  []layout.Line
+	label []layout.Line
+	lines []layout.Line
+	foot  layout.Box
+
+	name, body *page.Elem // label; text and count
+}
+
+// row makes the strips of a step: one, or several if it is so long that it may be split.
+func (s *setter) row(r row) []layout.Strip {
+	item := s.list.New("LI")
+	var named lettering
+	if wide(s.sizes) {
+		named = letterLists(r.texts)
+	}
+	cells := make([]cell, len(s.sides))
+	for i, sd := range s.sides {
+		cells[i] = s.cell(sd, r.texts[i], item, i)
+	}
+	longest := 0
+	for i := range cells {
+		longest = max(longest, len(cells[i].lines))
+	}
+	var heads []layout.Box
+	if wide(s.sizes) {
+		heads, r.tickAt = s.wideHeads(cells)
+		r.below = s.wideFoot(cells, named)
+	} else {
+		heads = s.rowHeads(cells)
+		for i, c := range cells {
+			cells[i].foot = s.count(c.side, c.text.Count, c.body)
+		}
+	}
+	atEnd := s.countsAtEnd(cells)
+	if longest > longRow {
+		return s.longRow(r, cells, heads, longest, atEnd)
+	}
+	box := s.closed(cells, heads, 0, atEnd)
+	s.furnish(&box, r)
+	return []layout.Strip{{Box: box, Space: rowSpace}}
+}
+
+// cell breaks the texts of one language into lines.
+func (s *setter) cell(sd side, t words.StepText, item *page.Elem, nth int) cell {
+	c := cell{side: sd, text: t}
+	if nth == 0 {
+		c.name = sd.elem(item, "Lbl")
+		c.body = sd.elem(sd.elem(item, "LBody"), "P")
+	} else {
+		body := item.Kids[1]
+		c.name, c.body = sd.elem(body, "P"), sd.elem(body, "P")
+	}
+	c.only = layout.Break(t.Only, onlyType, sd.w(), 0)
+	label, indent := t.Label, 0.0
+	if s.sizes == 1 && len(label) > 0 {
+		c.label = layout.Break(label, labelType, sd.w(), 0)
+		if len(c.label) == 1 {
+			indent = c.label[0].Width + runInGap
+		}
+	} else if len(label) > 0 && wide(s.sizes) {
+		c.label = layout.Break(label, labelType, sd.w(), 0)
+	} else if len(label) > 0 {
+		c.label = layout.Break(label, labelType, s.labelRoom(sd, t), 0)
+	}
+	c.lines = layout.Break(t.Body, textType, sd.w(), indent)
+	return c
+}
+
+// labelRoom is how wide a label may be beside its slots.
+func (s *setter) labelRoom(sd side, t words.StepText) float64 {
+	if t.Slots == nil {
+		return sd.w()
+	}
+	return min(sd.w(), sd.edge-sd.x-slotW*float64(s.sizes)-1)
+}
+
+// rowHeads sets what stands above the texts, and makes it equally high on all sides so that the texts begin together.
+func (s *setter) rowHeads(cells []cell) []layout.Box {
+	only, label := 0.0, 0.0
+	for _, c := range cells {
+		only = max(only, float64(len(c.only))*onlyType.Leading)
+		if s.runsIn(c) {
+			continue
+		}
+		n := len(c.label)
+		if c.text.Slots != nil {
+			n = max(n, 1)
+		}
+		label = max(label, float64(n)*labelType.Leading)
+	}
+	boxes := make([]layout.Box, len(cells))
+	for i, c := range cells {
+		b := &boxes[i]
+		b.Put(0, 0, layout.Set(c.only, onlyType, c.side.x, c.name))
+		b.Put(0, only, layout.Set(c.label, labelType, c.side.x, c.name))
+		if c.text.Slots != nil {
+			b.Put(0, only, slots(c.text.Slots, figureType, c.side.edge, c.name, s.speak(c.side)))
+		}
+		b.H = only + label
+	}
+	return boxes
+}
+
+// runsIn reports whether the label stands on the first line of the text, as it does where there is only one size.
+func (s *setter) runsIn(c cell) bool { return s.sizes == 1 && len(c.label) <= 1 }
+
+// closed sets a whole row, or the last lines of a split one, from line number from: text on top, counts at the foot.
+func (s *setter) closed(cells []cell, heads []layout.Box, from int, atEnd bool) layout.Box {
+	sides := make([]layout.Side, len(cells))
+	for i, c := range cells {
+		var top layout.Box
+		if heads != nil {
+			top = heads[i]
+		}
+		if from < len(c.lines) {
+			top.Below(0, s.lines(c, from, len(c.lines)))
+		}
+		sides[i] = layout.Side{Top: top, Foot: c.foot}
+		if atEnd && len(c.foot.Items) > 0 {
+			top.H = max(top.H, c.foot.H)
+			top.Put(0, top.H-c.foot.H, c.foot)
+			sides[i] = layout.Side{Top: top}
+		}
+	}
+	return layout.Facing(countGap, sides...)
+}
+
+// lines sets some lines of the text of a row.
+func (s *setter) lines(c cell, from, to int) layout.Box {
+	b := layout.Set(c.lines[from:to], textType, c.side.x, c.body)
+	if wide(s.sizes) {
+		circleLetters(&b)
+	}
+	return b
+}
+
+// countsAtEnd reports whether the counts stand on the last line of the text: always with one language, where they have
+// a column of their own; with two languages only for one size, if both sides have room and equally many lines.
+func (s *setter) countsAtEnd(cells []cell) bool {
+	if len(cells) == 1 {
+		return true
+	}
+	if s.sizes > 1 {
+		return false
+	}
+	for _, c := range cells {
+		if c.text.Count == nil || len(c.lines) == 0 || len(c.lines) != len(cells[0].lines) {
+			return false
+		}
+		count := s.oneCount(c.side, c.text.Count)
+		if len(count) != 1 || c.lines[len(c.lines)-1].End()+countRoom+count[0].Width > c.side.w() {
+			return false
+		}
+	}
+	return true
+}
+
+// furnish adds what both languages share: the boxes to tick and the tape.
+func (s *setter) furnish(b *layout.Box, r row) {
+	b.Put(0, r.tickAt, ticks(s.axis, r.ticks))
+	if r.below.H > 0 {
+		b.Below(countGap, r.below)
+	}
+	if r.tape == nil {
+		return
+	}
+	gap := 2 * layout.Module
+	if len(r.tape.wedges) > 0 {
+		gap = layout.Module
+	}
+	b.Below(gap, r.tape.box(s.sides[0].x, blockW))
+}
+
+// longRow makes the strips of a row that may be split between its lines, at least two of them on either side and the count
+// with the last.
+func (s *setter) longRow(r row, cells []cell, heads []layout.Box, longest int, atEnd bool) []layout.Strip {
+	var strips []layout.Strip
+	for k := range longest - 1 {
+		var b layout.Box
+		if k == 0 {
+			for _, head := range heads {
+				b.Put(0, 0, head)
+			}
+		}
+		y := b.H
+		for _, c := range cells {
+			if k < len(c.lines) {
+				b.Put(0, y, s.lines(c, k, k+1))
+			}
+		}
+		b.H = y + textType.Leading
+		strip := layout.Strip{Box: b}
+		if k == 0 {
+			strip.Space = rowSpace
+			strip.Put(0, r.tickAt, ticks(s.axis, r.ticks))
+			strip.H = b.H
+		}
+		strips = append(strips, strip)
+	}
+	last := s.closed(cells, nil, longest-1, atEnd)
+	s.furnish(&last, row{tape: r.tape, below: r.below})
+	strips = append(strips, layout.Strip{Box: last})
+	return layout.Loosely(strips, splitLines)
+}
+
+// weigh makes the text of size number i: every second one is strong.
+func weigh(text string, i int) rich.Text { return rich.Text{{Text: text, Strong: i%2 == 1}} }
+
+// breakable lets the name of a size go on in a second line, which its no-break spaces would forbid.
+func breakable(name string) string { return strings.ReplaceAll(name, "\u00A0", " ") }

@@ -1,0 +1,98 @@
+package book
+
+import (
+	"fmt"
+	"strings"
+	"unicode/utf8"
+
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/words"
+)
+
+// header is the line at the top of every page but the first: the title, and the size where there is only one.
+func (s *setter) header() layout.Box {
+	return s.each(func(sd side) layout.Box {
+		text := sd.l.Title(s.p)
+		if s.sizes == 1 {
+			text += ", " + lowerFirst(sd.l.Say(words.SizeHead)) + " " + sd.l.SizeName(s.p.Sizes[0])
+		}
+		return layout.Text(shortened(text, runningTop, s.headRoom(sd)), runningTop, false, s.flush(sd), nil)
+	})
+}
+
+// footer is the line at the foot: edition and terms in each language, and the number of the page on the axis.
+func (s *setter) footer(n, of int) layout.Box {
+	var b layout.Box
+	for i, sd := range s.sides {
+		room := columnW - 1
+		if !s.two() {
+			room = blockW - 20
+		}
+		b.Put(0, 0, layout.Text(s.imprint(sd, i == 0, room), runningEnd, false, s.flush(sd), nil))
+	}
+	number := fmt.Sprintf("%d / %d", n, of)
+	if s.two() {
+		b.Put(0, 0, layout.TextCentred(number, runningEnd, true, spine, nil))
+	} else {
+		b.Put(0, 0, layout.TextRight(number, runningEnd, true, blockW, nil))
+	}
+	return b
+}
+
+// bind turns sheets into pages with header and footer.
+func (s *setter) bind(sheets []layout.Sheet, paper Paper) []page.Page {
+	_, _, left, top := paper.sheet()
+	pages := make([]page.Page, len(sheets))
+	for i, sheet := range sheets {
+		var b layout.Box
+		if i == 0 {
+			b.Put(left, top, sheet.Box)
+		} else {
+			b.Put(left, top, s.header())
+			b.Put(left, top+bodyTop, sheet.Box)
+		}
+		b.Put(left, top+footTop, s.footer(i+1, len(sheets)))
+		pages[i] = paper.blank()
+		pages[i].Items = b.Items
+		pages[i].Label = fmt.Sprint(i + 1)
+	}
+	return pages
+}
+
+// imprint is what the foot says: designer, edition and terms, as much of it as there is room for.
+func (s *setter) imprint(sd side, first bool, room float64) string {
+	var parts []string
+	if first && s.p.By != "" {
+		parts = append(parts, s.p.By)
+	}
+	if edition := sd.l.Edition(s.p); edition != "" {
+		if len(parts) > 0 || !first {
+			edition = lowerFirst(edition)
+		}
+		parts = append(parts, edition)
+	}
+	parts = append(parts, sd.l.ReadingNote())
+	text := strings.Join(parts, " · ")
+	for len(parts) > 1 && runningEnd.Width(text, false) > room {
+		parts = parts[1:]
+		text = strings.Join(parts, " · ")
+	}
+	return shortened(text, runningEnd, room)
+}
+
+// shortened cuts a text that must be one line, at a word, with a sign that it goes on.
+func shortened(text string, style layout.Style, room float64) string {
+	if style.Width(text, false) <= room {
+		return text
+	}
+	for style.Width(text+"…", false) > room {
+		cut := strings.LastIndexAny(text, " \u00A0")
+		if cut < 0 {
+			_, n := utf8.DecodeLastRuneInString(text)
+			cut = len(text) - n
+		}
+		text = text[:cut]
+	}
+	return text + "…"
+}

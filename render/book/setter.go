@@ -1,0 +1,73 @@
+package book
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/layout"
+	"ovillo/render/page"
+)
+
+// setter makes the flow of a document, section by section.
+type setter struct {
+	p     *plan.Pattern
+	sides []side
+	sizes int
+	axis  float64 // the middle of the boxes to tick
+
+	root *page.Elem // the whole document
+	sect *page.Elem // the section at hand
+	list *page.Elem // the list of rows at hand
+
+	flow  []layout.Strip
+	marks map[string]heading // bookmarks by the mark of their strip
+}
+
+// heading is what a bookmark says.
+type heading struct {
+	title string
+	level int
+}
+
+func newSetter(p *plan.Pattern, o Options) *setter {
+	s := &setter{
+		p: p, sizes: len(p.Sizes), sides: facing(o.Langs, len(p.Sizes)), axis: spine,
+		root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, marks: map[string]heading{},
+	}
+	if len(s.sides) == 1 {
+		s.axis = tickW / 2
+	}
+	return s
+}
+
+// two reports whether two languages face each other.
+func (s *setter) two() bool { return len(s.sides) == 2 }
+
+// section opens a section of the document.
+func (s *setter) section() {
+	s.sect = s.root.New("Sect")
+	s.list = nil
+}
+
+// add puts strips at the end of the flow.
+func (s *setter) add(strips ...layout.Strip) { s.flow = append(s.flow, strips...) }
+
+// each makes a row of text, one box a side, aligned at the top.
+func (s *setter) each(f func(sd side) layout.Box) layout.Box {
+	var b layout.Box
+	for _, sd := range s.sides {
+		b.Put(0, 0, f(sd))
+	}
+	return b
+}
+
+// bookmark makes the place of a strip a bookmark. Two languages give it both names.
+func (s *setter) bookmark(strip *layout.Strip, mark string, level int, title func(sd side) string) {
+	text := ""
+	for i, sd := range s.sides {
+		if i > 0 {
+			text += " · "
+		}
+		text += title(sd)
+	}
+	strip.Mark = mark
+	s.marks[mark] = heading{text, level}
+}

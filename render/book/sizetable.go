@@ -1,0 +1,256 @@
+package book
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/rich"
+	"ovillo/render/words"
+)
+
+// Columns of the table of sizes: names at both ends, the letter of the drawing, and a column for each size.
+const (
+	nameW      = 44.0
+	letterW    = 8.0
+	pairW      = 20.0 // centimetres and inches of one size
+	cmEnd      = 11.8 // where the centimetres end in it
+	tailGap    = 5.0
+	tailW      = 43.0
+	groupSpace = 2.5
+	hairline   = 0.1
+	pairSizes  = 6 // with more sizes centimetres and inches are two tables
+	pairLeast  = 13.3
+)
+
+// grid is where the columns of a shared table stand.
+type grid struct {
+	name, letter, first float64 // left edges of name and letter, and of the first size
+	size                float64 // width of a size
+	tail                float64 // left edge of the names of the second language
+	pairs               bool    // centimetres and inches side by side
+	values, small       layout.Style
+	nameW, tailW        float64
+}
+
+// gridOf divides the block for a number of sizes.
+func (s *setter) gridOf() grid {
+	g := grid{values: tableType, small: tableSmallType, pairs: s.sizes <= pairSizes, nameW: nameW - 2, tailW: tailW}
+	names := nameW + letterW
+	if !s.two() {
+		g.nameW = nameW + 12
+		names += 12
+	}
+	g.letter, g.first = names-letterW, names
+	room := blockW - names
+	if s.two() {
+		room -= tailGap + tailW
+	}
+	g.size = min(pairW, room/float64(s.sizes))
+	if g.size < pairW-2 {
+		g.values.Size, g.small.Size = 9, 8.5
+	}
+	if !g.pairs {
+		// Many sizes: the names give way, so that a size keeps 10 mm if that is possible.
+		g.nameW, g.tailW, g.letter, g.first = 36, 34, 36, 42
+		room = blockW - 42
+		if s.two() {
+			room -= 36
+		}
+		g.size = min(pairW, room/float64(s.sizes))
+		g.values.Size, g.small.Size = 9, 8.5
+	}
+	if !s.two() {
+		g.first = blockW - g.size*float64(s.sizes)
+	}
+	g.tail = max(g.first+g.size*float64(s.sizes)+tailGap, spineR)
+	if !g.pairs {
+		g.tail = blockW - g.tailW
+	}
+	g.tailW = blockW - g.tail
+	return g
+}
+
+// end is the right edge of the column of a size.
+func (g grid) end(i int) float64 { return g.first + g.size*float64(i+1) }
+
+// cmEnd is where the centimetres of a size end.
+func (g grid) cmEnd(i int) float64 { return g.end(i) - (pairW-cmEnd)*min(1, g.size/pairW+0.06) }
+
+// nameAt is where the name of a line stands for a language, and how wide it may be.
+func (s *setter) nameAt(g grid, nth int) (x, w float64) {
+	if nth == 1 {
+		return g.tail, g.tailW
+	}
+	return g.name, g.nameW
+}
+
+// tableName sets the name of a line in each language, as the head of its row.
+func (s *setter) tableName(g grid, tr *page.Elem, style layout.Style, text func(sd side) string) layout.Box {
+	var b layout.Box
+	for i, sd := range s.sides {
+		x, w := s.nameAt(g, i)
+		th := sd.elem(tr, "TH")
+		th.Scope = "Row"
+		lines := layout.Break(rich.T(text(sd)), style, w, 0)
+		b.Put(0, 0, layout.Set(lines, style, x, th))
+	}
+	return b
+}
+
+// tableHead names the sizes over their columns, in both languages.
+func (s *setter) tableHead(g grid, table *page.Elem) layout.Box {
+	if s.sizes == 1 {
+		return layout.Box{}
+	}
+	var b layout.Box
+	tr := table.New("TR")
+	for i, sd := range s.sides {
+		x, w := s.nameAt(g, i)
+		th := sd.elem(tr, "TH")
+		b.Put(0, 0, layout.Set(layout.Break(rich.T(sd.l.Say(words.CircleYourSize)), sizeType, w, 0), sizeType, x, th))
+	}
+	y := 0.0
+	for n, sd := range s.sides {
+		style := figureType
+		if n == 1 {
+			style = sizeType
+		}
+		line := 0.0
+		for i, size := range s.p.Sizes {
+			th := sd.elem(tr, "TH")
+			th.Scope = "Column"
+			lines := layout.Break(weigh(breakable(sd.l.SizeName(size)), i), style, g.size-1.5, 0)
+			box := layout.SetRight(lines, style, g.end(i), th)
+			b.Put(0, y, box)
+			line = max(line, box.H)
+		}
+		y += line
+	}
+	return b
+}
+
+// measureTable makes the strips of the table of sizes: what the finished piece measures, and whom it fits.
+func (s *setter) measureTable() []layout.Strip {
+	g := s.gridOf()
+	table := s.sect.New("Table")
+	var strips []layout.Strip
+	if head := s.tableHead(g, table); head.H > 0 {
+		strips = append(strips, layout.Strip{Box: head, Keep: true, Heading: true})
+	}
+	units := [][]unit{{centimetres, inches}}
+	if !g.pairs {
+		units = [][]unit{{centimetres}, {inches}}
+	}
+	for _, u := range units {
+		strips = append(strips, s.measureGroup(g, table, words.FinishedPiece, u, s.finished())...)
+		strips = append(strips, s.measureGroup(g, table, words.ToFitBody, u, s.fitted())...)
+	}
+	return strips
+}
+
+// unit is a unit in which a table gives lengths.
+type unit struct {
+	sign string
+	of   func(l *words.Language, v plan.Length) string
+}
+
+var (
+	centimetres = unit{"cm", (*words.Language).Cm}
+	inches      = unit{"in", (*words.Language).Inches}
+)
+
+// measured is a line of the table of sizes.
+type measured struct {
+	name   func(sd side) string
+	letter string
+	values plan.Lengths
+}
+
+func (s *setter) finished() []measured {
+	var list []measured
+	for _, m := range s.p.Measures {
+		list = append(list, measured{func(sd side) string { return sd.l.MeasureName(m) }, m.Letter, m.Values})
+	}
+	return list
+}
+
+// fitted lists the measures of the wearer, and the ease of what is fitted to them.
+func (s *setter) fitted() []measured {
+	var list []measured
+	for _, b := range s.p.Body {
+		list = append(list, measured{func(sd side) string { return sd.l.BodyName(b.Name) }, "", b.Values})
+	}
+	for _, m := range s.p.Measures {
+		if m.Fits != nil && m.Fits.Ease != nil {
+			list = append(list, measured{func(sd side) string { return sd.l.Ease(m.Fits.Body) }, "", m.Fits.Ease})
+		}
+	}
+	return list
+}
+
+// measureGroup makes the lines of one group under their head; the head and two lines stay together.
+func (s *setter) measureGroup(g grid, table *page.Elem, head words.Key, units []unit, list []measured) []layout.Strip {
+	if len(list) == 0 {
+		return nil
+	}
+	strips := []layout.Strip{s.groupHead(g, table, func(sd side) string { return sd.l.Say(head) }, units)}
+	for _, m := range list {
+		tr := table.New("TR")
+		b := s.tableName(g, tr, g.values, m.name)
+		if m.letter != "" {
+			b.Put(0, 0, layout.Text(m.letter, letterType, false, g.letter, tr.New("TD")))
+		}
+		for i, v := range m.values {
+			s.measureCell(&b, g, tr.New("TD"), units, i, v)
+		}
+		strips = append(strips, layout.Strip{Box: b})
+	}
+	return groupKeeps(strips)
+}
+
+// measureCell sets the value of one size in the units of the table.
+func (s *setter) measureCell(b *layout.Box, g grid, td *page.Elem, units []unit, i int, v plan.Length) {
+	l := s.sides[0].l
+	for k, u := range units {
+		style, end := g.values, g.end(i)
+		if k == 0 && len(units) == 2 {
+			end = g.cmEnd(i)
+		}
+		drop := 0.0
+		if k == 1 {
+			style = g.small
+			drop = g.values.Baseline() - g.small.Baseline()
+		}
+		b.Put(0, drop, layout.TextRight(u.of(l, v), style, i%2 == 1, end, td))
+	}
+	b.H = layout.Snap(b.H - 1) // the drop of the small figures needs no room of its own
+	b.H = max(b.H, g.values.Leading)
+}
+
+// groupHead is the head of a group: its name in each language, the units over their columns, a hairline below.
+func (s *setter) groupHead(g grid, table *page.Elem, name func(sd side) string, units []unit) layout.Strip {
+	tr := table.New("TR")
+	b := s.tableName(g, tr, tableHeadType, name)
+	for i := range s.p.Sizes {
+		for k, u := range units {
+			end := g.end(i)
+			if k == 0 && len(units) == 2 {
+				end = g.cmEnd(i)
+			}
+			b.Put(0, 0, layout.TextRight(u.sign, sizeType, false, end, nil))
+		}
+	}
+	b.H = layout.Snap(b.H)
+	b.Add(layout.Rule(0, b.H, blockW, b.H, hairline))
+	return layout.Strip{Box: b, Space: groupSpace, Heading: true}
+}
+
+// groupKeeps ties a group's head to its first two lines, and its last two lines to each other.
+func groupKeeps(strips []layout.Strip) []layout.Strip {
+	for i := range strips {
+		if i < min(2, len(strips)-1) || i == len(strips)-2 {
+			strips[i].Keep = true
+		}
+	}
+	return strips
+}

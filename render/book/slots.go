@@ -1,0 +1,86 @@
+package book
+
+import (
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/words"
+)
+
+// slots sets one text a size in the columns that end at edge, each at the right of its column. Every second size is
+// heavier: place first, weight second, never colour. A row with a text too wide for its column is set smaller as a
+// whole. spoken, if given, is what a screen reader says for each.
+func slots(texts []string, s layout.Style, edge float64, elem *page.Elem, spoken func(i int, text string) string) layout.Box {
+	base := s.Baseline()
+	s = fitting(texts, s, slotW-1.2)
+	b := layout.Box{H: s.Leading}
+	for i, text := range texts {
+		x := edge - slotW*float64(len(texts)-1-i)
+		box := layout.TextRight(text, s, i%2 == 1, x, elem)
+		g := box.Items[0].(page.Glyphs)
+		g.Base = base
+		if spoken != nil {
+			g.Actual = spoken(i, text)
+		}
+		b.Add(g)
+	}
+	return b
+}
+
+// fitting shrinks a style until every text fits into a width.
+func fitting(texts []string, s layout.Style, w float64) layout.Style {
+	for _, size := range []float64{s.Size, 9.5, 8.5, 8} {
+		if size > s.Size {
+			continue
+		}
+		s.Size = size
+		fits := true
+		for i, text := range texts {
+			fits = fits && s.Width(text, i%2 == 1) <= w
+		}
+		if fits {
+			break
+		}
+	}
+	return s
+}
+
+// sizeHead is the head of the size columns: a rule over the block and the name of each size in each language.
+func (s *setter) sizeHead() layout.Strip {
+	if s.sizes == 1 {
+		return layout.Strip{}
+	}
+	var b layout.Box
+	b.Add(layout.Rule(0, 0, blockW, 0, 0.25))
+	if wide(s.sizes) {
+		b.Put(0, 0, s.wideSizeHead())
+		b.H = layout.Snap(b.H) + layout.Module
+		return layout.Strip{Box: b, Heading: true, Keep: true}
+	}
+	for _, sd := range s.sides {
+		if len(s.sides) == 2 {
+			b.Put(0, 0, layout.Text(sd.l.Say(words.SizeHead), sizeType, false, sd.x, nil))
+		}
+		b.Put(0, 0, s.sizeNames(sd))
+	}
+	b.H += layout.Module
+	return layout.Strip{Box: b, Heading: true, Keep: true}
+}
+
+// sizeNames sets the names of the sizes over their columns. A name too wide for its column goes on in a second line.
+func (s *setter) sizeNames(sd side) layout.Box {
+	var b layout.Box
+	var cells [][]layout.Line
+	lines := 1
+	for i := range s.p.Sizes {
+		name := breakable(sd.l.SizeName(s.p.Sizes[i]))
+		cell := layout.Break(weigh(name, i), sizeType, slotW-1.2, 0)
+		cells = append(cells, cell)
+		lines = max(lines, len(cell))
+	}
+	for i, cell := range cells {
+		x := sd.edge - slotW*float64(s.sizes-1-i)
+		drop := sizeType.Leading * float64(lines-len(cell))
+		b.Put(0, drop, layout.SetRight(cell, sizeType, x, nil))
+	}
+	return b
+}
