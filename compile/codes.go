@@ -13,7 +13,6 @@ const (
 	codeNoSize        diag.Code = "OV206"
 	codeLikeRow       diag.Code = "OV207" // a labelled row of a part like another that replaces nothing
 	codeGroupInItself diag.Code = "OV208"
-	codeNotYet        diag.Code = "OV209" // a form of the language that is not there yet
 	codeNoSizes       diag.Code = "OV210"
 	codeSizeTwice     diag.Code = "OV211"
 	codeManySizes     diag.Code = "OV212"

@@ -33,7 +33,7 @@ func (c *checker) opening(p *partState, name string) {
 	partly, never := newSpread(c), newSpread(c)
 	for z, fab := range p.fab {
 		ids, skipped, _, ok := fab.Label(name)
-		if !ok || !skipped || len(ids) == 0 || fab.Halted() {
+		if !ok || !skipped || !fab.Hole(name) || len(ids) == 0 || fab.Halted() {
 			continue
 		}
 		worked := 0
@@ -42,7 +42,6 @@ func (c *checker) opening(p *partState, name string) {
 				worked++
 			}
 		}
-		// A place counts as used once when the row before it was worked into; what was skipped was not taken then.
 		switch {
 		case worked == 0:
 			never.add(z, len(ids), 0)

@@ -74,7 +74,8 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 		p.fab = append(p.fab, f.Begin(n.Name.Text))
 		p.serials = append(p.serials, map[int32]rowAt{})
 	}
-	p.stmts = c.withLike(s, n)
+	p.stmts = c.withLike(p, s, n)
+	p.names = map[string]bool{}
 	c.parts[n.Name.Text] = p
 	c.pat.Parts = append(c.pat.Parts, p.plan)
 	if c.style != nil {
@@ -87,11 +88,10 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 
 // withLike returns the statements of a part; a part like another has the other's, with its own in place of those that say
 // the same thing: settings, the start, rows of the same label.
-func (c *checker) withLike(s *lang.Statement, n *lang.Part) []*lang.Statement {
+func (c *checker) withLike(p *partState, s *lang.Statement, n *lang.Part) []*lang.Statement {
 	name := n.Like
 	if n.Mirror != nil {
-		c.say(codeNotYet, n.Mirror.Span(), diag.Args{"what": "mirror of"})
-		return s.Body
+		return c.mirrorOf(p, s, n.Mirror)
 	}
 	if name == nil {
 		return s.Body
@@ -105,6 +105,11 @@ func (c *checker) withLike(s *lang.Statement, n *lang.Part) []*lang.Statement {
 		c.say(codeNoPart, name.Span(), diag.Args{"word": name.Text, "near": lang.Near(name.Text, known)})
 		return s.Body
 	}
+	return c.merge(s, other.stmts, name.Text)
+}
+
+// merge puts a part's own statements in place of those of another part that say the same thing.
+func (c *checker) merge(s *lang.Statement, base []*lang.Statement, name string) []*lang.Statement {
 	own := map[string]*lang.Statement{}
 	used := map[*lang.Statement]bool{}
 	for _, b := range s.Body {
@@ -113,7 +118,7 @@ func (c *checker) withLike(s *lang.Statement, n *lang.Part) []*lang.Statement {
 		}
 	}
 	var out []*lang.Statement
-	for _, b := range other.stmts {
+	for _, b := range base {
 		if o := own[likeKey(b)]; o != nil {
 			if !used[o] {
 				out = append(out, o)
@@ -129,7 +134,7 @@ func (c *checker) withLike(s *lang.Statement, n *lang.Part) []*lang.Statement {
 			continue
 		}
 		if r, ok := b.Node.(*lang.Row); ok && rowLabel(r.Head) != "" {
-			c.say(codeLikeRow, b.Head, diag.Args{"name": rowLabel(r.Head), "part": name.Text})
+			c.say(codeLikeRow, b.Head, diag.Args{"name": rowLabel(r.Head), "part": name})
 		}
 		before = append(before, b)
 	}

@@ -183,6 +183,7 @@ func (r *row) skip(op *Op) (int, *Fault) {
 	}
 	if op.Label != "" {
 		r.name(op.Label, r.places[from:r.c], true)
+		r.p.labels[op.Label].hole = true
 	}
 	return r.c - from, nil
 }

@@ -37,6 +37,7 @@ type label struct {
 	ids     []ID
 	row     int32
 	skipped bool
+	hole    bool // passed over in the middle of a row: an opening unless somebody works it
 }
 
 // section is what lies between two markers; an empty name is the start or the end of the edge.
@@ -387,6 +388,9 @@ func (p *Part) Label(name string) (ids []ID, skipped bool, row int32, ok bool) {
 	}
 	return l.ids, l.skipped, l.row, true
 }
+
+// Hole reports whether a label stands for places passed over in the middle of a row.
+func (p *Part) Hole(name string) bool { return p.labels[name] != nil && p.labels[name].hole }
 
 // Edge returns the places of the live edge.
 func (p *Part) Edge() []ID { return p.edge.p }
