@@ -5,6 +5,7 @@ import (
 
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 )
@@ -275,24 +276,37 @@ func (p *partState) gatherBlock(from int, before []int, times plan.Nums, mask []
 	}
 	b := &plan.Block{Times: times, Rows: rows, For: sizesOf(mask), Span: s.Head,
 		First: p.c.nums(plan.Absent), Last: p.c.nums(plan.Absent)}
-	count := plan.Count{Kind: plan.CountSts, N: p.c.nums(plan.Absent)}
 	for z, on := range mask {
-		if !on || times[z] == 0 {
-			continue
-		}
-		b.First[z], b.Last[z] = before[z]+1, p.number[z]
-		facts := p.plan.Worked[z]
-		if len(facts) > 0 {
-			count.N[z] = facts[len(facts)-1].Stitches
+		if on && times[z] > 0 {
+			b.First[z], b.Last[z] = before[z]+1, p.number[z]
 		}
 	}
-	if last := rows[len(rows)-1].Counts; len(last) == 1 && last[0].Kind == plan.CountForm {
-		count.Kind, count.Form = plan.CountForm, last[0].Form
-	}
-	if last := rows[len(rows)-1].Counts; last != nil {
-		b.Counts = last
-	} else {
-		b.Counts = []plan.Count{count}
+	if b.Counts = rows[len(rows)-1].Counts; b.Counts == nil {
+		b.Counts = []plan.Count{p.lastCount(times, mask)}
 	}
 	p.plan.Steps = append(p.plan.Steps[:from], b)
+}
+
+// lastCount counts the last row worked: by its stitch if it is all of one kind in every size.
+func (p *partState) lastCount(times plan.Nums, mask []bool) plan.Count {
+	count := plan.Count{Kind: plan.CountForm, N: p.c.nums(plan.Absent)}
+	for z, on := range mask {
+		facts := p.plan.Worked[z]
+		if !on || times[z] == 0 || len(facts) == 0 {
+			continue
+		}
+		last := facts[len(facts)-1]
+		count.N[z] = last.Stitches
+		for f := range last.ByForm {
+			f = countAs(f)
+			if count.Form.ID != "" && count.Form != f {
+				count.Kind = plan.CountSts
+			}
+			count.Form = f
+		}
+	}
+	if count.Kind == plan.CountSts {
+		count.Form = stitch.Form{}
+	}
+	return count
 }

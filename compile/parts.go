@@ -22,6 +22,7 @@ type partState struct {
 	base   stitch.ID
 	begins map[stitch.ID]begin
 	edges  *lang.Edges
+	hook   plan.Length // to change to before the next row; 0: none
 	yarn   int    // the yarn rows are started with
 	inHand int    // the yarn that hangs from the hook; -1 at the start
 	lex    []bool // the sizes of the block that is being read; nil: all
@@ -330,7 +331,11 @@ func (p *partState) statement(s *lang.Statement, mask []bool, record bool) {
 	case *lang.Hook:
 		if h := p.c.hookSize(n); h != 0 {
 			p.c.addHook(h)
-			p.plan.Hook = h
+			if p.firstDone {
+				p.hook = h
+			} else {
+				p.plan.Hook = h
+			}
 		}
 	case *lang.Base:
 		p.base = p.c.stitchID(n.Stitch)

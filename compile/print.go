@@ -38,6 +38,8 @@ func (p *partState) print(w *working, record bool) {
 		r.Tall = p.tallNow(w.mask)
 		p.pending = nil
 	}
+	r.Hook, p.hook = p.hook, 0
+	p.marks(r, w)
 	p.inHand = k.yarn
 	for z := range w.mask {
 		if res := w.last[z]; res != nil && z == p.c.pat.Shown {
@@ -50,6 +52,40 @@ func (p *partState) print(w *working, record bool) {
 	p.firstDone = true
 	p.made[w.n] = r
 	p.plan.Steps = append(p.plan.Steps, r)
+}
+
+// marks says what becomes of markers that the row does not name: they ride up with the work, or have no place any more.
+func (p *partState) marks(r *plan.Row, w *working) {
+	for i, m := range p.plan.Markers {
+		stays, goes := false, false
+		for z, before := range w.marks {
+			if before[m.Name] {
+				stays = stays || p.fab[z].MarkerAt(m.Name)
+				goes = goes || !p.fab[z].MarkerAt(m.Name)
+			}
+		}
+		switch {
+		case goes && !stays && !removes(r.Work, i):
+			r.Drop = append(r.Drop, i)
+		case stays && !places(r.Work, i):
+			r.MarksUp = true
+		}
+	}
+}
+
+func removes(work []plan.Instr, marker int) bool { return handles(work, marker, plan.RemoveMark) }
+func places(work []plan.Instr, marker int) bool {
+	return handles(work, marker, plan.PlaceMark) || handles(work, marker, plan.MoveMark)
+}
+
+// handles reports whether a row does something with a marker.
+func handles(work []plan.Instr, marker int, op plan.Op) bool {
+	for _, in := range work {
+		if in.Op == op && in.Marker == marker || handles(in.Body, marker, op) {
+			return true
+		}
+	}
+	return false
 }
 
 // compare clears from a printed row what another pass of its block made different.

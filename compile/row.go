@@ -43,7 +43,7 @@ func (p *partState) rowTimes(n *lang.Row, mask []bool, record bool, times plan.N
 	}
 	w := &working{p: p, n: n, low: low, kick: k, mask: mask, times: times,
 		first: make([]*fabric.Result, p.c.z), last: make([]*fabric.Result, p.c.z),
-		from: p.c.nums(plan.Absent), to: p.c.nums(plan.Absent)}
+		from: p.c.nums(plan.Absent), to: p.c.nums(plan.Absent), marks: map[int]map[string]bool{}}
 	for z, on := range mask {
 		if on {
 			w.size(z)
@@ -283,16 +283,19 @@ type working struct {
 	times       plan.Nums
 	first, last []*fabric.Result
 	from, to    plan.Nums
-	varies      bool
+	marks       map[int]map[string]bool // the markers on the edge before the row, per size
 }
 
 // size works the rows of one size.
 func (w *working) size(z int) {
 	p := w.p
+	w.marks[z] = map[string]bool{}
+	for _, m := range p.plan.Markers {
+		w.marks[z][m.Name] = p.fab[z].MarkerAt(m.Name)
+	}
 	for i := 0; i < w.times[z]; i++ {
 		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.kick.yarn, Wrong: p.wrong[z],
 			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No}
-		before := p.fab[z].Serial()
 		res, f := p.fab[z].Work(row)
 		if f != nil {
 			p.c.gather(f, z, p)
@@ -307,7 +310,6 @@ func (w *working) size(z int) {
 			w.first[z], w.from[z] = res, p.number[z]
 		}
 		w.last[z], w.to[z] = res, p.number[z]
-		_ = before
 		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made}
 		w.fact(z, res)
 		if w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds || res.Turned {

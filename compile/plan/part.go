@@ -91,6 +91,9 @@ type Row struct {
 	Yarn        int     // yarn the row starts with
 	NewYarn     bool    // that yarn is not the one in hand: it is joined here
 	Tall        Lengths // height of the part after the run, where the source asked for a length; else nil
+	Hook        Length  // the hook to change to before the row; 0: the one in hand
+	MarksUp     bool    // markers ride up in this row without being named: they are moved up as they are met
+	Drop        []int   // markers that have no place after this row and are taken out
 	Span        source.Span
 }
 
