@@ -23,9 +23,9 @@ type partState struct {
 	begins map[stitch.ID]begin
 	edges  *lang.Edges
 	hook   plan.Length // to change to before the next row; 0: none
-	yarn   int    // the yarn rows are started with
-	inHand int    // the yarn that hangs from the hook; -1 at the start
-	lex    []bool // the sizes of the block that is being read; nil: all
+	yarn   int         // the yarn rows are started with
+	inHand int         // the yarn that hangs from the hook; -1 at the start
+	lex    []bool      // the sizes of the block that is being read; nil: all
 	calls  map[string]plan.Text
 	names  map[string]bool // labels, markers and sections that statements of the part set
 	rows   map[string]*lang.Row

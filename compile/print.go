@@ -10,11 +10,11 @@ import (
 
 // print makes the printed step of a run of rows from what was worked.
 func (p *partState) print(w *working, record bool) {
-	none := true
+	worked := make([]bool, len(w.mask))
 	for z, on := range w.mask {
-		none = none && (!on || w.first[z] == nil)
+		worked[z] = on && w.first[z] != nil
 	}
-	if none {
+	if !some(worked) {
 		return
 	}
 	if !record {
@@ -22,7 +22,7 @@ func (p *partState) print(w *working, record bool) {
 		return
 	}
 	k := w.kick
-	r := &plan.Row{First: w.from, Last: w.to, Times: w.times, Label: rowLabel(w.n.Head), For: sizesOf(w.mask), Span: w.n.Head.Span(),
+	r := &plan.Row{First: w.from, Last: w.to, Times: w.times, Label: rowLabel(w.n.Head), For: sizesOf(worked), Span: w.n.Head.Span(),
 		Yarn: k.yarn, NewYarn: k.newYarn, Begin: k.begin}
 	r.Called = p.calls[r.Label]
 	pr := &printer{p: p, w: w}
@@ -235,8 +235,12 @@ func (pr *printer) numbers(o *fabric.Op) plan.Nums {
 			continue
 		}
 		t := res.Traces[o.Index]
-		if t.Varies {
+		switch {
+		case t.Varies:
 			return nil
+		case t.Runs > 0 && !counts(o.Kind):
+			n[z] = 1
+			continue
 		}
 		n[z] = t.N
 		if last := pr.w.last[z]; last != nil && last.Traces[o.Index].N != t.N {
@@ -244,6 +248,15 @@ func (pr *printer) numbers(o *fabric.Op) plan.Nums {
 		}
 	}
 	return n
+}
+
+// counts reports whether an instruction has a number: markers, turns and changes of yarn have none.
+func counts(k fabric.OpKind) bool {
+	switch k {
+	case fabric.Mark, fabric.Move, fabric.Unmark, fabric.Turn, fabric.Change:
+		return false
+	}
+	return true
 }
 
 // took gathers what an operation took, over all sizes, and the chains of the spaces it took.
