@@ -80,8 +80,8 @@ func dividing() *plan.Row {
 		return in
 	}
 	skip := plan.Instr{Op: plan.SkipOver, N: leg, Over: plan.Stitch, Yarn: -1}
-	gap := func(label string) plan.Instr {
-		return plan.Instr{Op: plan.Chains, N: all(2), Label: label, Marker: -1, Yarn: -1}
+	gap := func(label string, called plan.Text) plan.Instr {
+		return plan.Instr{Op: plan.Chains, N: all(2), Label: label, Called: called, Marker: -1, Yarn: -1}
 	}
 	last := work(dc, all(2), plan.ToEnd, plan.Stitch)
 	last.Label, last.Called = "back_b", leftBack
@@ -91,10 +91,10 @@ func dividing() *plan.Row {
 		Begin: counting(false),
 		Work: []plan.Instr{
 			toMark(afterBegin(work(dc, all(2), plan.ToMark, plan.Stitch)), 0, "back_a", rightBack),
-			gap("right_gap"),
+			gap("right_gap", legNames[rightLeg]),
 			toMark(skip, 1, "right", legNames[rightLeg]),
 			toMark(work(dc, all(4), plan.ToMark, plan.Stitch), 2, "front", midFront),
-			gap("left_gap"),
+			gap("left_gap", legNames[leftLeg]),
 			toMark(skip, 3, "left", legNames[leftLeg]),
 			last,
 		},

@@ -40,7 +40,7 @@ func divided(label string, called plan.Text, count int, pick plan.Pick) plan.Ref
 
 func legPart(part int) *plan.Part {
 	f := forkOf(part)
-	space := plan.Ref{Kind: plan.RefSpace, Part: body, Label: f.gap, Row: divide, Count: all(1), Chains: all(2)}
+	space := plan.Ref{Kind: plan.RefSpace, Part: body, Label: f.gap, Called: legNames[part], Row: divide, Count: all(1), Chains: all(2)}
 	skipped := plan.Ref{Kind: plan.RefSkipped, Part: body, Label: f.run, Called: legNames[part], Pick: plan.EachOf, Row: divide, Count: leg}
 	p := &plan.Part{
 		Name:   f.name,
@@ -70,8 +70,9 @@ func legFirst(f fork, space, skipped plan.Ref) *plan.Row {
 		in.Ref = &ref
 		return in
 	}
-	// The beginning chain is the first of the two stitches in the space; the other is left to say.
-	rest := at(plan.At, space, all(1), plan.Space)
+	// The beginning chain is the first of the two stitches in the space; the other is left to say, and goes where the
+	// chain stands.
+	rest := at(plan.Same, space, all(1), plan.Space)
 	rest.Per, rest.Chains, rest.AfterBegin = all(1), all(2), true
 	return &plan.Row{
 		First: all(1), Last: all(1), Times: all(1), Label: "first",
@@ -110,8 +111,9 @@ func shapingBy(period int) *plan.Block {
 	for i, e := range every {
 		b.For[i] = e == period
 	}
-	plain := work(dc, only(func(i int) int { return thigh[i] }), plan.ToEnd, plan.Stitch)
-	middle := work(dc, only(func(i int) int { return thigh[i] - 6 }), plan.ToLast, plan.Stitch)
+	// The numbers of these two differ from pass to pass: only how far they go can be said.
+	plain := work(dc, nil, plan.ToEnd, plan.Stitch)
+	middle := work(dc, nil, plan.ToLast, plan.Stitch)
 	middle.Last = all(3)
 	two := plan.Instr{Op: plan.Decrease, Form: dec, N: only(func(int) int { return 1 }), Marker: -1, Yarn: -1}
 	plainRow := &plan.Row{
@@ -135,13 +137,16 @@ func shapingBy(period int) *plan.Block {
 // lessened is afterBegin for an instruction that some sizes do not have.
 func lessened(in plan.Instr) plan.Instr {
 	n := in.N
+	in.AfterBegin = true
+	if n == nil {
+		return in
+	}
 	in.N = each(func(i int) int {
 		if n[i] == plan.Absent {
 			return plan.Absent
 		}
 		return n[i] - 1
 	})
-	in.AfterBegin = true
 	return in
 }
 

@@ -30,7 +30,7 @@ type Fact struct {
 
 // Abbreviation is a row of the table of abbreviations.
 type Abbreviation struct {
-	Short   string   // as the pages print it
+	Short   string // as the pages print it
 	Meaning string
 	Others  []string // other readings of the same language: UK terms, other countries
 }

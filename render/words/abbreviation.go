@@ -1,0 +1,176 @@
+package words
+
+import (
+	"slices"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
+
+// Abbreviations lists the abbreviations that the pattern uses, from short stitches to tall ones, then the nouns. The
+// order is the same in every language, so that two of them can stand side by side.
+func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
+	c := l.context(p, nil, nil)
+	var out []Abbreviation
+	for _, f := range c.printedForms() {
+		out = append(out, c.abbreviation(f))
+	}
+	for _, own := range p.Own {
+		n := l.ownNoun(&own, stitch.Form{})
+		if name := n.one[0].Expand; name != "" {
+			out = append(out, Abbreviation{Short: n.one.String(), Meaning: name})
+		}
+	}
+	out = append(out, l.nounRow("st"))
+	// Where a country abbreviates a chain space no further there is nothing to explain.
+	if t := l.read.term("sp"); usesSpaces(p) && t.short != t.one {
+		out = append(out, l.nounRow("sp"))
+	}
+	return out
+}
+
+// printedForms lists the forms of the standard stitches that are printed, short to tall; a stitch, then what is made of
+// it: several together, then round the post from front and back. Loops are spelled out and need no row.
+func (c *context) printedForms() []stitch.Form {
+	var forms []stitch.Form
+	add := func(f stitch.Form) {
+		f.Loop = stitch.BothLoops
+		f.Together = max(f.Together, 1)
+		if _, ok := stitch.Of(f.ID); ok && !slices.Contains(forms, f) {
+			forms = append(forms, f)
+		}
+	}
+	for _, f := range c.p.Stitches {
+		add(f)
+	}
+	c.eachPrinted(add)
+	slices.SortFunc(forms, func(a, b stitch.Form) int {
+		if d := height(a.ID) - height(b.ID); d != 0 {
+			return d
+		}
+		if d := int(a.Post) - int(b.Post); d != 0 {
+			return d
+		}
+		return a.Together - b.Together
+	})
+	return forms
+}
+
+// eachPrinted calls f with forms that print without being made: those of chains that stand for a stitch, of gauges, of
+// slip stitches that close.
+func (c *context) eachPrinted(f func(stitch.Form)) {
+	for _, g := range c.p.Gauges {
+		f(plainForm(g.Stitch))
+	}
+	for _, part := range c.p.Parts {
+		switch part.Start.Kind {
+		case plan.StartChain, plan.StartBothSides:
+			f(plainForm(stitch.Chain))
+		case plan.StartJoined, plan.StartChainRing:
+			f(plainForm(stitch.Chain))
+			f(plainForm(stitch.Slip))
+		}
+	}
+	eachRow(c.p, func(r *plan.Row) {
+		if r.Begin.Chains > 0 {
+			f(plainForm(stitch.Chain))
+			if r.Begin.Counts && r.Begin.As != "" {
+				f(plainForm(r.Begin.As))
+			}
+		}
+		if r.Join.Kind == plan.JoinSlip {
+			f(plainForm(stitch.Slip))
+		}
+	})
+}
+
+func height(id stitch.ID) int {
+	return slices.IndexFunc(stitch.Table, func(k stitch.Kind) bool { return k.ID == id })
+}
+
+func (c *context) abbreviation(f stitch.Form) Abbreviation {
+	n := c.l.voice.form(f)
+	a := Abbreviation{Short: n.one.String(), Meaning: c.l.voice.formName(f)}
+	if f == plainForm(f.ID) {
+		a.Others = c.l.othersSay(string(f.ID))
+	} else {
+		a.Others = c.othersForm(f)
+	}
+	return a
+}
+
+// othersForm is what other readings call a derived form: their abbreviation, where the word "is made of" differs.
+func (c *context) othersForm(f stitch.Form) []string {
+	return c.l.gather(func(o *Language) (string, bool) {
+		if o.read.memory[string(f.ID)] {
+			return "", false
+		}
+		return o.voice.otherForm(f), o.read.terms[string(f.ID)] != c.l.read.terms[string(f.ID)]
+	})
+}
+
+// othersSay lists what other readings of the language say for a concept, each with its countries.
+func (l *Language) othersSay(concept string) []string {
+	own := l.read.term(concept)
+	return l.gather(func(o *Language) (string, bool) {
+		t := o.read.term(concept)
+		return o.voice.otherTerm(t), t != own && !o.read.memory[concept]
+	})
+}
+
+// gather asks the other readings of the language and puts those that say the same on one line.
+func (l *Language) gather(ask func(o *Language) (string, bool)) []string {
+	var says []string
+	where := map[string][]string{}
+	for _, r := range l.read.others() {
+		o := newLanguage(r, voices[r.code](r))
+		say, differs := ask(o)
+		if !differs || say == "" {
+			continue
+		}
+		if _, ok := where[say]; !ok {
+			says = append(says, say)
+		}
+		where[say] = append(where[say], l.voice.name(countryName, r.tag))
+	}
+	for i, say := range says {
+		countries := strings.Join(where[say], ", ")
+		if countries != "" {
+			says[i] = say + " (" + countries + ")"
+		}
+	}
+	return says
+}
+
+// nounRow explains a noun that is abbreviated, with its plural: "st, sts".
+func (l *Language) nounRow(concept string) Abbreviation {
+	t := l.read.term(concept)
+	a := Abbreviation{Short: t.short, Meaning: t.one + ", " + t.many, Others: l.othersSay(concept)}
+	if t.shorts != t.short {
+		a.Short += ", " + t.shorts
+	}
+	return a
+}
+
+// usesSpaces reports whether chain spaces are spoken of anywhere.
+func usesSpaces(p *plan.Pattern) bool {
+	found := false
+	eachRow(p, func(r *plan.Row) {
+		for _, k := range r.Counts {
+			found = found || k.Kind == plan.CountSpaces
+		}
+	})
+	eachInstr(p, func(in *plan.Instr) {
+		switch {
+		case in.Over == plan.Space, in.Over == plan.StitchSpace, in.Reach == plan.ToSpace, in.Ref != nil && in.Ref.Kind == plan.RefSpace:
+			found = true
+		}
+	})
+	for _, part := range p.Parts {
+		for _, r := range part.Start.Runs {
+			found = found || r.Kind == plan.RefSpace && r.Called == nil
+		}
+	}
+	return found
+}

@@ -1,0 +1,101 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
+
+// beginning makes a beginning chain ready to be said. Whether it counts is said where such a chain first stands in the
+// pattern, and holds throughout.
+func (c *context) beginning(r *plan.Row) beginning {
+	b := r.Begin
+	always := b.And > 0 || c.disputed(b)
+	first := b.Throughout || c.firstSuch(r)
+	return beginning{
+		chains: b.Chains, and: b.And, counts: b.Counts, as: c.as(b.As),
+		explain: always || first, throughout: first && !always,
+	}
+}
+
+// firstSuch reports whether a row is the first of the pattern that begins as it does.
+func (c *context) firstSuch(r *plan.Row) bool {
+	var first *plan.Row
+	eachRow(c.p, func(o *plan.Row) {
+		if first == nil && o.Begin.FromHook == 0 && o.Begin.And == 0 && o.Begin.Chains == r.Begin.Chains && o.Begin.Counts == r.Begin.Counts {
+			first = o
+		}
+	})
+	return first == r || first == nil
+}
+
+// as is the stitch that a chain stands for.
+func (c *context) as(id stitch.ID) noun {
+	if id == "" {
+		return c.l.voice.places(plan.Stitch)
+	}
+	return c.form(stitch.Form{ID: id, Together: 1})
+}
+
+// disputed reports whether the same number of chains counts in one row of the pattern and does not in another: each row
+// must then say which it is.
+func (c *context) disputed(b plan.Begin) bool {
+	disputed := false
+	eachRow(c.p, func(r *plan.Row) {
+		o := r.Begin
+		if o.Chains == b.Chains && o.FromHook == 0 && (o.Counts != b.Counts || b.Counts && o.As != b.As) {
+			disputed = true
+		}
+	})
+	return disputed
+}
+
+// eachRow calls f with every row of the pattern, those in blocks included.
+func eachRow(p *plan.Pattern, f func(*plan.Row)) {
+	for _, part := range p.Parts {
+		for _, s := range part.Steps {
+			switch s := s.(type) {
+			case *plan.Row:
+				f(s)
+			case *plan.Block:
+				for _, r := range s.Rows {
+					f(r)
+				}
+			}
+		}
+	}
+}
+
+// eachInstr calls f with every instruction of the pattern, those in brackets included.
+func eachInstr(p *plan.Pattern, f func(*plan.Instr)) {
+	eachRow(p, func(r *plan.Row) { walk(r.Work, f) })
+}
+
+func walk(work []plan.Instr, f func(*plan.Instr)) {
+	for i := range work {
+		f(&work[i])
+		walk(work[i].Body, f)
+	}
+}
+
+// hook writes the first stitch of a row in a new chain, and what is left of the row's instructions. A row that starts
+// with a single form goes on in the same breath ("and in each ch across"); any other only says where it starts.
+func (c *context) hook(r *plan.Row) (item, []plan.Instr) {
+	b := r.Begin
+	h := hooked{nth: b.FromHook, skipped: b.Skipped, counts: b.Counts, as: c.as(b.As), throughout: b.Throughout}
+	if len(r.Work) == 0 || !c.hookable(&r.Work[0]) {
+		return item{text: c.l.voice.startHook(h), heavy: true}, r.Work
+	}
+	in := r.Work[0]
+	in.N, in.AfterBegin = c.minus(in.N, 1), false
+	rest := c.spot(&in)
+	if !rest.n.some() {
+		rest.n = num{}
+	}
+	return item{text: c.l.voice.fromHook(c.form(in.Form), h, rest), heavy: true}, r.Work[1:]
+}
+
+// hookable reports whether an instruction is one stitch in each of some chains, in every size.
+func (c *context) hookable(in *plan.Instr) bool {
+	plainWork := in.Op == plan.Work && in.Per == nil && in.Ref == nil && in.Called == nil && in.N != nil && !c.num(in.N).gaps()
+	return plainWork && (in.Reach == plan.Next || in.Reach == plan.ToEnd)
+}

@@ -1,0 +1,159 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// context is where a text stands: the pattern, the part and the sizes that the step at hand is for.
+type context struct {
+	l     *Language
+	p     *plan.Pattern
+	part  *plan.Part
+	sizes plan.Sizes
+	// worked is set once something was worked in the row.
+	worked bool
+}
+
+func (l *Language) context(p *plan.Pattern, part *plan.Part, sizes plan.Sizes) *context {
+	if sizes.All() {
+		sizes = nil
+	}
+	return &context{l: l, p: p, part: part, sizes: sizes}
+}
+
+// round reports whether the part is worked in rounds.
+func (c *context) round() bool { return c.part != nil && c.part.Style != plan.Rows }
+
+// sizeNames lists the names of the sizes for which keep holds, among those of the step.
+func (c *context) sizeNames(keep func(i int) bool) []string {
+	var names []string
+	for i, s := range c.p.Sizes {
+		if c.sizes.Has(i) && keep(i) {
+			names = append(names, c.l.SizeName(s))
+		}
+	}
+	return names
+}
+
+// form names a stitch by its abbreviation, those of the designer's own included.
+func (c *context) form(f stitch.Form) noun {
+	if own := c.own(f.ID); own != nil {
+		return c.l.ownNoun(own, f)
+	}
+	return c.l.voice.form(f)
+}
+
+func (c *context) own(id stitch.ID) *plan.OwnStitch {
+	for i := range c.p.Own {
+		if c.p.Own[i].ID == id {
+			return &c.p.Own[i]
+		}
+	}
+	return nil
+}
+
+// ownNoun names a stitch of the designer's own as the source does.
+func (l *Language) ownNoun(own *plan.OwnStitch, f stitch.Form) noun {
+	name := l.read.of(own.Names)
+	if name == "" {
+		name = string(own.ID)
+	}
+	short := l.read.of(own.Abbr)
+	if short == "" {
+		short = name
+	}
+	text := abbr(nbsp(short), name)
+	return noun{one: text, many: text}
+}
+
+// yarn is the name of a yarn of the pattern, "" for none.
+func (c *context) yarn(i int) string {
+	if i < 0 || i >= len(c.p.Yarns) {
+		return ""
+	}
+	return c.l.YarnName(c.p.Yarns[i])
+}
+
+// marker is the printed number of a marker of the part.
+func (c *context) marker(i int) int {
+	if c.part == nil || i < 0 || i >= len(c.part.Markers) {
+		return 0
+	}
+	return c.part.Markers[i].Number
+}
+
+// partName is what a part is called in a sentence, with its article.
+func (c *context) partName(i int) string {
+	if i < 0 || i >= len(c.p.Parts) {
+		return ""
+	}
+	q := c.p.Parts[i]
+	if name := c.l.read.of(q.Called); name != "" {
+		return name
+	}
+	return fill(c.l.voice.line(thePart), c.l.PartTitle(c.p, i)).String()
+}
+
+// named makes a reference ready to be said.
+func (c *context) named(r *plan.Ref) named {
+	if r == nil {
+		return named{}
+	}
+	n := named{Ref: *r, called: c.l.read.of(r.Called)}
+	if !r.Own {
+		n.whose = c.partName(r.Part)
+	}
+	n.round = c.round()
+	if r.Part >= 0 && r.Part < len(c.p.Parts) && !r.Own {
+		n.round = c.p.Parts[r.Part].Style != plan.Rows
+	}
+	if r.Row != nil {
+		n.row = c.num(r.Row)
+	}
+	if r.Count != nil {
+		n.count = c.num(r.Count)
+	}
+	n.place = c.refPlace(r)
+	return n
+}
+
+// refPlace names one place of a run.
+func (c *context) refPlace(r *plan.Ref) noun {
+	switch {
+	case r.Kind == plan.RefSpace && (r.Pick == plan.EachOf || r.Pick == plan.NthOf || r.Pick == plan.FirstOf || r.Pick == plan.LastOf):
+		return c.l.voice.places(plan.FoundationCh)
+	case r.Kind == plan.RefSpace:
+		return c.space(r.Chains)
+	case r.Kind == plan.RefFoundation:
+		return c.l.voice.places(plan.FoundationCh)
+	case r.Form != (stitch.Form{}) && r.Kind == plan.RefStitches:
+		return c.form(r.Form)
+	}
+	return c.l.voice.places(plan.Stitch)
+}
+
+// space names a chain space by its chains, where they are one number.
+func (c *context) space(chains plan.Nums) noun {
+	n := c.num(chains)
+	_, ok := n.same()
+	return c.l.voice.spaces(n, chains == nil || !ok)
+}
+
+// label is a name of the source for want of a printed one: words parted by spaces.
+func (c *context) printed(called plan.Text, label string) string {
+	if name := c.l.read.of(called); name != "" {
+		return name
+	}
+	return spaced(label)
+}
+
+// list writes texts as one: a, b and c.
+func (c *context) list(names []string) rich.Text {
+	texts := make([]rich.Text, len(names))
+	for i, n := range names {
+		texts[i] = rich.T(n)
+	}
+	return c.l.voice.and(texts)
+}

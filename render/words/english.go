@@ -1,0 +1,209 @@
+package words
+
+import (
+	"strconv"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// english is the voice of English. Its readings differ in the names of stitches and in a few words of the trade.
+//
+// Conventions: a stitch by itself is one stitch ("dc in next st"); a number before a stitch means that many in one place
+// ("2 dc in next st"); one in each of several places is always said with "each" ("dc in each of next 2 sts"), so that the
+// two are never mistaken for one another.
+type english struct{ *reading }
+
+func (e *english) american() bool { return e.tag == "en-US" }
+
+// inches reports whether lengths are given in inches too: hooks, yards and inches go together.
+func (e *english) inches() bool { return e.american() }
+
+// and writes a list: a, b and c.
+func (e *english) and(items []rich.Text) rich.Text {
+	n := len(items)
+	if n < 2 {
+		return join("", items...)
+	}
+	return fill("{} and {}", join(", ", items[:n-1]...), items[n-1])
+}
+
+// form is a stitch by its abbreviation, as the trade builds it: FPdc, dc2tog.
+func (e *english) form(f stitch.Form) noun {
+	c, ok := concept(f.ID)
+	if !ok {
+		return noun{one: rich.T(string(f.ID)), many: rich.T(string(f.ID))}
+	}
+	if f.Post == stitch.NoPost && f.Together <= 1 {
+		n := e.short(c)
+		n.many = n.one
+		return n
+	}
+	short := postPrefix(f.Post) + e.term(c).short
+	if f.Together > 1 {
+		short += strconv.Itoa(f.Together) + "tog"
+	}
+	text := abbr(short, e.formName(f))
+	return noun{one: text, many: text}
+}
+
+func postPrefix(p stitch.Post) string {
+	return [...]string{stitch.NoPost: "", stitch.FrontPost: "FP", stitch.BackPost: "BP"}[p]
+}
+
+// formName is a stitch in full: front post double crochet, 2 double crochets worked together.
+func (e *english) formName(f stitch.Form) string {
+	c, ok := concept(f.ID)
+	if !ok {
+		return string(f.ID)
+	}
+	name := e.term(c).one
+	if f.Together > 1 {
+		name = strconv.Itoa(f.Together) + tie + e.term(c).many + " worked together"
+	}
+	switch f.Post {
+	case stitch.FrontPost:
+		return "front post " + name
+	case stitch.BackPost:
+		return "back post " + name
+	}
+	return name
+}
+
+// places names what is worked into.
+func (e *english) places(k plan.PlaceKind) noun {
+	full := func(one, many string) noun { return noun{one: rich.T(one), many: rich.T(many)} }
+	st, sp, ch := e.short("st"), e.short("sp"), e.short("ch")
+	switch k {
+	case plan.FoundationCh, plan.ChainFromBack:
+		return noun{one: ch.one, many: ch.one}
+	case plan.Space:
+		return noun{one: fill("{}~{}", ch.one, sp.one), many: fill("{}~{}", ch.one, sp.many)}
+	case plan.StitchSpace:
+		return noun{one: fill("{} or {}", st.one, sp.one), many: fill("{} and {}", st.many, sp.many)}
+	case plan.StitchChain:
+		return noun{one: fill("{} or {}", st.one, ch.one), many: fill("{} and {}", st.many, ch.one)}
+	case plan.Gap:
+		return full("space between sts", "spaces between sts")
+	case plan.Unworked:
+		return noun{one: fill("unworked~{}", st.one), many: fill("unworked~{}", st.many)}
+	case plan.RowEnd:
+		return full("row end", "row ends")
+	case plan.RingPlace:
+		return full("ring", "rings")
+	}
+	return st
+}
+
+// spaces names chain spaces: ch-2 sp.
+func (e *english) spaces(chains num, any bool) noun {
+	if any {
+		return e.places(plan.Space)
+	}
+	ch, sp := e.short("ch"), e.short("sp")
+	return noun{one: fill("{}-{}~{}", ch.one, chains, sp.one), many: fill("{}-{}~{}", ch.one, chains, sp.many)}
+}
+
+// some writes how many of a noun: "dc" for one, "2 dc" for more, as instructions do.
+func (e *english) some(n num, of noun) rich.Text {
+	if n.one() {
+		return of.one
+	}
+	return fill("{}~{}", n, of.many)
+}
+
+// ordinal is 2nd, 3rd, 4th.
+func (e *english) ordinal(n int) string {
+	suffix := "th"
+	if n%100 < 11 || n%100 > 13 {
+		switch n % 10 {
+		case 1:
+			suffix = "st"
+		case 2:
+			suffix = "nd"
+		case 3:
+			suffix = "rd"
+		}
+	}
+	return strconv.Itoa(n) + suffix
+}
+
+// count writes a number with a word that follows it: 1 round, 3 rounds.
+func (e *english) count(n int, concept string) string {
+	t := e.term(concept)
+	if n == 1 {
+		return "1" + tie + t.one
+	}
+	return strconv.Itoa(n) + tie + t.many
+}
+
+// bare takes the article from a name.
+func (e *english) bare(name string) string {
+	for _, a := range []string{"the ", "a ", "an "} {
+		if rest, ok := strings.CutPrefix(name, a); ok {
+			return rest
+		}
+	}
+	return name
+}
+
+// rowWord is row or round.
+func (e *english) rowWord(round bool) term {
+	if round {
+		return e.term("round")
+	}
+	return e.term("row")
+}
+
+func (e *english) line(l line) string {
+	text := englishLines[l]
+	if l == termsText && !e.american() {
+		text = englishLineUK
+	}
+	return e.expand(text)
+}
+
+func (e *english) fixed(k Key) string { return e.expand(englishFixed[k]) }
+
+// expand puts the words of the reading into a text: {gauge}, {colors}.
+func (e *english) expand(text string) string {
+	for {
+		before, rest, ok := strings.Cut(text, "{")
+		if !ok {
+			return text
+		}
+		word, after, _ := strings.Cut(rest, "}")
+		if word == "" { // a blank that is filled in later
+			return before + "{}" + e.expand(after)
+		}
+		value := ""
+		if base, plural := strings.CutSuffix(word, "*"); plural {
+			value = e.term(base).many
+		} else {
+			value = e.term(word).one
+		}
+		text = before + value + after
+	}
+}
+
+func (e *english) name(k nameKind, id string) string {
+	if k == weightName && !e.american() {
+		if n, ok := englishWeightsUK[id]; ok {
+			return n
+		}
+	}
+	return englishNames[k][id]
+}
+
+// otherForm tells a reader what a derived form is called in this reading.
+func (e *english) otherForm(f stitch.Form) string { return e.form(f).one.String() }
+
+// otherTerm tells a reader what a concept is called in this reading.
+func (e *english) otherTerm(t term) string {
+	if t.one == t.short {
+		return t.short
+	}
+	return t.short + ", " + t.one
+}

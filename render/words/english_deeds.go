@@ -1,0 +1,365 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// work is stitches and where they go: "2 dc in each of next 3 sts".
+func (e *english) work(w working) rich.Text {
+	st := e.some(w.per, w.form)
+	if w.at.reach == nowhere {
+		return st
+	}
+	return fill("{} {}", st, e.where(w))
+}
+
+// into is the preposition of a stitch: in, or around for a stitch round a post.
+func into(p stitch.Post) string {
+	if p != stitch.NoPost {
+		return "around"
+	}
+	return "in"
+}
+
+// where says into which places stitches go, preposition and loops included.
+func (e *english) where(w working) rich.Text {
+	in := into(w.post) + " " + loopOf(w.loop)
+	s := w.at
+	switch s.reach {
+	case plan.InRing:
+		return rich.T(in + "ring")
+	case plan.InGapHere:
+		return fill(in+"space before next {}", e.places(plan.Stitch).one)
+	case plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth:
+		return e.whereNamed(in, s)
+	}
+	text := e.whereNext(in, s)
+	switch {
+	case s.over == plan.ChainFromBack:
+		text = fill("{}, along other side of chain", text)
+	case s.deep > 0 && s.deep == 1:
+		text = fill("{} 1~{} below", text, e.rowWord(s.round).one)
+	case s.deep > 0:
+		text = fill("{} {}~{} below", text, s.deep, e.rowWord(s.round).many)
+	}
+	return text
+}
+
+func loopOf(l stitch.Loop) string {
+	switch l {
+	case stitch.FrontLoop:
+		return "front loop only of "
+	case stitch.BackLoop:
+		return "back loop only of "
+	case stitch.ThirdLoop:
+		return "third loop of "
+	}
+	return ""
+}
+
+// whereNext says which places of the row at hand are meant.
+func (e *english) whereNext(in string, s spot) rich.Text {
+	one, many := s.place.one, s.place.many
+	switch s.reach {
+	case plan.First:
+		return fill(in+"first {}", one)
+	case plan.Same:
+		return fill(in+"same {}", one)
+	case plan.InMarked:
+		if s.marker == 0 {
+			return fill(in+"marked {}", one)
+		}
+		return fill(in+"{} with marker~{}", one, s.marker)
+	case plan.Last:
+		if s.n.one() || s.n.unknown() {
+			return fill(in+"last {}", one)
+		}
+		return fill(in+"each of last {}~{}", s.n, many)
+	case plan.Next:
+		if s.ref.Kind != 0 {
+			return fill(in+"next {}", e.kindOf(s.ref))
+		}
+		if s.n.one() || s.n.unknown() {
+			return fill(in+"next {}", one)
+		}
+		return fill(in+"each of next {}~{}", s.n, many)
+	}
+	return e.whereTo(in, s)
+}
+
+// whereTo says how far, for stitches in each place up to somewhere.
+func (e *english) whereTo(in string, s spot) rich.Text {
+	each := e.eachOne(s)
+	n, few := s.few()
+	switch {
+	case s.reach == plan.ToEnd && few && !s.first:
+		if n == 1 {
+			return fill(in+"last {}", s.place.one)
+		}
+		return fill(in+"each of last {}~{}", s.n, s.place.many)
+	case few && n == 1:
+		return fill(in+"next {}{}", s.place.one, e.upTo(s))
+	case few && s.reach != plan.ToEnd:
+		return fill(in+"each of next {}~{}{}", s.n, s.place.many, e.upTo(s))
+	case s.after:
+		return fill(in+"next {} and in each {}{}", s.place.one, each, e.howFar(s))
+	}
+	return fill(in+"each {}{}", each, e.howFar(s))
+}
+
+// eachOne is a place behind "each": a stitch and a space are then both meant.
+func (e *english) eachOne(s spot) rich.Text {
+	st, sp, ch := e.short("st").one, e.short("sp").one, e.short("ch").one
+	switch s.over {
+	case plan.StitchSpace:
+		return fill("{} and {}", st, sp)
+	case plan.StitchChain:
+		return fill("{} and {}", st, ch)
+	}
+	return s.place.one
+}
+
+// howFar says where "each" ends: " around", " to last 3 sts".
+func (e *english) howFar(s spot) rich.Text {
+	if s.reach != plan.ToEnd {
+		return fill(" {}", e.bound(s))
+	}
+	switch {
+	case !s.first || s.deep > 0:
+		return rich.T(" to end of " + e.rowWord(s.round).one)
+	case s.round:
+		return rich.T(" around")
+	}
+	return rich.T(" across")
+}
+
+// upTo adds the bound to a number of places, as a check.
+func (e *english) upTo(s spot) rich.Text {
+	switch s.reach {
+	case plan.ToMark, plan.ToLabel:
+		return fill(", up {}", e.bound(s))
+	}
+	return nil
+}
+
+// bound says where something ends: "to marker 2", "to 2 sts before marker 2".
+func (e *english) bound(s spot) rich.Text {
+	st := e.short("st")
+	var to rich.Text
+	switch s.reach {
+	case plan.ToLast:
+		if s.last.one() || s.last.unknown() {
+			return fill("to last {}", st.one)
+		}
+		return fill("to last {}~{}", s.last, st.many)
+	case plan.ToSpace:
+		return fill("to next {}", s.place.one)
+	case plan.ToMark:
+		to = rich.T("next marker")
+		if s.marker > 0 {
+			to = fill("marker~{}", s.marker)
+		}
+	case plan.ToLabel:
+		to = e.run(s.ref)
+	case plan.ToEnd:
+		return rich.T("to end of " + e.rowWord(s.round).one)
+	}
+	if s.before.some() {
+		return fill("to {}~{} before {}", s.before, st.by(s.before), to)
+	}
+	return fill("to {}", to)
+}
+
+// decrease is stitches that each draw several places together.
+func (e *english) decrease(f noun, n num, s spot) rich.Text {
+	switch s.reach {
+	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
+		return e.often(f.one, n, s)
+	}
+	if s.over != plan.Stitch && s.over != plan.FoundationCh {
+		f.one = fill("{} over next {}", f.one, s.place.many)
+	}
+	if n.one() || n.unknown() {
+		return f.one
+	}
+	return fill("{} {}~times", f.one, n)
+}
+
+// often says how many times in all, and to where.
+func (e *english) often(t rich.Text, n num, s spot) rich.Text {
+	var to rich.Text
+	switch s.reach {
+	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
+		to = e.bound(s)
+	}
+	if n.unknown() {
+		return join(" ", t, to)
+	}
+	t = fill("{} {}~{}", t, n, timesOf(n, "time", "times"))
+	return join(", ", t, to)
+}
+
+func timesOf(n num, one, many string) string {
+	if n.one() {
+		return one
+	}
+	return many
+}
+
+func (e *english) chains(n num) rich.Text { return fill("{}~{}", e.short("ch").one, n) }
+
+// skip passes places over.
+func (e *english) skip(n num, s spot, called string) rich.Text {
+	return fill(e.word("skip")+" {}{}", e.passed(n, s), e.forWhat(called))
+}
+
+func (e *english) passed(n num, s spot) rich.Text {
+	switch {
+	case s.reach == plan.ToEnd && n.one():
+		return fill("last {}", s.place.one)
+	case s.reach == plan.ToEnd && !n.unknown():
+		return fill("last {}~{}", n, s.place.many)
+	case s.reach == plan.ToEnd:
+		return fill("each {} to end of "+e.rowWord(s.round).one, s.place.one)
+	case s.reach == plan.Next && (n.one() || n.unknown()):
+		return fill("next {}", s.place.one)
+	case s.reach == plan.Next:
+		return fill("next {}~{}", n, s.place.many)
+	case n.unknown():
+		return fill("each {} {}", e.eachOne(s), e.bound(s))
+	}
+	return fill("{}~{} {}", n, s.place.by(n), e.bound(s))
+}
+
+func (e *english) forWhat(called string) rich.Text {
+	if called == "" {
+		return nil
+	}
+	return rich.T(" for " + called)
+}
+
+func (e *english) leave(n num, called string) rich.Text {
+	st := e.short("st")
+	what := fill("last {}~{}", n, st.many)
+	switch {
+	case n.one():
+		what = fill("last {}", st.one)
+	case n.unknown():
+		what = fill("remaining {}", st.many)
+	}
+	return fill("leave {} unworked{}", what, e.forWhat(called))
+}
+
+func (e *english) turnWork() rich.Text { return rich.T("turn") }
+
+// repeat is a bracket and how often it is worked in all.
+func (e *english) repeat(body rich.Text, n num, s spot) rich.Text {
+	return e.often(fill("[{}]", body), n, s)
+}
+
+// inOne puts a group into one place, or into each of several.
+func (e *english) inOne(body rich.Text, n num, s spot) rich.Text {
+	return fill("({}) {}", body, e.where(working{at: s}))
+}
+
+// marker places, moves or removes a marker.
+func (e *english) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text {
+	if do == plan.RemoveMark {
+		return fill("remove marker~{}", number)
+	}
+	st := e.short("st")
+	at := map[plan.MarkWhere]rich.Text{
+		plan.LastMade:  fill("in last {} made", st.one),
+		plan.NextOne:   fill("in next {}", st.one),
+		plan.GapHere:   fill("between last {} made and next {}", st.one, st.one),
+		plan.FirstOne:  fill("in first of these {}", st.many),
+		plan.MiddleOne: fill("in middle one of these {}", st.many),
+		plan.LastOne:   fill("in last of these {}", st.many),
+	}[where]
+	if do == plan.MoveMark {
+		return fill("move marker~{} up: place it {}", number, at)
+	}
+	return fill("place marker~{} {}", number, at)
+}
+
+func (e *english) change(yarn string) rich.Text { return rich.T("change to " + yarn) }
+
+func (e *english) withYarn(t rich.Text, yarn string) rich.Text { return fill("with {}, {}", yarn, t) }
+
+// slideOver is slip stitches that only carry the yarn to another place.
+func (e *english) slideOver(n num, s spot) rich.Text {
+	sl := e.short("slst").one
+	to := rich.Text(nil)
+	switch s.reach {
+	case plan.ToMark, plan.ToLabel, plan.ToLast, plan.ToSpace:
+		to = fill(" {}", e.bound(s))
+	}
+	if n.one() {
+		return fill("{} in next {}{} (does not count)", sl, s.place.one, to)
+	}
+	if n.unknown() {
+		return fill("{} in each {}{} (these do not count)", sl, s.place.one, to)
+	}
+	return fill("{} in each of next {}~{}{} (these do not count)", sl, n, s.place.many, to)
+}
+
+func (e *english) crossing(t rich.Text, c plan.Cross) rich.Text {
+	if c == plan.CrossFront {
+		return fill("working in front of the stitches just made, {}", t)
+	}
+	return fill("working behind the stitches just made, {}", t)
+}
+
+func (e *english) called(t rich.Text, name string) rich.Text { return fill("{} ({})", t, name) }
+
+func (e *english) made(t rich.Text, name string) rich.Text { return join("", t, e.forWhat(name)) }
+
+func (e *english) inSizes(t rich.Text, sizes []string) rich.Text {
+	return fill("{} ({} {} only)", t, sizesWord(len(sizes), "size", "sizes"), e.sizeList(sizes))
+}
+
+func sizesWord(n int, one, many string) string {
+	if n == 1 {
+		return one
+	}
+	return many
+}
+
+// fromHook is the first stitch of a row in a new chain, and what follows it.
+func (e *english) fromHook(f noun, h hooked, rest spot) rich.Text {
+	first := fill("{} in {}~{} from hook{}", f.one, e.ordinal(h.nth), e.short("ch").one, e.skipped(h))
+	ch := e.short("ch").one
+	switch {
+	case rest.n.unknown():
+		return first
+	case rest.reach == plan.ToEnd:
+		return fill("{} and in each {} across", first, ch)
+	case rest.n.one():
+		return fill("{} and in next {}", first, ch)
+	}
+	return fill("{} and in each of next {}~{}", first, rest.n, ch)
+}
+
+// skipped says what the chains before the first stitch stand for.
+func (e *english) skipped(h hooked) rich.Text {
+	if h.skipped == 0 {
+		return nil
+	}
+	ch := e.short("ch").one
+	switch {
+	case h.counts && h.skipped == 1:
+		return fill(" (the skipped {} counts as first {})", ch, h.as.one)
+	case h.counts:
+		return fill(" (the {}~skipped {} count as first {})", h.skipped, ch, h.as.one)
+	case h.skipped == 1:
+		return fill(" (the skipped {} does not count as a {})", ch, e.short("st").one)
+	}
+	return fill(" (the {}~skipped {} do not count as a {})", h.skipped, ch, e.short("st").one)
+}
+
+// startHook says where a row in a new chain starts that does not begin with plain stitches.
+func (e *english) startHook(h hooked) rich.Text {
+	return fill("start in {}~{} from hook{}", e.ordinal(h.nth), e.short("ch").one, e.skipped(h))
+}

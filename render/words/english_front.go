@@ -1,0 +1,212 @@
+package words
+
+import (
+	"strconv"
+
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// span is from the smallest to the largest: 56 to 62 cm.
+func (e *english) span(lo, hi, unit string) string {
+	if lo == hi {
+		return lo + tie + unit
+	}
+	return lo + " to " + hi + tie + unit
+}
+
+// balls says how many balls are needed: 3 or 4 balls in 2 colors.
+func (e *english) balls(lo, hi, yarns int) rich.Text {
+	text := e.count(lo, "ball")
+	switch {
+	case hi == lo+1:
+		text = strconv.Itoa(lo) + " or " + strconv.Itoa(hi) + tie + e.term("ball").many
+	case hi > lo:
+		text = strconv.Itoa(lo) + " to " + strconv.Itoa(hi) + tie + e.term("ball").many
+	}
+	if yarns > 1 {
+		text += " in " + e.count(yarns, "color")
+	}
+	return rich.T(text)
+}
+
+func (e *english) gauge(sts, rows string, f noun, round bool, over string) rich.Text {
+	if rows == "" {
+		return fill("{}~{} = {}", sts, f.many, over)
+	}
+	return fill("{}~{} and {}~"+e.rowWord(round).many+" = {}", sts, f.many, rows, over)
+}
+
+func (e *english) hooksFor(size string, parts []string) rich.Text {
+	if len(parts) == 0 {
+		return rich.T(size)
+	}
+	return rich.T(size + " for " + e.sizeList(parts))
+}
+
+func (e *english) markers(n int) rich.Text { return rich.T(e.markerCount(n)) }
+
+func (e *english) markerCount(n int) string {
+	t := e.term("marker")
+	word := "stitch markers"
+	if n == 1 {
+		word = t.one
+	}
+	return strconv.Itoa(n) + tie + word
+}
+
+func (e *english) buttonsNeeded(n num, size string) rich.Text {
+	return fill("{}~"+timesOf(n, "button", "buttons")+" of {}", n, size)
+}
+
+func (e *english) around(name string) string { return name + ", around" }
+
+func (e *english) ease(body string) string { return "Ease at " + body }
+
+var englishMonths = [...]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}
+
+// edition is the edition and its month.
+func (e *english) edition(n int, year, month int) string {
+	date := ""
+	switch {
+	case year > 0 && month > 0:
+		date = englishMonths[month-1] + " " + strconv.Itoa(year)
+	case year > 0:
+		date = strconv.Itoa(year)
+	}
+	switch {
+	case n == 0:
+		return date
+	case date == "":
+		return "Edition " + strconv.Itoa(n)
+	}
+	return "Edition " + strconv.Itoa(n) + ", " + date
+}
+
+func (e *english) takesMakes(takes, makes int) rich.Text {
+	st := e.short("st")
+	noun := func(n int) rich.Text {
+		if n == 1 {
+			return st.one
+		}
+		return st.many
+	}
+	return fill("Takes {}~{}, makes {}.", takes, noun(takes), makes)
+}
+
+// specialName heads an explained stitch: Front post double crochet (FPdc).
+func (e *english) specialName(f stitch.Form) rich.Text {
+	return rich.T(e.formName(f) + " (" + e.form(f).one.String() + ")")
+}
+
+// overText is the yarn overs before the hook goes in: "yarn over 2 times, ".
+func overText(n int) string {
+	switch n {
+	case 0:
+		return ""
+	case 1:
+		return "yarn over, "
+	}
+	return "yarn over " + strconv.Itoa(n) + tie + "times, "
+}
+
+// special explains a stitch round a post, a stitch that draws several together, or one that is both.
+func (e *english) special(s explained) rich.Text {
+	if s.form.Together > 1 {
+		return e.together(s)
+	}
+	from := "insert hook from front to back to front around the post of the st: the post comes forward"
+	if s.form.Post == stitch.BackPost {
+		from = "insert hook from back to front to back around the post of the st: the post stands away from you"
+	}
+	return fill("{}"+from+". Finish as {} {}. {}", capital(rich.T(overText(s.overs))), article(s.base.one), s.base.one, e.takesMakes(1, 1))
+}
+
+// article is a or an, by how an abbreviation is read out: an sc, an hdc, a dc.
+func article(t rich.Text) string {
+	switch t.String() {
+	case "sc", "hdc", "htr", "FPsc", "FPhdc", "FPdc", "FPtr":
+		return "an"
+	}
+	return "a"
+}
+
+// together explains a decrease: each stitch but for its last step, then all of them at once. A half double crochet keeps
+// two loops of each stitch, any other one.
+func (e *english) together(s explained) rich.Text {
+	n := s.form.Together
+	where := "insert hook in next st"
+	if s.form.Post == stitch.FrontPost {
+		where = "insert hook from front to back to front around next st"
+	}
+	if s.form.Post == stitch.BackPost {
+		where = "insert hook from back to front to back around next st"
+	}
+	steps := overText(s.overs) + where + ", yarn over, draw up a loop"
+	kept := n + 1
+	switch {
+	case s.form.ID == stitch.HDC:
+		kept = 2*n + 1
+	case s.overs == 1:
+		steps += ", yarn over, draw through 2" + tie + "loops"
+	case s.overs > 1:
+		steps += ", [yarn over, draw through 2" + tie + "loops] " + strconv.Itoa(s.overs) + tie + "times"
+		return fill("Do this {}~times: {}. Then yarn over, draw through all {}~loops. {}", n, steps, kept, e.takesMakes(n, 1))
+	}
+	return fill("[{}] {}~times; yarn over, draw through all {}~loops. {}", upper(steps), n, kept, e.takesMakes(n, 1))
+}
+
+// foundationSpecial explains stitches that make their own chain.
+func (e *english) foundationSpecial(s explained) (head, text rich.Text) {
+	head = fill("Foundation {}", s.base.many)
+	lead := "yarn over, "
+	if s.overs == 0 {
+		lead = ""
+	}
+	text = fill("First stitch: ch~2, "+lead+"insert hook in 2nd ch from hook, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. {}",
+		article(s.base.one), s.base.one, rich.T("Each makes its own chain and 1 st."))
+	return head, text
+}
+
+func (e *english) sew(a, b named) rich.Text { return fill("sew {} to {}", e.run(a), e.run(b)) }
+
+// cord makes a cord and threads it.
+func (e *english) cord(c cord) []rich.Text {
+	ch, sl := e.short("ch").one, e.short("slst").one
+	with := "cord: "
+	if c.yarn != "" {
+		with += "with " + c.yarn + ", "
+	}
+	var out []rich.Text
+	if c.known {
+		out = append(out,
+			fill(with+"{}~{}; {} in 2nd~{} from hook and in each {} across", ch, c.chains, sl, ch, ch),
+			rich.T(e.word("fasten")), fill("the cord measures {}", c.length))
+	} else {
+		out = append(out, fill(with+"work a chain that measures {}; {} in 2nd~{} from hook and in each {} across", c.length, sl, ch, ch),
+			rich.T(e.word("fasten")))
+	}
+	if !c.threads {
+		return out
+	}
+	through := fill("thread it through {}", e.run(c.through))
+	if c.free != nil {
+		through = fill("{} so that both ends are the same: with the piece laid open, each measures {}", through, c.free)
+	}
+	return append(out, through)
+}
+
+func (e *english) pompom(yarn string, across rich.Text, wraps int) rich.Text {
+	with := ""
+	if yarn != "" {
+		with = "with " + yarn + ", "
+	}
+	if wraps == 0 {
+		return fill(with+"make a pompom of {} and sew it on", across)
+	}
+	return fill(with+"make a pompom of {}: wrap {}~times, tie, cut and trim. Sew it on", across, wraps)
+}
+
+func (e *english) buttons(n num, size string) rich.Text {
+	return fill("sew on {}~"+timesOf(n, "button", "buttons")+" of {}", n, size)
+}

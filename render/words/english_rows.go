@@ -1,0 +1,296 @@
+package words
+
+import (
+	"fmt"
+	"strconv"
+
+	"ovillo/compile/plan"
+	"ovillo/render/rich"
+)
+
+func (e *english) label(round bool, first, last int) rich.Text {
+	w := e.rowWord(round)
+	if first == last {
+		return rich.T(upper(w.one) + tie + strconv.Itoa(first))
+	}
+	return rich.T(upper(w.many) + tie + strconv.Itoa(first) + dash + strconv.Itoa(last))
+}
+
+func (e *english) bareLabel(round, several bool) rich.Text {
+	w := e.rowWord(round)
+	if several {
+		return rich.T(upper(w.many))
+	}
+	return rich.T(upper(w.one))
+}
+
+// namedLabel heads a row that has a name: "Dividing round (round 18)".
+func (e *english) namedLabel(name string, label rich.Text) rich.Text {
+	return rich.T(name + " (" + lower(label.String()) + ")")
+}
+
+func (e *english) side(wrong bool) string {
+	if wrong {
+		return "wrong side"
+	}
+	return "right side"
+}
+
+// times heads rows that read the same: "3 rounds: ".
+func (e *english) times(n num, round bool) rich.Text {
+	w := e.rowWord(round)
+	return fill("{}~"+timesOf(n, w.one, w.many)+": ", n)
+}
+
+// begin is the beginning chain, and whether it counts where that is to be said.
+func (e *english) begin(b beginning) rich.Text {
+	ch := fill("{}~{}", e.short("ch").one, b.chains+b.and)
+	if !b.explain {
+		return ch
+	}
+	where := ""
+	if b.throughout {
+		where = ", here and throughout"
+	}
+	switch {
+	case b.and > 0 && b.counts:
+		return fill("{} (counts as first {} and ch~{})", ch, b.as.one, b.and)
+	case b.counts:
+		return fill("{} (counts as first {}"+where+")", ch, b.as.one)
+	}
+	return fill("{} (does not count as a {}"+where+")", ch, e.short("st").one)
+}
+
+// beginCounts says for the whole pattern whether a beginning chain counts.
+func (e *english) beginCounts(chains int, f noun, counts bool) rich.Text {
+	if counts {
+		return fill("A beginning {}~{} counts as the first {}", e.short("ch").one, chains, f.one)
+	}
+	return fill("A beginning {}~{} does not count as a {}", e.short("ch").one, chains, e.short("st").one)
+}
+
+// joinWith closes a round.
+func (e *english) joinWith(j joining) rich.Text {
+	ch := e.short("ch").one
+	switch {
+	case j.intoChain && j.top:
+		return fill("join with {} in top of {}-{}", j.with.one, ch, j.chains)
+	case j.intoChain:
+		return fill("join with {} in {}~{} of {}-{}", j.with.one, e.ordinal(j.nth), ch, ch, j.chains)
+	}
+	return fill("join with {} in first {}", j.with.one, j.first.one)
+}
+
+func (e *english) turn() rich.Text { return rich.T("turn") }
+
+func (e *english) joinYarn(yarn string) rich.Text { return rich.T("join " + yarn) }
+
+// measures says how tall the part is.
+func (e *english) measures(called string, tall rich.Text) rich.Text {
+	if called == "" {
+		called = "the piece"
+	}
+	return fill("{} now measures {}", called, tall)
+}
+
+// blockHead says how often some rows are worked in all.
+func (e *english) blockHead(rows int, round bool, n num) rich.Text {
+	w := e.rowWord(round)
+	what := "these " + w.many
+	switch {
+	case rows == 1:
+		what = "this " + w.one
+	case rows > 1:
+		what = "these " + strconv.Itoa(rows) + tie + w.many
+	}
+	return fill("work "+what+" {}~"+timesOf(n, "time", "times")+" in all", n)
+}
+
+// blockRow heads a row of a block by its place in it: "1st and 2nd rounds (plain): ".
+func (e *english) blockRow(round bool, from, to int, name string) rich.Text {
+	w := e.rowWord(round)
+	text := e.ordinal(from) + tie + w.one
+	switch {
+	case to == from+1:
+		text = e.ordinal(from) + " and " + e.ordinal(to) + tie + w.many
+	case to > from:
+		text = e.ordinal(from) + " to " + e.ordinal(to) + tie + w.many
+	}
+	if name != "" {
+		text += " (" + name + ")"
+	}
+	return rich.T(text + ": ")
+}
+
+func (e *english) onlySizes(sizes []string) rich.Text {
+	return fill("{} {} only", upper(sizesWord(len(sizes), "size", "sizes")), e.sizeList(sizes))
+}
+
+// sizeList writes names of sizes: 1 y, 2 y and 3 y.
+func (e *english) sizeList(names []string) string {
+	texts := make([]rich.Text, len(names))
+	for i, n := range names {
+		texts[i] = rich.T(n)
+	}
+	return e.and(texts).String()
+}
+
+// startFoundation is a start that needs no chain.
+func (e *english) startFoundation(n num, f noun) rich.Text {
+	return fill("make {}~foundation {} (a row of stitches that needs no chain)", n, f.by(n))
+}
+
+func (e *english) joinRing(first noun, twist bool) rich.Text {
+	care := ""
+	if twist {
+		care = ", being careful not to twist"
+	}
+	return fill("join with {} in first {} to form a ring"+care, e.short("slst").one, first.one)
+}
+
+// joins says which side faces and which yarn is joined.
+func (e *english) joins(y joined) string {
+	side, name := "With right side facing, join ", y.name
+	if y.wrong {
+		side = "With wrong side facing, join "
+	}
+	if name == "" {
+		name = e.word("yarn")
+	}
+	return side + name
+}
+
+// startAlong is a part that grows along runs of others. Without a yarn to join, it says only where it goes.
+func (e *english) startAlong(runs []named, y joined) rich.Text {
+	if len(runs) == 1 {
+		return fill(e.joins(y)+" at {}.", e.along(runs[0]))
+	}
+	var out rich.Text
+	if y.fresh {
+		out = fill(e.joins(y)+" at the start of {}.", e.along(runs[0]))
+	}
+	return join(" ", out, fill("Work along {}.", e.then(runs)))
+}
+
+// then lists runs in the order in which they are worked.
+func (e *english) then(runs []named) rich.Text {
+	texts := make([]rich.Text, len(runs))
+	for i, r := range runs {
+		texts[i] = e.along(r)
+	}
+	return join(", then ", texts...)
+}
+
+// along is a run as the edge of a new part. A foundation is an other side by its nature.
+func (e *english) along(r named) rich.Text {
+	if r.Below && r.Kind != plan.RefFoundation {
+		return fill("the other side of {}", e.run(r))
+	}
+	return e.run(r)
+}
+
+// startIn is a part that starts in one place.
+func (e *english) startIn(r named, y joined) rich.Text {
+	return fill(e.joins(y)+" in {}.", e.one(r))
+}
+
+func (e *english) level(n int) rich.Text {
+	sl, st := e.short("slst").one, e.short("st")
+	if n == 1 {
+		return fill("{} in next {} to level the edge", sl, st.one)
+	}
+	return fill("{} in each of next {}~{} to level the edge", sl, n, st.many)
+}
+
+func (e *english) closeThrough(loops string) rich.Text {
+	through := map[string]string{"front": "the front loop", "back": "the back loop", "both": "both loops"}[loops]
+	return rich.T(e.word("fasten") + ", leaving a long tail. With the " + e.word("needle") + ", draw the tail through " + through + " of each st of the last round, pull tight and secure it")
+}
+
+// moveStart moves the start of the round to a marker.
+func (e *english) moveStart(marker int, moved num) rich.Text {
+	st := e.short("st")
+	if !moved.some() {
+		return fill("From here on the rounds begin at marker~{}.", marker)
+	}
+	return fill("From here on the rounds begin at marker~{}, {}~{} after the old start.", marker, moved, st.by(moved))
+}
+
+func (e *english) nowHave(counts []rich.Text) rich.Text {
+	return fill("you now have {}", e.and(counts))
+}
+
+func (e *english) inSection(n num, called string) rich.Text {
+	return fill("{}~{} in {}", n, e.short("st").by(n), called)
+}
+
+// countOff places markers along a finished row.
+func (e *english) countOff(o counting) rich.Text {
+	from := "the start of the " + e.rowWord(o.round).one
+	if o.round && !o.spiral {
+		from = "the join"
+	}
+	if !o.plain {
+		return e.countSteps(o, from)
+	}
+	st := e.short("st")
+	var texts []rich.Text
+	for i := 0; i+1 < len(o.items); i += 2 {
+		c, m := o.items[i], o.items[i+1]
+		text := fill("marker~{} after {}~{}", m.marker, c.n, st.by(c.n))
+		if i > 0 {
+			text = fill("marker~{} after {} more", m.marker, c.n)
+		}
+		if c.called != "" {
+			text = e.called(text, c.called)
+		}
+		texts = append(texts, text)
+	}
+	last := o.items[len(o.items)-1]
+	rest := fill("{}~{} remain", last.n, st.many)
+	if last.n.one() {
+		rest = fill("1~{} remains", st.one)
+	}
+	if last.called != "" {
+		rest = e.called(rest, last.called)
+	}
+	return fill("Work nothing. Counting from "+from+", place {}; {}.", join(", ", texts...), rest)
+}
+
+// countSteps places markers step by step, where they stand in stitches or two sections meet without one.
+func (e *english) countSteps(o counting, from string) rich.Text {
+	st := e.short("st")
+	var texts []rich.Text
+	for _, it := range o.items {
+		var text rich.Text
+		switch {
+		case it.marker > 0 && it.inNext:
+			text = fill("place marker~{} in next {}", it.marker, st.one)
+		case it.marker > 0:
+			text = fill("place marker~{} before next {}", it.marker, st.one)
+		default:
+			text = fill("count {}~{}", it.n, st.by(it.n))
+			if it.called != "" {
+				text = e.called(text, it.called)
+			}
+		}
+		texts = append(texts, text)
+	}
+	return fill("Work nothing. From "+from+": {}.", join(", ", texts...))
+}
+
+func (e *english) handedHook(size, yarn string) rich.Text {
+	switch {
+	case yarn == "":
+		return rich.T(size + " " + e.word("hook"))
+	case size == "":
+		return rich.T(yarn)
+	}
+	return fill("{}, {} {}", yarn, size, e.word("hook"))
+}
+
+func (e *english) worked(from []string) rich.Text {
+	return rich.T("worked from " + e.sizeList(from))
+}
+
+func (e *english) makeSeveral(n int) rich.Text { return rich.T(fmt.Sprintf("make%s%d", tie, n)) }

@@ -1,0 +1,260 @@
+package words
+
+import (
+	"math"
+	"slices"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// Facts are the lines of the title page: sizes, level, yarn, hooks, gauge and terms. What the pattern does not say has no
+// line.
+func (l *Language) Facts(p *plan.Pattern) []Fact {
+	c := l.context(p, nil, nil)
+	var facts []Fact
+	add := func(head line, text rich.Text) {
+		if len(text) > 0 {
+			facts = append(facts, Fact{Head: upper(l.voice.line(head)), Text: paragraph(text)})
+		}
+	}
+	add(sizesHead(p), c.sizesFact())
+	if name := l.voice.name(levelName, p.Level); name != "" {
+		add(factLevel, fill("{}: {}", name, l.voice.name(levelText, p.Level)))
+	}
+	add(factYarn, c.yarnFact())
+	add(hooksHead(p), c.hooksFact())
+	if len(p.Gauges) > 0 {
+		add(factGauge, c.gauge(p.Gauges[0]))
+	}
+	add(factTerms, fill(l.voice.line(termsText), upper(l.ReadingNote())))
+	return facts
+}
+
+// Title is the title of the pattern.
+func (l *Language) Title(p *plan.Pattern) string {
+	if t := l.read.of(p.Title); t != "" {
+		return t
+	}
+	return upper(spaced(p.Name))
+}
+
+// YarnTableHead heads the table of yarns, with the weight of a ball if all weigh the same: "Yarn, balls of 50 g".
+func (l *Language) YarnTableHead(p *plan.Pattern) string {
+	for _, y := range p.Yarns {
+		if y.BallWeight == 0 || y.BallWeight != p.Yarns[0].BallWeight {
+			return l.voice.line(yarnTable)
+		}
+	}
+	if len(p.Yarns) == 0 {
+		return l.voice.line(yarnTable)
+	}
+	return fill(l.voice.line(yarnTableWeight), l.grams(p.Yarns[0].BallWeight)).String()
+}
+
+// grams writes a weight given in milligrams.
+func (l *Language) grams(mg int64) string { return l.Number(float64(mg)/1000, 1) + tie + "g" }
+
+// ReadingNote names the terms the page is written in: "US terms", "español neutro".
+func (l *Language) ReadingNote() string { return l.voice.name(readingName, l.read.tag) }
+
+func sizesHead(p *plan.Pattern) line {
+	if len(p.Sizes) > 1 {
+		return factSizes
+	}
+	return factSize
+}
+
+func hooksHead(p *plan.Pattern) line {
+	if len(p.Hooks) > 1 {
+		return factHooks
+	}
+	return factHook
+}
+
+// sizesFact names the sizes and the measure by which one of them is chosen: the first that is compared with the wearer.
+func (c *context) sizesFact() rich.Text {
+	text := rich.T(c.l.voice.sizeList(c.names()))
+	m, ok := c.mainMeasure()
+	if !ok {
+		return text
+	}
+	name := lower(c.measureName(m, false))
+	return join("; ", text, fill("{}: {} {}", lower(c.l.Say(FinishedPiece)), name, c.extent(m.Values)))
+}
+
+func (c *context) mainMeasure() (plan.Measure, bool) {
+	for _, m := range c.p.Measures {
+		if m.Fits != nil {
+			return m, true
+		}
+	}
+	if len(c.p.Measures) > 0 {
+		return c.p.Measures[0], true
+	}
+	return plan.Measure{}, false
+}
+
+// extent writes the smallest and the largest of some lengths: 56 to 62 cm (22 to 24½ in).
+func (c *context) extent(ls plan.Lengths) rich.Text {
+	var known plan.Lengths
+	for _, v := range ls {
+		if v != plan.NoLength {
+			known = append(known, v)
+		}
+	}
+	if len(known) == 0 {
+		return rich.T(dash)
+	}
+	lo, hi := slices.Min(known), slices.Max(known)
+	cm := c.l.voice.span(c.l.Cm(lo), c.l.Cm(hi), "cm")
+	if !c.l.voice.inches() {
+		return rich.T(cm)
+	}
+	return fill("{} ({})", cm, c.l.voice.span(c.l.Inches(lo), c.l.Inches(hi), "in"))
+}
+
+// SizeName is the name of a size.
+func (l *Language) SizeName(s plan.Size) string {
+	if t := l.read.of(s.Names); t != "" {
+		return nbsp(t)
+	}
+	return nbsp(s.Name)
+}
+
+// YarnName is the name of a yarn.
+func (l *Language) YarnName(y plan.Yarn) string {
+	if t := l.read.of(y.Names); t != "" {
+		return t
+	}
+	return spaced(y.Name)
+}
+
+// WeightName is the name of a yarn weight class: "Light (DK)". An unknown class is given as it stands.
+func (l *Language) WeightName(class string) string {
+	if t := l.voice.name(weightName, class); t != "" {
+		return t
+	}
+	return upper(class)
+}
+
+// yarnFact is what yarn is needed, one entry for the yarns that are sold alike.
+func (c *context) yarnFact() rich.Text {
+	var texts []rich.Text
+	var done []int
+	for i, y := range c.p.Yarns {
+		if slices.Contains(done, i) {
+			continue
+		}
+		same := []plan.Yarn{}
+		for k := i; k < len(c.p.Yarns); k++ {
+			o := c.p.Yarns[k]
+			if o.Weight == y.Weight && o.BallWeight == y.BallWeight && o.BallLength == y.BallLength {
+				same, done = append(same, o), append(done, k)
+			}
+		}
+		texts = append(texts, c.soldAlike(same))
+	}
+	return join("; ", texts...)
+}
+
+func (c *context) soldAlike(yarns []plan.Yarn) rich.Text {
+	y := yarns[0]
+	kind := join(", ", rich.T(weightOrNone(c.l, y.Weight)), c.l.ball(y))
+	lo, hi := ballsNeeded(yarns)
+	if hi == 0 {
+		return kind
+	}
+	return join(": ", kind, c.l.voice.balls(lo, hi, len(yarns)))
+}
+
+func weightOrNone(l *Language, class string) string {
+	if class == "" {
+		return ""
+	}
+	return l.WeightName(class)
+}
+
+// ballsNeeded is the fewest and the most balls that any size needs of some yarns together; 0 if that is not known.
+func ballsNeeded(yarns []plan.Yarn) (lo, hi int) {
+	n := len(yarns[0].Amount)
+	for i := range n {
+		sum := 0
+		for _, y := range yarns {
+			if len(y.Amount) != n || y.Amount[i].Balls == 0 {
+				return 0, 0
+			}
+			sum += y.Amount[i].Balls
+		}
+		if lo == 0 || sum < lo {
+			lo = sum
+		}
+		hi = max(hi, sum)
+	}
+	return lo, hi
+}
+
+// ball is what a ball of yarn holds: 50 g = 120 m (131 yd).
+func (l *Language) ball(y plan.Yarn) rich.Text {
+	var weight, length string
+	if y.BallWeight > 0 {
+		weight = l.grams(y.BallWeight)
+	}
+	if y.BallLength > 0 {
+		length = l.Number(metres(y.BallLength), 0) + tie + "m"
+		if l.voice.inches() {
+			length += " (" + l.Number(metres(y.BallLength)/0.9144, 0) + tie + "yd)"
+		}
+	}
+	return join(tie+"="+tie, rich.T(weight), rich.T(length))
+}
+
+func metres(v plan.Length) float64 { return v.Cm() / 100 }
+
+func (c *context) hooksFact() rich.Text {
+	var names []string
+	for _, h := range c.p.Hooks {
+		names = append(names, c.l.hook(h))
+	}
+	if len(names) == 0 {
+		return nil
+	}
+	return c.list(names)
+}
+
+// gauge writes a gauge: 20 dc and 10 rounds = 10 cm (4 in).
+func (c *context) gauge(g plan.Gauge) rich.Text {
+	over := c.l.Cm(g.Over) + tie + "cm"
+	if c.l.voice.inches() {
+		over += " (" + c.l.Inches(g.Over) + tie + "in)"
+	}
+	rows := ""
+	if g.Rows > 0 {
+		rows = c.l.Number(float64(g.Rows)/1000, 2)
+	}
+	return c.l.voice.gauge(c.l.Number(float64(g.Sts)/1000, 2), rows, c.form(plainForm(g.Stitch)), c.mostlyRounds(g.Stitch), over)
+}
+
+// mostlyRounds reports whether the fabric of a stitch is worked in rounds: the parts that use it are.
+func (c *context) mostlyRounds(id stitch.ID) bool {
+	rounds, rows := 0, 0
+	for _, part := range c.p.Parts {
+		if len(part.Worked) == 0 {
+			continue
+		}
+		for _, r := range part.Worked[0] {
+			switch {
+			case r.Tall != id:
+			case r.Closed:
+				rounds++
+			default:
+				rows++
+			}
+		}
+	}
+	return rounds > rows
+}
+
+// wide is the width of a swatch that can be measured in the middle: a fifth more than the gauge counts.
+func wide(g plan.Gauge) int { return int(math.Ceil(float64(g.Sts) * 1.2 / 1000)) }

@@ -1,0 +1,134 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// HowToRead explains the signs of the pages, as far as this pattern uses them.
+func (l *Language) HowToRead(p *plan.Pattern) []Fact {
+	c := l.context(p, nil, nil)
+	u := usedBy(p)
+	var facts []Fact
+	add := func(head rich.Text, texts ...rich.Text) {
+		if t := join(" ", texts...); len(t) > 0 {
+			facts = append(facts, Fact{Head: upper(head.String()), Text: paragraph(t)})
+		}
+	}
+	say := func(ok bool, k line, args ...any) rich.Text {
+		if !ok {
+			return nil
+		}
+		return fill(l.voice.line(k), args...)
+	}
+	several := len(p.Sizes) > 1
+	add(rich.T(l.voice.line(factSizes)),
+		say(several, howSizes, c.sizesInOrder()), say(several && u.absent, howDash), say(len(p.Sizes) > 6, howSizeGroups))
+	add(say(several, howColumnsHead), say(several, howColumns))
+	add(rich.T(l.voice.line(howCountsHead)), say(u.counts, howCounts), say(u.counts && u.spaces, howCountSpaces))
+	add(rich.T(l.voice.line(howChainsHead)), c.beginChains()...)
+	add(rich.T(l.voice.line(howRepeatsHead)), say(u.repeats, howRepeats), say(u.blocks, howBlocks))
+	add(rich.T(l.voice.line(howSameHead)), say(u.together, howSamePlace))
+	add(rich.T(l.voice.line(howPlacesHead)), say(u.gaps, howGaps), say(u.base, howBase), say(u.rowEnds, howRowEnds))
+	add(rich.T(l.voice.line(howYarnHead)), say(u.change, howChangeYarn))
+	add(rich.T(l.voice.line(howBoxesHead)), say(true, howBoxes), say(u.tape, howTape), say(u.tape && u.shaping, howWedge))
+	return facts
+}
+
+// sizesInOrder writes the names of the sizes as their numbers are written.
+func (c *context) sizesInOrder() rich.Text { return c.l.list(c.names(), nil) }
+
+// beginChains says once for the whole pattern which beginning chains count. Chains that do in one row and do not in
+// another are left to their rows.
+func (c *context) beginChains() []rich.Text {
+	var out []rich.Text
+	type key struct {
+		chains int
+		as     stitch.ID
+		counts bool
+	}
+	seen := map[key]bool{}
+	eachRow(c.p, func(r *plan.Row) {
+		b := r.Begin
+		if b.Chains == 0 || b.FromHook > 0 || b.And > 0 || c.disputed(b) {
+			return
+		}
+		k := key{b.Chains, b.As, b.Counts}
+		if !b.Counts {
+			k.as = ""
+		}
+		if seen[k] {
+			return
+		}
+		seen[k] = true
+		out = append(out, sentence(c.l.voice.beginCounts(b.Chains, c.as(b.As), b.Counts)))
+	})
+	return out
+}
+
+// usage is what a pattern uses that a reader may have to be told about.
+type usage struct {
+	absent, counts, spaces, repeats, blocks, together, gaps, base, rowEnds, change, tape, shaping bool
+}
+
+// tapeFrom is the number of rounds from which a strip of numbers takes the place of single boxes.
+const tapeFrom = 5
+
+func usedBy(p *plan.Pattern) usage {
+	var u usage
+	missing := func(n plan.Nums) { u.absent = u.absent || n != nil && !n.Everywhere() }
+	for _, part := range p.Parts {
+		for _, s := range part.Steps {
+			switch s := s.(type) {
+			case *plan.Row:
+				missing(s.Times)
+				missing(s.First)
+				u.tape = u.tape || long(s.Times)
+			case *plan.Block:
+				missing(s.Times)
+				u.blocks, u.tape = true, true
+			}
+		}
+	}
+	eachRow(p, func(r *plan.Row) {
+		u.counts = u.counts || len(r.Counts) > 0
+		for _, k := range r.Counts {
+			u.spaces = u.spaces || k.Kind == plan.CountSpaces
+		}
+	})
+	eachInstr(p, func(in *plan.Instr) { u.instr(in, missing) })
+	return u
+}
+
+func long(n plan.Nums) bool {
+	for _, v := range n {
+		if v >= tapeFrom {
+			return true
+		}
+	}
+	return false
+}
+
+func (u *usage) instr(in *plan.Instr, missing func(plan.Nums)) {
+	missing(in.N)
+	for _, v := range in.N {
+		u.absent = u.absent || v == 0 && in.Reach == plan.Next
+	}
+	switch in.Op {
+	case plan.Repeat:
+		u.repeats = u.repeats || !in.N.Is(1)
+	case plan.SpreadOut:
+		u.repeats, u.shaping = true, true
+	case plan.InOne:
+		u.together = true
+	case plan.Decrease:
+		u.shaping = true
+	case plan.ChangeTo:
+		u.change = true
+	}
+	u.change = u.change || in.Op == plan.Work && in.Yarn >= 0
+	u.gaps = u.gaps || in.Over == plan.Gap || in.Reach == plan.InGapHere
+	u.base = u.base || in.Reach == plan.BelowOf || in.Reach == plan.BesideOf
+	u.rowEnds = u.rowEnds || in.Over == plan.RowEnd
+}

@@ -1,0 +1,328 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// item is an instruction in words.
+type item struct {
+	text  rich.Text
+	heavy bool // it holds so much that a comma would not part it from its neighbours
+	loose bool // what follows belongs to it: a chain, a beginning chain
+	tight bool // it belongs to what stands before: a marker
+}
+
+// items writes the instructions of a row; those with nothing to do are left out.
+func (c *context) items(work []plan.Instr) []item {
+	var out []item
+	for i := 0; i < len(work); i++ {
+		in := &work[i]
+		if c.idle(in) {
+			continue
+		}
+		if i+1 < len(work) && c.pair(in, &work[i+1]) {
+			out = append(out, item{text: c.sideAndBase(in), heavy: true})
+			i++
+			c.worked = true
+			continue
+		}
+		if in.Op == plan.Chains && i+1 < len(work) && c.sameName(in, &work[i+1]) {
+			bare := *in
+			bare.Called = nil
+			in = &bare
+		}
+		it := c.item(in)
+		if len(it.text) > 0 {
+			out = append(out, it)
+		}
+		c.note(in)
+	}
+	return out
+}
+
+// sameName reports whether chains and the places skipped behind them are for the same thing, which is then said once.
+func (c *context) sameName(a, b *plan.Instr) bool {
+	name := c.l.read.of(a.Called)
+	return name != "" && b.Op == plan.SkipOver && c.l.read.of(b.Called) == name
+}
+
+// note remembers that something was worked, so that "each st around" is not said of what is left of a round.
+func (c *context) note(in *plan.Instr) {
+	switch in.Op {
+	case plan.PlaceMark, plan.MoveMark, plan.RemoveMark, plan.ChangeTo:
+	default:
+		c.worked = true
+	}
+}
+
+// idle reports whether an instruction has nothing to do in any size.
+func (c *context) idle(in *plan.Instr) bool {
+	switch in.Op {
+	case plan.TurnWork, plan.PlaceMark, plan.MoveMark, plan.RemoveMark, plan.ChangeTo:
+		return in.N != nil && !c.present(in.N)
+	case plan.SpreadOut:
+		return in.Spread == nil
+	}
+	if in.Per != nil && !c.num(in.Per).some() {
+		return true
+	}
+	return in.N != nil && !c.num(in.N).some()
+}
+
+// present reports whether the instruction is there in any size of the step, if only with nothing to do.
+func (c *context) present(n plan.Nums) bool {
+	for i, v := range n {
+		if v != plan.Absent && c.sizes.Has(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// bounded reports whether an instruction says where it ends rather than how far it goes.
+func (c *context) bounded(in *plan.Instr) bool {
+	switch in.Reach {
+	case plan.ToEnd, plan.ToMark, plan.ToLast, plan.ToLabel, plan.ToSpace:
+		return true
+	}
+	return false
+}
+
+// item writes one instruction.
+func (c *context) item(in *plan.Instr) item {
+	it := c.deed(in)
+	if in.Yarn >= 0 && in.Op != plan.ChangeTo {
+		if y := c.yarn(in.Yarn); y != "" {
+			it.text = c.l.voice.withYarn(it.text, y)
+		}
+	}
+	if in.Cross != plan.NoCross {
+		it.text, it.heavy = c.l.voice.crossing(it.text, in.Cross), true
+	}
+	switch name := c.l.read.of(in.Called); {
+	case name == "" || in.Op == plan.SkipOver || in.Op == plan.LeaveRest:
+	case in.Op == plan.Chains:
+		it.text, it.heavy = c.l.voice.made(it.text, name), true
+	default:
+		it.text, it.heavy = c.l.voice.called(it.text, name), true
+	}
+	if names, ok := c.onlyIn(in); ok {
+		it.text, it.heavy = c.l.voice.inSizes(it.text, names), true
+	}
+	return it
+}
+
+// onlyIn names the sizes of an instruction that other sizes do not have, where its words do not show it with a dash.
+func (c *context) onlyIn(in *plan.Instr) ([]string, bool) {
+	n := c.num(in.N)
+	shows := n.list && in.Op != plan.PlaceMark && in.Op != plan.MoveMark && in.Op != plan.RemoveMark && in.Op != plan.ChangeTo && in.Op != plan.TurnWork
+	if c.bounded(in) && in.Op == plan.Work {
+		shows = false
+	}
+	missing := in.N != nil && n.gaps()
+	if c.bounded(in) || in.Op == plan.SpreadOut {
+		missing = in.N != nil && c.absentSomewhere(in.N)
+	}
+	if !missing || (shows && !n.one()) {
+		return nil, false
+	}
+	return c.sizeNames(func(i int) bool { return in.N[i] != plan.Absent && (c.bounded(in) || in.N[i] != 0) }), true
+}
+
+func (c *context) absentSomewhere(n plan.Nums) bool {
+	for i, v := range n {
+		if v == plan.Absent && c.sizes.Has(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// deed writes an instruction without what may be said beside it.
+func (c *context) deed(in *plan.Instr) item {
+	v := c.l.voice
+	s := c.spot(in)
+	switch in.Op {
+	case plan.Work:
+		return item{text: c.work(in, s), heavy: s.heavy()}
+	case plan.Decrease:
+		return item{text: v.decrease(c.form(in.Form), s.n, s)}
+	case plan.Chains:
+		return item{text: v.chains(s.n), loose: true}
+	case plan.SkipOver:
+		name := c.l.read.of(in.Called)
+		return item{text: v.skip(s.n, s, name), heavy: name != "" || s.heavy()}
+	case plan.LeaveRest:
+		return item{text: v.leave(s.n, c.l.read.of(in.Called)), heavy: true}
+	case plan.TurnWork:
+		return item{text: v.turnWork()}
+	case plan.Repeat:
+		return c.repeat(in, s)
+	case plan.InOne:
+		return item{text: v.inOne(c.inside(in.Body), s.n, s), heavy: s.heavy()}
+	case plan.SpreadOut:
+		return c.spread(in)
+	case plan.PlaceMark, plan.MoveMark, plan.RemoveMark:
+		return item{text: v.marker(in.Op, c.marker(in.Marker), in.Where), tight: true}
+	case plan.ChangeTo:
+		return item{text: v.change(c.yarn(in.Yarn))}
+	case plan.SlipOver:
+		return item{text: v.slideOver(s.n, s), heavy: true}
+	}
+	return item{}
+}
+
+// heavy reports whether the words for a spot are long.
+func (s spot) heavy() bool {
+	switch s.reach {
+	case plan.ToMark, plan.ToLabel, plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth:
+		return true
+	}
+	return s.after || s.n.list
+}
+
+func (c *context) work(in *plan.Instr, s spot) rich.Text {
+	return c.l.voice.work(working{form: c.form(in.Form), post: in.Form.Post, loop: in.Form.Loop, per: c.per(in.Per), at: s})
+}
+
+// spot says where an instruction goes.
+func (c *context) spot(in *plan.Instr) spot {
+	s := spot{
+		reach: in.Reach, over: in.Over, n: c.num(in.N), after: in.AfterBegin, first: !c.worked,
+		round: c.round(), marker: c.marker(in.Marker), deep: in.Deep, ref: c.named(in.Ref),
+	}
+	if in.Before != nil {
+		s.before = c.num(in.Before)
+	}
+	if in.Last != nil {
+		s.last = c.num(in.Last)
+	}
+	s.place = c.l.voice.places(in.Over)
+	if in.Over == plan.Space || in.Reach == plan.ToSpace {
+		s.place = c.place(in)
+	}
+	if in.Reach == plan.Same && in.Over == plan.Space {
+		s.place = c.l.voice.spaces(num{}, true)
+	}
+	if s.after && in.Reach == plan.At && in.Ref != nil && in.Ref.Pick == plan.Whole {
+		// The beginning chain stands in the very place.
+		s.reach, s.after = plan.Same, false
+		s.place = s.ref.place
+		if in.Ref.Kind == plan.RefSpace {
+			s.place = c.l.voice.spaces(num{}, true)
+		}
+	}
+	return s
+}
+
+// place names the chain spaces an instruction works into.
+func (c *context) place(in *plan.Instr) noun {
+	if in.Over == plan.Space || in.Chains != nil {
+		return c.space(in.Chains)
+	}
+	return c.l.voice.places(plan.Stitch)
+}
+
+// pair reports whether two instructions work into the side and the base of the same stitch, which is said in one.
+func (c *context) pair(a, b *plan.Instr) bool {
+	sides := a.Reach == plan.BesideOf && b.Reach == plan.BelowOf || a.Reach == plan.BelowOf && b.Reach == plan.BesideOf
+	if !sides || a.Op != plan.Work || b.Op != plan.Work || a.Form != b.Form || a.Ref == nil || b.Ref == nil {
+		return false
+	}
+	plainOne := func(in *plan.Instr) bool {
+		n := c.num(in.N)
+		v, ok := n.same()
+		return ok && v == 1 && in.Per == nil && in.Called == nil && in.Yarn < 0 && in.Cross == plan.NoCross && in.Form.Post == stitch.NoPost && in.Form.Loop == stitch.BothLoops
+	}
+	x, y := a.Ref, b.Ref
+	same := x.Part == y.Part && x.Label == y.Label && x.Pick == y.Pick && x.Nth == y.Nth && x.Pick != plan.EachOf
+	return same && plainOne(a) && plainOne(b)
+}
+
+func (c *context) sideAndBase(in *plan.Instr) rich.Text {
+	return c.l.voice.sideAndBase(c.form(in.Form), c.named(in.Ref), in.Reach == plan.BesideOf)
+}
+
+// repeat writes a repeat. Where every size works it once the brackets go.
+func (c *context) repeat(in *plan.Instr, s spot) item {
+	body := c.body(in.Body)
+	if len(body) == 0 {
+		return item{}
+	}
+	if s.n.one() {
+		return item{text: body, heavy: true}
+	}
+	return item{text: c.l.voice.repeat(body, s.n, s), heavy: true}
+}
+
+// body writes what stands in the brackets of a repeat, where commas alone part the instructions. What is said to go on
+// to the end of a round does not start there.
+func (c *context) body(work []plan.Instr) rich.Text {
+	inner := *c
+	inner.worked = true
+	var texts []rich.Text
+	for _, it := range inner.items(work) {
+		texts = append(texts, it.text)
+	}
+	return join(", ", texts...)
+}
+
+// inside writes what goes into one place: stitches and chains, without saying where.
+func (c *context) inside(work []plan.Instr) rich.Text {
+	var texts []rich.Text
+	for i := range work {
+		in := &work[i]
+		if c.idle(in) {
+			continue
+		}
+		if in.Op == plan.Work {
+			texts = append(texts, c.l.voice.work(working{form: c.form(in.Form), per: c.per(c.product(in.N, in.Per)), at: spot{reach: nowhere}}))
+			continue
+		}
+		texts = append(texts, c.item(in).text)
+	}
+	return join(", ", texts...)
+}
+
+// nowhere is the reach of stitches whose place is said outside of their brackets.
+const nowhere plan.Reach = 255
+
+// product is how many stitches an instruction makes.
+func (c *context) product(n, per plan.Nums) plan.Nums {
+	if n == nil {
+		return per
+	}
+	if per == nil {
+		return n
+	}
+	out := make(plan.Nums, len(n))
+	for i := range n {
+		out[i] = plan.Absent
+		if n[i] != plan.Absent && per[i] != plan.Absent {
+			out[i] = n[i] * per[i]
+		}
+	}
+	return out
+}
+
+// run parts instructions: by commas, or by semicolons if one of them is so long that a comma would not part it.
+func run(items []item) rich.Text {
+	heavy := false
+	for _, it := range items {
+		heavy = heavy || it.heavy
+	}
+	var out rich.Text
+	for i, it := range items {
+		if i > 0 {
+			sep := ", "
+			if heavy && !items[i-1].loose && !it.tight {
+				sep = "; "
+			}
+			out = append(out, rich.Run{Text: sep})
+		}
+		out = append(out, it.text...)
+	}
+	return out
+}

@@ -1,0 +1,164 @@
+package words
+
+// Key names a fixed text of the page. See [Language.Say].
+type Key uint8
+
+// The fixed texts.
+const (
+	BeforeYouStart Key = iota + 1
+	HowToReadHead
+	AbbreviationsHead
+	SpecialsHead
+	FinishingHead
+	CareHead
+	EditionHead
+	NotesHead
+	MyNotes
+	ChartHead
+	LicenceHead
+	SizeHead
+	SizesHead
+	ContinuedMark
+	CautionHead
+	FinishedPiece
+	ToFitBody
+	EaseHead
+	YarnHead
+	MetersYards
+	Grams
+	Balls
+	CircleYourSize
+	DrawingCaption // {} the size that is drawn
+	DesignBy       // {} the designer
+	PageOf         // {} page, {} pages
+	StartLabel
+	MarkersLabel
+	NoteLabel
+	MeansHead
+	HereHead
+	OthersHead
+	ContentsHead
+	SchematicTitle
+	TitleDrawing
+	PartDrawing // {} the part
+	TickBox
+	RoundTape
+	LargePrint
+	lastKey
+)
+
+// Keys lists the fixed texts.
+func Keys() []Key {
+	keys := make([]Key, 0, lastKey-1)
+	for k := Key(1); k < lastKey; k++ {
+		keys = append(keys, k)
+	}
+	return keys
+}
+
+// Say returns a fixed text. A {} in it stands for what the comment of its key names; [Language.SayWith] fills it in.
+func (l *Language) Say(k Key) string { return l.voice.fixed(k) }
+
+// SayWith returns a fixed text with its blanks filled in.
+func (l *Language) SayWith(k Key, values ...string) string {
+	args := make([]any, len(values))
+	for i, v := range values {
+		args[i] = v
+	}
+	return fill(l.voice.fixed(k), args...).String()
+}
+
+// line names a text without grammar that this package puts into its sentences.
+type line uint8
+
+// The lines. Blanks are filled in the order given.
+const (
+	listSeparator line = iota + 1
+	orInches           // between a list of centimetres and one of inches
+	workVerb           // before a sentence that would start with a dash
+	thePart            // {} title: a part without a name of its own, inside a sentence
+	styleRows
+	styleJoined
+	styleTurned
+	styleSpiral
+	firstRowWrong
+	firstRoundWrong
+	makeRing
+	bothSides
+	factSizes
+	factSize
+	factLevel
+	factYarn
+	factHooks
+	factHook
+	factGauge
+	factTerms
+	termsText // {} reading
+	sideNotions
+	sideDrawing
+	sideYarnEstimate // {} stitches, {} rows of the swatch
+	sideYarnGuess
+	sideYarnNoSwatch
+	sideYarnNoGauge
+	gaugeCheck    // {} stitches
+	drawingText   // {} size
+	drawingHalves // {} size, {} letters
+	drawingHalf   // {} size, {} letter
+	notionPin
+	howSizes // {} the sizes as a list
+	howDash
+	howSizeGroups
+	howColumnsHead
+	howColumns
+	howCountsHead
+	howCounts
+	howCountSpaces
+	howChainsHead
+	howRepeatsHead
+	howRepeats
+	howBlocks
+	howSameHead
+	howSamePlace
+	howPlacesHead
+	howGaps
+	howBase
+	howRowEnds
+	howYarnHead
+	howChangeYarn
+	howBoxesHead
+	howBoxes
+	howTape
+	howWedge
+	cautionSource // {} source
+	cautionMemory // {} source
+	weaveEnds
+	blockPiece
+	ringName // the adjustable ring, as an explained stitch
+	ringText
+	yarnTable       // head of the yarn table
+	yarnTableWeight // the same, {} weight of a ball
+	lastLine
+)
+
+func lines() []line {
+	all := make([]line, 0, lastLine-1)
+	for k := line(1); k < lastLine; k++ {
+		all = append(all, k)
+	}
+	return all
+}
+
+// nameKind says what a name in a table of names is.
+type nameKind uint8
+
+// The kinds of names.
+const (
+	bodyName   nameKind = iota + 1
+	wearerName          // a measure of the wearer that has another name on the piece
+	levelName
+	levelText
+	weightName
+	fibreName
+	readingName // by tag: "US terms"
+	countryName // by tag, for the readings of others: "AR, UY"
+)

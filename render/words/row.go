@@ -1,0 +1,147 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/rich"
+)
+
+// Step writes one step of a part.
+func (l *Language) Step(p *plan.Pattern, part *plan.Part, s plan.Step) StepText {
+	switch s := s.(type) {
+	case *plan.Row:
+		return l.context(p, part, s.For).row(s)
+	case *plan.Block:
+		return l.context(p, part, s.For).block(s)
+	case *plan.CountOff:
+		return l.context(p, part, s.For).countOff(s)
+	case *plan.Fasten:
+		return l.context(p, part, s.For).fasten(s)
+	case *plan.MoveStart:
+		c := l.context(p, part, s.For)
+		return c.step(nil, l.voice.moveStart(c.marker(s.Marker), c.num(s.Moved)))
+	case *plan.NoteStep:
+		return l.context(p, part, s.For).noteStep(s)
+	case *plan.Counted:
+		c := l.context(p, part, s.For)
+		return c.step(nil, sentence(l.voice.nowHave(c.counts(s.Counts))))
+	}
+	return StepText{}
+}
+
+// step is a step with a label and a body.
+func (c *context) step(label, body rich.Text) StepText {
+	return StepText{Only: c.only(), Label: merge(label), Body: paragraph(body)}
+}
+
+// only says for which sizes the step is, nil if for all.
+func (c *context) only() rich.Text {
+	if c.sizes == nil {
+		return nil
+	}
+	return merge(c.l.voice.onlySizes(c.sizeNames(func(int) bool { return true })))
+}
+
+// OnlyFor says for which sizes something is: "Sizes 1 y and 2 y only". It is nil if it is for all of them.
+func (l *Language) OnlyFor(p *plan.Pattern, sizes plan.Sizes) rich.Text {
+	return l.context(p, nil, sizes).only()
+}
+
+func (c *context) row(r *plan.Row) StepText {
+	st := StepText{Only: c.only(), Count: c.count(r.Counts)}
+	st.Label, st.Slots = c.label(r.First, r.Last, r.Called)
+	if side := c.sideOf(r); side != "" {
+		st.Label = join(" ", st.Label, rich.T(side))
+	}
+	st.Label = merge(st.Label)
+	body := c.sentences(r, nil, c.times(r.Times))
+	if t := c.tall(r.Tall); t != nil {
+		body = append(body, t)
+	}
+	st.Body = paragraph(join(" ", body...))
+	return st
+}
+
+// sideOf says which side faces, where that is worth saying.
+func (c *context) sideOf(r *plan.Row) string {
+	if !r.Sided {
+		return ""
+	}
+	return "(" + c.l.voice.side(r.Wrong) + ")"
+}
+
+// sentences writes what is worked in a row and how it ends. A head goes before the first of them.
+func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich.Text {
+	var out []rich.Text
+	if y := c.yarn(r.Yarn); r.NewYarn && y != "" {
+		out, head = append(out, sentence(join("", head, c.l.voice.joinYarn(y)))), nil
+	}
+	out = append(out, sentence(c.opened(join("", head, times, c.instructions(r)))))
+	if j := c.joins(r); j != nil {
+		out = append(out, sentence(j))
+	}
+	if r.Turn {
+		out = append(out, sentence(c.l.voice.turn()))
+	}
+	return out
+}
+
+// opened gives a sentence that would start with a dash a verb to start with.
+func (c *context) opened(t rich.Text) rich.Text {
+	if len(t) > 0 && len(t[0].Text) >= len(dash) && t[0].Text[:len(dash)] == dash {
+		return join("", rich.T(c.l.voice.line(workVerb)+" "), t)
+	}
+	return t
+}
+
+// times says how many rows in a run read the same: "3 rounds: ".
+func (c *context) times(n plan.Nums) rich.Text {
+	if n == nil || c.num(n).one() {
+		return nil
+	}
+	return c.l.voice.times(c.num(n), c.round())
+}
+
+// instructions writes the beginning chain and the instructions of a row.
+func (c *context) instructions(r *plan.Row) rich.Text {
+	c.worked = false
+	work := r.Work
+	var items []item
+	switch {
+	case r.Begin.FromHook > 0:
+		it, rest := c.hook(r)
+		items, work = append(items, it), rest
+		c.worked = true
+	case r.Begin.Chains > 0:
+		items = append(items, item{text: c.l.voice.begin(c.beginning(r)), loose: true})
+	}
+	return run(append(items, c.items(work)...))
+}
+
+// tall says how tall the part is after the row.
+func (c *context) tall(ls plan.Lengths) rich.Text {
+	if len(ls) == 0 {
+		return nil
+	}
+	return sentence(c.l.voice.measures(c.l.read.of(c.part.Called), c.both(ls)))
+}
+
+// joins closes a round.
+func (c *context) joins(r *plan.Row) rich.Text {
+	j := r.Join
+	if j.Kind == plan.NoJoin {
+		return nil
+	}
+	with := c.l.read.short("slst")
+	first := c.l.voice.places(plan.Stitch)
+	switch {
+	case j.Kind == plan.JoinWith:
+		with = c.form(j.Form)
+	case j.Form.ID != "":
+		first = c.form(j.Form)
+	}
+	chains := r.Begin.Chains + r.Begin.And
+	return c.l.voice.joinWith(joining{
+		with: with, first: first, intoChain: j.Into == plan.IntoChain,
+		nth: j.Nth, chains: chains, top: j.Nth == 0 || j.Nth == chains,
+	})
+}

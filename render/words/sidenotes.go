@@ -1,0 +1,128 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/rich"
+)
+
+// SideNotes are the notes beside the drawing: gauge, hooks, notions, how the yarn was estimated, how the drawing is to
+// be read.
+func (l *Language) SideNotes(p *plan.Pattern) []Fact {
+	c := l.context(p, nil, nil)
+	var facts []Fact
+	add := func(head line, text rich.Text) {
+		if len(text) > 0 {
+			facts = append(facts, Fact{Head: upper(l.voice.line(head)), Text: paragraph(text)})
+		}
+	}
+	add(factGauge, c.gaugeNote())
+	add(hooksHead(p), c.hooksNote())
+	add(sideNotions, c.notions())
+	add(factYarn, c.estimate())
+	add(sideDrawing, c.drawing())
+	return facts
+}
+
+func (c *context) gaugeNote() rich.Text {
+	if len(c.p.Gauges) == 0 {
+		return nil
+	}
+	var all []rich.Text
+	for _, g := range c.p.Gauges {
+		all = append(all, c.gauge(g))
+	}
+	return join(" ", sentence(join("; ", all...)), fill(c.l.voice.line(gaugeCheck), wide(c.p.Gauges[0])))
+}
+
+// hooksNote says which hook is for which parts.
+func (c *context) hooksNote() rich.Text {
+	if len(c.p.Hooks) == 0 {
+		return nil
+	}
+	if len(c.p.Hooks) == 1 {
+		return sentence(rich.T(c.l.hook(c.p.Hooks[0])))
+	}
+	var texts []rich.Text
+	for _, h := range c.p.Hooks {
+		var parts []string
+		for i, part := range c.p.Parts {
+			if part.Hook == h || part.Hook == 0 && h == c.p.Hooks[0] {
+				parts = append(parts, c.partName(i))
+			}
+		}
+		texts = append(texts, c.l.voice.hooksFor(c.l.hook(h), parts))
+	}
+	return sentence(join("; ", texts...))
+}
+
+// notions lists what is needed besides yarn and hook.
+func (c *context) notions() rich.Text {
+	n := c.p.Notions
+	var items []rich.Text
+	if n.Markers > 0 {
+		items = append(items, c.l.voice.markers(n.Markers))
+	}
+	if n.Needle {
+		items = append(items, rich.T(c.l.read.word("needle")))
+	}
+	if n.Pin {
+		items = append(items, rich.T(c.l.voice.line(notionPin)))
+	}
+	for _, b := range n.Buttons {
+		items = append(items, c.l.voice.buttonsNeeded(c.tally(b.N), c.l.millimetres(b.Size)))
+	}
+	return sentence(join(", ", items...))
+}
+
+// estimate says how the amounts of yarn were worked out, or why there are none.
+func (c *context) estimate() rich.Text {
+	for _, y := range c.p.Yarns {
+		if y.Amount != nil {
+			if y.SwatchSts > 0 {
+				return fill(c.l.voice.line(sideYarnEstimate), y.SwatchSts, y.SwatchRows)
+			}
+			return rich.T(c.l.voice.line(sideYarnGuess))
+		}
+	}
+	for _, y := range c.p.Yarns {
+		switch y.WhyNoAmount {
+		case "swatch":
+			return rich.T(c.l.voice.line(sideYarnNoSwatch))
+		case "gauge":
+			return rich.T(c.l.voice.line(sideYarnNoGauge))
+		}
+	}
+	return nil
+}
+
+// drawing says which size the drawing shows, and which of its measures are drawn at half: the laid-flat width of what
+// is measured all around.
+func (c *context) drawing() rich.Text {
+	if len(c.p.Sizes) == 0 || len(c.p.Measures) == 0 {
+		return nil
+	}
+	var halves []string
+	for _, m := range c.p.Measures {
+		if m.Letter != "" && isAround(m) {
+			halves = append(halves, m.Letter)
+		}
+	}
+	size := c.l.SizeName(c.p.Sizes[c.p.Shown])
+	if len(halves) == 0 {
+		return fill(c.l.voice.line(drawingText), size)
+	}
+	key := drawingHalves
+	if len(halves) == 1 {
+		key = drawingHalf
+	}
+	return fill(c.l.voice.line(key), size, c.list(halves))
+}
+
+func isAround(m plan.Measure) bool {
+	for _, o := range m.Of {
+		if o.Kind == plan.Around {
+			return true
+		}
+	}
+	return false
+}

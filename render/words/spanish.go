@@ -1,0 +1,313 @@
+package words
+
+import (
+	"strconv"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// spanish is the voice of Spanish. The verb is an infinitive throughout, which no country reads as the form of another:
+// "tejer", never "teje" nor "tejé". A row is always an hilera and a round always a vuelta.
+//
+// Every noun brings its gender; articles, ordinals and adjectives follow it. Abbreviations have no plural of their own,
+// but the words around them agree with what they stand for.
+type spanish struct{ *reading }
+
+func (s *spanish) inches() bool { return false }
+
+// and writes a list: a, b y c; e before the sound of an i.
+func (s *spanish) and(items []rich.Text) rich.Text {
+	n := len(items)
+	if n < 2 {
+		return join("", items...)
+	}
+	return fill("{} "+andWord(items[n-1].String())+" {}", join(", ", items[:n-1]...), items[n-1])
+}
+
+// andWord is y, or e before a word that starts with the sound of an i.
+func andWord(next string) string {
+	w := strings.ToLower(next)
+	w = strings.TrimPrefix(w, "h")
+	if strings.HasPrefix(w, "ie") || strings.HasPrefix(w, "ia") {
+		return "y"
+	}
+	if strings.HasPrefix(w, "i") || strings.HasPrefix(w, "í") {
+		return "e"
+	}
+	return "y"
+}
+
+// orWord is o, or u before a figure that is read with the sound of an o: 8, 11, 80.
+func orWord(n int) string {
+	digits := strconv.Itoa(n)
+	if digits[0] == '8' || n == 11 || n >= 11000 && n < 12000 {
+		return "u"
+	}
+	return "o"
+}
+
+// of is de with what follows; de and el become del.
+func of(t rich.Text) rich.Text { return contracted("de", t) }
+
+// to is a with what follows; a and el become al.
+func to(t rich.Text) rich.Text { return contracted("a", t) }
+
+func contracted(prep string, t rich.Text) rich.Text {
+	if len(t) == 0 {
+		return nil
+	}
+	rest, article := strings.CutPrefix(t[0].Text, "el ")
+	if !article {
+		return join("", rich.T(prep+" "), t)
+	}
+	out := append(rich.Text{}, t...)
+	joined := map[string]string{"de": "del ", "a": "al "}[prep]
+	if t[0].Text == "el " {
+		out[0].Text = joined
+		return out
+	}
+	out[0].Text = joined + rest
+	return out
+}
+
+// agree picks the form of a word for a noun.
+func (n noun) agree(masculine, feminine string) string {
+	if n.feminine {
+		return feminine
+	}
+	return masculine
+}
+
+// the is the definite article: el p, las cad.
+func (n noun) the(plural bool) string {
+	if plural {
+		return n.agree("los", "las")
+	}
+	return n.agree("el", "la")
+}
+
+// compound reports whether a noun is more than one word: an adjective then stands before it, where it cannot be taken to
+// belong to its last word.
+func (n noun) compound() bool { return strings.ContainsAny(n.one.String(), " "+tie) }
+
+// next is "el siguiente p".
+func (n noun) next() rich.Text { return fill(n.the(false)+" siguiente {}", n.one) }
+
+// first and last are "el primer p" and "el último p".
+func (n noun) first() rich.Text { return fill(n.agree("el primer", "la primera")+" {}", n.one) }
+func (n noun) last() rich.Text  { return fill(n.agree("el último", "la última")+" {}", n.one) }
+
+// eachOf is "cada uno de los 5 p".
+func (n noun) eachOf(c num, before, after string) rich.Text {
+	text := fill("cada "+n.agree("uno de los", "una de las")+" "+before+"{}~{}", c, n.many)
+	if after != "" {
+		text = fill("{} "+after, text)
+	}
+	return text
+}
+
+// eachNext is "cada uno de los 5 p siguientes".
+func (n noun) eachNext(c num) rich.Text {
+	if n.compound() {
+		return n.eachOf(c, "siguientes ", "")
+	}
+	return n.eachOf(c, "", "siguientes")
+}
+
+// eachLast is "cada uno de los 2 últimos p".
+func (n noun) eachLast(c num) rich.Text {
+	return fill("cada "+n.agree("uno de los", "una de las")+" {}~"+n.agree("últimos", "últimas")+" {}", c, n.many)
+}
+
+// ordinal is 2.ª, 3.er before a masculine noun, 4.º.
+func ordinalES(n int, feminine bool) string {
+	if feminine {
+		return strconv.Itoa(n) + ".ª"
+	}
+	if (n%10 == 1 || n%10 == 3) && n%100 != 11 && n%100 != 13 {
+		return strconv.Itoa(n) + ".er"
+	}
+	return strconv.Itoa(n) + ".º"
+}
+
+// form is a stitch by its abbreviation: pa rel del, 2pajun.
+func (s *spanish) form(f stitch.Form) noun {
+	c, ok := concept(f.ID)
+	if !ok {
+		return noun{one: rich.T(string(f.ID)), many: rich.T(string(f.ID))}
+	}
+	t := s.term(c)
+	if f.Post == stitch.NoPost && f.Together <= 1 {
+		return abbreviated(t)
+	}
+	short, shorts := t.short+postSuffix(f.Post), t.shorts+postSuffix(f.Post)
+	if f.Together > 1 {
+		short = strconv.Itoa(f.Together) + short + "jun"
+		if strings.Contains(short, tie) || t.short == t.one || len(t.short) > 4 {
+			short = strconv.Itoa(f.Together) + tie + shorts + tie + "jun"
+		}
+		shorts = short
+	}
+	name := s.formName(f)
+	return noun{one: abbr(short, name), many: abbr(shorts, name), feminine: t.feminine}
+}
+
+func postSuffix(p stitch.Post) string {
+	return [...]string{stitch.NoPost: "", stitch.FrontPost: tie + "rel" + tie + "del", stitch.BackPost: tie + "rel" + tie + "det"}[p]
+}
+
+// formName is a stitch in full: punto alto en relieve por delante, 2 puntos altos cerrados juntos.
+func (s *spanish) formName(f stitch.Form) string {
+	c, ok := concept(f.ID)
+	if !ok {
+		return string(f.ID)
+	}
+	t := s.term(c)
+	post := [...]string{stitch.NoPost: "", stitch.FrontPost: " en relieve por delante", stitch.BackPost: " en relieve por detrás"}[f.Post]
+	if f.Together <= 1 {
+		return t.one + post
+	}
+	closed := " cerrados juntos"
+	if t.feminine {
+		closed = " cerradas juntas"
+	}
+	return strconv.Itoa(f.Together) + tie + t.many + post + closed
+}
+
+// places names what is worked into.
+func (s *spanish) places(k plan.PlaceKind) noun {
+	st, sp, ch := s.short("st"), s.short("sp"), s.short("ch")
+	switch k {
+	case plan.FoundationCh, plan.ChainFromBack:
+		return ch
+	case plan.Space:
+		return noun{one: fill("{} de~{}", sp.one, ch.one), many: fill("{} de~{}", sp.many, ch.one), feminine: sp.feminine}
+	case plan.StitchSpace:
+		return noun{one: fill("{} o {}", st.one, sp.one), many: fill("{} y {}", st.many, sp.many), feminine: st.feminine}
+	case plan.StitchChain:
+		return noun{one: fill("{} o {}", st.one, ch.one), many: fill("{} y {}", st.many, ch.many), feminine: st.feminine}
+	case plan.Gap:
+		return noun{one: rich.T("espacio entre puntos"), many: rich.T("espacios entre puntos")}
+	case plan.Unworked:
+		return noun{one: fill("{} sin~tejer", st.one), many: fill("{} sin~tejer", st.many), feminine: st.feminine}
+	case plan.RowEnd:
+		return noun{one: rich.T("extremo de hilera"), many: rich.T("extremos de hilera")}
+	case plan.RingPlace:
+		return noun{one: rich.T("anillo"), many: rich.T("anillos")}
+	}
+	return st
+}
+
+// spaces names chain spaces: esp de 2 cad.
+func (s *spanish) spaces(chains num, any bool) noun {
+	sp, ch := s.short("sp"), s.short("ch")
+	if any {
+		return sp
+	}
+	behind := fill("de~{}~{}", chains, ch.by(chains))
+	return noun{one: fill("{}~{}", sp.one, behind), many: fill("{}~{}", sp.many, behind), feminine: sp.feminine}
+}
+
+// amount is how many of a noun: 1 pb, 2 (3; 3) pb.
+func (s *spanish) amount(n num, of noun) rich.Text { return fill("{}~{}", n, of.by(n)) }
+
+func (s *spanish) rowWord(round bool) term {
+	if round {
+		return s.term("round")
+	}
+	return s.term("row")
+}
+
+// counted writes a whole number with a concept in full: 1 ovillo, 3 ovillos.
+func (s *spanish) counted(n int, concept string) string {
+	t := s.term(concept)
+	if n == 1 {
+		return "1" + tie + t.one
+	}
+	return strconv.Itoa(n) + tie + t.many
+}
+
+// bare takes the article from a name.
+func (s *spanish) bare(name string) string {
+	for _, a := range []string{"el ", "la ", "los ", "las ", "un ", "una "} {
+		if rest, ok := strings.CutPrefix(name, a); ok {
+			return rest
+		}
+	}
+	return name
+}
+
+// withArticle reads the gender and the number of a name from its article.
+func withArticle(name string) (feminine, plural bool) {
+	switch {
+	case strings.HasPrefix(name, "la "):
+		return true, false
+	case strings.HasPrefix(name, "los "):
+		return false, true
+	case strings.HasPrefix(name, "las "):
+		return true, true
+	}
+	return false, false
+}
+
+func (s *spanish) line(l line) string           { return s.expand(spanishLines[l]) }
+func (s *spanish) fixed(k Key) string           { return s.expand(spanishFixed[k]) }
+func (s *spanish) otherForm(stitch.Form) string { return "" } // the row of its stitch says what others call it
+func (s *spanish) otherTerm(t term) string      { return t.one }
+
+// expand puts the words of the reading into a text: {hook}, {hook*} for the plural, {el hook}, {del hook}, {un hook},
+// {ese hook}; with a capital, {Size}.
+func (s *spanish) expand(text string) string {
+	before, rest, ok := strings.Cut(text, "{")
+	if !ok {
+		return text
+	}
+	word, after, _ := strings.Cut(rest, "}")
+	return before + s.expandWord(word) + s.expand(after)
+}
+
+func (s *spanish) expandWord(word string) string {
+	if word == "" { // a blank that is filled in later
+		return "{}"
+	}
+	article, concept, ok := strings.Cut(word, " ")
+	if !ok {
+		article, concept = "", word
+	}
+	concept, plural := strings.CutSuffix(concept, "*")
+	t := s.term(strings.ToLower(concept))
+	name := t.one
+	if plural {
+		name = t.many
+	}
+	if concept != strings.ToLower(concept) {
+		name = upper(name)
+	}
+	n := noun{feminine: t.feminine}
+	switch article {
+	case "el":
+		return n.the(plural) + " " + name
+	case "del":
+		return of(rich.T(n.the(plural) + " " + name)).String()
+	case "un":
+		return n.agree("un", "una") + " " + name
+	case "ese":
+		return n.agree("ese", "esa") + " " + name
+	}
+	return name
+}
+
+func (s *spanish) name(k nameKind, id string) string { return spanishNames[k][id] }
+
+// theYarn is a yarn by its name, inside a sentence: el hilo arena.
+func (s *spanish) theYarn(name string) string {
+	t := s.term("yarn")
+	the := noun{feminine: t.feminine}.the(false) + " " + t.one
+	if name == "" {
+		return the
+	}
+	return the + " " + name
+}

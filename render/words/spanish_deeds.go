@@ -1,0 +1,382 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// work is stitches and where they go: "2 pa en cada uno de los 3 p siguientes".
+func (s *spanish) work(w working) rich.Text {
+	st := s.amount(w.per, w.form)
+	if w.at.reach == nowhere {
+		return st
+	}
+	if again := s.again(w.at); again {
+		return s.oneByOne(st, w)
+	}
+	return s.dressed(fill("{} en {}", st, s.where(w.at)), w)
+}
+
+// again reports whether the places are a list of sizes of which one has a single place or none: the article of "cada uno
+// de los" would not agree with it, so the stitch is said once and how often it is worked.
+func (s *spanish) again(at spot) bool {
+	switch at.reach {
+	case plan.Next, plan.Last:
+		return at.ref.Kind == 0 && at.n.list && !at.n.plain() && !at.n.one()
+	}
+	return false
+}
+
+func (s *spanish) oneByOne(st rich.Text, w working) rich.Text {
+	n, last := w.at.n, w.at.reach == plan.Last
+	w.at.n, w.at.reach = num{}, plan.Next
+	text := fill("[{}] {}~veces", s.dressed(fill("{} en {}", st, s.where(w.at)), w), n)
+	if last {
+		text = fill("{}, hasta el final de {}", text, s.theRow(w.at.round))
+	}
+	return text
+}
+
+// dressed adds the loops and the depth to a stitch and its place.
+func (s *spanish) dressed(t rich.Text, w working) rich.Text {
+	switch w.loop {
+	case stitch.FrontLoop:
+		t = fill("{}, solo por la hebra delantera", t)
+	case stitch.BackLoop:
+		t = fill("{}, solo por la hebra trasera", t)
+	case stitch.ThirdLoop:
+		t = fill("{}, por la tercera hebra", t)
+	}
+	switch row := s.rowWord(w.at.round); {
+	case w.at.over == plan.ChainFromBack:
+		t = fill("{}, por el otro lado de la "+s.word("ch"), t)
+	case w.at.deep == 1:
+		t = fill("{}, 1~{} más abajo", t, row.one)
+	case w.at.deep > 1:
+		t = fill("{}, {}~{} más abajo", t, w.at.deep, row.many)
+	}
+	return t
+}
+
+// theRow is la vuelta or la hilera.
+func (s *spanish) theRow(round bool) string {
+	t := s.rowWord(round)
+	return noun{feminine: t.feminine}.the(false) + " " + t.one
+}
+
+// where says into which places stitches go, without "en".
+func (s *spanish) where(at spot) rich.Text {
+	p := at.place
+	switch at.reach {
+	case plan.InRing:
+		return rich.T("el anillo")
+	case plan.InGapHere:
+		return fill("el espacio antes {}", of(s.places(plan.Stitch).next()))
+	case plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth:
+		return s.whereNamed(at)
+	case plan.First:
+		return p.first()
+	case plan.Same:
+		return fill(p.agree("el mismo", "la misma")+" {}", p.one)
+	case plan.InMarked:
+		if at.marker == 0 {
+			return fill(p.the(false)+" {} "+p.agree("marcado", "marcada"), p.one)
+		}
+		return fill(p.the(false)+" {} con el marcador~{}", p.one, at.marker)
+	case plan.Last:
+		if at.n.one() || at.n.unknown() {
+			return p.last()
+		}
+		return p.eachLast(at.n)
+	case plan.Next:
+		if at.ref.Kind != 0 {
+			return s.kindOf(at.ref)
+		}
+		if at.n.one() || at.n.unknown() {
+			return p.next()
+		}
+		return p.eachNext(at.n)
+	}
+	return s.whereTo(at)
+}
+
+// whereTo says how far, for stitches in each place up to somewhere.
+func (s *spanish) whereTo(at spot) rich.Text {
+	p := at.place
+	n, few := at.few()
+	switch {
+	case at.reach == plan.ToEnd && few && !at.first && n == 1:
+		return p.last()
+	case at.reach == plan.ToEnd && few && !at.first:
+		return p.eachLast(at.n)
+	case few && n == 1:
+		return fill("{}{}", p.next(), s.upTo(at))
+	case few && at.reach != plan.ToEnd:
+		return fill("{}{}", p.eachNext(at.n), s.upTo(at))
+	case at.after:
+		return fill("{} y en {} {}", p.next(), s.each(at), s.bound(at))
+	}
+	return fill("{} {}", s.each(at), s.bound(at))
+}
+
+// each is every place: "cada p", "cada p y en cada esp".
+func (s *spanish) each(at spot) rich.Text {
+	st, sp, ch := s.short("st").one, s.short("sp").one, s.short("ch").one
+	switch at.over {
+	case plan.StitchSpace:
+		return fill("cada {} y en cada {}", st, sp)
+	case plan.StitchChain:
+		return fill("cada {} y en cada {}", st, ch)
+	}
+	return fill("cada {}", at.place.one)
+}
+
+// upTo adds the bound to a number of places, as a check.
+func (s *spanish) upTo(at spot) rich.Text {
+	switch at.reach {
+	case plan.ToMark, plan.ToLabel:
+		return fill(", {}", s.bound(at))
+	}
+	return nil
+}
+
+// bound says where something ends: "hasta el marcador 2", "hasta que queden 3 p".
+func (s *spanish) bound(at spot) rich.Text {
+	st := s.short("st")
+	var end rich.Text
+	switch at.reach {
+	case plan.ToEnd:
+		return rich.T("hasta el final " + of(rich.T(s.theRow(at.round))).String())
+	case plan.ToLast:
+		if at.last.one() || at.last.unknown() {
+			return fill("hasta que quede 1~{}", st.one)
+		}
+		return fill("hasta que queden {}~{}", at.last, st.many)
+	case plan.ToSpace:
+		return fill("hasta {}", at.place.next())
+	case plan.ToMark:
+		end = rich.T("el siguiente marcador")
+		if at.marker > 0 {
+			end = fill("el marcador~{}", at.marker)
+		}
+	case plan.ToLabel:
+		end = s.run(at.ref)
+	}
+	if at.before.some() {
+		return fill("hasta {}~{} antes {}", at.before, st.by(at.before), of(end))
+	}
+	return fill("hasta {}", end)
+}
+
+// decrease is stitches that each draw several places together.
+func (s *spanish) decrease(f noun, n num, at spot) rich.Text {
+	switch at.reach {
+	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
+		return s.often(f.one, n, at)
+	}
+	if at.over != plan.Stitch && at.over != plan.FoundationCh {
+		f.one = fill("{} en "+at.place.the(true)+" siguientes {}", f.one, at.place.many)
+	}
+	if n.one() || n.unknown() {
+		return f.one
+	}
+	return fill("{} {}~veces", f.one, n)
+}
+
+// often says how many times in all, and to where.
+func (s *spanish) often(t rich.Text, n num, at spot) rich.Text {
+	var end rich.Text
+	switch at.reach {
+	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
+		end = s.bound(at)
+	}
+	if n.unknown() {
+		return join(" ", t, end)
+	}
+	return join(", ", fill("{} {}~"+timesOf(n, "vez", "veces"), t, n), end)
+}
+
+func (s *spanish) chains(n num) rich.Text { return s.amount(n, s.short("ch")) }
+
+// skip passes places over.
+func (s *spanish) skip(n num, at spot, called string) rich.Text {
+	text := fill(s.word("skip")+" {}", s.passed(n, at))
+	if called != "" {
+		return s.called(text, called)
+	}
+	return text
+}
+
+func (s *spanish) passed(n num, at spot) rich.Text {
+	p := at.place
+	switch {
+	case at.reach == plan.ToEnd && n.one():
+		return p.last()
+	case at.reach == plan.ToEnd && !n.unknown() && n.plain():
+		return fill(p.the(true)+" {}~"+p.agree("últimos", "últimas")+" {}", n, p.many)
+	case at.reach == plan.Next && (n.one() || n.unknown()):
+		return p.next()
+	case at.reach == plan.Next && n.plain() && !p.compound():
+		return fill(p.the(true)+" {}~{} siguientes", n, p.many)
+	case at.reach == plan.Next:
+		return fill("{}~{}", n, p.many)
+	case n.unknown():
+		return fill("{} {}", s.each(at), s.bound(at))
+	}
+	return fill("{}~{} {}", n, p.by(n), s.bound(at))
+}
+
+func (s *spanish) forWhat(called string) rich.Text {
+	if called == "" {
+		return nil
+	}
+	return rich.T(" para " + called)
+}
+
+func (s *spanish) leave(n num, called string) rich.Text {
+	st := s.short("st")
+	what := fill("sin tejer {}~{} al final", n, st.many)
+	switch {
+	case n.unknown():
+		what = fill("sin tejer "+st.the(true)+" {} restantes", st.many)
+	case n.one():
+		what = fill("sin tejer {}", st.last())
+	case n.plain():
+		what = fill("sin tejer "+st.the(true)+" {}~"+st.agree("últimos", "últimas")+" {}", n, st.many)
+	}
+	return fill("dejar {}{}", what, s.forWhat(called))
+}
+
+func (s *spanish) turnWork() rich.Text { return rich.T("girar") }
+
+// repeat is a bracket and how often it is worked in all.
+func (s *spanish) repeat(body rich.Text, n num, at spot) rich.Text {
+	return s.often(fill("[{}]", body), n, at)
+}
+
+// inOne puts a group into one place, or into each of several.
+func (s *spanish) inOne(body rich.Text, n num, at spot) rich.Text {
+	group := fill("({})", body)
+	if s.again(at) {
+		return s.oneByOne(group, working{at: at})
+	}
+	return s.dressed(fill("{} en {}", group, s.where(at)), working{at: at})
+}
+
+// marker places, moves or removes a marker.
+func (s *spanish) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text {
+	if do == plan.RemoveMark {
+		return fill("quitar el marcador~{}", number)
+	}
+	st := s.short("st")
+	done := st.agree("tejido", "tejida")
+	at := map[plan.MarkWhere]rich.Text{
+		plan.LastMade:  fill("en {} "+done, st.last()),
+		plan.NextOne:   fill("en {}", st.next()),
+		plan.GapHere:   fill("entre {} "+done+" y "+st.the(false)+" siguiente", st.last()),
+		plan.FirstOne:  fill("en "+st.agree("el primero de estos", "la primera de estas")+" {}", st.many),
+		plan.MiddleOne: fill("en "+st.agree("el del medio de estos", "la del medio de estas")+" {}", st.many),
+		plan.LastOne:   fill("en "+st.agree("el último de estos", "la última de estas")+" {}", st.many),
+	}[where]
+	if do == plan.MoveMark {
+		return fill("subir el marcador~{}: colocarlo {}", number, at)
+	}
+	return fill("colocar el marcador~{} {}", number, at)
+}
+
+func (s *spanish) change(yarn string) rich.Text {
+	return rich.T("cambiar " + to(rich.T(s.theYarn(yarn))).String())
+}
+
+func (s *spanish) withYarn(t rich.Text, yarn string) rich.Text {
+	return fill("con {}, {}", s.theYarn(yarn), t)
+}
+
+// slideOver is slip stitches that only carry the yarn to another place.
+func (s *spanish) slideOver(n num, at spot) rich.Text {
+	sl := s.short("slst").one
+	end := rich.Text(nil)
+	switch at.reach {
+	case plan.ToMark, plan.ToLabel, plan.ToLast, plan.ToSpace:
+		end = fill(" {}", s.bound(at))
+	}
+	at.place = s.places(plan.Stitch)
+	switch {
+	case n.one():
+		return fill("1~{} en {}{} (no cuenta)", sl, at.place.next(), end)
+	case n.unknown():
+		return fill("1~{} en cada {}{} (no cuentan)", sl, at.place.one, end)
+	case !n.plain():
+		return fill("[1~{} en {}] {}~veces{} (no cuentan)", sl, at.place.next(), n, end)
+	}
+	return fill("1~{} en {}{} (no cuentan)", sl, at.place.eachNext(n), end)
+}
+
+func (s *spanish) crossing(t rich.Text, c plan.Cross) rich.Text {
+	if c == plan.CrossFront {
+		return fill("por delante de los puntos recién tejidos, {}", t)
+	}
+	return fill("por detrás de los puntos recién tejidos, {}", t)
+}
+
+func (s *spanish) called(t rich.Text, name string) rich.Text { return fill("{} ({})", t, name) }
+
+func (s *spanish) made(t rich.Text, name string) rich.Text { return join("", t, s.forWhat(name)) }
+
+func (s *spanish) inSizes(t rich.Text, sizes []string) rich.Text {
+	return fill("{} (solo {} {})", t, s.sizesWord(len(sizes)), s.sizeList(sizes))
+}
+
+// sizesWord is talla or tallas.
+func (s *spanish) sizesWord(n int) string {
+	if n == 1 {
+		return s.term("size").one
+	}
+	return s.term("size").many
+}
+
+// fromHook is the first stitch of a row in a new chain, and what follows it.
+func (s *spanish) fromHook(f noun, h hooked, rest spot) rich.Text {
+	ch := s.short("ch")
+	first := fill("1~{} en {}{}", f.one, s.hookChain(h.nth), s.skipped(h))
+	switch {
+	case rest.n.unknown():
+		return first
+	case rest.reach == plan.ToEnd:
+		return fill("{} y en cada {} {}", first, ch.one, s.bound(spot{reach: plan.ToEnd, round: rest.round}))
+	case rest.n.one():
+		return fill("{} y en {}", first, ch.next())
+	case rest.n.plain():
+		return fill("{} y en {}", first, ch.eachNext(rest.n))
+	}
+	return fill("{}, [1~{} en {}] {}~veces", first, f.one, ch.next(), rest.n)
+}
+
+// hookChain is "la 4.ª cad desde el ganchillo".
+func (s *spanish) hookChain(nth int) rich.Text {
+	ch := s.short("ch")
+	return fill(ch.the(false)+" {}~{} desde "+s.expandWord("el hook"), ordinalES(nth, ch.feminine), ch.one)
+}
+
+// skipped says what the chains before the first stitch stand for.
+func (s *spanish) skipped(h hooked) rich.Text {
+	if h.skipped == 0 {
+		return nil
+	}
+	ch := s.short("ch")
+	what := fill(ch.the(true)+" {}~{} "+ch.agree("saltados", "saltadas"), h.skipped, ch.many)
+	verb := "cuentan"
+	if h.skipped == 1 {
+		what, verb = fill(ch.the(false)+" {} "+ch.agree("saltado", "saltada"), ch.one), "cuenta"
+	}
+	if h.counts {
+		return fill(" ({} "+verb+" como {})", what, h.as.first())
+	}
+	return fill(" ({} no "+verb+" como {})", what, s.short("st").one)
+}
+
+// startHook says where a row in a new chain starts that does not begin with plain stitches.
+func (s *spanish) startHook(h hooked) rich.Text {
+	return fill("comenzar en {}{}", s.hookChain(h.nth), s.skipped(h))
+}

@@ -1,0 +1,200 @@
+package words
+
+import (
+	"strconv"
+
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// span is from the smallest to the largest: 56 a 62 cm.
+func (s *spanish) span(lo, hi, unit string) string {
+	if lo == hi {
+		return lo + tie + unit
+	}
+	return lo + " a " + hi + tie + unit
+}
+
+// balls says how many balls are needed: 3 o 4 ovillos en 2 colores.
+func (s *spanish) balls(lo, hi, yarns int) rich.Text {
+	text := s.counted(lo, "ball")
+	switch {
+	case hi == lo+1:
+		text = strconv.Itoa(lo) + " " + orWord(hi) + tie + s.counted(hi, "ball")
+	case hi > lo:
+		text = strconv.Itoa(lo) + " a " + s.counted(hi, "ball")
+	}
+	if yarns > 1 {
+		text += " en " + s.counted(yarns, "color")
+	}
+	return rich.T(text)
+}
+
+func (s *spanish) gauge(sts, rows string, f noun, round bool, over string) rich.Text {
+	if rows == "" {
+		return fill("{}~{} = {}", sts, f.many, over)
+	}
+	return fill("{}~{} y {}~"+s.rowWord(round).many+" = {}", sts, f.many, rows, over)
+}
+
+func (s *spanish) hooksFor(size string, parts []string) rich.Text {
+	if len(parts) == 0 {
+		return rich.T(size)
+	}
+	return rich.T(size + " para " + s.sizeList(parts))
+}
+
+func (s *spanish) markers(n int) rich.Text { return rich.T(s.counted(n, "marker")) }
+
+func (s *spanish) buttonsNeeded(n num, size string) rich.Text {
+	return fill("{}~"+timesOf(n, "botón", "botones")+" de {}", n, size)
+}
+
+func (s *spanish) around(name string) string { return name + ", contorno" }
+
+// ease heads the ease at a measure; the table of names knows its article.
+func (s *spanish) ease(body string) string {
+	ease := upper(s.word("ease"))
+	for _, name := range spanishBody {
+		if s.bare(name) == body {
+			return ease + " en " + name
+		}
+	}
+	return ease + ": " + body
+}
+
+var spanishMonths = [...]string{"enero", "febrero", "marzo", "abril", "mayo", "junio", "julio", "agosto", "septiembre", "octubre", "noviembre", "diciembre"}
+
+// edition is the edition and its month.
+func (s *spanish) edition(n int, year, month int) string {
+	date := ""
+	switch {
+	case year > 0 && month > 0:
+		date = spanishMonths[month-1] + " de " + strconv.Itoa(year)
+	case year > 0:
+		date = strconv.Itoa(year)
+	}
+	switch {
+	case n == 0:
+		return upper(date)
+	case date == "":
+		return "Edición " + strconv.Itoa(n)
+	}
+	return "Edición " + strconv.Itoa(n) + ", " + date
+}
+
+func (s *spanish) takesMakes(takes, makes int) rich.Text {
+	st := s.short("st")
+	noun := st.many
+	if takes == 1 {
+		noun = st.one
+	}
+	return fill("Toma {}~{}, da~{}.", takes, noun, makes)
+}
+
+// specialName heads an explained stitch: Punto alto en relieve por delante (pa rel del).
+func (s *spanish) specialName(f stitch.Form) rich.Text {
+	return rich.T(s.formName(f) + " (" + s.form(f).one.String() + ")")
+}
+
+// overTextES is the yarn overs before the hook goes in: "2 lazadas, ".
+func overTextES(n int) string {
+	switch n {
+	case 0:
+		return ""
+	case 1:
+		return "lazada, "
+	}
+	return strconv.Itoa(n) + tie + "lazadas, "
+}
+
+// special explains a stitch round a post, a stitch that draws several together, or one that is both.
+func (s *spanish) special(x explained) rich.Text {
+	if x.form.Together > 1 {
+		return s.together(x)
+	}
+	from := "de delante hacia atrás y de nuevo hacia delante, alrededor del cuerpo del punto, que queda en relieve por delante"
+	if x.form.Post == stitch.BackPost {
+		from = "de atrás hacia delante y de nuevo hacia atrás, alrededor del cuerpo del punto, que queda hundido"
+	}
+	how := overTextES(x.overs) + s.expand("insertar {el hook} ") + from
+	return fill("{}. Terminar como "+x.base.agree("un", "una")+" {}. {}", upper(how), x.base.one, s.takesMakes(1, 1))
+}
+
+// together explains a decrease: each stitch but for its last step, then all of them at once. A half double crochet keeps
+// two loops of each stitch, any other one.
+func (s *spanish) together(x explained) rich.Text {
+	n := x.form.Together
+	where := "insertar {el hook} en el siguiente punto"
+	switch x.form.Post {
+	case stitch.FrontPost:
+		where = "insertar {el hook} de delante hacia atrás y de nuevo hacia delante alrededor del siguiente punto"
+	case stitch.BackPost:
+		where = "insertar {el hook} de atrás hacia delante y de nuevo hacia atrás alrededor del siguiente punto"
+	}
+	steps := overTextES(x.overs) + s.expand(where) + ", lazada, sacar un bucle"
+	kept := n + 1
+	switch {
+	case x.form.ID == stitch.HDC:
+		kept = 2*n + 1
+	case x.overs == 1:
+		steps += ", lazada, pasar por 2" + tie + "bucles"
+	case x.overs > 1:
+		steps += ", [lazada, pasar por 2" + tie + "bucles] " + strconv.Itoa(x.overs) + tie + "veces"
+		return fill("Hacer esto {}~veces: {}. Después, lazada y pasar por los {}~bucles. {}", n, steps, kept, s.takesMakes(n, 1))
+	}
+	return fill("[{}] {}~veces; lazada, pasar por los {}~bucles. {}", upper(steps), n, kept, s.takesMakes(n, 1))
+}
+
+// foundationSpecial explains stitches that make their own chain.
+func (s *spanish) foundationSpecial(x explained) (head, text rich.Text) {
+	ch, chain := s.short("ch"), s.word("ch")
+	head = fill("{} sin "+chain+" base", x.base.one)
+	over := overTextES(x.overs)
+	text = fill("Primer punto: 2~{}, "+over+s.expand("insertar {el hook} en {}")+", lazada, sacar un bucle; lazada, pasar por 1~bucle (es la "+chain+
+		" del punto); terminar como "+x.base.agree("un", "una")+" {}. Puntos siguientes: "+over+s.expand("insertar {el hook} en la "+chain+" del punto anterior y seguir igual. Cada uno hace su propia "+chain+" y da 1~punto."),
+		ch.many, s.hookChain(2), x.base.one)
+	return head, text
+}
+
+func (s *spanish) sew(a, b named) rich.Text { return fill("coser {} {}", s.run(a), to(s.run(b))) }
+
+// cord makes a cord and threads it.
+func (s *spanish) cord(c cord) []rich.Text {
+	ch, sl := s.short("ch").one, s.short("slst").one
+	with := "cordón: "
+	if c.yarn != "" {
+		with += "con " + s.theYarn(c.yarn) + ", "
+	}
+	back := fill("1~{} en {} y en cada {} hasta el final", sl, s.hookChain(2), ch)
+	off := rich.T(s.word("fasten"))
+	var out []rich.Text
+	if c.known {
+		out = append(out, fill(with+"{}; {}", s.chains(c.chains), back), off, fill("el cordón mide {}", c.length))
+	} else {
+		out = append(out, fill(with+"tejer una "+s.word("ch")+" que mida {}; {}", c.length, back), off)
+	}
+	if !c.threads {
+		return out
+	}
+	through := fill("pasarlo por {}", s.run(c.through))
+	if c.free != nil {
+		through = fill("{} de modo que los dos extremos queden iguales: con la pieza abierta, cada uno mide {}", through, c.free)
+	}
+	return append(out, through)
+}
+
+func (s *spanish) pompom(yarn string, across rich.Text, wraps int) rich.Text {
+	with := ""
+	if yarn != "" {
+		with = "con " + s.theYarn(yarn) + ", "
+	}
+	if wraps == 0 {
+		return fill(with+"hacer un pompón de {} y coserlo", across)
+	}
+	return fill(with+"hacer un pompón de {}: enrollar {}~veces, atar, cortar y emparejar. Coserlo", across, wraps)
+}
+
+func (s *spanish) buttons(n num, size string) rich.Text {
+	return fill("coser {}~"+timesOf(n, "botón", "botones")+" de {}", n, size)
+}

@@ -1,0 +1,170 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/rich"
+)
+
+// whereNamed says which places of a named run are meant.
+func (s *spanish) whereNamed(at spot) rich.Text {
+	r := at.ref
+	switch at.reach {
+	case plan.BesideOf:
+		return fill("el costado {}", of(s.one(r)))
+	case plan.BelowOf:
+		return s.below(at)
+	case plan.ThroughBoth:
+		if at.n.plain() && !at.n.unknown() && !at.n.one() {
+			return fill("{}, tomando las dos capas: cada "+at.place.agree("uno", "una")+" junto con {} correspondiente {}",
+				at.place.eachNext(at.n), fill(r.place.the(false)+" {}", r.place.one), of(s.run(r)))
+		}
+		return fill("{}, tomando las dos capas, junto con {} correspondiente {}",
+			at.place.next(), fill(r.place.the(false)+" {}", r.place.one), of(s.run(r)))
+	}
+	whole := r.Kind == plan.RefStitches && r.Pick == plan.Whole && r.count.some() && !r.count.one()
+	if r.Pick == plan.EachOf || whole {
+		return s.eachIn(at)
+	}
+	return s.one(r)
+}
+
+// skippedWord is saltado, saltadas …, agreeing with the noun.
+func skippedWord(n noun, plural bool) string {
+	if plural {
+		return n.agree("saltados", "saltadas")
+	}
+	return n.agree("saltado", "saltada")
+}
+
+// kind adds to a noun what kind of run it belongs to: p saltados.
+func (s *spanish) kind(r named, plural bool) rich.Text {
+	what := r.place.one
+	if plural {
+		what = r.place.many
+	}
+	if r.Kind == plan.RefSkipped {
+		return fill("{}~"+skippedWord(r.place, plural), what)
+	}
+	return what
+}
+
+// eachIn is every place of a run: "cada uno de los 52 p saltados de la pierna derecha".
+func (s *spanish) eachIn(at spot) rich.Text {
+	r, n := at.ref, at.ref.count
+	others := ""
+	if at.after {
+		n, others = at.n, r.place.agree("otros ", "otras ")
+	}
+	side := ""
+	if r.Below {
+		side = ", por el otro lado"
+	}
+	switch {
+	case n.unknown():
+		return fill("cada {} {}"+side, s.kind(r, false), of(s.whole(r)))
+	case n.one():
+		return fill(r.place.the(false)+" {} {}"+side, s.kind(r, false), of(s.whole(r)))
+	case !n.plain():
+		return fill("cada {} {} ({} en total)"+side, s.kind(r, false), of(s.whole(r)), n)
+	}
+	return fill("cada "+r.place.agree("uno de los ", "una de las ")+others+"{}~{} {}"+side, n, s.kind(r, true), of(s.whole(r)))
+}
+
+// below is what the stitches of a run were worked into; of chains it is their other side.
+func (s *spanish) below(at spot) rich.Text {
+	r, ch := at.ref, s.short("ch")
+	many := r.Pick == plan.EachOf || r.Pick == plan.Whole && r.count.some() && !r.count.one()
+	switch {
+	case r.Kind == plan.RefSpace && at.n.one():
+		return fill(ch.the(false)+" {} {}, por el otro lado", ch.one, of(s.whole(r)))
+	case r.Kind == plan.RefSpace && (at.n.unknown() || !at.n.plain()):
+		return fill("cada {} {}, por el otro lado", ch.one, of(s.whole(r)))
+	case r.Kind == plan.RefSpace:
+		return fill("{} {}, por el otro lado", ch.eachOf(at.n, "", ""), of(s.whole(r)))
+	case many:
+		return fill("la base de {} {}", r.place.eachOf(r.count, "", ""), of(s.whole(r)))
+	}
+	return fill("la base {}", of(s.one(r)))
+}
+
+// one is a single place of a run, or the run itself if it is one place: "el último pa de la espalda".
+func (s *spanish) one(r named) rich.Text {
+	p := r.place
+	what := s.kind(r, false)
+	switch r.Pick {
+	case plan.FirstOf:
+		return fill(p.agree("el primer", "la primera")+" {} {}", what, of(s.whole(r)))
+	case plan.LastOf:
+		return fill(p.agree("el último", "la última")+" {} {}", what, of(s.whole(r)))
+	case plan.NthOf:
+		return fill(p.the(false)+" {}~{} {}", ordinalES(r.Nth, p.feminine), what, of(s.whole(r)))
+	}
+	return fill(p.the(false)+" {} {}", what, of(s.whole(r)))
+}
+
+// whole is what a place belongs to: the run by its name, else the row in which it was made.
+func (s *spanish) whole(r named) rich.Text {
+	row := s.rowWord(r.round)
+	n := noun{feminine: row.feminine}
+	switch r.Kind {
+	case plan.RefEdge:
+		return fill(n.agree("el último ", "la última ")+row.one+" {}", of(s.owner(r)))
+	case plan.RefFoundation:
+		return fill("el borde inicial {}", of(s.owner(r)))
+	}
+	if r.called != "" && r.Kind != plan.RefRow {
+		return rich.T(r.called)
+	}
+	text := fill(n.the(false)+" "+row.one+"~{}", r.row)
+	if r.row.unknown() {
+		text = rich.T(spaced(r.Label))
+	}
+	if o := s.owner(r); o != nil {
+		return fill("{} {}", text, of(o))
+	}
+	return text
+}
+
+// owner is the part a run belongs to.
+func (s *spanish) owner(r named) rich.Text {
+	edge := r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation
+	switch {
+	case r.whose != "":
+		return rich.T(r.whose)
+	case r.called != "" && edge:
+		return rich.T(r.called)
+	case edge:
+		return rich.T("esta parte")
+	}
+	return nil
+}
+
+// run is a run as a whole: what a seam or a bound names.
+func (s *spanish) run(r named) rich.Text {
+	switch {
+	case r.Kind == plan.RefEdge, r.Kind == plan.RefFoundation, r.Kind == plan.RefRow, r.called != "":
+		return s.whole(r)
+	case r.Kind == plan.RefSpace || r.count.one():
+		return fill(r.place.the(false)+" {} {}", s.kind(r, false), of(s.whole(r)))
+	case r.count.unknown():
+		return s.whole(r)
+	}
+	return fill(r.place.the(true)+" {}~{} {}", r.count, s.kind(r, true), of(s.whole(r)))
+}
+
+// kindOf is a place that is met again and again: "la siguiente esquina".
+func (s *spanish) kindOf(r named) rich.Text {
+	if r.called == "" {
+		return r.place.next()
+	}
+	feminine, _ := withArticle(r.called)
+	return fill(noun{feminine: feminine}.the(false)+" siguiente {}", s.bare(r.called))
+}
+
+// sideAndBase works into a stitch of another row from its side and into what it was worked into.
+func (s *spanish) sideAndBase(f noun, r named, sideFirst bool) rich.Text {
+	if sideFirst {
+		return fill("1~{} en el costado {} y 1~{} en su base", f.one, of(s.one(r)), f.one)
+	}
+	return fill("1~{} en la base {} y 1~{} en su costado", f.one, of(s.one(r)), f.one)
+}

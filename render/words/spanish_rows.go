@@ -1,0 +1,335 @@
+package words
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/render/rich"
+)
+
+func (s *spanish) label(round bool, first, last int) rich.Text {
+	w := s.rowWord(round)
+	switch {
+	case first == last:
+		return rich.T(upper(w.one) + tie + strconv.Itoa(first))
+	case last == first+1:
+		return rich.T(upper(w.many) + tie + strconv.Itoa(first) + " y" + tie + strconv.Itoa(last))
+	}
+	return rich.T(upper(w.many) + tie + strconv.Itoa(first) + " a" + tie + strconv.Itoa(last))
+}
+
+func (s *spanish) bareLabel(round, several bool) rich.Text {
+	w := s.rowWord(round)
+	if several {
+		return rich.T(upper(w.many))
+	}
+	return rich.T(upper(w.one))
+}
+
+// namedLabel heads a row that has a name: "Vuelta de división (vuelta 18)".
+func (s *spanish) namedLabel(name string, label rich.Text) rich.Text {
+	return rich.T(name + " (" + lower(label.String()) + ")")
+}
+
+func (s *spanish) side(wrong bool) string {
+	if wrong {
+		return "revés"
+	}
+	return "derecho"
+}
+
+// times heads rows that read the same: "3 vueltas: ".
+func (s *spanish) times(n num, round bool) rich.Text {
+	w := s.rowWord(round)
+	return fill("{}~"+timesOf(n, w.one, w.many)+": ", n)
+}
+
+// begin is the beginning chain, and whether it counts where that is to be said.
+func (s *spanish) begin(b beginning) rich.Text {
+	total, ch := b.chains+b.and, s.short("ch")
+	text := fill("{}~{}", total, ch.many)
+	verb := "cuentan"
+	if total == 1 {
+		text, verb = fill("1~{}", ch.one), "cuenta"
+	}
+	if !b.explain {
+		return text
+	}
+	where := ""
+	if b.throughout {
+		where = ", aquí y en adelante"
+	}
+	switch {
+	case b.and > 0 && b.counts:
+		return fill("{} ("+verb+" como {} y {}~{})", text, b.as.first(), b.and, ch.one)
+	case b.counts:
+		return fill("{} ("+verb+" como {}"+where+")", text, b.as.first())
+	}
+	return fill("{} (no "+verb+" como {}"+where+")", text, s.short("st").one)
+}
+
+// beginCounts says for the whole pattern whether a beginning chain counts.
+func (s *spanish) beginCounts(chains int, f noun, counts bool) rich.Text {
+	ch := s.short("ch")
+	what, verb := fill(ch.the(true)+" {}~{} del comienzo", chains, ch.many), "cuentan"
+	if chains == 1 {
+		what, verb = fill(ch.the(false)+" {} del comienzo", ch.one), "cuenta"
+	}
+	if counts {
+		return fill("{} "+verb+" como {}", what, f.first())
+	}
+	return fill("{} no "+verb+" como {}", what, s.short("st").one)
+}
+
+// joinWith closes a round.
+func (s *spanish) joinWith(j joining) rich.Text {
+	if !j.intoChain {
+		return fill("cerrar con 1~{} en {}", j.with.one, j.first.first())
+	}
+	nth := j.nth
+	if nth == 0 {
+		nth = j.chains
+	}
+	ch := s.short("ch")
+	return fill("cerrar con 1~{} en "+ch.the(false)+" {}~{} del comienzo", j.with.one, ordinalES(nth, ch.feminine), ch.one)
+}
+
+func (s *spanish) turn() rich.Text { return rich.T("girar") }
+
+func (s *spanish) joinYarn(yarn string) rich.Text { return rich.T("unir " + s.theYarn(yarn)) }
+
+// measures says how tall the part is.
+func (s *spanish) measures(called string, tall rich.Text) rich.Text {
+	if called == "" {
+		called = "la pieza"
+	}
+	verb := "mide"
+	if _, plural := withArticle(called); plural {
+		verb = "miden"
+	}
+	return fill("{} "+verb+" ahora {}", called, tall)
+}
+
+// blockHead says how often some rows are worked in all.
+func (s *spanish) blockHead(rows int, round bool, n num) rich.Text {
+	w := s.rowWord(round)
+	g := noun{feminine: w.feminine}
+	what := g.agree("estos ", "estas ") + w.many
+	switch {
+	case rows == 1:
+		what = g.agree("este ", "esta ") + w.one
+	case rows > 1:
+		what = g.agree("estos ", "estas ") + strconv.Itoa(rows) + tie + w.many
+	}
+	return fill("tejer "+what+" {}~"+timesOf(n, "vez", "veces")+" en total", n)
+}
+
+// blockRow heads a row of a block by its place in it: "1.ª y 2.ª vueltas: ".
+func (s *spanish) blockRow(round bool, from, to int, name string) rich.Text {
+	w := s.rowWord(round)
+	text := ordinalES(from, w.feminine) + tie + w.one
+	switch {
+	case to == from+1:
+		text = ordinalES(from, w.feminine) + " y" + tie + ordinalES(to, w.feminine) + tie + w.many
+	case to > from:
+		text = ordinalES(from, w.feminine) + " a" + tie + ordinalES(to, w.feminine) + tie + w.many
+	}
+	if name != "" {
+		text += " (" + name + ")"
+	}
+	return rich.T(text + ": ")
+}
+
+func (s *spanish) onlySizes(sizes []string) rich.Text {
+	return fill("Solo {} {}", s.sizesWord(len(sizes)), s.sizeList(sizes))
+}
+
+// ageSize is a size that is named by an age.
+var ageSize = regexp.MustCompile(`^([0-9]+)[ \x{00a0}](años?|mes(?:es)?)$`)
+
+// sizeList writes names of sizes: M y L; 1, 2 y 3 años, where all are ages in the same unit.
+func (s *spanish) sizeList(names []string) string {
+	texts := make([]rich.Text, len(names))
+	short := make([]string, len(names))
+	unit := ""
+	for i, n := range names {
+		texts[i] = rich.T(n)
+		m := ageSize.FindStringSubmatch(n)
+		if m == nil {
+			continue
+		}
+		u := "años"
+		if strings.HasPrefix(m[2], "mes") {
+			u = "meses"
+		}
+		if unit == "" || unit == u {
+			unit, short[i] = u, m[1]
+		}
+	}
+	alike := len(names) > 1
+	for _, n := range short {
+		alike = alike && n != ""
+	}
+	if !alike {
+		return s.and(texts).String()
+	}
+	for i := range texts {
+		texts[i] = rich.T(short[i])
+	}
+	return s.and(texts).String() + tie + unit
+}
+
+// startFoundation is a start that needs no chain.
+func (s *spanish) startFoundation(n num, f noun) rich.Text {
+	return fill("tejer {} sin "+s.word("ch")+" base ("+s.rowOf()+" que no necesita "+s.word("ch")+")", s.amount(n, f))
+}
+
+func (s *spanish) rowOf() string { return s.term("row").one }
+
+func (s *spanish) joinRing(first noun, twist bool) rich.Text {
+	care := ""
+	if twist {
+		care = ", cuidando de no torcer la labor"
+	}
+	return fill("unir con 1~{} en {} para formar un anillo"+care, s.short("slst").one, first.first())
+}
+
+// joins says which side faces and which yarn is joined.
+func (s *spanish) joins(y joined) string {
+	side := "Con el derecho de frente, unir "
+	if y.wrong {
+		side = "Con el revés de frente, unir "
+	}
+	return side + s.theYarn(y.name)
+}
+
+// startAlong is a part that grows along runs of others. Without a yarn to join, it says only where it goes.
+func (s *spanish) startAlong(runs []named, y joined) rich.Text {
+	if len(runs) == 1 {
+		return fill(s.joins(y)+" en {}.", s.along(runs[0]))
+	}
+	var out rich.Text
+	if y.fresh {
+		out = fill(s.joins(y)+" al comienzo {}.", of(s.along(runs[0])))
+	}
+	texts := make([]rich.Text, len(runs))
+	for i, r := range runs {
+		texts[i] = of(s.along(r))
+	}
+	return join(" ", out, fill("Tejer a lo largo {}.", join(", después ", texts...)))
+}
+
+// along is a run as the edge of a new part. A foundation is an other side by its nature.
+func (s *spanish) along(r named) rich.Text {
+	if r.Below && r.Kind != plan.RefFoundation {
+		return fill("el otro lado {}", of(s.run(r)))
+	}
+	return s.run(r)
+}
+
+// startIn is a part that starts in one place.
+func (s *spanish) startIn(r named, y joined) rich.Text {
+	return fill(s.joins(y)+" en {}.", s.one(r))
+}
+
+func (s *spanish) level(n int) rich.Text {
+	sl, st := s.short("slst").one, s.short("st")
+	if n == 1 {
+		return fill("1~{} en {} para nivelar el borde", sl, st.next())
+	}
+	return fill("1~{} en cada "+st.agree("uno de los", "una de las")+" {}~{} siguientes para nivelar el borde", sl, n, st.many)
+}
+
+func (s *spanish) closeThrough(loops string) rich.Text {
+	through := map[string]string{"front": "la hebra delantera", "back": "la hebra trasera", "both": "las dos hebras"}[loops]
+	return rich.T(s.expand("cortar {el yarn} dejando un cabo largo. Con {el needle}, pasar el cabo por " + through + " de cada punto de la última {round}, fruncir y rematar"))
+}
+
+// moveStart moves the start of the round to a marker.
+func (s *spanish) moveStart(marker int, moved num) rich.Text {
+	w := s.rowWord(true)
+	text := fill("A partir de aquí, "+noun{feminine: w.feminine}.the(true)+" "+w.many+" comienzan en el marcador~{}", marker)
+	if moved.some() {
+		text = fill("{}, {} después del comienzo anterior", text, s.amount(moved, s.short("st")))
+	}
+	return stopped(text)
+}
+
+func (s *spanish) nowHave(counts []rich.Text) rich.Text { return fill("ahora hay {}", s.and(counts)) }
+
+func (s *spanish) inSection(n num, called string) rich.Text {
+	return fill("{} en {}", s.amount(n, s.short("st")), called)
+}
+
+// countOff places markers along a finished row.
+func (s *spanish) countOff(o counting) rich.Text {
+	from := "el comienzo " + of(rich.T(s.theRow(o.round))).String()
+	if o.round && !o.spiral {
+		from = "el cierre"
+	}
+	if !o.plain {
+		return s.countSteps(o, from)
+	}
+	var texts []rich.Text
+	for i := 0; i+1 < len(o.items); i += 2 {
+		c, m := o.items[i], o.items[i+1]
+		text := fill("el marcador~{} tras {}", m.marker, s.amount(c.n, s.short("st")))
+		if i > 0 {
+			text = fill("el {} tras {} más", m.marker, c.n)
+		}
+		if c.called != "" {
+			text = s.called(text, c.called)
+		}
+		texts = append(texts, text)
+	}
+	last := o.items[len(o.items)-1]
+	rest := fill("quedan {}", s.amount(last.n, s.short("st")))
+	if last.n.one() {
+		rest = fill("queda {}", s.amount(last.n, s.short("st")))
+	}
+	if last.called != "" {
+		rest = s.called(rest, last.called)
+	}
+	return fill("No se teje nada. Contando desde "+from+", colocar {}; {}.", join(", ", texts...), rest)
+}
+
+// countSteps places markers step by step, where they stand in stitches or two sections meet without one.
+func (s *spanish) countSteps(o counting, from string) rich.Text {
+	st := s.short("st")
+	var texts []rich.Text
+	for _, it := range o.items {
+		var text rich.Text
+		switch {
+		case it.marker > 0 && it.inNext:
+			text = fill("colocar el marcador~{} en {}", it.marker, st.next())
+		case it.marker > 0:
+			text = fill("colocar el marcador~{} antes {}", it.marker, of(st.next()))
+		default:
+			text = fill("contar {}", s.amount(it.n, st))
+			if it.called != "" {
+				text = s.called(text, it.called)
+			}
+		}
+		texts = append(texts, text)
+	}
+	return fill("No se teje nada. Desde "+from+": {}.", join(", ", texts...))
+}
+
+func (s *spanish) handedHook(size, yarn string) rich.Text {
+	hook := s.word("hook") + " de " + size
+	switch {
+	case yarn == "":
+		return rich.T(hook)
+	case size == "":
+		return rich.T(yarn)
+	}
+	return fill("{}, {}", yarn, hook)
+}
+
+func (s *spanish) worked(from []string) rich.Text { return rich.T("se teje desde " + s.sizeList(from)) }
+
+func (s *spanish) makeSeveral(n int) rich.Text {
+	return rich.T("hacer" + tie + strconv.Itoa(n) + " iguales")
+}

@@ -1,0 +1,239 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+)
+
+// voice is everything that a language must be able to say. The shared files call it with what is to be said already
+// decided; it phrases, declines and orders. Fixed words and lines without grammar are looked up by their key.
+type voice interface {
+	phrases
+	nouns
+	deeds
+	rowTalk
+	partTalk
+	finishTalk
+	frontTalk
+}
+
+// phrases looks up what never changes its form.
+type phrases interface {
+	fixed(k Key) string
+	line(l line) string
+	name(kind nameKind, id string) string // a measure, a part of the body, a fibre …; "" if the language has no word
+	inches() bool                         // lengths are given in inches too
+}
+
+// nouns names what is counted.
+type nouns interface {
+	and(items []rich.Text) rich.Text
+	form(f stitch.Form) noun          // by its abbreviation
+	formName(f stitch.Form) string    // in full: front post double crochet
+	places(k plan.PlaceKind) noun     // what is worked into
+	spaces(chains num, any bool) noun // chain spaces of so many chains; any: of no certain number
+}
+
+// deeds are the instructions of a row. They are parts of a sentence and start small.
+type deeds interface {
+	work(w working) rich.Text
+	decrease(f noun, n num, s spot) rich.Text
+	chains(n num) rich.Text
+	skip(n num, s spot, called string) rich.Text
+	leave(n num, called string) rich.Text
+	turnWork() rich.Text
+	repeat(body rich.Text, n num, s spot) rich.Text
+	inOne(body rich.Text, n num, s spot) rich.Text
+	marker(do plan.Op, number int, where plan.MarkWhere) rich.Text
+	change(yarn string) rich.Text
+	withYarn(t rich.Text, yarn string) rich.Text
+	slideOver(n num, s spot) rich.Text
+	sideAndBase(f noun, r named, sideFirst bool) rich.Text
+	crossing(t rich.Text, c plan.Cross) rich.Text
+	called(t rich.Text, name string) rich.Text // stitches that are called something
+	made(t rich.Text, name string) rich.Text   // chains that are for something
+	inSizes(t rich.Text, sizes []string) rich.Text
+	fromHook(f noun, h hooked, rest spot) rich.Text // rest.n without numbers: nothing follows
+	startHook(h hooked) rich.Text
+}
+
+// rowTalk is what frames the instructions of a row.
+type rowTalk interface {
+	label(round bool, first, last int) rich.Text
+	bareLabel(round, several bool) rich.Text
+	namedLabel(name string, label rich.Text) rich.Text
+	side(wrong bool) string
+	times(n num, round bool) rich.Text
+	begin(b beginning) rich.Text
+	joinWith(j joining) rich.Text
+	turn() rich.Text
+	joinYarn(yarn string) rich.Text
+	measures(called string, tall rich.Text) rich.Text
+	blockHead(rows int, round bool, n num) rich.Text
+	blockRow(round bool, from, to int, name string) rich.Text
+	onlySizes(sizes []string) rich.Text
+}
+
+// partTalk is what a part says besides its rows.
+type partTalk interface {
+	startFoundation(n num, f noun) rich.Text
+	joinRing(first noun, twist bool) rich.Text
+	startAlong(runs []named, y joined) rich.Text
+	startIn(r named, y joined) rich.Text
+	countOff(o counting) rich.Text
+	level(n int) rich.Text
+	closeThrough(loops string) rich.Text
+	moveStart(marker int, moved num) rich.Text
+	nowHave(counts []rich.Text) rich.Text
+	inSection(n num, called string) rich.Text
+	bare(name string) string // a name without its article
+	handedHook(size, yarn string) rich.Text
+	worked(from []string) rich.Text
+	makeSeveral(n int) rich.Text
+}
+
+// finishTalk is the finishing.
+type finishTalk interface {
+	sew(a, b named) rich.Text
+	cord(c cord) []rich.Text
+	pompom(yarn string, across rich.Text, wraps int) rich.Text
+	buttons(n num, size string) rich.Text
+}
+
+// frontTalk is what stands before the parts.
+type frontTalk interface {
+	span(lo, hi, unit string) string
+	sizeList(names []string) string
+	balls(lo, hi, yarns int) rich.Text
+	gauge(sts, rows string, f noun, round bool, over string) rich.Text
+	hooksFor(size string, parts []string) rich.Text
+	markers(n int) rich.Text
+	buttonsNeeded(n num, size string) rich.Text
+	beginCounts(chains int, f noun, counts bool) rich.Text
+	around(name string) string
+	ease(body string) string
+	edition(n int, year, month int) string
+	special(s explained) rich.Text
+	specialName(f stitch.Form) rich.Text
+	foundationSpecial(s explained) (head, text rich.Text)
+	takesMakes(takes, makes int) rich.Text
+	otherForm(f stitch.Form) string // how a reader of another country is told the name of a form
+	otherTerm(t term) string
+}
+
+// working is one instruction that makes stitches.
+type working struct {
+	form noun
+	post stitch.Post
+	loop stitch.Loop
+	per  num // stitches in one place
+	at   spot
+}
+
+// spot says where stitches go, and how far.
+type spot struct {
+	reach  plan.Reach
+	place  noun
+	over   plan.PlaceKind
+	n      num
+	after  bool // a beginning chain stands in the place before
+	first  bool // nothing was worked in the row before this
+	round  bool
+	marker int
+	before num
+	last   num
+	deep   int
+	ref    named
+}
+
+// few returns how many places are meant if that is one small number, which says more than how far.
+func (s spot) few() (int, bool) {
+	if s.n.unknown() {
+		return 0, false
+	}
+	v, ok := s.n.same()
+	return v, ok && v <= fewPlaces
+}
+
+// fewPlaces is how many places are counted rather than described by where they end.
+const fewPlaces = 9
+
+// named is a place or a run that is reached by name.
+type named struct {
+	plan.Ref
+	called string // its own name, with article; "" if it has none
+	whose  string // the part it belongs to, with article; "" for the part at hand
+	row    num
+	count  num
+	place  noun // one of its places
+	round  bool
+}
+
+// hooked is the first stitch of a row in a new chain.
+type hooked struct {
+	nth, skipped int
+	counts       bool
+	as           noun
+	throughout   bool
+}
+
+// beginning is the beginning chain of a row.
+type beginning struct {
+	chains, and int
+	counts      bool
+	as          noun
+	explain     bool // say whether it counts
+	throughout  bool
+}
+
+// joining closes a round.
+type joining struct {
+	with        noun // the stitch that joins
+	first       noun // the stitch joined to
+	intoChain   bool
+	nth, chains int
+	top         bool // the nth chain is the last: the top
+}
+
+// joined is the yarn that is joined where a part starts.
+type joined struct {
+	fresh bool   // it is joined; else it hangs there already
+	name  string // "" if the pattern names no yarn
+	wrong bool   // the wrong side faces
+}
+
+// counting is a counting off.
+type counting struct {
+	items  []counted
+	round  bool
+	spiral bool
+	plain  bool // counts and markers between stitches by turns
+}
+
+// counted is one step of a counting off.
+type counted struct {
+	n      num
+	called string
+	marker int // its printed number; 0 for a count
+	inNext bool
+	more   bool // places were counted off before
+}
+
+// cord is a cord of the finishing.
+type cord struct {
+	yarn    string
+	chains  num
+	known   bool // the number of chains
+	length  rich.Text
+	through named
+	threads bool
+	free    rich.Text
+}
+
+// explained is a stitch that is explained in full.
+type explained struct {
+	form  stitch.Form
+	overs int // yarn overs before the hook goes in
+	base  noun
+}
