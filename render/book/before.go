@@ -16,7 +16,7 @@ const (
 	sectionGap  = 5.0
 	asideSpace  = 1.25
 	notesAbove  = 7.5
-	asideOneW   = 76.0 // with one language
+	asideOneW   = 72.0 // with one language
 	schematic1X = blockW - schematicW
 )
 
@@ -42,7 +42,7 @@ func (s *setter) beforeYouStart() {
 func (s *setter) sectionHead(key words.Key, mark string) layout.Strip {
 	b := s.each(func(sd side) layout.Box {
 		h := sd.elem(s.sect, "H2")
-		return layout.Set(layout.Break(strong(sd.l.Say(key)), headType, s.headRoom(sd), 0), headType, s.flush(sd), h)
+		return layout.Set(layout.Break(strong(sd.l.Say(key)), headType, s.headRoom(sd), 0), headType, sd.x, h)
 	})
 	b.H += headBelow
 	strip := layout.Strip{Box: b, Space: sectionGap, Keep: true, Heading: true}
@@ -50,14 +50,12 @@ func (s *setter) sectionHead(key words.Key, mark string) layout.Strip {
 	return strip
 }
 
-// flush is the left edge of what needs no box: with one language the left edge of the block.
-func (s *setter) flush(sd side) float64 { return sd.head }
-
+// headRoom is how wide a head may be.
 func (s *setter) headRoom(sd side) float64 {
 	if s.two() {
 		return sd.w()
 	}
-	return blockW
+	return blockW - sd.x
 }
 
 func strong(text string) rich.Text { return rich.Text{{Text: text, Strong: true}} }
@@ -92,7 +90,7 @@ func (s *setter) asides() []layout.Strip {
 func (s *setter) asideColumn(nth int) (x, w float64) {
 	switch {
 	case !s.two():
-		return 0, asideOneW
+		return boxW, asideOneW
 	case nth == 1:
 		return blockW - asideW, asideW
 	}
@@ -102,7 +100,7 @@ func (s *setter) asideColumn(nth int) (x, w float64) {
 // textColumn is where text stands that has nothing beside it.
 func (s *setter) textColumn(nth int) (x, w float64) {
 	sd := s.sides[nth]
-	return s.flush(sd), sd.w()
+	return sd.x, sd.w()
 }
 
 // noteStrips sets the notes over the whole columns.

@@ -16,6 +16,10 @@ type Options struct {
 	Langs []*words.Language // one, or two that face each other
 }
 
+// runOn is how much of a sheet the pages before the first part must fill for it to start a new one. A sheet with a few
+// lines on it and nothing else looks like a mistake.
+const runOn = 0.4
+
 // Compose sets a pattern as a document.
 func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	if n := len(o.Langs); n < 1 || n > 2 {
@@ -30,7 +34,8 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	s.howToRead()
 	s.abbreviations()
 	s.specials()
-	s.parts()
+	_, filled := layout.Fill(s.flow, frontH, bodyH)
+	s.parts(filled > runOn*bodyH)
 	s.finishing()
 	s.colophon()
 	sheets := layout.Paginate(s.flow, frontH, bodyH)

@@ -17,7 +17,7 @@ const (
 func (s *setter) frontCautions() []layout.Strip {
 	var strips []layout.Strip
 	for i, c := range s.p.Cautions {
-		strip := layout.Strip{Box: s.caution(c, s.sect, s.flush), Space: 2 * layout.Module}
+		strip := layout.Strip{Box: s.caution(c, s.sect, side.margin), Space: 2 * layout.Module}
 		if i == 0 {
 			strip.Space = cautionGap
 		}

@@ -26,7 +26,7 @@ func (s *setter) ruledNotes(sheet *layout.Sheet, height float64) {
 	y := sheet.H + minorSpace
 	sheet.Put(0, y, s.each(func(sd side) layout.Box {
 		h := sd.elem(s.root.New("Sect"), "H3")
-		return layout.Text(sd.l.Say(words.MyNotes), minorType, false, s.flush(sd), h)
+		return layout.Text(sd.l.Say(words.MyNotes), minorType, false, sd.x, h)
 	}))
 	for y += minorType.Leading + pitch; y <= height+1e-9; y += pitch {
 		for _, sd := range s.sides {
@@ -34,7 +34,7 @@ func (s *setter) ruledNotes(sheet *layout.Sheet, height float64) {
 			if !s.two() {
 				right = blockW
 			}
-			sheet.Add(layout.Rule(s.flush(sd), y, right, y, hairline))
+			sheet.Add(layout.Rule(sd.x, y, right, y, hairline))
 		}
 	}
 	sheet.H = height

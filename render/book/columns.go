@@ -30,6 +30,10 @@ type side struct {
 	head     float64 // where the number of a part stands
 }
 
+// margin is the left edge of what needs no box beside it: the block's own edge on the title page and in header and
+// footer, where one language has no box column.
+func (s side) margin() float64 { return s.head }
+
 func (s side) w() float64 { return s.right - s.x }
 
 // elem adds an element in the language of the side.

@@ -19,7 +19,9 @@ func drawn(s *scene.Scene, err error) *scene.Scene {
 	return s
 }
 
-func titleDrawing(p *plan.Pattern) *scene.Scene { return drawn(draw.Title(p, drawingW, drawingH)) }
+func titleDrawing(p *plan.Pattern, high float64) *scene.Scene {
+	return drawn(draw.Title(p, drawingW, high))
+}
 
 func schematic(p *plan.Pattern) *scene.Scene { return drawn(draw.Schematic(p, schematicW, schematicH)) }
 

@@ -12,60 +12,95 @@ import (
 
 // Measures of the title page.
 const (
-	introW      = 50.0
-	drawingW    = 76.0
-	drawingH    = 95.0
-	afterRule   = 7.5
-	afterTitle  = 5.0
-	captionGap  = 2.5
-	factsGap    = 3.75
-	factLabelW  = 21.0
-	factGap     = 1.25
-	titleSpill  = 2 // lines a title takes before it is set smaller
-	bylineGap   = 2.5
-	frontSplit  = 100.0 // left edge of the drawing with one language
-	frontTextW  = 88.0
-	frontFactsW = 112.0
+	introW       = 50.0
+	drawingW     = 76.0
+	drawingH     = 95.0
+	drawingLeast = 50.0 // it is no smaller, whatever has to stand below
+	afterRule    = 7.5
+	afterTitle   = 5.0
+	captionGap   = 2.5
+	factsGap     = 3.75
+	factLabelW   = 21.0
+	factGap      = 1.25
+	frontTextW   = 88.0
 )
 
-// front sets the title page: who made what, what it is, what it looks like, what is needed, what to beware of.
+// front sets the title page: who made what, what it is, what it looks like, what is needed, what to beware of. The
+// drawing gives way so that cautions stand on the first page.
 func (s *setter) front() {
-	s.section()
-	s.add(s.masthead(), s.titles(), s.opening())
-	s.add(s.facts()...)
-	s.add(s.frontCautions()...)
+	high := drawingH
+	for {
+		s.section()
+		s.add(s.masthead(), s.titles(), s.opening(high))
+		s.add(s.facts()...)
+		s.add(s.frontCautions()...)
+		n, h := layout.Fill(s.flow, 10*frontH, frontH)
+		if n <= 1 && h <= frontH || high <= drawingLeast {
+			return
+		}
+		high = max(drawingLeast, high-layout.Snap(h-frontH))
+		s.flow = nil
+		s.root.Kids = nil
+	}
 }
 
-// masthead is the line over the title: the designer and the edition.
+// masthead is the line over the title: the designer and the edition, which goes below if both are long.
 func (s *setter) masthead() layout.Strip {
 	var b layout.Box
-	p := s.sect.New("P")
-	b.Put(0, 0, layout.Text(s.p.By, mastheadType, false, 0, p))
+	by := layout.Break(rich.T(s.p.By), mastheadType, blockW, 0)
+	b.Put(0, 0, layout.Set(by, mastheadType, 0, s.sect.New("P")))
 	var editions []string
 	for _, sd := range s.sides {
-		editions = append(editions, sd.l.Edition(s.p))
+		if text := sd.l.Edition(s.p); text != "" {
+			editions = append(editions, text)
+		}
 	}
-	drop := mastheadType.Baseline() - editionType.Baseline()
-	b.Put(0, drop, layout.TextRight(strings.Join(editions, " · "), editionType, false, blockW, s.sect.New("P")))
-	b.H = mastheadType.Leading + 2
+	text := rich.T(strings.Join(editions, " · "))
+	edition := layout.Break(text, editionType, blockW, 0)
+	p := s.sect.New("P")
+	if len(edition) > 0 {
+		last := 0.0
+		if len(by) > 0 {
+			last = by[len(by)-1].Width
+		}
+		if last+10+edition[0].Width <= blockW && len(edition) == 1 {
+			drop := mastheadType.Baseline() - editionType.Baseline()
+			b.Put(0, max(b.H, mastheadType.Leading)-mastheadType.Leading+drop, layout.SetRight(edition, editionType, blockW, p))
+			b.H = float64(max(len(by), 1)) * mastheadType.Leading
+		} else {
+			b.Below(0, layout.Set(edition, editionType, 0, p))
+		}
+	}
+	if b.H == 0 {
+		return layout.Strip{}
+	}
+	b.H += 2
 	b.Add(layout.Rule(0, b.H, blockW, b.H, 0.25))
 	b.H = layout.Snap(b.H)
 	return layout.Strip{Box: b, Keep: true}
 }
 
-// titles sets the title of each language over its column, all in the largest type in which each takes two lines at most.
+// titleLevels are the sizes of type for a title, the largest first, with the lines it may take in each.
+var titleLevels = []struct {
+	style layout.Style
+	lines int
+}{
+	{displays[0], 2}, {displays[1], 2}, {displays[2], 2}, {displays[2], 3}, {displays[3], 3}, {displays[4], 100},
+}
+
+// titles sets the title of each language over its column, all in the largest type that serves all.
 func (s *setter) titles() layout.Strip {
 	style := displays[len(displays)-1]
-	for _, d := range displays {
-		if s.titleFits(d) {
-			style = d
+	for _, level := range titleLevels {
+		if s.titleFits(level.style, level.lines) {
+			style = level.style
 			break
 		}
 	}
 	b := s.each(func(sd side) layout.Box {
 		h := sd.elem(s.sect, "H1")
-		lines := layout.Break(rich.T(sd.l.Title(s.p)), style, s.headRoom(sd), 0)
-		return layout.Set(lines, style, s.flush(sd), h)
+		lines := layout.Break(rich.T(sd.l.Title(s.p)), style, s.titleRoom(sd), 0)
+		return layout.Set(lines, style, sd.margin(), h)
 	})
 	b.H = layout.Snap(b.H)
 	strip := layout.Strip{Box: b, Space: afterRule, Keep: true}
@@ -73,14 +108,21 @@ func (s *setter) titles() layout.Strip {
 	return strip
 }
 
-func (s *setter) titleFits(style layout.Style) bool {
+func (s *setter) titleRoom(sd side) float64 {
+	if s.two() {
+		return sd.w()
+	}
+	return blockW
+}
+
+func (s *setter) titleFits(style layout.Style, most int) bool {
 	for _, sd := range s.sides {
 		title := sd.l.Title(s.p)
-		if len(layout.Break(rich.T(title), style, s.headRoom(sd), 0)) > titleSpill {
+		if len(layout.Break(rich.T(title), style, s.titleRoom(sd), 0)) > most {
 			return false
 		}
 		for _, word := range strings.Fields(title) {
-			if style.Width(word, false) > s.headRoom(sd) {
+			if style.Width(word, false) > s.titleRoom(sd) {
 				return false
 			}
 		}
@@ -89,8 +131,8 @@ func (s *setter) titleFits(style layout.Style) bool {
 }
 
 // opening sets the introduction beside the title drawing: with two languages one at either side of it.
-func (s *setter) opening() layout.Strip {
-	drawn := titleDrawing(s.p)
+func (s *setter) opening(high float64) layout.Strip {
+	drawn := titleDrawing(s.p, high)
 	if !s.two() {
 		return s.openingOne(drawn)
 	}
@@ -131,10 +173,10 @@ func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
 		b.Put(0, 0, right)
 		b.H = layout.Snap(b.H)
 	}
-	return layout.Strip{Box: b, Space: afterTitle}
+	return layout.Strip{Box: b, Space: afterTitle, Keep: true}
 }
 
-// intro is the introduction with the byline under it.
+// intro is the introduction.
 func (s *setter) intro(sd side, x, w float64) layout.Box {
 	var b layout.Box
 	for i, block := range sd.l.Prose(s.p, s.p.Intro) {
@@ -143,10 +185,6 @@ func (s *setter) intro(sd side, x, w float64) layout.Box {
 			space = 0
 		}
 		b.Below(space, layout.Set(layout.Break(block.Text, introType, w, 0), introType, x, sd.elem(s.sect, "P")))
-	}
-	if s.p.By != "" {
-		by := rich.T(sd.l.SayWith(words.DesignBy, s.p.By))
-		b.Below(bylineGap, layout.Set(layout.Break(by, bylineType, w, 0), bylineType, x, sd.elem(s.sect, "P")))
 	}
 	return b
 }

@@ -48,7 +48,7 @@ func (n *lettering) replace(t rich.Text) rich.Text {
 		}
 		figures := listFigures(t[i:j])
 		if k := n.index(figures); len(figures) > 1 && k < len(letters) {
-			out = append(out, rich.Run{Text: letterRun(letters[k:k+1], t[j:]), Strong: true, Spoken: spoken(t[i:j])})
+			out = append(out, rich.Run{Text: letterRun(letters[k : k+1]), Strong: true, Spoken: spoken(t[i:j])})
 		} else {
 			out = append(out, t[i:j]...)
 		}
@@ -57,14 +57,11 @@ func (n *lettering) replace(t rich.Text) rich.Text {
 	return out
 }
 
-// letterRun is the letter with room for its circle. Before a mark, which would touch the circle, there is more.
-func letterRun(letter string, rest rich.Text) string {
-	s := "\u00A0" + letter + "\u00A0"
-	if len(rest) > 0 && strings.ContainsAny(rest[0].Text[:1], ".,;:)]") {
-		s += "\u00A0"
-	}
-	return s
-}
+// roundRoom stands on either side of a letter for its circle: a no-break space and a thin one.
+const roundRoom = "\u00A0\u2009"
+
+// letterRun is the letter with room for its circle.
+func letterRun(letter string) string { return roundRoom + letter + roundRoom }
 
 // listFigures takes the figures out of a list: 100 (104, 108) gives three. Decimal commas stay, but are told as points
 // so that the languages agree.
@@ -116,14 +113,13 @@ func circleLetters(b *layout.Box) {
 			b.Items = append(b.Items, it)
 			continue
 		}
-		pair := labelType.Width("\u00A0", true)
-		x := g.X + pair + labelType.Width(strings.Trim(g.Text, "\u00A0"), true)/2
-		circled(b, x, g.Base-textType.Baseline(), strings.Trim(g.Text, "\u00A0"), g.Elem, g.Actual)
+		x := g.X + labelType.Width(g.Text, true)/2
+		circled(b, x, g.Base-textType.Baseline(), strings.Trim(g.Text, roundRoom), g.Elem, g.Actual)
 	}
 }
 
 func isLetter(text string) bool {
-	return strings.HasPrefix(text, "\u00A0") && len(strings.Trim(text, "\u00A0")) == 1
+	return strings.HasPrefix(text, roundRoom) && len(strings.Trim(text, roundRoom)) == 1
 }
 
 // circled draws a letter in a circle with its middle at x, in a line that starts at top.

@@ -15,22 +15,22 @@ const (
 	partSpace  = 7.5
 	partGive   = 2.5  // what the space above a part may give to a sheet that is too short
 	hereH      = 12.5 // the drawing that says where in the piece this part is
-	hereW      = 11.0
+	hereW      = 10.0
 	headPad    = 2.5
 	numberGap  = 2.5
 	noteMargin = 5.0 // by which the note clears the drawing
 	firstRows  = 2   // rows that must stand below a part's head
 )
 
-// parts sets all parts, the first on a new sheet.
-func (s *setter) parts() {
+// parts sets all parts. The first one starts a sheet, for those who skip what comes before, if fresh is set.
+func (s *setter) parts(fresh bool) {
 	for i := range s.p.Parts {
-		s.part(i)
+		s.part(i, fresh && i == 0)
 	}
 }
 
 // part sets a part: head, note, size head, its rows.
-func (s *setter) part(n int) {
+func (s *setter) part(n int, fresh bool) {
 	s.section()
 	titles := make([]string, len(s.sides))
 	notes := make([]rich.Text, len(s.sides))
@@ -39,7 +39,7 @@ func (s *setter) part(n int) {
 		notes[i] = sd.l.PartNote(s.p, s.p.Parts[n])
 	}
 	head := s.partHead(n, n+1, titles, notes)
-	head.Fresh = n == 0
+	head.Fresh = fresh
 	s.bookmark(&head, fmt.Sprint("part ", n), 1, func(sd side) string {
 		return fmt.Sprintf("%d  %s", n+1, sd.l.PartTitle(s.p, n))
 	})
@@ -49,10 +49,11 @@ func (s *setter) part(n int) {
 	}
 	s.list = s.sect.New("L")
 	resume := s.resumed(strconv.Itoa(n+1), titles)
-	for k, strips := range s.partRows(n) {
-		if k < firstRows-1 {
-			strips[len(strips)-1].Keep = true
-		}
+	rows := s.partRows(n)
+	for k, r := range rows {
+		strips := r.strips
+		last := &strips[len(strips)-1]
+		last.Keep = k < firstRows-1 || k+1 < len(rows) && rows[k+1].trails
 		for i := range strips {
 			strips[i].Resume = resume
 		}
@@ -66,12 +67,15 @@ func (s *setter) partHead(part, number int, titles []string, notes []rich.Text) 
 	var b layout.Box
 	for i, sd := range s.sides {
 		b.Put(0, headPad, s.numberedHead(sd, strconv.Itoa(number), titles[i]))
+	}
+	below := b.H
+	for i, sd := range s.sides {
 		room := sd.w() - noteMargin
 		if !s.two() {
 			room = sd.edge - sd.x - hereW - noteMargin
 		}
 		note := sd.elem(s.sect, "P")
-		b.Put(0, headPad+headType.Leading, layout.Set(layout.Break(notes[i], noteType, room, 0), noteType, sd.x, note))
+		b.Put(0, below, layout.Set(layout.Break(notes[i], noteType, room, 0), noteType, sd.x, note))
 	}
 	if here := hereDrawing(s.p, part); here != nil {
 		x := spine - here.W/2
@@ -105,11 +109,13 @@ func (s *setter) numberedHead(sd side, number, title string) layout.Box {
 func (s *setter) resumed(number string, titles []string) []layout.Strip {
 	var b layout.Box
 	for i, sd := range s.sides {
-		text := titles[i] + ", " + sd.l.Say(words.ContinuedMark)
 		x := sd.x
 		if s.two() {
 			x += continuedType.Width(number, false) + numberGap
 		}
+		mark := ", " + sd.l.Say(words.ContinuedMark)
+		room := s.headRoom(sd) - (x - sd.x) - continuedType.Width(mark, false)
+		text := shortened(titles[i], continuedType, room) + mark
 		b.Put(0, 0, layout.Text(number, continuedType, false, sd.head, nil))
 		b.Put(0, 0, layout.Text(text, continuedType, false, x, nil))
 	}
@@ -122,10 +128,16 @@ func (s *setter) resumed(number string, titles []string) []layout.Strip {
 	return strips
 }
 
-// partRows makes the strips of each step of a part, the start among them.
-func (s *setter) partRows(n int) [][]layout.Strip {
+// set is a step that was set. One that trails has no label, like "Fasten off.", and never starts a sheet.
+type set struct {
+	strips []layout.Strip
+	trails bool
+}
+
+// partRows sets each step of a part, the start among them.
+func (s *setter) partRows(n int) []set {
 	part := s.p.Parts[n]
-	var rows [][]layout.Strip
+	var rows []set
 	start := row{ticks: 1}
 	said := false
 	for _, sd := range s.sides {
@@ -134,14 +146,14 @@ func (s *setter) partRows(n int) [][]layout.Strip {
 		said = said || len(t.Body) > 0
 	}
 	if said {
-		rows = append(rows, s.row(start))
+		rows = append(rows, set{strips: s.row(start)})
 	}
 	for _, step := range part.Steps {
 		r := s.stepRow(part, step)
 		for _, sd := range s.sides {
 			r.texts = append(r.texts, sd.l.Step(s.p, part, step))
 		}
-		rows = append(rows, s.row(r))
+		rows = append(rows, set{s.row(r), len(r.texts[0].Label) == 0 && r.ticks == 1})
 	}
 	return rows
 }

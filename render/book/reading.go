@@ -34,11 +34,11 @@ func (s *setter) howToRead() {
 	}
 }
 
-// Columns of the table of abbreviations, from the left edge of its column.
-var (
-	abbrevFirst  = []float64{0, 16, 56}
-	abbrevSecond = []float64{0, 16, 62.5}
-	abbrevOne    = []float64{0, 20, 70}
+// The columns of the table of abbreviations are as wide as what stands in them, within these limits.
+const (
+	shortLeast, shortMost = 12.0, 22.0
+	othersLeast           = 21.5
+	abbrevGap             = 2.5
 )
 
 // abbreviations sets the table of abbreviations: the short form, what it means, and what others call it. With two
@@ -59,14 +59,14 @@ func (s *setter) abbreviations() {
 	for i, sd := range s.sides {
 		tables[i] = sd.elem(s.sect, "Table")
 	}
-	head := s.abbrevHead(tables)
-	again := s.abbrevHead(make([]*page.Elem, len(s.sides)))
+	head := s.abbrevHead(lists, tables)
+	again := s.abbrevHead(lists, make([]*page.Elem, len(s.sides)))
 	strips := []layout.Strip{{Box: head, Heading: true}}
 	for k := range lines {
 		var b layout.Box
 		for i := range s.sides {
 			if k < len(lists[i]) {
-				b.Put(0, 0, s.abbrevLine(i, lists[i][k], tables[i]))
+				b.Put(0, 0, s.abbrevLine(i, lists[i], k, tables[i]))
 			}
 		}
 		strips = append(strips, layout.Strip{Box: b, Resume: []layout.Strip{{Box: again, Heading: true}}})
@@ -75,25 +75,34 @@ func (s *setter) abbreviations() {
 }
 
 // abbrevColumns are the left edges of the three columns of a language, and its right edge.
-func (s *setter) abbrevColumns(nth int) (at []float64, right float64) {
+func (s *setter) abbrevColumns(nth int, list []words.Abbreviation) (at []float64, right float64) {
 	x, w := s.textColumn(nth)
-	from := abbrevFirst
-	switch {
-	case !s.two():
-		from = abbrevOne
-	case nth == 1:
-		from = abbrevSecond
+	short, meaning, others := shortLeast, 0.0, othersLeast
+	for _, a := range list {
+		short = max(short, abbrevType.Width(a.Short, true)+abbrevGap)
+		meaning = max(meaning, abbrevType.Width(a.Meaning, false)+abbrevGap)
+		for _, o := range a.Others {
+			others = max(others, abbrevType.Width(o, false))
+		}
 	}
-	for _, d := range from {
-		at = append(at, x+d)
+	short = min(short, shortMost)
+	room := w - short
+	switch spare := room - meaning - others; {
+	case spare > 0:
+		meaning += spare / 2
+	case others > room/2 && meaning > room/2:
+		meaning = room / 2
+	case meaning > room/2:
+		meaning = room - others
 	}
-	return at, x + w
+	meaning = min(meaning, room-othersLeast)
+	return []float64{x, x + short, x + short + meaning}, x + w
 }
 
-func (s *setter) abbrevHead(tables []*page.Elem) layout.Box {
+func (s *setter) abbrevHead(lists [][]words.Abbreviation, tables []*page.Elem) layout.Box {
 	var b layout.Box
 	for i, sd := range s.sides {
-		at, right := s.abbrevColumns(i)
+		at, right := s.abbrevColumns(i, lists[i])
 		var tr *page.Elem
 		if tables[i] != nil {
 			tr = tables[i].New("TR")
@@ -112,15 +121,16 @@ func (s *setter) abbrevHead(tables []*page.Elem) layout.Box {
 	return b
 }
 
-func (s *setter) abbrevLine(nth int, a words.Abbreviation, table *page.Elem) layout.Box {
-	at, right := s.abbrevColumns(nth)
+func (s *setter) abbrevLine(nth int, list []words.Abbreviation, k int, table *page.Elem) layout.Box {
+	at, right := s.abbrevColumns(nth, list)
+	a := list[k]
 	tr := table.New("TR")
 	th := tr.New("TH")
 	th.Scope = "Row"
 	cell := func(text rich.Text, k int, e *page.Elem) layout.Box {
 		end := right
 		if k+1 < len(at) {
-			end = at[k+1] - 1.5
+			end = at[k+1] - 1
 		}
 		return layout.Set(layout.Break(text, abbrevType, end-at[k], 0), abbrevType, at[k], e)
 	}
@@ -150,13 +160,11 @@ func (s *setter) specials() {
 		return
 	}
 	s.add(s.sectionHead(words.SpecialsHead, "specials"))
+	var strips []layout.Strip
 	for k, special := range lists[0] {
 		var b layout.Box
 		for i, sd := range s.sides {
 			x, w := s.textColumn(i)
-			if !s.two() {
-				x, w = sd.x, sd.w()
-			}
 			if k >= len(lists[i]) {
 				continue
 			}
@@ -173,6 +181,15 @@ func (s *setter) specials() {
 		if k == 0 {
 			strip.Space = 0
 		}
-		s.add(strip)
+		strips = append(strips, strip)
 	}
+	s.add(together(strips)...)
+}
+
+// together ties strips that fill less than half a sheet: a short section is not torn.
+func together(strips []layout.Strip) []layout.Strip {
+	if _, h := layout.Fill(strips, 10*bodyH, bodyH); h > bodyH/2 {
+		return strips
+	}
+	return layout.Bind(strips)
 }

@@ -202,9 +202,10 @@ func (s *setter) furnish(b *layout.Box, r row) {
 	}
 	gap := 2 * layout.Module
 	if len(r.tape.wedges) > 0 {
-		gap = layout.Module
+		gap = layout.Module // the wedges bring white of their own
 	}
 	b.Below(gap, r.tape.box(s.sides[0].x, blockW))
+	b.H += layout.Module // so that the tape stays nearer to its own row than to the next
 }
 
 // longRow makes the strips of a row that may be split between its lines, at least two of them on either side and the count

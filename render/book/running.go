@@ -17,7 +17,7 @@ func (s *setter) header() layout.Box {
 		if s.sizes == 1 {
 			text += ", " + lowerFirst(sd.l.Say(words.SizeHead)) + " " + sd.l.SizeName(s.p.Sizes[0])
 		}
-		return layout.Text(shortened(text, runningTop, s.headRoom(sd)), runningTop, false, s.flush(sd), nil)
+		return layout.Text(shortened(text, runningTop, s.headRoom(sd)), runningTop, false, sd.margin(), nil)
 	})
 }
 
@@ -29,7 +29,7 @@ func (s *setter) footer(n, of int) layout.Box {
 		if !s.two() {
 			room = blockW - 20
 		}
-		b.Put(0, 0, layout.Text(s.imprint(sd, i == 0, room), runningEnd, false, s.flush(sd), nil))
+		b.Put(0, 0, layout.Text(s.imprint(sd, i == 0, room), runningEnd, false, sd.margin(), nil))
 	}
 	number := fmt.Sprintf("%d / %d", n, of)
 	if s.two() {

@@ -14,7 +14,7 @@ const (
 	letterW    = 8.0
 	pairW      = 20.0 // centimetres and inches of one size
 	cmEnd      = 11.8 // where the centimetres end in it
-	tailGap    = 5.0
+	tailGap    = 5.0  // between the last size and the names of the second language
 	tailW      = 43.0
 	groupSpace = 2.5
 	hairline   = 0.1
@@ -34,38 +34,29 @@ type grid struct {
 
 // gridOf divides the block for a number of sizes.
 func (s *setter) gridOf() grid {
-	g := grid{values: tableType, small: tableSmallType, pairs: s.sizes <= pairSizes, nameW: nameW - 2, tailW: tailW}
+	g := grid{values: tableType, small: tableSmallType, pairs: s.sizes <= pairSizes, nameW: nameW - 2, tailW: tailW, name: s.sides[0].x}
 	names := nameW + letterW
+	if !g.pairs { // the names give way, so that a size keeps 10 mm
+		names = 42
+		g.nameW, g.tailW = 34, 33
+	}
 	if !s.two() {
-		g.nameW = nameW + 12
 		names += 12
+		g.nameW += 12
+		g.tailW = -tailGap
 	}
-	g.letter, g.first = names-letterW, names
-	room := blockW - names
-	if s.two() {
-		room -= tailGap + tailW
-	}
+	g.letter = g.name + g.nameW + 2
+	g.first = g.name + names
+	room := blockW - g.first - tailGap - g.tailW
 	g.size = min(pairW, room/float64(s.sizes))
 	if g.size < pairW-2 {
 		g.values.Size, g.small.Size = 9, 8.5
 	}
-	if !g.pairs {
-		// Many sizes: the names give way, so that a size keeps 10 mm if that is possible.
-		g.nameW, g.tailW, g.letter, g.first = 36, 34, 36, 42
-		room = blockW - 42
-		if s.two() {
-			room -= 36
-		}
-		g.size = min(pairW, room/float64(s.sizes))
-		g.values.Size, g.small.Size = 9, 8.5
-	}
 	if !s.two() {
 		g.first = blockW - g.size*float64(s.sizes)
+		return g
 	}
 	g.tail = max(g.first+g.size*float64(s.sizes)+tailGap, spineR)
-	if !g.pairs {
-		g.tail = blockW - g.tailW
-	}
 	g.tailW = blockW - g.tail
 	return g
 }
@@ -116,10 +107,11 @@ func (s *setter) tableHead(g grid, table *page.Elem) layout.Box {
 			style = sizeType
 		}
 		line := 0.0
+		style = s.nameType(sd, style, g.size-1)
 		for i, size := range s.p.Sizes {
 			th := sd.elem(tr, "TH")
 			th.Scope = "Column"
-			lines := layout.Break(weigh(breakable(sd.l.SizeName(size)), i), style, g.size-1.5, 0)
+			lines := layout.Break(weigh(breakable(sd.l.SizeName(size)), i), style, g.size-1, 0)
 			box := layout.SetRight(lines, style, g.end(i), th)
 			b.Put(0, y, box)
 			line = max(line, box.H)

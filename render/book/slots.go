@@ -1,6 +1,8 @@
 package book
 
 import (
+	"strings"
+
 	"ovillo/render/layout"
 	"ovillo/render/page"
 	"ovillo/render/words"
@@ -26,22 +28,49 @@ func slots(texts []string, s layout.Style, edge float64, elem *page.Elem, spoken
 	return b
 }
 
-// fitting shrinks a style until every text fits into a width.
+// fitting shrinks a style until every text fits into a width, but not below what can be read.
 func fitting(texts []string, s layout.Style, w float64) layout.Style {
-	for _, size := range []float64{s.Size, 9.5, 8.5, 8} {
+	for _, size := range []float64{s.Size, 9.5, 9, 8.5, 8} {
 		if size > s.Size {
 			continue
 		}
 		s.Size = size
-		fits := true
-		for i, text := range texts {
-			fits = fits && s.Width(text, i%2 == 1) <= w
-		}
-		if fits {
+		if fits(texts, s, w) {
 			break
 		}
 	}
 	return s
+}
+
+func fits(texts []string, s layout.Style, w float64) bool {
+	for i, text := range texts {
+		if s.Width(text, i%2 == 1) > w {
+			return false
+		}
+	}
+	return true
+}
+
+// nameType is the largest type in which the names of the sizes fit into columns of a width on one line each; if there is
+// none, that in which no word of them has to be torn.
+func (s *setter) nameType(sd side, style layout.Style, w float64) layout.Style {
+	var names, words []string
+	for i, size := range s.p.Sizes {
+		name := breakable(sd.l.SizeName(size))
+		names = append(names, name)
+		for k, word := range strings.Fields(name) {
+			if k == 0 || style.Width(word, true) > style.Width(words[i], true) {
+				words = append(words[:i], word)
+			}
+		}
+		if len(words) == i {
+			words = append(words, "")
+		}
+	}
+	if small := fitting(names, style, w); fits(names, small, w) {
+		return small
+	}
+	return fitting(words, style, w)
 }
 
 // sizeHead is the head of the size columns: a rule over the block and the name of each size in each language.
@@ -71,16 +100,17 @@ func (s *setter) sizeNames(sd side) layout.Box {
 	var b layout.Box
 	var cells [][]layout.Line
 	lines := 1
+	style := s.nameType(sd, sizeType, slotW-1)
 	for i := range s.p.Sizes {
 		name := breakable(sd.l.SizeName(s.p.Sizes[i]))
-		cell := layout.Break(weigh(name, i), sizeType, slotW-1.2, 0)
+		cell := layout.Break(weigh(name, i), style, slotW-1, 0)
 		cells = append(cells, cell)
 		lines = max(lines, len(cell))
 	}
 	for i, cell := range cells {
 		x := sd.edge - slotW*float64(s.sizes-1-i)
-		drop := sizeType.Leading * float64(lines-len(cell))
-		b.Put(0, drop, layout.SetRight(cell, sizeType, x, nil))
+		drop := style.Leading * float64(lines-len(cell))
+		b.Put(0, drop, layout.SetRight(cell, style, x, nil))
 	}
 	return b
 }

@@ -27,7 +27,6 @@ var (
 	mastheadType = serif(11, 5)
 	introType    = serif(11, 5)
 	editionType  = sans(9, 5)
-	bylineType   = sans(9.5, 5)
 	captionType  = sans(8.5, 5)
 	factType     = sans(10, 5)
 

@@ -50,12 +50,13 @@ func (s *setter) wideSizeHead() layout.Box {
 	first := s.sides[0]
 	b.Put(0, 0, s.endWords(func(sd side) rich.Text { return rich.T(sd.l.Say(words.SizeHead)) }, sizeType, nil))
 	lines := 1
+	style := s.nameType(first, sizeType, w-1)
 	for i, size := range s.p.Sizes {
-		cell := layout.Break(weigh(breakable(first.l.SizeName(size)), i), sizeType, w-1, 0)
+		cell := layout.Break(weigh(breakable(first.l.SizeName(size)), i), style, w-1, 0)
 		lines = max(lines, len(cell))
 		for k, line := range cell {
 			x := left + w*(float64(i)+0.5) - line.Width/2
-			b.Put(0, sizeType.Leading*float64(k), layout.Set([]layout.Line{line}, sizeType, x, nil))
+			b.Put(0, sizeType.Leading*float64(k), layout.Set([]layout.Line{line}, style, x, nil))
 		}
 	}
 	b.H = sizeType.Leading * float64(lines)
@@ -157,6 +158,9 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 			circleLetters(&box)
 			return box
 		})
+		if b.H > 0 {
+			b.H += countGap // the sum is of the text, not of the figures above it
+		}
 		b.Below(0, line)
 	}
 	return b

@@ -14,7 +14,7 @@ import (
 func (s *setter) yarnTable() []layout.Strip {
 	g := s.gridOf()
 	table := s.sect.New("Table")
-	strips := []layout.Strip{s.groupHead(g, table, func(sd side) string { return sd.l.YarnTableHead(s.p) }, nil)}
+	strips := []layout.Strip{s.groupHead(g, table, func(sd side) string { return upperFirst(sd.l.YarnTableHead(s.p)) }, nil)}
 	for i, y := range s.p.Yarns {
 		if len(y.Amount) != s.sizes {
 			continue
@@ -84,7 +84,8 @@ func (s *setter) yarnStrip(g grid, table *page.Elem, yarn, nth int, line yarnLin
 		b.Put(0, 0, layout.Text(words.YarnLetter(yarn), letterType, false, g.letter, tr.New("TD")))
 	}
 	for i, a := range s.p.Yarns[yarn].Amount {
-		b.Put(0, 0, layout.TextRight(line.value(a), style, i%2 == 1, g.end(i), tr.New("TD")))
+		lines := layout.Break(weigh(line.value(a), i), style, g.size-1, 0)
+		b.Put(0, 0, layout.SetRight(lines, style, g.end(i), tr.New("TD")))
 	}
 	return layout.Strip{Box: b}
 }

@@ -1,5 +1,7 @@
 package layout
 
+import "slices"
+
 // Sheet is the body of one page.
 type Sheet struct {
 	Box   // H is how far down it is filled
@@ -20,6 +22,7 @@ type breaker struct {
 	sheets []Sheet
 	page   []placed // the strips of the sheet at hand
 	y      float64
+	dry    bool // only measures: the boxes of the strips stay where they are
 }
 
 type placed struct {
@@ -33,6 +36,21 @@ type placed struct {
 // where it must.
 func Paginate(strips []Strip, first, rest float64) []Sheet {
 	b := &breaker{height: first, rest: rest}
+	b.run(slices.Clone(strips))
+	return b.sheets
+}
+
+// Fill reports how many sheets Paginate would fill, and how far down the last of them. It sets nothing.
+func Fill(strips []Strip, first, rest float64) (sheets int, last float64) {
+	b := &breaker{height: first, rest: rest, dry: true}
+	b.run(slices.Clone(strips))
+	if n := len(b.sheets); n > 0 {
+		return n, b.sheets[n-1].H
+	}
+	return 0, 0
+}
+
+func (b *breaker) run(strips []Strip) {
 	for i := 0; i < len(strips); {
 		j := i + 1
 		for j < len(strips) && strips[j-1].Keep && !strips[j].Fresh {
@@ -44,7 +62,6 @@ func Paginate(strips []Strip, first, rest float64) []Sheet {
 	if len(b.page) > 0 {
 		b.close()
 	}
-	return b.sheets
 }
 
 // group places strips that stay together, on the sheet at hand or on the next.
@@ -171,6 +188,9 @@ func (b *breaker) put(s Strip, repeat bool) {
 func (b *breaker) close() {
 	var sheet Sheet
 	for _, p := range b.page {
+		if b.dry {
+			break
+		}
 		if p.strip.Mark != "" && !p.repeat {
 			sheet.Marks = append(sheet.Marks, Mark{p.strip.Mark, len(b.sheets), p.y})
 		}
