@@ -81,11 +81,12 @@ func walk(work []plan.Instr, f func(*plan.Instr)) {
 // with a single form goes on in the same breath ("and in each ch across"); any other only says where it starts.
 func (c *context) hook(r *plan.Row) (item, []plan.Instr) {
 	b := r.Begin
-	h := hooked{nth: b.FromHook, skipped: b.Skipped, counts: b.Counts, as: c.as(b.As), throughout: b.Throughout}
+	h := hooked{per: c.per(nil), nth: b.FromHook, skipped: b.Skipped, counts: b.Counts, as: c.as(b.As), throughout: b.Throughout}
 	if len(r.Work) == 0 || !c.hookable(&r.Work[0]) {
 		return item{text: c.l.voice.startHook(h), heavy: true}, r.Work
 	}
 	in := r.Work[0]
+	h.per = c.per(in.Per)
 	in.N, in.AfterBegin = c.minus(in.N, 1), false
 	rest := c.spot(&in)
 	if !rest.n.some() {
@@ -94,8 +95,8 @@ func (c *context) hook(r *plan.Row) (item, []plan.Instr) {
 	return item{text: c.l.voice.fromHook(c.form(in.Form), h, rest), heavy: true}, r.Work[1:]
 }
 
-// hookable reports whether an instruction is one stitch in each of some chains, in every size.
+// hookable reports whether an instruction is stitches in each of some chains, in every size.
 func (c *context) hookable(in *plan.Instr) bool {
-	plainWork := in.Op == plan.Work && in.Per == nil && in.Ref == nil && in.Called == nil && in.N != nil && !c.num(in.N).gaps()
+	plainWork := in.Op == plan.Work && in.Ref == nil && in.Called == nil && in.N != nil && !c.num(in.N).gaps()
 	return plainWork && (in.Reach == plan.Next || in.Reach == plan.ToEnd)
 }

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"fmt"
+
 	"ovillo/compile/plan"
 	"ovillo/render/rich"
 )
@@ -11,14 +13,22 @@ func (c *context) block(b *plan.Block) StepText {
 	st.Label, st.Slots = c.label(b.First, b.Last, nil)
 	st.Label = merge(st.Label)
 	total, sure := c.groupSize(b)
-	body := []rich.Text{sentence(c.opened(c.l.voice.blockHead(total, c.round(), c.num(b.Times))))}
+	head := c.l.voice.blockHead(total, c.round(), c.num(b.Times))
+	if sure && total == 1 {
+		st.Body = paragraph(join(" ", append(c.sentences(b.Rows[0], fill("{}: ", head), nil), c.tall(b.Tall))...))
+		return st
+	}
+	body := []rich.Text{sentence(head)}
+	c.before = map[string]int{}
 	at := 1
-	for _, r := range b.Rows {
+	for i, r := range b.Rows {
 		if !sure {
-			body = append(body, c.sentences(r, nil, c.l.voice.times(c.per(r.Times), c.round()))...)
+			c.nth = 0
+			body = append(body, c.sentences(r, c.l.voice.blockTimes(i == 0, c.per(r.Times), c.round()), nil)...)
 			continue
 		}
 		n, _ := c.rowTimes(r)
+		c.nth = at
 		body = append(body, c.sentences(r, c.l.voice.blockRow(c.round(), at, at+n-1, c.rowName(r)), nil)...)
 		at += n
 	}
@@ -27,6 +37,27 @@ func (c *context) block(b *plan.Block) StepText {
 	}
 	st.Body = paragraph(join(" ", body...))
 	return st
+}
+
+// longRow is the length from which a row of a block that reads like one before is only compared with it.
+const longRow = 100
+
+// likeBefore returns the place in the block of an earlier row that is worked in the same way, if that saves words; else
+// it is 0, and the row is remembered.
+func (c *context) likeBefore(r *plan.Row) int {
+	if c.nth == 0 || r.Begin.FromHook > 0 {
+		return 0
+	}
+	c.worked = false
+	b := r.Begin
+	key := fmt.Sprint(b.Chains, b.And, b.Counts, b.As, r.Join, r.Turn, run(c.items(r.Work)).String())
+	if nth, ok := c.before[key]; ok && len(key) > longRow {
+		return nth
+	}
+	if _, ok := c.before[key]; !ok {
+		c.before[key] = c.nth
+	}
+	return 0
 }
 
 // rowName is the printed name of a row inside a sentence, without its article.

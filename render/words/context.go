@@ -14,6 +14,9 @@ type context struct {
 	sizes plan.Sizes
 	// worked is set once something was worked in the row.
 	worked bool
+	// before is what the rows of the block at hand say, by their place in it.
+	before map[string]int
+	nth    int // place of the row in the block; 0 outside of one
 }
 
 func (l *Language) context(p *plan.Pattern, part *plan.Part, sizes plan.Sizes) *context {

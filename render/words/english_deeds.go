@@ -92,6 +92,9 @@ func (e *english) whereNext(in string, s spot) rich.Text {
 // whereTo says how far, for stitches in each place up to somewhere.
 func (e *english) whereTo(in string, s spot) rich.Text {
 	each := e.eachOne(s)
+	if s.after && s.over == plan.Gap {
+		each = rich.T("of them")
+	}
 	n, few := s.few()
 	switch {
 	case s.reach == plan.ToEnd && few && !s.first:
@@ -104,7 +107,7 @@ func (e *english) whereTo(in string, s spot) rich.Text {
 	case few && s.reach != plan.ToEnd:
 		return fill(in+"each of next {}~{}{}", s.n, s.place.many, e.upTo(s))
 	case s.after:
-		return fill(in+"next {} and in each {}{}", s.place.one, each, e.howFar(s))
+		return fill(in+"next {} and "+in+"each {}{}", s.place.one, each, e.howFar(s))
 	}
 	return fill(in+"each {}{}", each, e.howFar(s))
 }
@@ -270,18 +273,24 @@ func (e *english) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text
 		return fill("remove marker~{}", number)
 	}
 	st := e.short("st")
+	if where == plan.GapHere {
+		between := fill("between last {} made and next {}", st.one, st.one)
+		if do == plan.MoveMark {
+			return fill("move marker~{} up to stand {}", number, between)
+		}
+		return fill("place marker~{} {}", number, between)
+	}
 	at := map[plan.MarkWhere]rich.Text{
-		plan.LastMade:  fill("in last {} made", st.one),
-		plan.NextOne:   fill("in next {}", st.one),
-		plan.GapHere:   fill("between last {} made and next {}", st.one, st.one),
-		plan.FirstOne:  fill("in first of these {}", st.many),
-		plan.MiddleOne: fill("in middle one of these {}", st.many),
-		plan.LastOne:   fill("in last of these {}", st.many),
+		plan.LastMade:  fill("last {} made", st.one),
+		plan.NextOne:   fill("next {}", st.one),
+		plan.FirstOne:  fill("first of these {}", st.many),
+		plan.MiddleOne: fill("middle one of these {}", st.many),
+		plan.LastOne:   fill("last of these {}", st.many),
 	}[where]
 	if do == plan.MoveMark {
-		return fill("move marker~{} up: place it {}", number, at)
+		return fill("move marker~{} up to {}", number, at)
 	}
-	return fill("place marker~{} {}", number, at)
+	return fill("place marker~{} in {}", number, at)
 }
 
 func (e *english) change(yarn string) rich.Text { return rich.T("change to " + yarn) }
@@ -329,7 +338,7 @@ func sizesWord(n int, one, many string) string {
 
 // fromHook is the first stitch of a row in a new chain, and what follows it.
 func (e *english) fromHook(f noun, h hooked, rest spot) rich.Text {
-	first := fill("{} in {}~{} from hook{}", f.one, e.ordinal(h.nth), e.short("ch").one, e.skipped(h))
+	first := fill("{} in {}~{} from hook{}", e.some(h.per, f), e.ordinal(h.nth), e.short("ch").one, e.skipped(h))
 	ch := e.short("ch").one
 	switch {
 	case rest.n.unknown():
@@ -361,5 +370,5 @@ func (e *english) skipped(h hooked) rich.Text {
 
 // startHook says where a row in a new chain starts that does not begin with plain stitches.
 func (e *english) startHook(h hooked) rich.Text {
-	return fill("start in {}~{} from hook{}", e.ordinal(h.nth), e.short("ch").one, e.skipped(h))
+	return fill("starting in {}~{} from hook{}", e.ordinal(h.nth), e.short("ch").one, e.skipped(h))
 }

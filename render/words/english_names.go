@@ -72,7 +72,7 @@ func (e *english) one(r named) rich.Text {
 	if r.Kind == plan.RefSkipped {
 		what = fill("skipped {}", what)
 	}
-	switch r.Pick {
+	switch r.pick() {
 	case plan.FirstOf:
 		return fill("first {} of {}", what, e.whole(r))
 	case plan.LastOf:

@@ -106,6 +106,14 @@ func (e *english) blockHead(rows int, round bool, n num) rich.Text {
 	return fill("work "+what+" {}~"+timesOf(n, "time", "times")+" in all", n)
 }
 
+// blockTimes heads rows of a block whose number differs between sizes: "First, 4 (5, 6) rounds: ".
+func (e *english) blockTimes(first bool, n num, round bool) rich.Text {
+	if first {
+		return fill("first, {}", e.times(n, round))
+	}
+	return fill("then, {}", e.times(n, round))
+}
+
 // blockRow heads a row of a block by its place in it: "1st and 2nd rounds (plain): ".
 func (e *english) blockRow(round bool, from, to int, name string) rich.Text {
 	w := e.rowWord(round)
@@ -120,6 +128,11 @@ func (e *english) blockRow(round bool, from, to int, name string) rich.Text {
 		text += " (" + name + ")"
 	}
 	return rich.T(text + ": ")
+}
+
+// likeRow is a row of a block that is worked like an earlier one of it.
+func (e *english) likeRow(nth int, round bool) rich.Text {
+	return rich.T("work as the " + e.ordinal(nth) + tie + e.rowWord(round).one)
 }
 
 func (e *english) onlySizes(sizes []string) rich.Text {
@@ -137,7 +150,7 @@ func (e *english) sizeList(names []string) string {
 
 // startFoundation is a start that needs no chain.
 func (e *english) startFoundation(n num, f noun) rich.Text {
-	return fill("make {}~foundation {} (a row of stitches that needs no chain)", n, f.by(n))
+	return fill("make {}~foundation {} (see Special stitches)", n, f.by(n))
 }
 
 func (e *english) joinRing(first noun, twist bool) rich.Text {

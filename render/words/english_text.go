@@ -6,7 +6,7 @@ var englishLines = map[line]string{
 	orInches:         "or",
 	workVerb:         "Work",
 	thePart:          "the part {}",
-	styleRows:        "Worked back and forth in rows.",
+	styleRows:        "Worked back and forth: turn after each row.",
 	styleJoined:      "Joined rounds, right side facing; do not turn.",
 	styleTurned:      "Joined rounds; turn after each join.",
 	styleSpiral:      "Worked in a spiral: do not join and do not turn. Mark the first st of each round and move the marker up.",

@@ -204,14 +204,14 @@ func (c *context) spot(in *plan.Instr) spot {
 		s.place = c.place(in)
 	}
 	if in.Reach == plan.Same && in.Over == plan.Space {
-		s.place = c.l.voice.spaces(num{}, true)
+		s.place = c.l.read.short("sp")
 	}
 	if s.after && in.Reach == plan.At && in.Ref != nil && in.Ref.Pick == plan.Whole {
 		// The beginning chain stands in the very place.
 		s.reach, s.after = plan.Same, false
 		s.place = s.ref.place
 		if in.Ref.Kind == plan.RefSpace {
-			s.place = c.l.voice.spaces(num{}, true)
+			s.place = c.l.read.short("sp")
 		}
 	}
 	return s

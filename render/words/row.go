@@ -75,6 +75,9 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 	if y := c.yarn(r.Yarn); r.NewYarn && y != "" {
 		out, head = append(out, sentence(join("", head, c.l.voice.joinYarn(y)))), nil
 	}
+	if nth := c.likeBefore(r); nth > 0 {
+		return append(out, sentence(join("", head, c.l.voice.likeRow(nth, c.round()))))
+	}
 	out = append(out, sentence(c.opened(join("", head, times, c.instructions(r)))))
 	if j := c.joins(r); j != nil {
 		out = append(out, sentence(j))

@@ -114,6 +114,8 @@ func (s *spanish) whereTo(at spot) rich.Text {
 		return fill("{}{}", p.next(), s.upTo(at))
 	case few && at.reach != plan.ToEnd:
 		return fill("{}{}", p.eachNext(at.n), s.upTo(at))
+	case at.after && at.over == plan.Gap:
+		return fill("{} y en cada "+p.agree("uno", "una")+" {}", p.next(), s.bound(at))
 	case at.after:
 		return fill("{} y en {} {}", p.next(), s.each(at), s.bound(at))
 	}
@@ -272,17 +274,17 @@ func (s *spanish) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text
 	st := s.short("st")
 	done := st.agree("tejido", "tejida")
 	at := map[plan.MarkWhere]rich.Text{
-		plan.LastMade:  fill("en {} "+done, st.last()),
-		plan.NextOne:   fill("en {}", st.next()),
-		plan.GapHere:   fill("entre {} "+done+" y "+st.the(false)+" siguiente", st.last()),
-		plan.FirstOne:  fill("en "+st.agree("el primero de estos", "la primera de estas")+" {}", st.many),
-		plan.MiddleOne: fill("en "+st.agree("el del medio de estos", "la del medio de estas")+" {}", st.many),
-		plan.LastOne:   fill("en "+st.agree("el último de estos", "la última de estas")+" {}", st.many),
+		plan.LastMade:  fill("{} "+done, st.last()),
+		plan.NextOne:   st.next(),
+		plan.GapHere:   fill("el espacio entre {} "+done+" y "+st.the(false)+" siguiente", st.last()),
+		plan.FirstOne:  fill(st.agree("el primero de estos", "la primera de estas")+" {}", st.many),
+		plan.MiddleOne: fill(st.agree("el del medio de estos", "la del medio de estas")+" {}", st.many),
+		plan.LastOne:   fill(st.agree("el último de estos", "la última de estas")+" {}", st.many),
 	}[where]
 	if do == plan.MoveMark {
-		return fill("subir el marcador~{}: colocarlo {}", number, at)
+		return fill("subir el marcador~{} {}", number, to(at))
 	}
-	return fill("colocar el marcador~{} {}", number, at)
+	return fill("colocar el marcador~{} en {}", number, at)
 }
 
 func (s *spanish) change(yarn string) rich.Text {
@@ -339,7 +341,7 @@ func (s *spanish) sizesWord(n int) string {
 // fromHook is the first stitch of a row in a new chain, and what follows it.
 func (s *spanish) fromHook(f noun, h hooked, rest spot) rich.Text {
 	ch := s.short("ch")
-	first := fill("1~{} en {}{}", f.one, s.hookChain(h.nth), s.skipped(h))
+	first := fill("{} en {}{}", s.amount(h.per, f), s.hookChain(h.nth), s.skipped(h))
 	switch {
 	case rest.n.unknown():
 		return first
@@ -350,7 +352,7 @@ func (s *spanish) fromHook(f noun, h hooked, rest spot) rich.Text {
 	case rest.n.plain():
 		return fill("{} y en {}", first, ch.eachNext(rest.n))
 	}
-	return fill("{}, [1~{} en {}] {}~veces", first, f.one, ch.next(), rest.n)
+	return fill("{}, [{} en {}] {}~veces", first, s.amount(h.per, f), ch.next(), rest.n)
 }
 
 // hookChain is "la 4.ª cad desde el ganchillo".
@@ -378,5 +380,5 @@ func (s *spanish) skipped(h hooked) rich.Text {
 
 // startHook says where a row in a new chain starts that does not begin with plain stitches.
 func (s *spanish) startHook(h hooked) rich.Text {
-	return fill("comenzar en {}{}", s.hookChain(h.nth), s.skipped(h))
+	return fill("comenzando en {}{}", s.hookChain(h.nth), s.skipped(h))
 }

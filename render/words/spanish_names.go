@@ -91,7 +91,7 @@ func (s *spanish) below(at spot) rich.Text {
 func (s *spanish) one(r named) rich.Text {
 	p := r.place
 	what := s.kind(r, false)
-	switch r.Pick {
+	switch r.pick() {
 	case plan.FirstOf:
 		return fill(p.agree("el primer", "la primera")+" {} {}", what, of(s.whole(r)))
 	case plan.LastOf:

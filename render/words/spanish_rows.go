@@ -126,6 +126,14 @@ func (s *spanish) blockHead(rows int, round bool, n num) rich.Text {
 	return fill("tejer "+what+" {}~"+timesOf(n, "vez", "veces")+" en total", n)
 }
 
+// blockTimes heads rows of a block whose number differs between sizes: "Primero, 4 (5; 6) vueltas: ".
+func (s *spanish) blockTimes(first bool, n num, round bool) rich.Text {
+	if first {
+		return fill("primero, {}", s.times(n, round))
+	}
+	return fill("después, {}", s.times(n, round))
+}
+
 // blockRow heads a row of a block by its place in it: "1.ª y 2.ª vueltas: ".
 func (s *spanish) blockRow(round bool, from, to int, name string) rich.Text {
 	w := s.rowWord(round)
@@ -140,6 +148,13 @@ func (s *spanish) blockRow(round bool, from, to int, name string) rich.Text {
 		text += " (" + name + ")"
 	}
 	return rich.T(text + ": ")
+}
+
+// likeRow is a row of a block that is worked like an earlier one of it.
+func (s *spanish) likeRow(nth int, round bool) rich.Text {
+	w := s.rowWord(round)
+	n := noun{feminine: w.feminine}
+	return rich.T("tejer como " + n.the(false) + " " + ordinalES(nth, w.feminine) + tie + w.one)
 }
 
 func (s *spanish) onlySizes(sizes []string) rich.Text {
@@ -183,10 +198,8 @@ func (s *spanish) sizeList(names []string) string {
 
 // startFoundation is a start that needs no chain.
 func (s *spanish) startFoundation(n num, f noun) rich.Text {
-	return fill("tejer {} sin "+s.word("ch")+" base ("+s.rowOf()+" que no necesita "+s.word("ch")+")", s.amount(n, f))
+	return fill("tejer {} sin "+s.word("ch")+" base (ver Puntos especiales)", s.amount(n, f))
 }
-
-func (s *spanish) rowOf() string { return s.term("row").one }
 
 func (s *spanish) joinRing(first noun, twist bool) rich.Text {
 	care := ""
@@ -216,9 +229,9 @@ func (s *spanish) startAlong(runs []named, y joined) rich.Text {
 	}
 	texts := make([]rich.Text, len(runs))
 	for i, r := range runs {
-		texts[i] = of(s.along(r))
+		texts[i] = fill("por {}", s.along(r))
 	}
-	return join(" ", out, fill("Tejer a lo largo {}.", join(", después ", texts...)))
+	return join(" ", out, fill("Tejer primero {}.", join(", luego ", texts...)))
 }
 
 // along is a run as the edge of a new part. A foundation is an other side by its nature.

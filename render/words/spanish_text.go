@@ -7,7 +7,7 @@ var spanishLines = map[line]string{
 	orInches:         "o",
 	workVerb:         "Tejer",
 	thePart:          "la parte «{}»",
-	styleRows:        "Se teje en hileras, de ida y vuelta.",
+	styleRows:        "Se teje de ida y vuelta: girar después de cada hilera.",
 	styleJoined:      "Vueltas cerradas, con el derecho de frente; sin girar.",
 	styleTurned:      "Vueltas cerradas; girar después de cada cierre.",
 	styleSpiral:      "Se teje en espiral: sin cerrar y sin girar. Marcar el primer punto de cada vuelta y subir el marcador.",

@@ -71,7 +71,9 @@ type rowTalk interface {
 	joinYarn(yarn string) rich.Text
 	measures(called string, tall rich.Text) rich.Text
 	blockHead(rows int, round bool, n num) rich.Text
+	blockTimes(first bool, n num, round bool) rich.Text // heads rows whose number differs between sizes
 	blockRow(round bool, from, to int, name string) rich.Text
+	likeRow(nth int, round bool) rich.Text
 	onlySizes(sizes []string) rich.Text
 }
 
@@ -170,9 +172,18 @@ type named struct {
 	round  bool
 }
 
+// pick says which place is meant; the first by its number is the first.
+func (r named) pick() plan.Pick {
+	if r.Pick == plan.NthOf && r.Nth == 1 {
+		return plan.FirstOf
+	}
+	return r.Pick
+}
+
 // hooked is the first stitch of a row in a new chain.
 type hooked struct {
 	nth, skipped int
+	per          num // stitches in that chain
 	counts       bool
 	as           noun
 	throughout   bool
