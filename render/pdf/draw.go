@@ -11,6 +11,7 @@ type content struct {
 	tree     *tree
 	sheets   []*sheet
 	runes    [faceCount]runeSet
+	cuts     [faceCount]pending
 	pictures pictures
 }
 

@@ -4,124 +4,38 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"fmt"
-	"regexp"
-	"strconv"
 	"strings"
 
 	"ovillo/render/font"
 	"ovillo/render/page"
 )
 
-// anyReference finds every reference to an object.
-var anyReference = regexp.MustCompile(`(\d+) 0 R`)
-
-// follow returns the object that an entry of another refers to.
-func (f *file) follow(n int, key string) (int, error) {
-	if n <= 0 || n >= len(f.objects) {
-		return 0, errShell
-	}
-	at := bytes.Index(f.objects[n], []byte(key+" "))
-	if at < 0 {
-		return 0, errShell
-	}
-	m := anyReference.FindSubmatch(f.objects[n][at:])
-	if m == nil {
-		return 0, errShell
-	}
-	to := decimal(m[1])
-	if to <= 0 || to >= len(f.objects) {
-		return 0, errShell
-	}
-	return to, nil
-}
-
-// decimal reads digits; what is too large for a number is no object.
-func decimal(digits []byte) int {
-	n, err := strconv.Atoi(string(digits))
-	if err != nil {
-		return 0
-	}
-	return n
-}
-
-func between(b []byte, open, shut string) []byte {
-	_, rest, _ := bytes.Cut(b, []byte(open))
-	inside, _, _ := bytes.Cut(rest, []byte(shut))
-	return inside
-}
-
-// embedFaces makes the fonts of the shell ours and returns their object numbers by face; 0 for a face not used.
-func (f *file) embedFaces(runes [faceCount]runeSet) (fonts [faceCount]int, err error) {
-	for i := range runes {
-		if !runes[i].used {
-			continue
-		}
-		if fonts[i], err = f.embedFace(i, runes[i].list()); err != nil {
-			return fonts, err
-		}
-	}
-	return fonts, nil
-}
-
-// embedFace keeps from fpdf the font program and the map from codes to glyphs. All that describes them is written
-// anew: fpdf claims every rune for the face, rounds its measures elsewhere than we do, and gives it a name of its own.
-func (f *file) embedFace(i int, runes []rune) (int, error) {
-	top := f.findFont(shellFace(i))
-	descendant, err := f.follow(top, "/DescendantFonts")
-	if err != nil {
-		return 0, err
-	}
-	descriptor, err := f.follow(descendant, "/FontDescriptor")
-	if err != nil {
-		return 0, err
-	}
-	program, err := f.follow(descriptor, "/FontFile2")
-	if err != nil {
-		return 0, err
-	}
-	glyphs, err := f.follow(descendant, "/CIDToGIDMap")
-	if err != nil {
-		return 0, err
-	}
-	unicode, err := f.follow(top, "/ToUnicode")
-	if err != nil {
-		return 0, err
-	}
-	system, err := f.follow(descendant, "/CIDSystemInfo")
-	if err != nil {
-		return 0, err
-	}
-	f.drop(system)
-	face := font.Of(page.Face(i))
-	name := subsetTag(runes) + "+" + face.Name()
-	f.set(top, fmt.Sprintf("<</Type /Font /Subtype /Type0 /BaseFont /%s /Encoding /Identity-H /DescendantFonts [%s] /ToUnicode %s>>",
-		name, reference(descendant), reference(unicode)))
-	f.set(descendant, fmt.Sprintf("<</Type /Font /Subtype /CIDFontType2 /BaseFont /%s"+
+// embedFace adds a font and returns its object. From fpdf come the font program and the map from codes to glyphs. All
+// that describes them is ours: fpdf claims every rune for the face, rounds its measures elsewhere than we do, and gives
+// it a name of its own.
+func (f *file) embedFace(i page.Face, c cutFace) int {
+	face := font.Of(i)
+	name := subsetTag(c.runes) + "+" + face.Name()
+	program := f.add(string(c.program))
+	glyphs := f.add(string(c.glyphs))
+	unicode := f.addStream("/Filter /FlateDecode", deflate(toUnicode(c.runes)))
+	descriptor := f.add(f.describe(i, name, program, c.runes))
+	descendant := f.add(fmt.Sprintf("<</Type /Font /Subtype /CIDFontType2 /BaseFont /%s"+
 		" /CIDSystemInfo <</Registry (Adobe) /Ordering (Identity) /Supplement 0>>"+
 		" /FontDescriptor %s /CIDToGIDMap %s /DW %d /W [%s]>>",
-		name, reference(descriptor), reference(glyphs), face.Advance(0), widths(face, runes)))
-	f.setStream(unicode, "/Filter /FlateDecode", deflate(toUnicode(runes)))
-	f.set(descriptor, f.describe(face, name, program, runes))
-	return top, nil
-}
-
-// findFont returns the object of a composite font; 0 if there is none.
-func (f *file) findFont(name string) int {
-	for n, o := range f.objects {
-		if bytes.HasPrefix(o, []byte("<</Type /Font\n/Subtype /Type0\n/BaseFont /utf8"+name+"\n")) {
-			return n
-		}
-	}
-	return 0
+		name, reference(descriptor), reference(glyphs), face.Advance(0), widths(face, c.runes)))
+	return f.add(fmt.Sprintf("<</Type /Font /Subtype /Type0 /BaseFont /%s /Encoding /Identity-H /DescendantFonts [%s] /ToUnicode %s>>",
+		name, reference(descendant), reference(unicode)))
 }
 
 // describe writes the descriptor of a face.
-func (f *file) describe(face *font.Face, name string, program int, runes []rune) string {
+func (f *file) describe(i page.Face, name string, program int, runes []rune) string {
 	const serifs, symbolic = 2, 4 // symbolic: its glyphs are not those of the standard Latin set
 	flags := symbolic
-	if face == font.Of(page.Serif) || face == font.Of(page.SerifBold) {
+	if i == page.Serif || i == page.SerifBold {
 		flags |= serifs
 	}
+	face := font.Of(i)
 	ascent, descent, capHeight, xHeight := face.Vertical()
 	box := face.Bounds()
 	return fmt.Sprintf("<</Type /FontDescriptor /FontName /%s /Flags %d /FontBBox [%d %d %d %d] /ItalicAngle 0"+

@@ -14,7 +14,6 @@ import (
 // file is the objects of a PDF by their numbers.
 type file struct {
 	objects    [][]byte // [0] is not used
-	free       []int    // numbers of objects that were dropped
 	root, info int
 	pages      []int // objects of the pages
 }
@@ -131,19 +130,8 @@ func trailerNumber(key *regexp.Regexp, trailer []byte) int {
 
 // reserve returns the number of a new object, to be set later.
 func (f *file) reserve() int {
-	if n := len(f.free); n > 0 {
-		number := f.free[n-1]
-		f.free = f.free[:n-1]
-		return number
-	}
 	f.objects = append(f.objects, nil)
 	return len(f.objects) - 1
-}
-
-// drop gives up an object; its number is used again.
-func (f *file) drop(n int) {
-	f.objects[n] = []byte("null")
-	f.free = append(f.free, n)
 }
 
 func (f *file) set(n int, body string) { f.objects[n] = []byte(body) }

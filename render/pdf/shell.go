@@ -5,43 +5,31 @@ import (
 	"fmt"
 
 	"github.com/go-pdf/fpdf"
-
-	"ovillo/render/font"
-	"ovillo/render/page"
 )
 
-// makeShell has fpdf write a file of our pages and the faces they use.
-//
-// fpdf cuts a face down to the runes that it drew itself. So it draws them all, on a page behind the last that is taken
-// out again (claimPages). The library is archived and panics on what it does not expect; all we give it was checked,
-// but a bug of ours must not end a program that calls us.
-func makeShell(c *content) (shell []byte, err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			err = fmt.Errorf("fpdf failed: %v", p)
-		}
-	}()
-	last := c.sheets[len(c.sheets)-1]
-	f := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: last.w, Ht: last.h}})
-	f.SetCatalogSort(true)
-	f.SetCompression(false) // of pages: fpdf makes a packer for each, which takes longer than packing (finishPages)
-	f.SetMargins(0, 0, 0)
-	f.SetAutoPageBreak(false, 0)
+// makeShell has fpdf write a file of our pages, without their fonts.
+func makeShell(c *content) (b []byte, err error) {
+	defer recovered(&err)
+	f := newShell(c.sheets[0].w, c.sheets[0].h)
 	for _, s := range c.sheets {
 		f.AddPageFormat("P", fpdf.SizeType{Wd: s.w, Ht: s.h})
 		f.RawWriteBuf(bytes.NewReader(s.b))
 	}
-	f.AddPage()
-	for face := range c.runes {
-		used := &c.runes[face]
-		if !used.used {
-			continue
-		}
-		// fpdf writes into what it is given, so the program is a copy.
-		f.AddUTF8FontFromBytes(shellFace(face), "", font.Of(page.Face(face)).Program())
-		f.SetFont(shellFace(face), "", 10)
-		f.Text(0, 0, string(used.list()))
-	}
+	return output(f)
+}
+
+// newShell begins a file. Its pages are not packed by fpdf, which makes a packer for each; that takes longer than the
+// packing (see finishPages).
+func newShell(w, h float64) *fpdf.Fpdf {
+	f := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: w, Ht: h}})
+	f.SetCatalogSort(true)
+	f.SetCompression(false)
+	f.SetMargins(0, 0, 0)
+	f.SetAutoPageBreak(false, 0)
+	return f
+}
+
+func output(f *fpdf.Fpdf) ([]byte, error) {
 	var b bytes.Buffer
 	if err := f.Output(&b); err != nil {
 		return nil, fmt.Errorf("fpdf failed: %w", err)
@@ -49,30 +37,28 @@ func makeShell(c *content) (shell []byte, err error) {
 	return b.Bytes(), nil
 }
 
-// shellFace is the name of a face within the shell.
-func shellFace(face int) string { return fmt.Sprintf("face%d", face) }
-
-// claimPages finds the objects of our pages and drops the page that only registered the runes.
-func (f *file) claimPages(c *content) error {
-	for _, ref := range anyReference.FindAllSubmatch(between(f.objects[pagesObject], "/Kids [", "]"), -1) {
-		f.pages = append(f.pages, decimal(ref[1]))
+// recovered turns a panic of fpdf into an error. The library is archived and panics on what it does not expect; all we
+// give it was checked, but a bug of ours must not end a program that calls us.
+func recovered(err *error) {
+	if p := recover(); p != nil {
+		*err = fmt.Errorf("fpdf failed: %v", p)
 	}
-	if len(f.pages) != len(c.sheets)+1 {
+}
+
+// claimPages finds the objects of the pages.
+func (f *file) claimPages(c *content) error {
+	kids := between(f.objects[pagesObject], "/Kids [", "]")
+	for _, ref := range anyReference.FindAllSubmatch(kids, -1) {
+		n := decimal(ref[1])
+		if n <= 0 || n >= len(f.objects) {
+			return errShell
+		}
+		f.pages = append(f.pages, n)
+	}
+	if len(f.pages) != len(c.sheets) {
 		return errShell
 	}
-	extra := f.pages[len(c.sheets)]
-	f.pages = f.pages[:len(c.sheets)]
-	stream, err := f.follow(extra, "/Contents")
-	if err != nil {
-		return err
-	}
-	f.drop(stream)
-	f.drop(extra)
-	kids := ""
-	for _, n := range f.pages {
-		kids += " " + reference(n)
-	}
-	f.set(pagesObject, fmt.Sprintf("<</Type /Pages /Kids [%s] /Count %d>>", kids[1:], len(f.pages)))
+	f.set(pagesObject, fmt.Sprintf("<</Type /Pages /Kids [%s] /Count %d>>", bytes.TrimSpace(kids), len(f.pages)))
 	return nil
 }
 
@@ -80,6 +66,11 @@ func (f *file) claimPages(c *content) error {
 // which the parent tree knows the marks of the page.
 func (f *file) finishPages(c *content, p Profile) error {
 	for i, s := range c.sheets {
+		contents, err := f.follow(f.pages[i], "/Contents")
+		if err != nil {
+			return err
+		}
+		f.setStream(contents, "/Filter /FlateDecode", deflate(between(f.objects[contents], "stream\n", "\nendstream")))
 		entries := fmt.Sprintf(" /MediaBox [0 0 %s %s] /Parent %s /Resources %s", number(s.w), number(s.h),
 			reference(pagesObject), reference(resourcesObject))
 		if c.tree != nil {
@@ -95,11 +86,6 @@ func (f *file) finishPages(c *content, p Profile) error {
 			}
 			entries += "]"
 		}
-		contents, err := f.follow(f.pages[i], "/Contents")
-		if err != nil {
-			return err
-		}
-		f.setStream(contents, "/Filter /FlateDecode", deflate(between(f.objects[contents], "stream\n", "\nendstream")))
 		f.set(f.pages[i], fmt.Sprintf("<</Type /Page%s /Contents %s>>", entries, reference(contents)))
 	}
 	return nil

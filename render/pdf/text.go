@@ -45,7 +45,7 @@ func (s *sheet) glyphs(g page.Glyphs, spaced bool) error {
 		return nil
 	}
 	actual := g.Actual
-	if spaced && actual != "" {
+	if spaced && actual != "" && !joins(actual) {
 		actual += " "
 	}
 	if err := s.mark(g.Elem, actual, g.Expand); err != nil {

@@ -35,6 +35,7 @@ func Write(w io.Writer, d *page.Document, o Options) error {
 	if err != nil {
 		return err
 	}
+	c.cuts = startCuts(&c.runes)
 	shell, err := makeShell(c)
 	if err != nil {
 		return err
@@ -61,11 +62,6 @@ func finish(shell []byte, d *page.Document, c *content, o Options) (*file, error
 	if err := f.claimPages(c); err != nil {
 		return nil, err
 	}
-	fonts, err := f.embedFaces(c.runes)
-	if err != nil {
-		return nil, err
-	}
-	f.setResources(fonts, f.embedPictures(c.pictures))
 	f.addLinks(d, c)
 	catalog := f.addTree(c)
 	if err := f.finishPages(c, o.Profile); err != nil {
@@ -80,6 +76,12 @@ func finish(shell []byte, d *page.Document, c *content, o Options) (*file, error
 	}
 	catalog += viewer(d, o.Profile)
 	f.setCatalog(catalog)
+	pictures := f.embedPictures(c.pictures)
+	fonts, err := f.embedFaces(c.cuts) // last, for it waits
+	if err != nil {
+		return nil, err
+	}
+	f.setResources(fonts, pictures)
 	return f, nil
 }
 
