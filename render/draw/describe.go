@@ -13,7 +13,7 @@ import (
 // titleWords says what the title drawing shows.
 func titleWords(l *layout, s *scene.Scene) {
 	p := l.g.p
-	marks := l.marks()
+	marks := l.g.marks()
 	for _, lang := range languages {
 		w := wordsOf(lang)
 		s.Title[lang] = fmt.Sprintf(w.title, titleOf(p, lang))
@@ -31,6 +31,29 @@ func titleWords(l *layout, s *scene.Scene) {
 	}
 }
 
+// schematicWords says what the schematic shows.
+func schematicWords(l *layout, s *scene.Scene) {
+	p := l.g.p
+	for _, lang := range languages {
+		w := wordsOf(lang)
+		s.Title[lang] = fmt.Sprintf(w.schematic, titleOf(p, lang))
+		said := []string{fmt.Sprintf(w.flat, sizeOf(p, lang))}
+		said = append(said, l.shapes(w, lang)...)
+		for _, m := range p.Measures {
+			if m.Letter == "" || len(m.Of) == 0 || l.home(m) == nil || p.Shown >= len(m.Values) || m.Values[p.Shown] == plan.NoLength {
+				continue
+			}
+			form := w.measure
+			if m.Of[first(m)].Kind == plan.Around {
+				form = w.half
+			}
+			said = append(said, fmt.Sprintf(form, m.Letter, named(m.Text, lang, m.Name), w.cm(m.Values[p.Shown].Cm())))
+		}
+		s.Desc[lang] = strings.Join(said, " ")
+	}
+}
+
+// ribbed reports whether any row is a rib.
 func (l *layout) ribbed() bool {
 	for _, pc := range l.g.pieces {
 		for _, r := range pc.rows {
@@ -94,7 +117,7 @@ func (l *layout) shape(pt *patch, w wording, lang string) string {
 func (gr *group) limbs(w wording) string {
 	sides, yoke := map[int]int{}, false
 	for _, pt := range gr.patches {
-		if pt.pc.closed && pt.side != 0 && pt.free[endEdge] {
+		if pt.pc.closed && pt.side != 0 && pt.forks[0] {
 			sides[pt.side]++
 		}
 		yoke = yoke || len(pt.seams) > 0 || pt.pc.goesOn

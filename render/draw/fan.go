@@ -150,8 +150,7 @@ func across(at float64) float64 {
 func (t *table) hangAll(pt *patch, limbs []limb, f frame) {
 	for _, m := range limbs {
 		room := math.Max(0, (lineWidth(pt, f)-m.wide)/2)
-		child := t.lay(m.ending, f.moved(clamp(m.x*lineWidth(pt, f)/2, -room, room), 0))
-		child.side = m.side
+		t.limb(m, f.moved(clamp(m.x*lineWidth(pt, f)/2, -room, room), 0))
 	}
 }
 
@@ -161,32 +160,46 @@ func lineWidth(pt *patch, f frame) float64 {
 	return c.last().sub(c.first()).length()
 }
 
-// fingers stands tubes side by side on an edge and spreads them a little.
+// fingers stands tubes side by side on an edge and spreads them a little, corner to corner.
 func (t *table) fingers(pt *patch, limbs []limb, f frame) {
-	if len(limbs) == 0 {
-		return
-	}
-	if !pt.pc.closed {
+	if !pt.pc.closed || len(limbs) < 2 {
 		t.hangAll(pt, limbs, f)
 		return
 	}
-	const most = 8
+	const most = 6
 	sum := 0.0
 	for _, m := range limbs {
 		sum += m.wide
 	}
-	x := -sum / 2
-	if len(limbs) == 1 {
-		room := math.Max(0, (lineWidth(pt, f)-sum)/2)
-		x += clamp(limbs[0].x*lineWidth(pt, f)/2, -room, room)
-	}
+	// Where the tubes are wider than the edge, as with stitches added between fingers, they begin a little narrower.
+	squeeze := math.Min(1, lineWidth(pt, f)/math.Max(sum, 1e-6))
+	angles := make([]float64, len(limbs))
+	base := make([]vec, 1, len(limbs)+1) // the corners, in the frame
 	for i, m := range limbs {
-		angle := 0.0
-		if len(limbs) > 1 {
-			angle = degrees(most) * (2*float64(i)/float64(len(limbs)-1) - 1)
+		angles[i] = degrees(most) * (2*float64(i)/float64(len(limbs)-1) - 1)
+		sin, cos := math.Sincos(angles[i])
+		base = append(base, base[i].add(vec{cos, -sin}.times(m.wide*squeeze)))
+	}
+	first, last := base[0], base[len(base)-1]
+	shift := vec{-(first.x + last.x) / 2, -(first.y + last.y) / 2}
+	pts := []vec{pt.lines[pt.lineAt(f)].first()}
+	for i, p := range base {
+		base[i] = p.add(shift)
+		if i > 0 && i < len(limbs) {
+			pts = append(pts, f.at(base[i].x, base[i].y))
 		}
-		child := t.lay(m.ending, f.swung(x+m.wide/2, 0, angle))
-		child.side = m.side
-		x += m.wide
+	}
+	k := pt.lineAt(f)
+	pt.forks[pt.end(f)] = true
+	pt.lines[k] = straight(append(pts, pt.lines[k].last())...)
+	for i, m := range limbs {
+		mid := base[i].to(base[i+1], 0.5)
+		child := t.limb(m, f.swung(mid.x, mid.y, angles[i]))
+		child.forks[0] = true
+		if squeeze < 1 {
+			sh := m.pc.outwards(m.edge)
+			sh.narrow(m.wide*squeeze, math.Tan(degrees(most)))
+			child.strip(child.f, sh)
+		}
 	}
 }

@@ -80,7 +80,7 @@ func (g *graph) mark() {
 				continue
 			}
 			for k, r := range g.rows[on.Part] {
-				if r.number == size(on.Row, g.size) {
+				if r.number == inSize(on.Row, g.size) {
 					g.rows[on.Part][k].exact = true
 				}
 			}
@@ -149,7 +149,7 @@ func (g *graph) below(o plan.Origin) int {
 	case o.Kind == plan.RefEdge:
 		return len(rows)
 	}
-	number := size(o.Row, g.size)
+	number := inSize(o.Row, g.size)
 	if number == 0 {
 		return 0
 	}
@@ -158,7 +158,7 @@ func (g *graph) below(o plan.Origin) int {
 			continue
 		}
 		// Places that were left aside lie on the row below the one that left them.
-		of := size(o.Of, g.size)
+		of := inSize(o.Of, g.size)
 		if k > 0 && r.passed && of != r.places && of == rows[k-1].places {
 			return k
 		}

@@ -78,6 +78,7 @@ type table struct {
 	gr    *group
 	drawn []bool
 	seen  map[*joint]bool
+	side  int // of the branch that is being laid
 }
 
 // first lays the root: its rows run along the frame, and what hangs on its start goes the other way.
@@ -94,7 +95,7 @@ func (t *table) first(i int, f frame) {
 // patch lays one piece outwards from one of its edges.
 func (t *table) patch(i, from int, f frame) *patch {
 	pc := t.g.pieces[i]
-	pt := &patch{pc: pc, index: i, f: f, outward: from == startEdge}
+	pt := &patch{pc: pc, index: i, f: f, outward: from == startEdge, side: t.side}
 	pt.free = [2]bool{!t.g.attached(ending{i, startEdge}), !t.g.attached(ending{i, endEdge})}
 	t.gr.patches = append(t.gr.patches, pt)
 	t.drawn[i] = true
@@ -103,16 +104,8 @@ func (t *table) patch(i, from int, f frame) *patch {
 		pt.lines = rings(f.o, pc)
 		return pt
 	}
-	pt.set(strip(f, pc.outwards(from)))
+	pt.strip(f, pc.outwards(from))
 	return pt
-}
-
-// set takes lines counted outwards.
-func (pt *patch) set(lines []curve) {
-	if !pt.outward {
-		flip(lines)
-	}
-	pt.lines = lines
 }
 
 // beyond lays what hangs on an edge of a piece, and what the piece itself hangs on there. The frame stands on that edge
@@ -144,6 +137,18 @@ func (t *table) lay(e ending, f frame) *patch {
 	if !pt.rings {
 		t.beyond(pt, 1-e.edge, f.moved(0, pt.pc.tall()))
 	}
+	return pt
+}
+
+// limb lays a branch and all beyond it at the side it belongs to.
+func (t *table) limb(m limb, f frame) *patch {
+	outer := t.side
+	if m.side != 0 {
+		t.side = m.side
+	}
+	pt := t.lay(m.ending, f)
+	t.side = outer
+	pt.mirrored = m.mirrored
 	return pt
 }
 

@@ -5,7 +5,7 @@ import "math"
 // The angles by which legs are turned out.
 const (
 	legsLeast = 7.5
-	legsMost  = 12.5
+	legsMost  = 10
 )
 
 // legs lays two tubes that share the edge of a tube. Their outer edges start at its ends and their inner edges at the
@@ -29,12 +29,20 @@ func (t *table) legs(pt *patch, limbs []limb, f frame) {
 		side := float64(m.side)
 		chord := (half - gap) / math.Cos(angle)
 		g := f.swung(side*(half+gap)/2, drop/2, side*angle)
+		outer := t.side
+		t.side = m.side
 		child := t.patch(m.piece, m.edge, g)
-		child.side, child.mirrored = m.side, m.mirrored
+		child.mirrored = m.mirrored
 		s := m.pc.outwards(m.edge)
-		s.narrow(chord, 1.6*math.Tan(angle))
-		child.set(strip(g, s))
+		slope := 0.0
+		if m.wide > 1.03*chord {
+			slope = 0.5 * math.Tan(angle)
+		}
+		s.narrow(chord, slope)
+		child.forks[0] = true
+		child.strip(g, s)
 		t.beyond(child, 1-m.edge, g.moved(0, m.pc.tall()))
+		t.side = outer
 	}
 	pt.fork(half, gap, drop, f)
 }
@@ -56,6 +64,15 @@ func (pt *patch) fork(half, gap, drop float64, f frame) {
 		pts = []vec{pts[0], pts[1], pts[3]}
 	}
 	pt.lines[k], pt.drop = straight(pts...), drop
+	pt.forks[pt.end(f)] = true
+}
+
+// end is 0 if a frame stands on the near edge of the patch, 1 if on the far one.
+func (pt *patch) end(f frame) int {
+	if pt.turn(pt.lineAt(f)) == 0 {
+		return 0
+	}
+	return 1
 }
 
 // lineAt is the number of the line at the edge of the patch that a frame stands on.

@@ -30,6 +30,34 @@ func (c curve) at(t float64) vec {
 	return c.last()
 }
 
+// fine is a smooth curve of few points as one of many.
+func (c curve) fine() curve {
+	if !c.smooth || len(c.pts) > 8 {
+		return c
+	}
+	flat := &pen{scale: 1}
+	return curve{pts: flatten(flat.path(c))[0].pts, smooth: true, closed: c.closed}
+}
+
+// cut is the curve with its corners cut off three times over, which makes it smooth without ever leaving its own
+// corners.
+func (c curve) cut() curve {
+	pts := c.pts
+	for range 3 {
+		next := []vec{pts[0]}
+		for i := 1; i < len(pts); i++ {
+			if i > 1 {
+				next = append(next, pts[i-1].to(pts[i], 0.25))
+			}
+			if i < len(pts)-1 {
+				next = append(next, pts[i-1].to(pts[i], 0.75))
+			}
+		}
+		pts = append(next, pts[len(pts)-1])
+	}
+	return curve{pts: pts, smooth: true, closed: c.closed}
+}
+
 // turned is the curve from its other end.
 func (c curve) turned() curve {
 	r := curve{pts: make([]vec, len(c.pts)), smooth: c.smooth, closed: c.closed}
@@ -52,8 +80,10 @@ type patch struct {
 	free    [2]bool
 	rings   bool
 	side    int     // -1 and +1 for a branch on that side, 0 else
-	drop    float64 // how far the middle of its far edge lies beyond the ends of that edge (a crotch)
+	drop    float64 // how far the middle of its bent edge lies beyond the ends of that edge (a crotch)
+	forks   [2]bool // its near or far edge is bent to meet several pieces
 	seams   []curve // lines of increases on it
+	tips    [2]*tip // its rounded ends: near and far, nil if straight
 }
 
 // near and far are the edges of the piece next to what it hangs on and away from it.
@@ -98,7 +128,17 @@ func (pt *patch) bounds() box {
 
 // sides are the two edges of a strip from its near edge to its far one, without points that a straight line passes.
 func (pt *patch) sides() (left, right []vec) {
+	d := pt.depths()
+	all := d[len(d)-1]
 	for k := range pt.lines {
+		if t := pt.tips[0]; k > 0 && t != nil && k <= t.rows {
+			left = append(left, t.outline(-1, d[k-1], d[k])...)
+			right = append(right, t.outline(1, d[k-1], d[k])...)
+		}
+		if t := pt.tips[1]; k > 0 && t != nil && k > len(pt.lines)-1-t.rows {
+			left = append(left, t.outline(-1, all-d[k-1], all-d[k])...)
+			right = append(right, t.outline(1, all-d[k-1], all-d[k])...)
+		}
 		c := pt.outwardLine(k)
 		left, right = append(left, c.first()), append(right, c.last())
 	}

@@ -57,7 +57,7 @@ func roundYoke() *plan.Pattern {
 	m := make1("round_yoke", "pullover")
 	yoke := m.part("yoke", true, plan.StartJoined).with(1).rib(80, 4).with(0).dc(80, 80)
 	for n := 96; n <= 192; n += 16 {
-		yoke.with(n / 16 % 3).dc(n, n).with(0).dc(n)
+		yoke.with(n/16%3).dc(n, n).with(0).dc(n)
 	}
 	last := yoke.rows()
 	body := m.part("body", true, plan.StartFrom).dc(124).even(28).with(1).rib(124, 5)
@@ -186,10 +186,22 @@ func glove() *plan.Pattern {
 	hand := m.part("hand", true, plan.StartJoined).rib(40, 6).dc(40).even(8)
 	n := hand.rows()
 	for i, name := range []string{"little", "ring", "middle", "index"} {
-		f := m.part(name, true, plan.StartFrom).dc(12).even(5+i%3).dc(6)
+		f := m.part(name, true, plan.StartFrom).dc(12).even(5 + i%3).dc(6)
 		f.on(plan.RefSection, hand, n, 1+5*i, 5+5*i, 40).on(plan.RefSection, hand, n, 36-5*i, 40-5*i, 40)
 	}
 	m.measure("palm", around(hand, 9))
 	m.measure("hand", high(hand))
+	return m.p
+}
+
+// cuffsUp is trousers worked from the cuffs: two legs that a body brings together.
+func cuffsUp() *plan.Pattern {
+	m := make1("cuffs_up", "trousers")
+	right := m.part("right_leg", true, plan.StartJoined).with(1).rib(44, 4).with(0).dc(44).slope(60, 20).even(5)
+	left := m.part("left_leg", true, plan.StartJoined).with(1).rib(44, 4).with(0).dc(44).slope(60, 20).even(5)
+	body := m.part("body", true, plan.StartFrom).onEdge(right).onEdge(left).dc(116).even(16).with(1).rib(112, 4)
+	m.measure("hips", around(body, 4))
+	m.measure("inseam", high(left))
+	m.measure("rise", high(body))
 	return m.p
 }

@@ -112,13 +112,14 @@ func begin(p *plan.Pattern, part int, pc *piece) {
 	switch s := p.Parts[part].Start; s.Kind {
 	case plan.StartRing, plan.StartChainRing:
 		pc.point, pc.start = true, 0
+		pc.corner = corners(p.Parts[part], p.Shown)
 	case plan.StartIn:
 		if length(p, p.Parts[part].From) < 4 {
 			pc.point, pc.start = true, 0
 		}
 	case plan.StartBothSides:
 		pc.oval = true
-		if n := size(s.N, p.Shown); n > 0 {
+		if n := inSize(s.N, p.Shown); n > 0 {
 			pc.start = min(float64(n)*pc.rows[0].stitch, pc.rows[0].flat)
 		}
 	}
@@ -134,8 +135,8 @@ func resumed(rows []course) float64 {
 	return w
 }
 
-// size is the number of a size, 0 where there is none.
-func size(n plan.Nums, i int) int {
+// inSize is the number of a size, 0 where there is none.
+func inSize(n plan.Nums, i int) int {
 	if i < 0 || i >= len(n) || n[i] == plan.Absent {
 		return 0
 	}
@@ -158,7 +159,7 @@ type run struct {
 }
 
 func (r run) length() int {
-	from, to := size(r.From, r.size), size(r.To, r.size)
+	from, to := inSize(r.From, r.size), inSize(r.To, r.size)
 	if from <= 0 || to <= 0 {
 		return 0
 	}
@@ -170,16 +171,16 @@ func (r run) length() int {
 
 // share is its part of the edge it lies on, and at is its middle on that edge, both from 0 to 1.
 func (r run) share() float64 {
-	if of := size(r.Of, r.size); of > 0 {
+	if of := inSize(r.Of, r.size); of > 0 {
 		return clamp(float64(r.length())/float64(of), 0, 1)
 	}
 	return 0
 }
 
 func (r run) at() float64 {
-	of := size(r.Of, r.size)
+	of := inSize(r.Of, r.size)
 	if of <= 0 {
 		return 0.5
 	}
-	return clamp((float64(size(r.From, r.size)+size(r.To, r.size))-1)/(2*float64(of)), 0, 1)
+	return clamp((float64(inSize(r.From, r.size)+inSize(r.To, r.size))-1)/(2*float64(of)), 0, 1)
 }

@@ -28,7 +28,7 @@ func (g *graph) counted(part int) (float64, bool) {
 		}
 		var sections []int
 		for _, it := range off.Items {
-			if n := size(it.N, g.size); it.N != nil && n > 1 {
+			if n := inSize(it.N, g.size); it.N != nil && n > 1 {
 				sections = append(sections, n)
 			}
 		}

@@ -19,25 +19,34 @@ const (
 	dashMark             // short bars
 )
 
-// marks gives every yarn its mark: the one that most of the piece is made of is the ground.
-func (l *layout) marks() map[int]mark {
+// areas are how much of the pattern is made of each yarn.
+func (g *graph) areas() map[int]float64 {
 	area := map[int]float64{}
-	for _, gr := range l.groups {
-		for _, pt := range gr.patches {
-			for _, r := range pt.pc.rows {
-				area[r.yarn] += r.flat * r.high
-			}
+	for _, pc := range g.pieces {
+		for _, r := range pc.rows {
+			area[r.yarn] += r.flat * r.high
 		}
 	}
+	return area
+}
+
+// ground is the yarn that most of the pattern is made of.
+func (g *graph) ground() int {
+	area := g.areas()
 	ground, most := 0, -1.0
-	for y := range area {
-		if area[y] > most || area[y] == most && y < ground {
+	for _, y := range slices.Sorted(maps.Keys(area)) {
+		if area[y] > most {
 			ground, most = y, area[y]
 		}
 	}
-	next := barMark
+	return ground
+}
+
+// marks gives every yarn its mark: thin lines for the ground, and others in the order of the yarns.
+func (g *graph) marks() map[int]mark {
+	ground, next := g.ground(), barMark
 	marks := map[int]mark{ground: lineMark}
-	for _, y := range slices.Sorted(maps.Keys(area)) {
+	for _, y := range slices.Sorted(maps.Keys(g.areas())) {
 		if y == ground {
 			continue
 		}
@@ -76,7 +85,10 @@ func (p *pen) rounds(pt *patch, marks map[int]mark) {
 			step = int(math.Ceil(titleClose / each))
 		}
 	}
-	for _, s := range stretches(pt.pc.rows) {
+	for i, s := range stretches(pt.pc.rows) {
+		if rib := s.texture == plan.Rib; i > 0 && rib != (pt.pc.rows[s.from-1].texture == plan.Rib) {
+			p.line(pt.lines[s.from], titleRound)
+		}
 		m := marks[s.yarn]
 		switch {
 		case s.texture == plan.Rib && !pt.rings:
@@ -93,7 +105,7 @@ func (p *pen) rounds(pt *patch, marks map[int]mark) {
 	}
 }
 
-// ground draws the lines between rows, and one at the end of a stretch where the next one has none of its own.
+// ground draws the lines between rows.
 func (p *pen) ground(pt *patch, s stretch, step int) {
 	var lines []curve
 	for k := s.from + 1; k < s.to; k++ {

@@ -84,26 +84,31 @@ func (s shape) ease(out, d []float64, from, to int) {
 }
 
 // strip lays a shape down along a frame.
-func strip(f frame, s shape) []curve {
+func (pt *patch) strip(f frame, s shape) {
 	widths, d := s.eased(), s.depths()
 	lines := make([]curve, len(widths))
 	for k, w := range widths {
 		lines[k] = straight(f.at(-w/2, d[k]), f.at(w/2, d[k]))
 	}
-	if m := s.tip(); m > 0 {
-		dome(f, lines, d[:m+1], widths[m], widths[0])
+	pt.tips = [2]*tip{}
+	n := len(widths) - 1
+	if m := s.tip(); pt.pc.closed && m > 0 {
+		pt.tips[0] = &tip{f: f, rows: m, deep: d[m], wide: widths[m], start: widths[0]}
+		pt.tips[0].bend(lines, d)
 	}
 	back := s.reversed()
-	if m := back.tip(); m > 0 && m < len(widths) {
-		n, end := len(widths)-1, d[len(d)-1]
-		g := frame{o: f.at(0, end), across: f.across, along: f.along.times(-1)}
-		tail := make([]curve, m+1)
-		dome(g, tail, back.depths()[:m+1], widths[n-m], widths[n])
-		for k, c := range tail[:m] {
-			lines[n-k] = c
-		}
+	if m := back.tip(); pt.pc.closed && m > 0 && m < n {
+		d := back.depths()
+		g := frame{o: f.at(0, d[n]), across: f.across, along: f.along.times(-1)}
+		pt.tips[1] = &tip{f: g, rows: m, deep: d[m], wide: widths[n-m], start: widths[n]}
+		flip(lines)
+		pt.tips[1].bend(lines, d)
+		flip(lines)
 	}
-	return lines
+	if !pt.outward {
+		flip(lines)
+	}
+	pt.lines = lines
 }
 
 func (s shape) reversed() shape {
@@ -141,36 +146,11 @@ func (s shape) tip() int {
 			break
 		}
 	}
+	for m < len(s.widths)-1 && s.high[m] > 0 && (s.widths[m+1]-s.widths[m])/2/s.high[m] >= even {
+		m++
+	}
 	if d[m] <= 0 || (s.widths[m]-s.widths[0])/2/d[m] < round {
 		return 0
 	}
 	return m
-}
-
-// dome replaces the first lines by those of a rounded end: the outline is a quarter of an ellipse from a start as wide
-// as first to the width last, and each round runs over it as deep in the middle as its rows are high. d are the depths
-// of the lines; the last line is left as it is.
-func dome(f frame, lines []curve, d []float64, last, first float64) {
-	m := len(d) - 1
-	for k := range m {
-		turn := d[k] / d[m] * math.Pi / 2
-		half := first/2 + (last-first)/2*math.Sin(turn)
-		edge := d[m] * (1 - math.Cos(turn))
-		if k == 0 {
-			lines[k] = straight(f.at(-half, edge), f.at(half, edge))
-			continue
-		}
-		lines[k] = bow(f, half, edge, d[k])
-	}
-}
-
-// bow is a curve from side to side that hangs through in the middle.
-func bow(f frame, half, edge, middle float64) curve {
-	const steps = 8
-	pts := make([]vec, 0, steps+1)
-	for i := range steps + 1 {
-		sin, cos := math.Sincos(math.Pi * float64(i) / steps)
-		pts = append(pts, f.at(-half*cos, edge+(middle-edge)*sin))
-	}
-	return curve{pts: pts, smooth: true}
 }

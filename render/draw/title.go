@@ -36,7 +36,7 @@ func Title(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
 		gr.round()
 	}
 	sh := l.shelve(w-2*titleOutline, h-2*titleOutline, func(*group) margins { return margins{gap: 5} })
-	marks := l.marks()
+	marks := l.g.marks()
 	pen := &pen{scale: sh.scale}
 	for i, gr := range l.groups {
 		pen.shift = sh.at[i].add(vec{titleOutline, titleOutline})
@@ -45,6 +45,9 @@ func Title(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
 		}
 		for _, pt := range gr.patches {
 			pen.edges(l.g, pt, titleOutline)
+			if pt.pc.goesOn {
+				pen.line(pt.lines[0], titleRound)
+			}
 		}
 	}
 	s.Items = pen.items
@@ -63,36 +66,49 @@ func (gr *group) round() {
 	}
 }
 
+// sag lets the rounds of a tube hang through: less where it is narrow, in a rounded end, and near an edge that is bent to
+// meet several pieces, which must stay where it is. On the way to a crotch they come down little by little.
 func (pt *patch) sag() {
 	deep := pt.depths()
-	all := deep[len(deep)-1]
+	last := len(deep) - 1
 	for k := range pt.lines {
 		i := pt.turn(k)
 		c := pt.lines[i]
-		wide := c.last().sub(c.first()).length()
-		sag := titleSag * math.Min(1, wide/titleWide)
+		sag := titleSag * math.Min(1, c.last().sub(c.first()).length()/titleWide)
 		if pt.f.along.y < 0 {
 			sag = -sag
 		}
-		v := 0.0
-		if all > 0 {
-			v = deep[k] / all
+		sag *= pt.slack(deep[k], deep[last])
+		drop, v := 0.0, 0.0
+		along := pt.f.along
+		if pt.drop > 0 && deep[last] > 0 {
+			v = deep[k] / deep[last]
+			if pt.forks[0] {
+				v, along = 1-v, along.times(-1)
+				sag = -sag
+			}
+			if v < 1 {
+				drop = pt.drop * v * v * v
+			}
 		}
-		if pt.drop > 0 && k < len(pt.lines)-1 {
-			// Rounds come down to the crotch little by little.
-			pt.lines[i] = c.hung(pt.f.along, sag, pt.drop*v*v*v, v)
-			continue
-		}
-		if pt.side != 0 && pt.branchedLow() {
-			// A leg starts along the line of the body's edge.
-			sag *= clamp(deep[k]/3, 0, 1)
-		}
-		pt.lines[i] = c.hung(pt.f.along, sag, 0, 0)
+		pt.lines[i] = c.hung(along, sag, drop, v)
 	}
 }
 
-// branchedLow reports whether the patch starts on a bent edge, whose corner a sagging line would cut.
-func (pt *patch) branchedLow() bool { return math.Abs(pt.f.along.x) > 1e-6 }
+// slack is how much of its sag a round has at a depth: 0 to 1.
+func (pt *patch) slack(deep, all float64) float64 {
+	const soon = 3 // centimetres from a bent edge
+	slack := 1.0
+	for edge, d := range [2]float64{deep, all - deep} {
+		if pt.forks[edge] {
+			slack *= clamp(d/soon, 0, 1)
+		}
+		if t := pt.tips[edge]; t != nil {
+			slack *= clamp(d/t.deep, 0, 1)
+		}
+	}
+	return slack
+}
 
 // hung is a curve that hangs through in a direction: by sag in its middle as a parabola, and by drop partly as two
 // straight lines that meet there.
@@ -100,6 +116,7 @@ func (c curve) hung(dir vec, sag, drop, bent float64) curve {
 	if sag == 0 && drop == 0 {
 		return c
 	}
+	c = c.fine()
 	const steps = 16
 	out := curve{smooth: true}
 	for i := range steps + 1 {

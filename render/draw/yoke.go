@@ -5,7 +5,7 @@ import "math"
 // The angles between the axis of a sleeve and that of the body.
 const (
 	sleeveLeast = 25.0
-	sleeveMost  = 50.0
+	sleeveMost  = 42.0
 	thumb       = 40.0
 )
 
@@ -49,10 +49,14 @@ func (t *table) yoke(pt *patch, middle limb, sides []limb, f frame) {
 		t.sleeve(m, sh, f)
 		pt.shoulder(f, sh, from, deep, float64(m.side))
 	}
-	t.lay(middle.ending, f)
+	if !t.g.isRaglan(pt.pc.part) {
+		pt.blend(f)
+	}
+	pt.forks[pt.end(f)] = fits
+	t.lay(middle.ending, f).forks[0] = fits
 	for _, m := range sides {
 		if !t.drawn[m.piece] {
-			t.lay(m.ending, f.moved(float64(m.side)*middle.wide/2, 0))
+			t.limb(m, f.moved(float64(m.side)*middle.wide/2, 0))
 		}
 	}
 }
@@ -93,8 +97,7 @@ func meetAt(neck, body, high, sleeve float64) shoulder {
 func (t *table) sleeve(m limb, sh shoulder, f frame) {
 	side := float64(m.side)
 	mid := sh.under.to(sh.tip, 0.5)
-	child := t.lay(m.ending, f.swung(side*mid.x, mid.y, side*sh.angle))
-	child.side, child.mirrored = m.side, m.mirrored
+	t.limb(m, f.swung(side*mid.x, mid.y, side*sh.angle)).forks[0] = true
 }
 
 // shoulder bends one half of the lines of a yoke over the shoulder.
@@ -117,6 +120,18 @@ func (pt *patch) shoulder(f frame, sh shoulder, from int, deep []float64, side f
 	}
 	seam.pts = slim(seam.pts, 0.01)
 	pt.seams = append(pt.seams, seam)
+}
+
+// blend makes the rounds of a yoke that grows evenly all round run smoothly over the shoulders; the last one keeps its
+// corners at the underarms.
+func (pt *patch) blend(f frame) {
+	pt.seams = nil
+	end := pt.lineAt(f)
+	for k, c := range pt.lines {
+		if k != end && len(c.pts) == 5 {
+			pt.lines[k] = c.cut()
+		}
+	}
 }
 
 // replaced is the curve with its left or right half replaced; half runs from the middle outwards.
@@ -146,8 +161,8 @@ func (t *table) slit(middle, m limb, f frame) {
 	sin, cos := math.Sincos(degrees(thumb))
 	under := vec{middle.wide / 2, 0}
 	mid := under.add(vec{cos, -sin}.times(m.wide / 2))
-	child := t.lay(m.ending, f.swung(side*mid.x, mid.y, side*degrees(thumb)))
-	child.side, child.mirrored = m.side, m.mirrored
+	child := t.limb(m, f.swung(side*mid.x, mid.y, side*degrees(thumb)))
+	child.forks[0] = true
 	first := child.near()
 	back := f.at(side*under.x, under.y-m.wide/sin)
 	if side > 0 {
