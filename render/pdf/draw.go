@@ -34,9 +34,10 @@ func drawPages(d *page.Document, t *tree) (*content, error) {
 	c := &content{tree: t}
 	c.sheets = make([]*sheet, 0, len(d.Pages))
 	spaced := wordEnds(d, t)
+	room := 1 << 14 // pages are much like the one before
 	for i := range d.Pages {
 		p := &d.Pages[i]
-		s := &sheet{of: c, number: i, w: p.W * point, h: p.H * point}
+		s := &sheet{of: c, number: i, w: p.W * point, h: p.H * point, b: make([]byte, 0, room)}
 		c.sheets = append(c.sheets, s)
 		within := withinReplacement(p.Items)
 		for k, item := range p.Items {
@@ -46,6 +47,7 @@ func drawPages(d *page.Document, t *tree) (*content, error) {
 			}
 		}
 		s.close()
+		room = len(s.b) + len(s.b)/8
 	}
 	for i := range c.runes {
 		c.runes[i].addKept()

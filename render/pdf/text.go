@@ -111,18 +111,18 @@ func wordEnds(d *page.Document, t *tree) map[place]bool {
 	if t == nil {
 		return ends
 	}
-	var before *page.Glyphs
-	var at place
+	var before page.Glyphs
+	at := place{-1, -1}
 	for i := range d.Pages {
 		for k, item := range d.Pages[i].Items {
 			g, ok := item.(page.Glyphs)
 			if !ok || g.Elem == nil || g.Text == "" {
 				continue
 			}
-			if before != nil && sameBlock(t, before.Elem, g.Elem) && (at.page != i || apart(before, &g)) && !joins(before.Text) {
+			if at.page >= 0 && sameBlock(t, before.Elem, g.Elem) && (at.page != i || apart(before, g)) && !joins(before.Text) {
 				ends[at] = true
 			}
-			before, at = &g, place{i, k}
+			before, at = g, place{i, k}
 		}
 	}
 	return ends
@@ -137,7 +137,7 @@ func sameBlock(t *tree, a, b *page.Elem) bool {
 }
 
 // apart says whether b begins elsewhere than where a ends.
-func apart(a, b *page.Glyphs) bool {
+func apart(a, b page.Glyphs) bool {
 	em := a.Size / point
 	end := a.X + font.Of(a.Face).Tracked(a.Text, a.Size, a.Track)
 	return math.Abs(b.Base-a.Base) > 0.6*em || math.Abs(b.X-end) > 0.15*em
