@@ -86,7 +86,19 @@ func newChecker(f *lang.File) *checker {
 func (c *checker) report(d diag.Diagnostic) { c.out.Add(d) }
 
 func (c *checker) say(code diag.Code, at source.Span, args diag.Args) {
-	c.out.Add(diag.Diagnostic{Code: code, Span: at, Args: args})
+	c.out.Add(diag.Diagnostic{Code: code, Span: at, Args: args, Help: nearHelp(args)})
+}
+
+// nearHelp chooses the remedy for a word that is not known: the near ones, or what to do if none is near.
+func nearHelp(args diag.Args) string {
+	near, ok := args["near"].([]string)
+	switch {
+	case !ok:
+		return ""
+	case len(near) == 0:
+		return "none"
+	}
+	return "near"
 }
 
 // declare enters a name; a second thing of that name is an error.

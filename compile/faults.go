@@ -45,7 +45,8 @@ func (c *checker) gather(f *fabric.Fault, z int, p *partState) {
 func (c *checker) flush() {
 	for _, k := range c.keys {
 		g := c.seen[k]
-		c.report(diag.Diagnostic{Code: faultCode[k.kind], Span: k.span, Args: c.faultArgs(k, g), Sizes: c.namesOf(g.sizes), Help: faultHelp(k, g)})
+		args := c.faultArgs(k, g)
+		c.report(diag.Diagnostic{Code: faultCode[k.kind], Span: k.span, Args: args, Sizes: c.namesOf(g.sizes), Help: nearHelp(args)})
 	}
 }
 
@@ -91,8 +92,6 @@ func rowWord(p *partState) string {
 	}
 	return "round"
 }
-
-func faultHelp(faultKey, *gathered) string { return "" }
 
 var faultCode = map[fabric.FaultKind]diag.Code{
 	fabric.TooFew: "OV401", fabric.LeftOver: "OV402", fabric.SpaceInWay: "OV403", fabric.NoSpace: "OV404",

@@ -17,10 +17,11 @@ type gaugeOf struct{ sts, rows *big.Rat }
 
 // materials reads gauge, hook and yarns.
 func (c *checker) materials() {
+	for _, s := range blocks[*lang.Gauge](c.file.Body) {
+		c.readGauge(s, s.Node.(*lang.Gauge)) // first, since swatches rest on it
+	}
 	for _, s := range c.file.Body {
 		switch n := s.Node.(type) {
-		case *lang.Gauge:
-			c.readGauge(s, n)
 		case *lang.Hook:
 			h := c.hookSize(n)
 			c.addHook(h)

@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"slices"
+
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -129,17 +131,23 @@ func (c *checker) merge(s *lang.Statement, base []*lang.Statement, name string) 
 		}
 		out = append(out, b)
 	}
-	var before []*lang.Statement
+	var before, rows []*lang.Statement
 	for _, b := range s.Body {
 		if used[b] {
 			continue
 		}
-		if r, ok := b.Node.(*lang.Row); ok && rowLabel(r.Head) != "" {
-			c.say(codeLikeRow, b.Head, diag.Args{"name": rowLabel(r.Head), "part": name})
+		if r, ok := b.Node.(*lang.Row); ok {
+			if l := rowLabel(r.Head); l != "" {
+				c.say(codeLikeRow, b.Head, diag.Args{"name": l, "part": name})
+			}
+			rows = append(rows, b)
+			continue
 		}
 		before = append(before, b)
 	}
-	return append(before, out...)
+	// Rows of its own that replace nothing are worked first, behind the start.
+	at := slices.IndexFunc(out, func(b *lang.Statement) bool { return likeKey(b) == "start" }) + 1
+	return append(before, slices.Insert(out, at, rows...)...)
 }
 
 // likeKey says what a statement sets, so that a part like another can set it anew.

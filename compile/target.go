@@ -142,6 +142,10 @@ func (w *lowerer) chartRow(n *lang.ChartRow) *fabric.Op {
 		w.say(codeNoName, n.Chart.Span(), diag.Args{"word": n.Chart.Text, "near": lang.Near(n.Chart.Text, w.c.chartNames())})
 		return nil
 	}
+	if ch.bad {
+		w.bad = true // said where the chart stands
+		return nil
+	}
 	if w.p.base == "" {
 		w.say(codeNoBase, n.Span(), diag.Args{"word": n.Chart.Text})
 		return nil
@@ -169,7 +173,7 @@ func (w *lowerer) chartRow(n *lang.ChartRow) *fabric.Op {
 // chart is a grid of cells, row 1 at the bottom, as the right side looks.
 type chart struct {
 	rows [][]int // yarns, from the left
-	at   lang.Node
+	bad  bool
 }
 
 type run struct{ n, yarn int }
@@ -203,7 +207,7 @@ func (c *checker) chartNames() []string {
 
 // readChart reads the grid of a chart.
 func (c *checker) readChart(s *lang.Statement, n *lang.Chart) *chart {
-	ch := &chart{at: n}
+	ch := &chart{}
 	legend := map[rune]int{}
 	for _, b := range s.Body {
 		if l, ok := b.Node.(*lang.Legend); ok {
@@ -223,12 +227,14 @@ func (c *checker) readChart(s *lang.Statement, n *lang.Chart) *chart {
 			y, ok := legend[r]
 			if !ok {
 				c.say(codeChartMark, s.Lines[i].Span, diag.Args{"mark": string(r)})
+				ch.bad = true
 				return ch
 			}
 			cells = append(cells, y)
 		}
 		ch.rows = append(ch.rows, cells)
 		if len(cells) != len(ch.rows[0]) {
+			ch.bad = true
 			c.say(codeChartWidth, s.Lines[i].Span, diag.Args{"need": len(ch.rows[0]), "have": len(cells)})
 		}
 	}

@@ -1,4 +1,100 @@
 package diag
 
 // Codes 5xx: labels and markers.
-var marks = []Entry{}
+var marks = []Entry{
+	{Code: "OV501", Severity: Error,
+		En: Wording{Message: `{name} lies behind already`, Mark: `goes up to a place that was passed`,
+			Help:    map[string]string{"": `stop at it earlier in the row`},
+			Explain: `A row goes in one direction. What was passed cannot be reached again as an end; it can still be worked into by name.`},
+		Es: Wording{Message: `{name} ya quedó atrás`, Mark: `llega hasta un lugar que ya se pasó`,
+			Help:    map[string]string{"": `detenerse allí antes en la vuelta`},
+			Explain: `Una vuelta va en un sentido. Hasta lo que ya se pasó no se puede llegar; en ello aún se puede tejer por su nombre.`},
+		Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc in next 4, sc to m"),
+		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc to m, sc in each = 8")},
+
+	{Code: "OV502", Severity: Error,
+		En: Wording{Message: `{name} is not on the edge that is worked along`, Mark: `is not met here`,
+			Help:    nearHelp(`near it: {near|or}`, `work into it by name, or set it in the row below`),
+			Explain: `A name stands for places of the row in which it was set. Later rows reach those places only by name, with below, or where they were skipped.`},
+		Es: Wording{Message: `{name} no está en el borde sobre el que se teje`, Mark: `aquí no aparece`,
+			Help:    nearHelp(`parecidos: {near|or}`, `tejer en él por su nombre o ponerlo en la vuelta anterior`),
+			Explain: `Un nombre designa lugares de la vuelta en que se puso. Las vueltas siguientes llegan a ellos solo por el nombre, con below, o si se saltaron.`},
+		Example: trial("  chain 8, join\n  round: sc in next 4 as a, sc in next 4 = 8\n  round: sc in each = 8\n  round: sc to a, sc in each"),
+		Fixed:   trial("  chain 8, join\n  round: sc in next 4 as a, sc in next 4 = 8\n  round: sc to a, sc in each = 8")},
+
+	{Code: "OV503", Severity: Error,
+		En: Wording{Message: `{name} is used before it is set`, Mark: `is not there yet`,
+			Help:    nearHelp(`near it: {near|or}`, `set it in an earlier row, or count it off`),
+			Explain: `Labels and markers are set by rows or by counting off. In this size nothing has set this one before it is used.`},
+		Es: Wording{Message: `{name} se usa antes de ponerlo`, Mark: `todavía no existe`,
+			Help:    nearHelp(`parecidos: {near|or}`, `ponerlo en una vuelta anterior o contarlo con count off`),
+			Explain: `Los nombres y marcadores se ponen al tejer o con count off. En esta talla nada lo ha puesto antes de usarlo.`},
+		Example: trial("  chain 8, join\n  round: sc to m, sc in each\n  count off: 2, mark m, 6\n  round: sc in each = 8"),
+		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc to m, sc in each")},
+
+	{Code: "OV504", Severity: Error,
+		En: Wording{Message: `{name} stands for {have} places, and one is wanted`, Mark: `names several places`,
+			Help:    map[string]string{"": `say which: {name}.1, {name}.first, {name}.last; or in each of {name}`},
+			Explain: `One stitch goes into one place. A run of several is worked with in each of.`},
+		Es: Wording{Message: `{name} designa {have} lugares y hace falta uno`, Mark: `nombra varios lugares`,
+			Help:    map[string]string{"": `decir cuál: {name}.1, {name}.first, {name}.last; o in each of {name}`},
+			Explain: `Un punto va en un lugar. Un tramo de varios se teje con in each of.`},
+		Example: trial("  chain 8, join\n  round: sc in next 4 as a, sc in next 4 = 8\n  round: sc in a, sc in each"),
+		Fixed:   trial("  chain 8, join\n  round: sc in next 4 as a, sc in next 4 = 8\n  round: sc in a.1, sc in each = 8")},
+
+	{Code: "OV505", Severity: Error,
+		En: Wording{Message: `the marker {name} lost its place in an earlier row`, Mark: `is no longer there`,
+			Help:    map[string]string{"": `where several stitches are made in the marked one, say which it goes to: move {name} to the middle one`},
+			Explain: `A marker rides up by itself when one stitch is made in its stitch, or above its gap. Where its stitch is increased, drawn together or skipped, it has no place unless a row moves it.`},
+		Es: Wording{Message: `el marcador {name} perdió su lugar en una vuelta anterior`, Mark: `ya no está`,
+			Help:    map[string]string{"": `donde se hacen varios puntos en el marcado, decir a cuál pasa: move {name} to the middle one`},
+			Explain: `Un marcador sube solo cuando se hace un punto en el suyo o sobre su hueco. Si su punto se aumenta, se cierra con otros o se salta, se queda sin lugar, salvo que una vuelta lo mueva.`},
+		Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc to m, 3 sc in m, sc in each = 10\n  round: sc to m, sc in each"),
+		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc to m, 3 sc in m, move m to the middle one, sc in each = 10\n  round: sc to m, sc in each")},
+
+	{Code: "OV506", Severity: Error,
+		En: Wording{Message: `{have} stitches have no middle one`, Mark: `has no middle`,
+			Help:    map[string]string{"": `work an odd number there, or move it to the first one or the last one`},
+			Explain: `A marker moved to the middle needs an odd number of stitches made in one place.`},
+		Es: Wording{Message: `{have} puntos no tienen uno en el centro`, Mark: `no tiene centro`,
+			Help:    map[string]string{"": `tejer allí un número impar, o moverlo con to the first one o to the last one`},
+			Explain: `Un marcador que pasa al punto del centro necesita un número impar de puntos hechos en un lugar.`},
+		Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc to m, 2 sc in m, move m to the middle one, sc in each"),
+		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc to m, 3 sc in m, move m to the middle one, sc in each = 10")},
+
+	{Code: "OV507", Severity: Error,
+		En: Wording{Message: `the marker {name} is in place already`, Mark: `places it again`,
+			Help:    map[string]string{"": `move {name}, or give the second marker another name`},
+			Explain: `One marker stands in one place. To take it elsewhere, move it.`},
+		Es: Wording{Message: `el marcador {name} ya está colocado`, Mark: `lo coloca otra vez`,
+			Help:    map[string]string{"": `move {name}, o dar otro nombre al segundo marcador`},
+			Explain: `Un marcador está en un solo lugar. Para llevarlo a otro, se mueve.`},
+		Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc in next, mark m, sc in each"),
+		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc in next, mark n, sc in each = 8")},
+
+	{Code: "OV510", Severity: Error,
+		En: Wording{Message: `only {have} of the {need} places of {name} are worked later`, Mark: `is worked in part`,
+			Help:    map[string]string{"": `work into all of them: sc in each of {name}`},
+			Explain: `What is skipped under a name is an opening. It is worked whole by the part that goes on there; what is left over would be a hole nobody meant.`},
+		Es: Wording{Message: `de los {need} lugares de {name} solo se tejen después {have}`, Mark: `se teje en parte`,
+			Help:    map[string]string{"": `tejer en todos: sc in each of {name}`},
+			Explain: `Lo que se salta con un nombre es una abertura. La pieza que sigue allí la teje entera; lo que sobrara sería un agujero que nadie quiso.`},
+		Example: opened("  round: 2 sc in strip.gap, sc in strip.hole.1, sc in strip.hole.2 = 4"),
+		Fixed:   opened("  round: 2 sc in strip.gap, sc in each of strip.hole = 6")},
+
+	{Code: "OV511", Severity: Warning,
+		En: Wording{Message: `the {need} {need|place|places} skipped as {name} {need|is|are} never worked: an opening stays`, Mark: `stays open`,
+			Help:    map[string]string{"": `work into it later, or leave the name out if the skip is meant as it is`},
+			Explain: `A run that is skipped under a name is expected to be worked by somebody. If nobody does, the opening is there to stay, which may be meant.`},
+		Es: Wording{Message: `{need|el lugar saltado|los {need} lugares saltados} como {name} no se {need|teje|tejen} nunca: queda una abertura`, Mark: `queda abierto`,
+			Help:    map[string]string{"": `tejer después en él o quitar el nombre si el salto es así`},
+			Explain: `De un tramo saltado con nombre se espera que alguien lo teja. Si no, la abertura queda, y puede que así se quiera.`},
+		Example: trial("  chain 12, join\n  round: sc in each = 12\n  round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space"),
+		Fixed:   trial("  chain 12, join\n  round: sc in each = 12\n  round: sc in next 4, ch 4 as gap, skip 4, sc in each = 8 sts, 1 space")},
+}
+
+// opened is a part with an opening, and a part worked into it.
+func opened(round string) string {
+	return trialOf("  in joined rounds\n  chain 12, join\n  round: sc in each = 12\n  round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space",
+		"\npart thumb\n  title en \"Thumb\" es \"Pulgar\"\n  in joined rounds\n  start in strip.gap\n"+round+"\nend\n")
+}
