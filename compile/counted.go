@@ -29,7 +29,7 @@ func (p *partState) tally(z int, res *fabric.Result) tally {
 			continue
 		}
 		t.sts++
-		t.forms[countAs(el.Form)]++
+		t.forms[countAs(p.c.fabrics[z].FormOf(id))]++
 	}
 	return t
 }

@@ -182,7 +182,7 @@ func (c *checker) edgeRef(n *lang.Ref) (*plan.Ref, plan.Lengths) {
 		ref.Count[z] = len(run.Places)
 		width := 0.0
 		for _, pl := range run.Places {
-			w, _, _ := c.stitchSize(c.fabrics[z].Elems[pl.ID].Form.ID)
+			w, _, _ := c.stitchSize(c.fabrics[z].FormOf(pl.ID).ID)
 			width += w
 		}
 		if ls[z] = micro(width); width == 0 {

@@ -307,7 +307,7 @@ func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan
 			out.Kind = plan.RefSkipped
 		}
 		for _, id := range ids {
-			f := p.c.fabrics[z].Elems[id].Form
+			f := p.c.fabrics[z].FormOf(id)
 			if out.Form == (stitch.Form{}) {
 				out.Form = f
 			}

@@ -3,7 +3,6 @@ package compile
 import (
 	"math/big"
 
-	"ovillo/compile/fabric"
 	"ovillo/compile/figure"
 	"ovillo/compile/plan"
 	"ovillo/compile/standard"
@@ -46,37 +45,6 @@ func floor(r *big.Rat) int64 { return new(big.Int).Div(r.Num(), r.Denom()).Int64
 
 // yarnArea is the fabric made of each yarn in each size, in square micrometres.
 type yarnArea [][]float64
-
-// areas adds the fabric of a row to its yarns.
-func (w *working) areas(z int, res *fabric.Result, chainWidth float64) {
-	c := w.p.c
-	if c.area == nil {
-		c.area = make(yarnArea, len(c.pat.Yarns))
-		for i := range c.area {
-			c.area[i] = make([]float64, c.z)
-		}
-	}
-	elems := c.fabrics[z].Elems
-	var last stitch.ID
-	var sw, sh float64
-	for _, id := range res.Made {
-		el := &elems[id]
-		y := int(el.Yarn)
-		if y < 0 || y >= len(c.area) {
-			continue
-		}
-		c.used[y] = true
-		if el.Kind == fabric.Space {
-			c.area[y][z] += float64(el.N) * chainWidth * sh * chainShare * float64(w.p.plan.Make)
-			continue
-		}
-		if el.Form.ID != last {
-			last = el.Form.ID
-			sw, sh, _ = c.stitchSize(last)
-		}
-		c.area[y][z] += sw * sh * float64(w.p.plan.Make)
-	}
-}
 
 // yarns estimates what each size needs of each yarn, and notes yarns that are never used.
 func (c *checker) yarns() {

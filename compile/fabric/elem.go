@@ -1,6 +1,10 @@
 package fabric
 
-import "ovillo/compile/stitch"
+import (
+	"math"
+
+	"ovillo/compile/stitch"
+)
 
 // ID names an element of a fabric: a stitch, a chain space, a ring. IDs are given in the order of making.
 type ID int32
@@ -39,16 +43,23 @@ type Place struct {
 // Elem is an element of the fabric.
 type Elem struct {
 	Kind   Kind
-	Form   stitch.Form
+	Form   FormID
 	N      int32 // Space: its chains
 	Into   Place // first place it was worked into; ID -1 if none
 	Into2  Place // last place, for a stitch that draws several together
 	Row    int32 // serial number of the row that made it
 	Yarn   int32
-	Facing bool // made with the wrong side facing
+	Facing bool   // made with the wrong side facing
+	Used   uint16 // how often it was worked into, up to the most that can be counted
 }
 
 var nowhere = Place{ID: -1}
+
+// FormID is the number of a form in its fabric: an element holds no text, so that a large fabric is one flat array.
+type FormID uint16
+
+// chainForm is the chain of a foundation, the first form of every fabric.
+const chainForm FormID = 0
 
 // Fabric is all the fabric of one size.
 type Fabric struct {
@@ -57,13 +68,15 @@ type Fabric struct {
 	Parts map[string]*Part
 	Limit int // most elements allowed; 0: no limit
 
-	rows int32
-	used map[ID]int // how often an element was worked into by name or from another part
+	rows  int32
+	forms []stitch.Form
 }
 
 // New makes an empty fabric for size number z.
 func New(z, limit int) *Fabric {
-	return &Fabric{Size: z, Limit: limit, Parts: map[string]*Part{}, used: map[ID]int{}}
+	f := &Fabric{Size: z, Limit: limit, Parts: map[string]*Part{}}
+	f.intern(stitch.Form{ID: stitch.Chain, Together: 1})
+	return f
 }
 
 func (f *Fabric) add(e Elem) ID {
@@ -71,5 +84,25 @@ func (f *Fabric) add(e Elem) ID {
 	return ID(len(f.Elems) - 1)
 }
 
-// Used reports how often an element was worked into by name or as part of another edge.
-func (f *Fabric) Used(id ID) int { return f.used[id] }
+// Used reports how often an element was worked into.
+func (f *Fabric) Used(id ID) int { return int(f.Elems[id].Used) }
+
+func (f *Fabric) use(id ID) {
+	if u := &f.Elems[id].Used; *u < math.MaxUint16 {
+		*u++
+	}
+}
+
+// intern gives a form its number.
+func (f *Fabric) intern(form stitch.Form) FormID {
+	for i := len(f.forms) - 1; i >= 0; i-- {
+		if f.forms[i] == form {
+			return FormID(i)
+		}
+	}
+	f.forms = append(f.forms, form)
+	return FormID(len(f.forms) - 1)
+}
+
+// FormOf is the stitch that an element is.
+func (f *Fabric) FormOf(id ID) stitch.Form { return f.forms[f.Elems[id].Form] }

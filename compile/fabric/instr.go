@@ -45,7 +45,7 @@ func (r *row) stitch(op *Op, p Place) *Fault {
 	if op.Form.ID == slip {
 		k = Slip
 	}
-	return r.make(Elem{Kind: k, Form: op.Form, Into: p, Into2: p})
+	return r.make(Elem{Kind: k, Form: r.f.intern(op.Form), Into: p, Into2: p})
 }
 
 // inOne works a list into each place of the target.
@@ -102,7 +102,7 @@ func (r *row) drawOne(op *Op) *Fault {
 	}
 	r.drawing = false
 	r.from = len(r.made)
-	if f := r.make(Elem{Kind: Stitch, Form: op.Form, Into: first, Into2: last}); f != nil {
+	if f := r.make(Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
 		return f
 	}
 	r.last, r.worked = last, true

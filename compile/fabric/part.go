@@ -72,8 +72,9 @@ func (p *Part) Foundation(form stitch.Form, n int, closed bool) *Fault {
 	}
 	row := p.nextRow()
 	ids := make([]ID, n)
+	id := p.f.intern(form)
 	for i := range ids {
-		ids[i] = p.f.add(Elem{Kind: Stitch, Form: form, Into: nowhere, Into2: nowhere, Row: row})
+		ids[i] = p.f.add(Elem{Kind: Stitch, Form: id, Into: nowhere, Into2: nowhere, Row: row})
 	}
 	p.found, p.joined = ids, closed
 	p.edge = edge{p: slices.Clone(ids), closed: closed, serial: row}
@@ -92,7 +93,7 @@ func (p *Part) BothSides(n int) *Fault {
 	p.edge.closed = true
 	for i := n - 2; i >= 1; i-- {
 		at := Place{ID: p.found[i], Asp: OtherSide}
-		p.edge.p = append(p.edge.p, p.f.add(Elem{Kind: Stitch, Form: stitch.Form{ID: stitch.Chain, Together: 1}, Into: at, Into2: at, Row: p.edge.serial}))
+		p.edge.p = append(p.edge.p, p.f.add(Elem{Kind: Stitch, Form: chainForm, Into: at, Into2: at, Row: p.edge.serial}))
 	}
 	return nil
 }
@@ -130,11 +131,11 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 			if pl.Asp == OneChain || pl.Asp == OtherSide {
 				el.Kind, el.N = Stitch, 0
 				if src.Kind == Space {
-					el.Form = stitch.Form{ID: stitch.Chain, Together: 1}
+					el.Form = chainForm
 				}
 			}
 			e.p = append(e.p, p.f.add(el))
-			p.f.used[pl.ID]++
+			p.f.use(pl.ID)
 		}
 	}
 	p.edge = e
@@ -169,7 +170,7 @@ func (p *Part) ChainRun(n int) (Run, *Fault) {
 	row := p.nextRow()
 	r := Run{}
 	for i := 0; i < n; i++ {
-		id := p.f.add(Elem{Kind: Stitch, Form: stitch.Form{ID: stitch.Chain, Together: 1}, Into: nowhere, Into2: nowhere, Row: row})
+		id := p.f.add(Elem{Kind: Stitch, Form: chainForm, Into: nowhere, Into2: nowhere, Row: row})
 		r.Places = append(r.Places, Place{ID: id})
 	}
 	return r, nil

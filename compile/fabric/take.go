@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"ovillo/compile/plan"
-	"ovillo/compile/stitch"
 )
 
 // each carries out do for every place of an instruction's target, and returns how many there were. single says that
@@ -154,7 +153,7 @@ func (r *row) unworked(op *Op, at func(Place) *Fault) *Fault {
 	for i := 0; i < n; i++ {
 		id := post[r.un]
 		r.un++
-		r.f.used[id]++
+		r.f.use(id)
 		r.cur.note(&r.f.Elems[id], Place{ID: id})
 		if f := at(Place{ID: id}); f != nil {
 			return f
@@ -210,7 +209,7 @@ func (r *row) take(takes Takes, per int, single bool) (Place, *Fault) {
 	}
 	r.cur.note(el, p)
 	r.rise(per, single)
-	r.f.used[p.ID]++
+	r.f.use(p.ID)
 	r.move(1, taken)
 	return p, nil
 }
@@ -222,7 +221,7 @@ func (r *row) takeChain(el *Elem, p Place, per int, single bool) Place {
 	if r.sub++; r.sub == el.N {
 		r.sub = 0
 		r.rise(per, single)
-		r.f.used[p.ID]++
+		r.f.use(p.ID)
 		r.move(1, taken)
 	}
 	return p
@@ -281,11 +280,11 @@ func (t *Trace) note(el *Elem, p Place) {
 		chains = int(el.N)
 	case el.Kind == Ring:
 		t.Took |= TookRing
-	case el.Form.ID == stitch.Chain && el.Into.Asp == OneChain && el.Into.ID >= 0:
+	case el.Form == chainForm && el.Into.Asp == OneChain && el.Into.ID >= 0:
 		t.Took |= TookChain
-	case el.Form.ID == stitch.Chain && el.Into.Asp == OtherSide && el.Into.ID >= 0:
+	case el.Form == chainForm && el.Into.Asp == OtherSide && el.Into.ID >= 0:
 		t.Took |= TookOther
-	case el.Form.ID == stitch.Chain:
+	case el.Form == chainForm:
 		t.Took |= TookFoundation
 	default:
 		t.Took |= TookStitch
@@ -414,7 +413,7 @@ func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fau
 		if len(ids) != 1 {
 			return fault(ManyPlaces, 1, len(ids), t.Ref.Name)
 		}
-		r.f.used[ids[0]]++
+		r.f.use(ids[0])
 		return at(Place{ID: ids[0], Asp: asp})
 	case Through:
 		return r.through(op, ids, at)
@@ -524,7 +523,7 @@ func (r *row) elsewhere(id ID, whole bool, at func(Place) *Fault) *Fault {
 	} else if i := slices.Index(e.pre, id); i >= 0 {
 		e.pre = slices.Delete(slices.Clone(e.pre), i, i+1)
 	}
-	r.f.used[id]++
+	r.f.use(id)
 	el := &r.f.Elems[id]
 	if el.Kind == Space && !whole {
 		for k := int32(0); k < el.N; k++ {
@@ -548,7 +547,7 @@ func (r *row) belowOf(ids []ID, op *Op, at func(Place) *Fault) *Fault {
 		return f
 	}
 	for _, p := range places {
-		r.f.used[p.ID]++
+		r.f.use(p.ID)
 		r.cur.note(&r.f.Elems[p.ID], p)
 		if f := at(p); f != nil {
 			return f
@@ -567,7 +566,7 @@ func (r *row) through(op *Op, ids []ID, at func(Place) *Fault) *Fault {
 		if f != nil {
 			return f
 		}
-		r.f.used[id]++
+		r.f.use(id)
 		if f := at(p); f != nil {
 			return f
 		}

@@ -1,0 +1,134 @@
+package compile
+
+import (
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
+
+// made is a kind of stitch in one yarn, as a row made it.
+type made struct {
+	form stitch.Form
+	yarn int
+}
+
+// content is what a row made: stitches by kind and yarn, and the chains of its spaces.
+type content struct {
+	kinds  []made // in the order of first use
+	n      map[made]int
+	spaces int
+	chains map[int]int // by yarn
+}
+
+// contentOf counts what a row made, run by run.
+func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
+	c := content{n: map[made]int{}, chains: map[int]int{}}
+	for i := 0; i < len(ids); {
+		el := &f.Elems[ids[i]]
+		j := i + 1
+		if el.Kind == fabric.Space {
+			c.spaces++
+			c.chains[int(el.Yarn)] += int(el.N)
+			i = j
+			continue
+		}
+		for j < len(ids) {
+			if o := &f.Elems[ids[j]]; o.Kind != el.Kind || o.Form != el.Form || o.Yarn != el.Yarn {
+				break
+			}
+			j++
+		}
+		k := made{f.FormOf(ids[i]), int(el.Yarn)}
+		if c.n[k] == 0 {
+			c.kinds = append(c.kinds, k)
+		}
+		c.n[k] += j - i
+		i = j
+	}
+	return c
+}
+
+// fact notes what a row is: its counts, its width and height by the gauge, and the fabric each yarn makes of it.
+func (w *working) fact(z int, res *fabric.Result) {
+	p, c := w.p, w.p.c
+	got := contentOf(c.fabrics[z], res.Made)
+	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken,
+		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: got.spaces, ByForm: map[stitch.Form]int{}}
+	var width, height float64
+	posts := 0
+	yarns := map[int]int{}
+	for _, k := range got.kinds {
+		n := got.n[k]
+		f.Stitches += n
+		f.ByForm[k.form] += n
+		yarns[k.yarn] += n
+		sw, sh, _ := c.stitchSize(k.form.ID)
+		width += sw * float64(n)
+		if sh > height {
+			height, f.Tall = sh, k.form.ID
+		}
+		if k.form.Post != stitch.NoPost {
+			posts += n
+		}
+		c.addArea(k.yarn, z, sw*sh*float64(n)*float64(p.plan.Make))
+	}
+	chainWidth, least := c.chainSize(got)
+	if height == 0 {
+		height = least
+	}
+	for y, n := range got.chains {
+		f.Chains += n
+		c.addArea(y, z, chainWidth*height*chainShare*float64(n)*float64(p.plan.Make))
+	}
+	width += chainWidth * float64(f.Chains)
+	f.Yarn = mostly(yarns, w.kick.yarn)
+	f.Width, f.Height = micro(width), micro(height)
+	if height == 0 {
+		f.Width, f.Height = plan.NoLength, plan.NoLength
+	}
+	switch {
+	case f.Spaces > 0 && f.Spaces*4 > f.Stitches:
+		f.Texture = plan.Lace
+	case posts*2 > f.Stitches:
+		f.Texture = plan.Rib
+	}
+	p.tall[z] += height
+	p.plan.Worked[z] = append(p.plan.Worked[z], f)
+}
+
+// chainSize is the width of a chain of a row and the height of a row of chains alone: by the first stitch of the row, or by
+// the first gauge.
+func (c *checker) chainSize(got content) (width, height float64) {
+	switch {
+	case len(got.kinds) > 0:
+		width, height, _ = c.stitchSize(got.kinds[0].form.ID)
+	case len(c.pat.Gauges) > 0:
+		width, height, _ = c.stitchSize(c.pat.Gauges[0].Stitch)
+	}
+	return width, height
+}
+
+// mostly is the yarn of most stitches; at a tie the first.
+func mostly(yarns map[int]int, usual int) int {
+	best := usual
+	for y, n := range yarns {
+		if n > yarns[best] || n == yarns[best] && y < best {
+			best = y
+		}
+	}
+	return best
+}
+
+// addArea adds fabric to a yarn.
+func (c *checker) addArea(yarn, z int, area float64) {
+	if c.area == nil {
+		c.area = make(yarnArea, len(c.pat.Yarns))
+		for i := range c.area {
+			c.area[i] = make([]float64, c.z)
+		}
+	}
+	if yarn >= 0 && yarn < len(c.area) {
+		c.used[yarn] = true
+		c.area[yarn][z] += area
+	}
+}
