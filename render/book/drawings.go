@@ -29,7 +29,10 @@ func hereDrawing(p *plan.Pattern, part int) *scene.Scene {
 	return drawn(draw.Here(p, part, hereW, hereH), nil)
 }
 
-func symbol(f stitch.Form) *scene.Scene { return drawn(draw.Symbol(f), nil) }
+func symbol(f stitch.Form) *scene.Scene {
+	s, _ := draw.Symbol(f)
+	return drawn(s, nil)
+}
 
 // figure places a drawing and says, in the words of the first language, what it shows.
 func (s *setter) figure(d *scene.Scene, x float64, parent *page.Elem) layout.Box {

@@ -36,7 +36,7 @@ func (s *setter) howToRead() {
 
 // The columns of the table of abbreviations are as wide as what stands in them, within these limits.
 const (
-	shortLeast, shortMost = 12.0, 22.0
+	shortLeast, shortMost = 14.0, 22.0
 	othersLeast           = 21.5
 	abbrevGap             = 2.5
 )

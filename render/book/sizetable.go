@@ -53,7 +53,9 @@ func (s *setter) gridOf() grid {
 		g.values.Size, g.small.Size = 9, 8.5
 	}
 	if !s.two() {
-		g.first = blockW - g.size*float64(s.sizes)
+		if s.sizes > 2 {
+			g.first = blockW - g.size*float64(s.sizes) // over the columns of the counts; one or two stay near their names
+		}
 		return g
 	}
 	g.tail = max(g.first+g.size*float64(s.sizes)+tailGap, spineR)
@@ -63,6 +65,14 @@ func (s *setter) gridOf() grid {
 
 // end is the right edge of the column of a size.
 func (g grid) end(i int) float64 { return g.first + g.size*float64(i+1) }
+
+// tableEnd is the right edge of a shared table.
+func (s *setter) tableEnd(g grid) float64 {
+	if s.two() {
+		return blockW
+	}
+	return g.end(s.sizes - 1)
+}
 
 // cmEnd is where the centimetres of a size end.
 func (g grid) cmEnd(i int) float64 { return g.end(i) - (pairW-cmEnd)*min(1, g.size/pairW+0.06) }
@@ -233,7 +243,7 @@ func (s *setter) groupHead(g grid, table *page.Elem, name func(sd side) string, 
 		}
 	}
 	b.H = layout.Snap(b.H)
-	b.Add(layout.Rule(0, b.H, blockW, b.H, hairline))
+	b.Add(layout.Rule(g.name, b.H, s.tableEnd(g), b.H, hairline))
 	return layout.Strip{Box: b, Space: groupSpace, Heading: true}
 }
 

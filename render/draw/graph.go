@@ -65,12 +65,16 @@ func connect(p *plan.Pattern, read rowsOf) (*graph, error) {
 		for k := 1; k < len(g.of[i]); k++ {
 			g.link(ending{g.of[i][k-1], endEdge}, branch{ending: ending{g.of[i][k], startEdge}, at: 0.5, rest: true})
 		}
-		if len(g.of[i]) > 0 && len(part.From) > 0 {
+		if len(g.of[i]) > 0 && grows(part.Start.Kind) {
 			g.hang(i)
 		}
 	}
 	return g, nil
 }
+
+// grows reports whether a part that starts so grows on others. One with a start of its own may meet them later, when
+// pieces are joined, but does not hang on them.
+func grows(k plan.StartKind) bool { return k == plan.StartFrom || k == plan.StartIn }
 
 // mark notes the rows where something is measured: they are drawn as wide as they are.
 func (g *graph) mark() {
@@ -139,7 +143,7 @@ func bridges(rows []course, e int) bool {
 
 // below is the number of rows of the part that lie below the places of an origin, -1 if it cannot be told.
 func (g *graph) below(o plan.Origin) int {
-	if o.Part < 0 || o.Part >= len(g.rows) {
+	if o.Part < 0 || o.Part >= len(g.rows) || !(run{o, g.size}).known() {
 		return -1
 	}
 	rows := g.rows[o.Part]

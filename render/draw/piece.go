@@ -158,15 +158,24 @@ type run struct {
 	size int
 }
 
+// known reports whether the run exists in the size.
+func (r run) known() bool {
+	for _, n := range []plan.Nums{r.From, r.To, r.Of} {
+		if r.size < 0 || r.size >= len(n) || n[r.size] == plan.Absent {
+			return false
+		}
+	}
+	return inSize(r.Of, r.size) > 0
+}
+
+// length is how many places it has. Whether places are counted from 0 or from 1, and with or without the last, makes no
+// difference that could be seen.
 func (r run) length() int {
-	from, to := inSize(r.From, r.size), inSize(r.To, r.size)
-	if from <= 0 || to <= 0 {
+	if !r.known() {
 		return 0
 	}
-	if from > to {
-		from, to = to, from
-	}
-	return to - from + 1
+	from, to := inSize(r.From, r.size), inSize(r.To, r.size)
+	return max(to-from, from-to, 1)
 }
 
 // share is its part of the edge it lies on, and at is its middle on that edge, both from 0 to 1.
@@ -178,9 +187,8 @@ func (r run) share() float64 {
 }
 
 func (r run) at() float64 {
-	of := inSize(r.Of, r.size)
-	if of <= 0 {
+	if !r.known() {
 		return 0.5
 	}
-	return clamp((float64(inSize(r.From, r.size)+inSize(r.To, r.size))-1)/(2*float64(of)), 0, 1)
+	return clamp(float64(inSize(r.From, r.size)+inSize(r.To, r.size))/(2*float64(inSize(r.Of, r.size))), 0, 1)
 }

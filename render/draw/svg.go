@@ -9,13 +9,12 @@ import (
 	"strconv"
 	"strings"
 
-	"ovillo/render/font"
 	"ovillo/render/page"
 	"ovillo/render/scene"
 )
 
-// points turns millimetres into points, the unit of type sizes.
-const points = 72 / 25.4
+// capHeights are how tall capitals are in the faces, in ems: what stands on the middle of a label.
+var capHeights = map[page.Face]float64{page.Sans: 0.66, page.SansBold: 0.66, page.Serif: 0.67, page.SerifBold: 0.67}
 
 // SVG writes a scene as a picture of its own size in millimetres. Titles and descriptions are in it in every language
 // the scene has them in.
@@ -109,7 +108,7 @@ func svgLabel(b *bufio.Writer, l scene.Label) {
 
 // baseline is where the letters of a label stand, so that capitals have their middle at its Y.
 func baseline(l scene.Label) float64 {
-	return l.Y + font.Of(l.Face).CapHeight(l.Height*points)/2
+	return l.Y + l.Height*capHeights[l.Face]/2
 }
 
 func ink(c *page.Color) string {

@@ -125,15 +125,14 @@ func (c *context) named(r *plan.Ref) named {
 // refPlace names one place of a run.
 func (c *context) refPlace(r *plan.Ref) noun {
 	switch {
-	case r.Kind == plan.RefSpace && (r.Pick == plan.EachOf || r.Pick == plan.NthOf || r.Pick == plan.FirstOf || r.Pick == plan.LastOf):
-		return c.l.voice.places(plan.FoundationCh)
 	case r.Kind == plan.RefSpace:
 		return c.space(r.Chains)
 	case r.Kind == plan.RefFoundation:
 		return c.l.voice.places(plan.FoundationCh)
-	case r.Form != (stitch.Form{}) && r.Kind == plan.RefStitches:
+	case r.Kind == plan.RefStitches && r.Form.ID != "" && r.Form.Post == stitch.NoPost && r.Form.Together <= 1:
 		return c.form(r.Form)
 	}
+	// The long names of post stitches and decreases would be read together with what follows them.
 	return c.l.voice.places(plan.Stitch)
 }
 

@@ -97,6 +97,16 @@ func (e *english) places(k plan.PlaceKind) noun {
 	return st
 }
 
+// rowsBelow is a place so many rows below.
+func (e *english) rowsBelow(n noun, deep int, round bool) noun {
+	w := e.rowWord(round).many
+	if deep == 1 {
+		w = e.rowWord(round).one
+	}
+	n.one, n.many = fill("{} {}~{}~below", n.one, deep, w), fill("{} {}~{}~below", n.many, deep, w)
+	return n
+}
+
 // spaces names chain spaces: ch-2 sp.
 func (e *english) spaces(chains num, any bool) noun {
 	if any {

@@ -36,13 +36,8 @@ func (e *english) where(w working) rich.Text {
 		return e.whereNamed(in, s)
 	}
 	text := e.whereNext(in, s)
-	switch {
-	case s.over == plan.ChainFromBack:
-		text = fill("{}, along other side of chain", text)
-	case s.deep > 0 && s.deep == 1:
-		text = fill("{} 1~{} below", text, e.rowWord(s.round).one)
-	case s.deep > 0:
-		text = fill("{} {}~{} below", text, s.deep, e.rowWord(s.round).many)
+	if s.over == plan.ChainFromBack {
+		return fill("{}, along other side of chain", text)
 	}
 	return text
 }
@@ -140,11 +135,10 @@ func (e *english) howFar(s spot) rich.Text {
 
 // upTo adds the bound to a number of places, as a check.
 func (e *english) upTo(s spot) rich.Text {
-	switch s.reach {
-	case plan.ToMark, plan.ToLabel:
-		return fill(", up {}", e.bound(s))
+	if s.reach == plan.ToEnd {
+		return nil
 	}
-	return nil
+	return fill(", up {}", e.bound(s))
 }
 
 // bound says where something ends: "to marker 2", "to 2 sts before marker 2".
@@ -158,7 +152,7 @@ func (e *english) bound(s spot) rich.Text {
 		}
 		return fill("to last {}~{}", s.last, st.many)
 	case plan.ToSpace:
-		return fill("to next {}", s.place.one)
+		return fill("to next {}", s.space.one)
 	case plan.ToMark:
 		to = rich.T("next marker")
 		if s.marker > 0 {

@@ -9,17 +9,23 @@ import (
 func (e *english) whereNamed(in string, s spot) rich.Text {
 	switch s.reach {
 	case plan.BesideOf:
+		if s.ref.several() {
+			return fill(in+"the side of {}", e.eachIn(s))
+		}
 		return fill(in+"side of {}", e.one(s.ref))
 	case plan.BelowOf:
 		return fill(in+"{}", e.below(s))
 	case plan.ThroughBoth:
-		return fill(in+"each of next {}~{}, through both layers: each together with the matching {} of {}",
-			s.n, s.place.many, s.ref.place.one, e.run(s.ref))
+		match := fill("{} of {}", s.ref.place.one, e.run(s.ref))
+		switch {
+		case s.n.unknown():
+			return fill(in+"each {}, through both layers, together with the matching {}", s.place.one, match)
+		case s.n.one():
+			return fill(in+"next {}, through both layers, together with the matching {}", s.place.one, match)
+		}
+		return fill(in+"each of next {}~{}, through both layers, each together with the matching {}", s.n, s.place.many, match)
 	}
-	switch {
-	case s.ref.Pick == plan.EachOf:
-		return fill(in+"{}", e.eachIn(s))
-	case s.ref.Kind == plan.RefStitches && s.ref.Pick == plan.Whole && !s.ref.count.one() && s.ref.count.some():
+	if s.ref.several() {
 		return fill(in+"{}", e.eachIn(s))
 	}
 	return fill(in+"{}", e.one(s.ref))
@@ -52,7 +58,6 @@ func (e *english) eachIn(s spot) rich.Text {
 // below is what the stitches of a run were worked into; of chains it is their other side.
 func (e *english) below(s spot) rich.Text {
 	r, ch := s.ref, e.short("ch").one
-	many := r.Pick == plan.EachOf || r.Pick == plan.Whole && r.count.some() && !r.count.one()
 	switch {
 	case r.Kind == plan.RefSpace && s.n.one():
 		return fill("{} of {}, from its other side", ch, e.whole(r))
@@ -60,8 +65,8 @@ func (e *english) below(s spot) rich.Text {
 		return fill("each {} of {}, along their other side", ch, e.whole(r))
 	case r.Kind == plan.RefSpace:
 		return fill("each of the {}~{} of {}, along their other side", s.n, ch, e.whole(r))
-	case many:
-		return fill("base of each of the {}~{} of {}", r.count, r.place.many, e.whole(r))
+	case r.several():
+		return fill("the base of {}", e.eachIn(s))
 	}
 	return fill("base of {}", e.one(r))
 }

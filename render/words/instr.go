@@ -116,26 +116,46 @@ func (c *context) item(in *plan.Instr) item {
 
 // onlyIn names the sizes of an instruction that other sizes do not have, where its words do not show it with a dash.
 func (c *context) onlyIn(in *plan.Instr) ([]string, bool) {
-	n := c.num(in.N)
-	shows := n.list && in.Op != plan.PlaceMark && in.Op != plan.MoveMark && in.Op != plan.RemoveMark && in.Op != plan.ChangeTo && in.Op != plan.TurnWork
-	if c.bounded(in) && in.Op == plan.Work {
-		shows = false
-	}
-	missing := in.N != nil && n.gaps()
-	if c.bounded(in) || in.Op == plan.SpreadOut {
-		missing = in.N != nil && c.absentSomewhere(in.N)
-	}
-	if !missing || (shows && !n.one()) {
+	if in.N == nil || in.Op == plan.SpreadOut || c.showsSizes(in) {
 		return nil, false
 	}
-	return c.sizeNames(func(i int) bool { return in.N[i] != plan.Absent && (c.bounded(in) || in.N[i] != 0) }), true
+	// Where something ends rather than how far it goes, no places left is nothing to tell; the same holds for what has
+	// no number.
+	per := c.per(in.Per)
+	has := func(i int) bool {
+		switch {
+		case in.N[i] == plan.Absent:
+			return false
+		case in.N[i] == 0:
+			return c.bounded(in) || numberless(in.Op)
+		}
+		return !per.one() || per.at[i] != plan.Absent
+	}
+	names := c.sizeNames(has)
+	return names, len(names) < len(c.sizeNames(func(int) bool { return true }))
 }
 
-func (c *context) absentSomewhere(n plan.Nums) bool {
-	for i, v := range n {
-		if v == plan.Absent && c.sizes.Has(i) {
-			return true
-		}
+// numberless reports whether an instruction is done or not, rather than a number of times.
+func numberless(op plan.Op) bool {
+	switch op {
+	case plan.TurnWork, plan.PlaceMark, plan.MoveMark, plan.RemoveMark, plan.ChangeTo:
+		return true
+	}
+	return false
+}
+
+// showsSizes reports whether the words of an instruction hold a list of sizes, in which a dash says who has nothing to do.
+func (c *context) showsSizes(in *plan.Instr) bool {
+	n := c.num(in.N)
+	switch in.Op {
+	case plan.Repeat, plan.Chains:
+		return n.list
+	case plan.Work, plan.InOne:
+		return n.list && !n.one() && (in.Reach == plan.ThroughBoth || in.Ref == nil && (in.Reach == plan.Next || in.Reach == plan.Last))
+	case plan.Decrease, plan.LeaveRest, plan.SlipOver:
+		return n.list && !n.one()
+	case plan.SkipOver:
+		return n.list && (in.Reach != plan.Next && in.Reach != plan.ToEnd || !n.one())
 	}
 	return false
 }
@@ -200,8 +220,14 @@ func (c *context) spot(in *plan.Instr) spot {
 		s.last = c.num(in.Last)
 	}
 	s.place = c.l.voice.places(in.Over)
-	if in.Over == plan.Space || in.Reach == plan.ToSpace {
-		s.place = c.place(in)
+	if in.Over == plan.Space {
+		s.place = c.space(in.Chains)
+	}
+	if in.Reach == plan.ToSpace {
+		s.space = c.space(in.Chains)
+	}
+	if in.Deep > 0 {
+		s.place = c.l.voice.rowsBelow(s.place, in.Deep, s.round)
 	}
 	if in.Reach == plan.Same && in.Over == plan.Space {
 		s.place = c.l.read.short("sp")
@@ -215,14 +241,6 @@ func (c *context) spot(in *plan.Instr) spot {
 		}
 	}
 	return s
-}
-
-// place names the chain spaces an instruction works into.
-func (c *context) place(in *plan.Instr) noun {
-	if in.Over == plan.Space || in.Chains != nil {
-		return c.space(in.Chains)
-	}
-	return c.l.voice.places(plan.Stitch)
 }
 
 // pair reports whether two instructions work into the side and the base of the same stitch, which is said in one.
@@ -251,7 +269,7 @@ func (c *context) repeat(in *plan.Instr, s spot) item {
 	if len(body) == 0 {
 		return item{}
 	}
-	if s.n.one() {
+	if s.n.one() && !s.n.gaps() {
 		return item{text: body, heavy: true}
 	}
 	return item{text: c.l.voice.repeat(body, s.n, s), heavy: true}

@@ -93,6 +93,19 @@ func (n noun) the(plural bool) string {
 // belong to its last word.
 func (n noun) compound() bool { return strings.ContainsAny(n.one.String(), " "+tie) }
 
+// head is a noun without what is said behind it: "esp" of "esp de 2 cad".
+func (n noun) head() rich.Text {
+	one := merge(n.one)
+	for i, r := range one {
+		for _, behind := range []string{" de ", tie + "de" + tie, " de" + tie, " entre ", " sin" + tie, " sin "} {
+			if at := strings.Index(r.Text, behind); at >= 0 {
+				return append(one[:i:i], rich.Run{Text: r.Text[:at], Expand: r.Expand})
+			}
+		}
+	}
+	return n.one
+}
+
 // next is "el siguiente p".
 func (n noun) next() rich.Text { return fill(n.the(false)+" siguiente {}", n.one) }
 
@@ -199,6 +212,16 @@ func (s *spanish) places(k plan.PlaceKind) noun {
 		return noun{one: rich.T("anillo"), many: rich.T("anillos")}
 	}
 	return st
+}
+
+// rowsBelow is a place so many rows below.
+func (s *spanish) rowsBelow(n noun, deep int, round bool) noun {
+	w := s.rowWord(round).many
+	if deep == 1 {
+		w = s.rowWord(round).one
+	}
+	n.one, n.many = fill("{} de {}~{} más~abajo", n.one, deep, w), fill("{} de {}~{} más~abajo", n.many, deep, w)
+	return n
 }
 
 // spaces names chain spaces: esp de 2 cad.

@@ -9,31 +9,41 @@ import (
 // work is stitches and where they go: "2 pa en cada uno de los 3 p siguientes".
 func (s *spanish) work(w working) rich.Text {
 	st := s.amount(w.per, w.form)
+	if w.per.one() {
+		st = fill("1~{}", w.form.one)
+	}
 	if w.at.reach == nowhere {
 		return st
 	}
-	if again := s.again(w.at); again {
-		return s.oneByOne(st, w)
+	if s.uneven(w.at) {
+		return s.perPlace(st, w)
 	}
 	return s.dressed(fill("{} en {}", st, s.where(w.at)), w)
 }
 
-// again reports whether the places are a list of sizes of which one has a single place or none: the article of "cada uno
-// de los" would not agree with it, so the stitch is said once and how often it is worked.
-func (s *spanish) again(at spot) bool {
+// uneven reports whether the places are a list of sizes of which one has a single place or none: the article of "cada uno
+// de los" would not agree with it.
+func (s *spanish) uneven(at spot) bool {
 	switch at.reach {
 	case plan.Next, plan.Last:
 		return at.ref.Kind == 0 && at.n.list && !at.n.plain() && !at.n.one()
+	case plan.ThroughBoth:
+		return at.n.list && !at.n.plain() && !at.n.one()
 	}
 	return false
 }
 
-func (s *spanish) oneByOne(st rich.Text, w working) rich.Text {
-	n, last := w.at.n, w.at.reach == plan.Last
-	w.at.n, w.at.reach = num{}, plan.Next
-	text := fill("[{}] {}~veces", s.dressed(fill("{} en {}", st, s.where(w.at)), w), n)
-	if last {
-		text = fill("{}, hasta el final de {}", text, s.theRow(w.at.round))
+// perPlace says one in each place without an article: "1 pb por p en 1 (2; 3) p".
+func (s *spanish) perPlace(st rich.Text, w working) rich.Text {
+	at := w.at
+	text := s.dressed(fill("{} por {} en {}~{}", st, at.place.head(), at.n, at.place.many), w)
+	switch at.reach {
+	case plan.Last:
+		return fill("{}, {}", text, s.bound(spot{reach: plan.ToEnd, round: at.round}))
+	case plan.ThroughBoth:
+		r := at.ref
+		match := fill(r.place.the(false)+" {} correspondiente {}", r.place.one, of(s.run(r)))
+		return fill("{}, tomando las dos capas, cada "+at.place.agree("uno", "una")+" junto con {}", text, match)
 	}
 	return text
 }
@@ -48,13 +58,8 @@ func (s *spanish) dressed(t rich.Text, w working) rich.Text {
 	case stitch.ThirdLoop:
 		t = fill("{}, por la tercera hebra", t)
 	}
-	switch row := s.rowWord(w.at.round); {
-	case w.at.over == plan.ChainFromBack:
+	if w.at.over == plan.ChainFromBack {
 		t = fill("{}, por el otro lado de la "+s.word("ch"), t)
-	case w.at.deep == 1:
-		t = fill("{}, 1~{} más abajo", t, row.one)
-	case w.at.deep > 1:
-		t = fill("{}, {}~{} más abajo", t, w.at.deep, row.many)
 	}
 	return t
 }
@@ -136,11 +141,10 @@ func (s *spanish) each(at spot) rich.Text {
 
 // upTo adds the bound to a number of places, as a check.
 func (s *spanish) upTo(at spot) rich.Text {
-	switch at.reach {
-	case plan.ToMark, plan.ToLabel:
-		return fill(", {}", s.bound(at))
+	if at.reach == plan.ToEnd {
+		return nil
 	}
-	return nil
+	return fill(", {}", s.bound(at))
 }
 
 // bound says where something ends: "hasta el marcador 2", "hasta que queden 3 p".
@@ -156,7 +160,7 @@ func (s *spanish) bound(at spot) rich.Text {
 		}
 		return fill("hasta que queden {}~{}", at.last, st.many)
 	case plan.ToSpace:
-		return fill("hasta {}", at.place.next())
+		return fill("hasta {}", at.space.next())
 	case plan.ToMark:
 		end = rich.T("el siguiente marcador")
 		if at.marker > 0 {
@@ -260,8 +264,8 @@ func (s *spanish) repeat(body rich.Text, n num, at spot) rich.Text {
 // inOne puts a group into one place, or into each of several.
 func (s *spanish) inOne(body rich.Text, n num, at spot) rich.Text {
 	group := fill("({})", body)
-	if s.again(at) {
-		return s.oneByOne(group, working{at: at})
+	if s.uneven(at) {
+		return s.perPlace(group, working{at: at})
 	}
 	return s.dressed(fill("{} en {}", group, s.where(at)), working{at: at})
 }
@@ -310,7 +314,7 @@ func (s *spanish) slideOver(n num, at spot) rich.Text {
 	case n.unknown():
 		return fill("1~{} en cada {}{} (no cuentan)", sl, at.place.one, end)
 	case !n.plain():
-		return fill("[1~{} en {}] {}~veces{} (no cuentan)", sl, at.place.next(), n, end)
+		return fill("1~{} por {} en {}~{}{} (no cuentan)", sl, at.place.one, n, at.place.many, end)
 	}
 	return fill("1~{} en {}{} (no cuentan)", sl, at.place.eachNext(n), end)
 }
@@ -352,7 +356,7 @@ func (s *spanish) fromHook(f noun, h hooked, rest spot) rich.Text {
 	case rest.n.plain():
 		return fill("{} y en {}", first, ch.eachNext(rest.n))
 	}
-	return fill("{}, [{} en {}] {}~veces", first, s.amount(h.per, f), ch.next(), rest.n)
+	return fill("{}, {} por {} en {}~{}", first, s.amount(h.per, f), ch.one, rest.n, ch.many)
 }
 
 // hookChain is "la 4.ª cad desde el ganchillo".

@@ -10,19 +10,23 @@ func (s *spanish) whereNamed(at spot) rich.Text {
 	r := at.ref
 	switch at.reach {
 	case plan.BesideOf:
+		if r.several() {
+			return fill("el costado {}", of(s.eachIn(at)))
+		}
 		return fill("el costado {}", of(s.one(r)))
 	case plan.BelowOf:
 		return s.below(at)
 	case plan.ThroughBoth:
-		if at.n.plain() && !at.n.unknown() && !at.n.one() {
-			return fill("{}, tomando las dos capas: cada "+at.place.agree("uno", "una")+" junto con {} correspondiente {}",
-				at.place.eachNext(at.n), fill(r.place.the(false)+" {}", r.place.one), of(s.run(r)))
+		match := fill(r.place.the(false)+" {} correspondiente {}", r.place.one, of(s.run(r)))
+		switch {
+		case at.n.unknown():
+			return fill("cada {}, tomando las dos capas, junto con {}", at.place.one, match)
+		case at.n.one():
+			return fill("{}, tomando las dos capas, junto con {}", at.place.next(), match)
 		}
-		return fill("{}, tomando las dos capas, junto con {} correspondiente {}",
-			at.place.next(), fill(r.place.the(false)+" {}", r.place.one), of(s.run(r)))
+		return fill("{}, tomando las dos capas, cada "+at.place.agree("uno", "una")+" junto con {}", at.place.eachNext(at.n), match)
 	}
-	whole := r.Kind == plan.RefStitches && r.Pick == plan.Whole && r.count.some() && !r.count.one()
-	if r.Pick == plan.EachOf || whole {
+	if r.several() {
 		return s.eachIn(at)
 	}
 	return s.one(r)
@@ -65,7 +69,7 @@ func (s *spanish) eachIn(at spot) rich.Text {
 	case n.one():
 		return fill(r.place.the(false)+" {} {}"+side, s.kind(r, false), of(s.whole(r)))
 	case !n.plain():
-		return fill("cada {} {} ({} en total)"+side, s.kind(r, false), of(s.whole(r)), n)
+		return fill("cada {} {}, {} en total"+side, s.kind(r, false), of(s.whole(r)), n)
 	}
 	return fill("cada "+r.place.agree("uno de los ", "una de las ")+others+"{}~{} {}"+side, n, s.kind(r, true), of(s.whole(r)))
 }
@@ -73,7 +77,6 @@ func (s *spanish) eachIn(at spot) rich.Text {
 // below is what the stitches of a run were worked into; of chains it is their other side.
 func (s *spanish) below(at spot) rich.Text {
 	r, ch := at.ref, s.short("ch")
-	many := r.Pick == plan.EachOf || r.Pick == plan.Whole && r.count.some() && !r.count.one()
 	switch {
 	case r.Kind == plan.RefSpace && at.n.one():
 		return fill(ch.the(false)+" {} {}, por el otro lado", ch.one, of(s.whole(r)))
@@ -81,8 +84,8 @@ func (s *spanish) below(at spot) rich.Text {
 		return fill("cada {} {}, por el otro lado", ch.one, of(s.whole(r)))
 	case r.Kind == plan.RefSpace:
 		return fill("{} {}, por el otro lado", ch.eachOf(at.n, "", ""), of(s.whole(r)))
-	case many:
-		return fill("la base de {} {}", r.place.eachOf(r.count, "", ""), of(s.whole(r)))
+	case r.several():
+		return fill("la base {}", of(s.eachIn(at)))
 	}
 	return fill("la base {}", of(s.one(r)))
 }
@@ -149,7 +152,11 @@ func (s *spanish) run(r named) rich.Text {
 	case r.count.unknown():
 		return s.whole(r)
 	}
-	return fill(r.place.the(true)+" {}~{} {}", r.count, s.kind(r, true), of(s.whole(r)))
+	text := fill("{}~{} {}", r.count, s.kind(r, true), of(s.whole(r)))
+	if !r.count.plain() {
+		return text // the article would not agree with every size
+	}
+	return fill(r.place.the(true)+" {}", text)
 }
 
 // kindOf is a place that is met again and again: "la siguiente esquina".

@@ -2,6 +2,7 @@ package words
 
 import (
 	"slices"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/render/rich"
@@ -13,37 +14,39 @@ func (c *context) spread(in *plan.Instr) item {
 	sp := in.Spread
 	if !sp.Alternating {
 		items := c.plainFew(in, sp.Before, plan.Next)
-		items = append(items, c.group(in, sp.Long, sp.LongPlain)...)
-		items = append(items, c.group(in, sp.Short, sp.ShortPlain)...)
+		items = append(items, c.items([]plan.Instr{c.group(in, sp.Long, sp.LongPlain), c.group(in, sp.Short, sp.ShortPlain)})...)
 		items = append(items, c.plainFew(in, sp.After, c.endOf(in))...)
 		return item{text: run(items), heavy: true}
 	}
 	return item{text: c.alternate(in), heavy: true}
 }
 
-// alternate writes groups of two lengths that take turns. Sizes whose turns differ are written one by one.
+// alternate writes groups of two lengths that take turns: the turn that comes again and again, and how often. Sizes
+// whose turns differ are written one by one.
 func (c *context) alternate(in *plan.Instr) rich.Text {
 	sp := in.Spread
+	turns := make([]string, len(c.p.Sizes))
+	times := c.same(plan.Absent)
+	for i := range turns {
+		if c.sizes.Has(i) && (sp.Long[i] != plan.Absent || sp.Short[i] != plan.Absent) {
+			turns[i], times[i] = unit(turnsOf(max(sp.Long[i], 0), max(sp.Short[i], 0)))
+		}
+	}
 	var done []string
 	var texts []rich.Text
-	for i := range c.p.Sizes {
-		if !c.sizes.Has(i) || sp.Long[i] == plan.Absent && sp.Short[i] == plan.Absent {
+	for _, turn := range turns {
+		if turn == "" || slices.Contains(done, turn) {
 			continue
 		}
-		key := turnsOf(zero(sp.Long[i]), zero(sp.Short[i]))
-		if slices.Contains(done, key) {
-			continue
-		}
-		done = append(done, key)
-		only := make(plan.Sizes, len(c.p.Sizes))
-		for k := range only {
-			only[k] = c.sizes.Has(k) && turnsOf(zero(sp.Long[k]), zero(sp.Short[k])) == key
-		}
+		done = append(done, turn)
 		inner := *c
-		inner.sizes = only
-		text := inner.turns(in, key)
-		if !sameSizes(only, c.sizes) {
-			text = c.l.voice.inSizes(text, c.sizeNames(only.Has))
+		inner.sizes = make(plan.Sizes, len(turns))
+		for k := range turns {
+			inner.sizes[k] = turns[k] == turn
+		}
+		text := inner.turns(in, turn, times)
+		if !sameSizes(inner.sizes, c.sizes) {
+			text = c.l.voice.inSizes(text, c.sizeNames(inner.sizes.Has))
 		}
 		texts = append(texts, text)
 	}
@@ -59,7 +62,15 @@ func sameSizes(a, b plan.Sizes) bool {
 	return true
 }
 
-func zero(v int) int { return max(v, 0) }
+// unit is the shortest text of which another is made, and how many times it stands there.
+func unit(s string) (string, int) {
+	for n := 1; n < len(s); n++ {
+		if len(s)%n == 0 && strings.Repeat(s[:n], len(s)/n) == s {
+			return s[:n], len(s) / n
+		}
+	}
+	return s, 1
+}
 
 // turnsOf is the order in which long and short groups take turns, as letters: the longer ones are dealt out as evenly as
 // they go, as the row was worked.
@@ -77,10 +88,10 @@ func turnsOf(long, short int) string {
 	return string(order)
 }
 
-// turns writes the groups of one order: neighbours that are alike in one bracket.
-func (c *context) turns(in *plan.Instr, order string) rich.Text {
+// turns writes a turn of groups, neighbours that are alike as one, and how often it comes.
+func (c *context) turns(in *plan.Instr, order string, times plan.Nums) rich.Text {
 	sp := in.Spread
-	items := c.plainFew(in, sp.Before, plan.Next)
+	var body []plan.Instr
 	for len(order) > 0 {
 		n := 1
 		for n < len(order) && order[n] == order[0] {
@@ -90,18 +101,17 @@ func (c *context) turns(in *plan.Instr, order string) rich.Text {
 		if order[0] == 's' {
 			plainSts = sp.ShortPlain
 		}
-		items = append(items, c.group(in, c.same(n), plainSts)...)
+		body = append(body, c.group(in, c.same(n), plainSts))
 		order = order[n:]
 	}
-	items = append(items, c.plainFew(in, sp.After, c.endOf(in))...)
-	return run(items)
+	again := plan.Instr{Op: plan.Repeat, N: times, Reach: plan.Times, Body: body, Marker: -1, Yarn: -1}
+	items := c.plainFew(in, sp.Before, plan.Next)
+	items = append(items, c.items([]plan.Instr{again})...)
+	return run(append(items, c.plainFew(in, sp.After, c.endOf(in))...))
 }
 
 // group is so many plain stitches and then the shaping, a number of times.
-func (c *context) group(in *plan.Instr, times, plainSts plan.Nums) []item {
-	if times == nil || !c.num(times).some() {
-		return nil
-	}
+func (c *context) group(in *plan.Instr, times, plainSts plan.Nums) plan.Instr {
 	body := c.plainInstr(in, plainSts)
 	shaped := plan.Instr{Op: plan.Work, Form: in.Form, N: c.same(1), Per: c.same(2), Over: in.Over, Marker: -1, Yarn: -1}
 	if !in.Spread.Increase {
@@ -109,8 +119,7 @@ func (c *context) group(in *plan.Instr, times, plainSts plan.Nums) []item {
 		f.Together = max(f.Together, 2)
 		shaped = plan.Instr{Op: plan.Decrease, Form: f, N: c.same(1), Over: in.Over, Marker: -1, Yarn: -1}
 	}
-	again := plan.Instr{Op: plan.Repeat, N: times, Reach: plan.Times, Body: []plan.Instr{body, shaped}, Marker: -1, Yarn: -1}
-	return c.items([]plan.Instr{again})
+	return plan.Instr{Op: plan.Repeat, N: times, Reach: plan.Times, Body: []plan.Instr{body, shaped}, Marker: -1, Yarn: -1}
 }
 
 func (c *context) plainFew(in *plan.Instr, n plan.Nums, reach plan.Reach) []item {

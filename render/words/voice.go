@@ -29,9 +29,10 @@ type phrases interface {
 // nouns names what is counted.
 type nouns interface {
 	and(items []rich.Text) rich.Text
-	form(f stitch.Form) noun          // by its abbreviation
-	formName(f stitch.Form) string    // in full: front post double crochet
-	places(k plan.PlaceKind) noun     // what is worked into
+	form(f stitch.Form) noun       // by its abbreviation
+	formName(f stitch.Form) string // in full: front post double crochet
+	places(k plan.PlaceKind) noun  // what is worked into
+	rowsBelow(n noun, deep int, round bool) noun
 	spaces(chains num, any bool) noun // chain spaces of so many chains; any: of no certain number
 }
 
@@ -137,6 +138,7 @@ type working struct {
 type spot struct {
 	reach  plan.Reach
 	place  noun
+	space  noun // the space that ends it, for ToSpace
 	over   plan.PlaceKind
 	n      num
 	after  bool // a beginning chain stands in the place before
@@ -170,6 +172,17 @@ type named struct {
 	count  num
 	place  noun // one of its places
 	round  bool
+}
+
+// several reports whether more than one place is meant.
+func (r named) several() bool {
+	switch r.Pick {
+	case plan.EachOf:
+		return !r.count.one()
+	case plan.Whole:
+		return r.count.some() && !r.count.one()
+	}
+	return false
 }
 
 // pick says which place is meant; the first by its number is the first.

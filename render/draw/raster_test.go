@@ -17,8 +17,12 @@ import (
 	"ovillo/render/scene"
 )
 
-// PNG writes a scene as a picture on white with so many dots to the inch.
-func PNG(w io.Writer, s *scene.Scene, dpi float64) error {
+// points turns millimetres into points, the unit of type sizes.
+const points = 72 / 25.4
+
+// writePNG writes a scene as a picture on white with so many dots to the inch, for those who read the drawings of a
+// change.
+func writePNG(w io.Writer, s *scene.Scene, dpi float64) error {
 	k := dpi / 25.4
 	img := image.NewRGBA(image.Rect(0, 0, max(1, int(math.Ceil(s.W*k))), max(1, int(math.Ceil(s.H*k)))))
 	imgdraw.Draw(img, img.Bounds(), image.White, image.Point{}, imgdraw.Src)
