@@ -3,6 +3,7 @@ package compile
 import (
 	"slices"
 
+	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -71,6 +72,9 @@ type checker struct {
 	area           yarnArea
 	facts          []yarnFacts
 	hookAt         source.Span
+	kindAt         source.Span
+	sizesAt        source.Span
+	zones          map[int]caution.Zone // of cords, by their step of the finishing
 }
 
 func newChecker(f *lang.File) *checker {
@@ -79,7 +83,7 @@ func newChecker(f *lang.File) *checker {
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{},
 		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
-		parts: map[string]*partState{}, forms: map[stitch.Form]bool{}, used: map[int]bool{},
+		parts: map[string]*partState{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 	}
 }
 

@@ -56,6 +56,7 @@ func (c *checker) finishLine(s *lang.Statement) {
 // cord reads a cord: its length, the chains that make it, and the free ends it leaves.
 func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
 	f.Yarn = c.yarn(n.Yarn)
+	c.zones[len(c.pat.Finish)] = zoneOf(n)
 	if n.Length != nil {
 		v := c.eval(n.Length.E, nil, func(e *lang.Expr) (value.Vector, bool) { w, _ := c.measured(e); return w, true })
 		if f.Length = v.Lengths(); f.Length == nil {

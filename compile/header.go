@@ -64,7 +64,7 @@ func (c *checker) headerLine(s *lang.Statement) {
 	case *lang.Terms:
 		c.pat.UKTerms = c.oneOf(n.Word, codeTerms, "us", "uk") == "uk"
 	case *lang.Kind:
-		c.pat.Kind = n.Word.Text
+		c.pat.Kind, c.kindAt = n.Word.Text, n.Span()
 	case *lang.Base:
 		c.base = c.stitchID(n.Stitch)
 	case *lang.Begin:

@@ -21,6 +21,7 @@ func (c *checker) sizes() {
 		c.report(diag.Diagnostic{Code: codeTwice, Span: b[1].Head, Args: diag.Args{"name": "sizes"},
 			Related: []diag.Related{{Span: b[0].Head, Key: "first"}}})
 	}
+	c.sizesAt = b[0].Head
 	seen := map[string]bool{}
 	for _, n := range b[0].Node.(*lang.Sizes).Names {
 		if seen[n.Text] {

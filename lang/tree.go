@@ -1048,15 +1048,16 @@ type Sew struct {
 	Within *Val `parser:"( 'within' @@ )?"`
 }
 
-// Cord makes a cord, and says where it runs.
+// Cord makes a cord, and says where it runs and at which place of the body: neck, waist, hood, sleeve …
 //
-//	cord with kelp, length fit.waist + 60 cm, through waistband round 2
+//	cord with kelp, length fit.waist + 60 cm, through waistband round 2, at waist
 type Cord struct {
 	At
 	Yarn    *Name `parser:"'cord' 'with' @@"`
-	Length  *Val  `parser:"( ',' 'length' @@ )?"`
-	Through *Ref  `parser:"( ',' 'through' @@"`
-	Row     *Cnt  `parser:"  ( ( 'row' | 'round' ) @@ )? )?"`
+	Length  *Val  `parser:"( ',' ( 'length' @@"`
+	Through *Ref  `parser:"    | 'through' @@"`
+	Row     *Cnt  `parser:"      ( ( 'row' | 'round' ) @@ )?"`
+	Zone    *Name `parser:"    | 'at' @@ ) )*"`
 }
 
 // Pompom makes pompoms.

@@ -1,0 +1,72 @@
+package caution
+
+import (
+	"slices"
+	"strings"
+)
+
+// classes maps the words for what is made to the classes the rules go by; words keeps their order.
+var classes, words = func() (map[string]string, []string) {
+	m := map[string]string{}
+	var order []string
+	for _, r := range table("kinds.csv") {
+		m[r["word"]] = r["class"]
+		order = append(order, r["word"])
+	}
+	return m, order
+}()
+
+// Kinds lists the words a source may use for what is made.
+func Kinds() []string { return slices.Clone(words) }
+
+// isOf reports whether a class belongs to one of the classes of a rule. A garment of the upper body and one that hangs
+// from the waist are garments.
+func isOf(class string, kinds []string) bool {
+	if kinds == nil || slices.Contains(kinds, class) {
+		return true
+	}
+	return (class == "upper" || class == "lower") && slices.Contains(kinds, "garment")
+}
+
+// Zone is where on a garment a cord is; "" is not known.
+type Zone string
+
+// The zones.
+const (
+	UnknownZone Zone = ""
+	Neck        Zone = "neck" // front of the neck and upper chest
+	Hood        Zone = "hood"
+	Chest       Zone = "chest"
+	Waist       Zone = "waist"
+	Back        Zone = "back"
+	Hem         Zone = "hem"
+	Sleeve      Zone = "sleeve"
+	Other       Zone = "other"
+)
+
+var zoneWords = func() map[string]Zone {
+	m := map[string]Zone{}
+	for _, r := range table("zones.csv") {
+		m[r["word"]] = Zone(r["zone"])
+	}
+	return m
+}()
+
+// ZoneOf tells where a cord is, by the name of the part it runs through ("" for none): a word in it such as waistband or
+// hood. On a thing that hangs from the waist a cord is at the waist unless the name says otherwise; on a thing that is no
+// garment the zone does not matter and is Other.
+func ZoneOf(kind, part string) Zone {
+	for _, w := range strings.FieldsFunc(strings.ToLower(part), func(r rune) bool { return r == '_' || r == ' ' }) {
+		if z, ok := zoneWords[w]; ok {
+			return z
+		}
+	}
+	class, known := classes[kind]
+	switch {
+	case !known, class == "garment", class == "upper":
+		return UnknownZone
+	case class == "lower":
+		return Waist
+	}
+	return Other
+}

@@ -1,3 +1,0 @@
-package compile
-
-func (c *checker) cautions() {}

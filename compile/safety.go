@@ -1,0 +1,100 @@
+package compile
+
+import (
+	"ovillo/compile/caution"
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang"
+)
+
+// cautions gathers what the rules of safety ask for and lets them judge.
+func (c *checker) cautions() {
+	if c.z == 0 {
+		return
+	}
+	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, SizeNames: c.sizeNames(), SizesAt: c.sizesAt, Gap: c.gaps()}
+	for _, s := range c.pat.Sizes {
+		f.AgeMonths = append(f.AgeMonths, s.Age)
+	}
+	for i, step := range c.pat.Finish {
+		switch step.Kind {
+		case plan.MakeCord:
+			f.Cords = append(f.Cords, c.cordFacts(i, step))
+		case plan.SewButtons:
+			f.Buttons = append(f.Buttons, caution.Piece{Step: i, At: step.Span})
+		case plan.MakePompom:
+			f.Pompoms = append(f.Pompoms, caution.Piece{Step: i, At: step.Span})
+		}
+	}
+	cautions, found := caution.Evaluate(f)
+	c.pat.Cautions = cautions
+	c.out = append(c.out, found...)
+}
+
+// cordFacts is what is known of a cord: where it is, its length, and how far round the row it runs through goes.
+func (c *checker) cordFacts(i int, step plan.Finishing) caution.Cord {
+	out := caution.Cord{Step: i, At: step.Span, Length: step.Length, Drawstring: caution.False, Zone: c.zones[i]}
+	if step.Through == nil {
+		return out
+	}
+	out.Drawstring = caution.True
+	p := c.parts[c.pat.Parts[step.Through.Part].Name]
+	if out.Zone == caution.UnknownZone {
+		out.Zone = caution.ZoneOf(c.pat.Kind, p.plan.Name)
+	}
+	for z := range c.pat.Sizes {
+		around := plan.NoLength
+		for _, r := range p.plan.Worked[z] {
+			if step.Row == nil || r.Number == step.Row[z] {
+				around = max(around, r.Width)
+			}
+		}
+		out.Opening = append(out.Opening, around)
+	}
+	return out
+}
+
+// zoneOf reads the place of the body a source names for a cord.
+func zoneOf(n *lang.Cord) caution.Zone {
+	if n.Zone == nil {
+		return caution.UnknownZone
+	}
+	return caution.Zone(n.Zone.Text)
+}
+
+// gaps is the largest chain space of the fabric in each size, spaces under a name apart: those are openings that other
+// parts go on from. Without a gauge it is not known.
+func (c *checker) gaps() plan.Lengths {
+	out := make(plan.Lengths, c.z)
+	first := stitch.SC
+	if len(c.pat.Gauges) > 0 {
+		first = c.pat.Gauges[0].Stitch
+	}
+	w, _, _ := c.stitchSize(first)
+	for z, f := range c.fabrics {
+		named := map[fabric.ID]bool{}
+		for _, p := range f.Parts {
+			for _, n := range p.Names() {
+				ids, _, _, _ := p.Label(n)
+				for _, id := range ids {
+					named[id] = true
+				}
+			}
+		}
+		most := 0
+		for id := range f.Elems {
+			if el := &f.Elems[id]; el.Kind == fabric.Space && !named[fabric.ID(id)] {
+				most = max(most, int(el.N))
+			}
+		}
+		switch {
+		case most == 0:
+		case w == 0:
+			out[z] = plan.NoLength
+		default:
+			out[z] = micro(w * float64(most))
+		}
+	}
+	return out
+}
