@@ -85,6 +85,24 @@ func (e *english) turn() rich.Text { return rich.T("turn") }
 
 func (e *english) joinYarn(yarn string) rich.Text { return rich.T("join " + yarn) }
 
+func (e *english) changeHook(size string) rich.Text {
+	return fill("change to the {} "+e.word("hook"), size)
+}
+
+func (e *english) marksUp(n int) rich.Text {
+	if n == 1 {
+		return rich.T("move the marker up when you come to it")
+	}
+	return rich.T("move the markers up as you come to them")
+}
+
+func (e *english) marksOut(numbers []int) rich.Text {
+	if len(numbers) == 1 {
+		return fill("remove marker~{}", numbers[0])
+	}
+	return fill("remove markers {}", e.and(figures(numbers)))
+}
+
 // measures says how tall the part is.
 func (e *english) measures(called string, tall rich.Text) rich.Text {
 	if called == "" {
@@ -102,6 +120,9 @@ func (e *english) blockHead(rows int, round bool, n num) rich.Text {
 		what = "this " + w.one
 	case rows > 1:
 		what = "these " + strconv.Itoa(rows) + tie + w.many
+	}
+	if n.one() && !n.gaps() {
+		return rich.T("work " + what)
 	}
 	return fill("work "+what+" {}~"+timesOf(n, "time", "times")+" in all", n)
 }

@@ -122,3 +122,12 @@ func strong(t rich.Text) rich.Text {
 	}
 	return out
 }
+
+// figures writes numbers one by one.
+func figures(numbers []int) []rich.Text {
+	var out []rich.Text
+	for _, n := range numbers {
+		out = append(out, fill("{}", n))
+	}
+	return out
+}

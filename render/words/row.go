@@ -9,9 +9,9 @@ import (
 func (l *Language) Step(p *plan.Pattern, part *plan.Part, s plan.Step) StepText {
 	switch s := s.(type) {
 	case *plan.Row:
-		return l.context(p, part, s.For).row(s)
+		return l.context(p, part, present(s.For, s.First)).row(s)
 	case *plan.Block:
-		return l.context(p, part, s.For).block(s)
+		return l.context(p, part, present(s.For, s.First)).block(s)
 	case *plan.CountOff:
 		return l.context(p, part, s.For).countOff(s)
 	case *plan.Fasten:
@@ -26,6 +26,15 @@ func (l *Language) Step(p *plan.Pattern, part *plan.Part, s plan.Step) StepText 
 		return c.step(nil, sentence(l.voice.nowHave(c.counts(s.Counts))))
 	}
 	return StepText{}
+}
+
+// present lessens the sizes of a step by those that have no number of it.
+func present(sizes plan.Sizes, n plan.Nums) plan.Sizes {
+	out := make(plan.Sizes, len(n))
+	for i, v := range n {
+		out[i] = sizes.Has(i) && v != plan.Absent
+	}
+	return out
 }
 
 // step is a step with a label and a body.
@@ -75,6 +84,9 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 	if y := c.yarn(r.Yarn); r.NewYarn && y != "" {
 		out, head = append(out, sentence(join("", head, c.l.voice.joinYarn(y)))), nil
 	}
+	if r.Hook > 0 {
+		out, head = append(out, sentence(join("", head, c.l.voice.changeHook(c.l.hook(r.Hook))))), nil
+	}
 	if nth := c.likeBefore(r); nth > 0 {
 		return append(out, sentence(join("", head, c.l.voice.likeRow(nth, c.round()))))
 	}
@@ -84,6 +96,22 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 	}
 	if r.Turn {
 		out = append(out, sentence(c.l.voice.turn()))
+	}
+	return append(out, c.markers(r)...)
+}
+
+// markers says what becomes of the markers that the row does not name.
+func (c *context) markers(r *plan.Row) []rich.Text {
+	var out []rich.Text
+	if r.MarksUp {
+		out = append(out, sentence(c.l.voice.marksUp(len(c.part.Markers))))
+	}
+	if len(r.Drop) > 0 {
+		var numbers []int
+		for _, m := range r.Drop {
+			numbers = append(numbers, c.marker(m))
+		}
+		out = append(out, sentence(c.l.voice.marksOut(numbers)))
 	}
 	return out
 }

@@ -100,6 +100,24 @@ func (s *spanish) turn() rich.Text { return rich.T("girar") }
 
 func (s *spanish) joinYarn(yarn string) rich.Text { return rich.T("unir " + s.theYarn(yarn)) }
 
+func (s *spanish) changeHook(size string) rich.Text {
+	return fill("cambiar al "+s.word("hook")+" de {}", size)
+}
+
+func (s *spanish) marksUp(n int) rich.Text {
+	if n == 1 {
+		return rich.T("subir el marcador al llegar a él")
+	}
+	return rich.T("subir los marcadores al llegar a ellos")
+}
+
+func (s *spanish) marksOut(numbers []int) rich.Text {
+	if len(numbers) == 1 {
+		return fill("quitar el marcador~{}", numbers[0])
+	}
+	return fill("quitar los marcadores {}", s.and(figures(numbers)))
+}
+
 // measures says how tall the part is.
 func (s *spanish) measures(called string, tall rich.Text) rich.Text {
 	if called == "" {
@@ -122,6 +140,9 @@ func (s *spanish) blockHead(rows int, round bool, n num) rich.Text {
 		what = g.agree("este ", "esta ") + w.one
 	case rows > 1:
 		what = g.agree("estos ", "estas ") + strconv.Itoa(rows) + tie + w.many
+	}
+	if n.one() && !n.gaps() {
+		return rich.T("tejer " + what)
 	}
 	return fill("tejer "+what+" {}~"+timesOf(n, "vez", "veces")+" en total", n)
 }

@@ -70,6 +70,9 @@ type rowTalk interface {
 	joinWith(j joining) rich.Text
 	turn() rich.Text
 	joinYarn(yarn string) rich.Text
+	changeHook(size string) rich.Text
+	marksUp(n int) rich.Text          // the markers are moved up as they are met
+	marksOut(numbers []int) rich.Text // they have no place any more
 	measures(called string, tall rich.Text) rich.Text
 	blockHead(rows int, round bool, n num) rich.Text
 	blockTimes(first bool, n num, round bool) rich.Text // heads rows whose number differs between sizes
