@@ -135,6 +135,8 @@ func (p *partState) repeat(s *lang.Statement, n *lang.Repeat, mask []bool, recor
 // block works something several times and prints its first pass as a block.
 func (p *partState) block(times plan.Nums, mask []bool, record bool, s *lang.Statement, pass func(now []bool, record bool)) {
 	from, before := len(p.plan.Steps), append([]int(nil), p.number...)
+	p.blocks++
+	defer func() { p.blocks-- }()
 	for i, top := 0, maxOf(times, mask); i < top; i++ {
 		now := make([]bool, p.c.z)
 		for z := range now {

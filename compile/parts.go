@@ -43,6 +43,8 @@ type partState struct {
 	firstDone bool
 	pending   *plan.Length
 	markers   map[string]int
+	lastUse   map[string]*lang.Row // the last row that names a marker
+	blocks    int                  // how many repeats are open
 	maxMarks  int
 }
 
@@ -61,8 +63,8 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 		c: c, index: len(c.pat.Parts), head: s.Head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), made: map[*lang.Row]*plan.Row{},
-		markers: map[string]int{},
-		plan:    &plan.Part{Name: n.Name.Text, Make: 1, Yarn: -1, Span: s.Head, Worked: make([][]plan.RowFact, c.z)},
+		markers: map[string]int{}, lastUse: map[string]*lang.Row{},
+		plan: &plan.Part{Name: n.Name.Text, Make: 1, Yarn: -1, Span: s.Head, Worked: make([][]plan.RowFact, c.z)},
 	}
 	for id, b := range c.begins {
 		p.begins[id] = b
@@ -202,12 +204,19 @@ func (p *partState) collect(stmts []*lang.Statement) {
 					if m.Name != nil && m.Verb == "mark" {
 						p.names[m.Name.Text] = true
 					}
+					if r, ok := s.Node.(*lang.Row); ok && m.Name != nil {
+						p.lastUse[m.Name.Text] = r
+					}
 				case *lang.OffItem:
 					if m.Mark != nil {
 						p.names[m.Mark.Text] = true
 					}
 				case *lang.Claims:
 					p.stated = true
+				case *lang.Ref:
+					if r, ok := s.Node.(*lang.Row); ok {
+						p.lastUse[m.Path[0]] = r
+					}
 				}
 				return true
 			})

@@ -65,6 +65,12 @@ func (p *partState) marks(r *plan.Row, w *working) {
 			}
 		}
 		switch {
+		case stays && p.blocks == 0 && p.lastUse[m.Name] == w.n && !places(r.Work, i):
+			// Nothing looks for it any more: it is taken out, not carried to the end of the part.
+			r.Drop = append(r.Drop, i)
+			for z := range w.marks {
+				p.fab[z].Unmark(m.Name)
+			}
 		case goes && !stays && !removes(r.Work, i):
 			r.Drop = append(r.Drop, i)
 		case stays && !places(r.Work, i):
