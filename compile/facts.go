@@ -52,7 +52,7 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 func (w *working) fact(z int, res *fabric.Result) {
 	p, c := w.p, w.p.c
 	got := contentOf(c.fabrics[z], res.Made)
-	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken,
+	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
 		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: got.spaces, ByForm: map[stitch.Form]int{}}
 	var width, height float64
 	posts := 0

@@ -13,6 +13,7 @@ type Result struct {
 	Made                         []ID // elements made and standing on the new edge, in order of making
 	Slips                        int
 	Taken, Skipped, Passed, Left int
+	Named                        int // places worked into by name, beyond the edge that was worked along
 	Places                       int // of the edge that was worked along
 	Turned                       bool
 	LastYarn                     int

@@ -243,7 +243,8 @@ func (r *row) takeGap() (Place, *Fault) {
 	}
 	p := Place{ID: r.places[r.c], Asp: GapAfter}
 	r.cur.Took |= TookGap
-	r.move(1, passed)
+	r.move(1, taken)
+	r.settle()
 	return p, nil
 }
 
@@ -414,6 +415,7 @@ func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fau
 			return fault(ManyPlaces, 1, len(ids), t.Ref.Name)
 		}
 		r.f.use(ids[0])
+		r.res.Named++
 		return at(Place{ID: ids[0], Asp: asp})
 	case Through:
 		return r.through(op, ids, at)
@@ -524,6 +526,7 @@ func (r *row) elsewhere(id ID, whole bool, at func(Place) *Fault) *Fault {
 		e.pre = slices.Delete(slices.Clone(e.pre), i, i+1)
 	}
 	r.f.use(id)
+	r.res.Named++
 	el := &r.f.Elems[id]
 	if el.Kind == Space && !whole {
 		for k := int32(0); k < el.N; k++ {
@@ -548,6 +551,7 @@ func (r *row) belowOf(ids []ID, op *Op, at func(Place) *Fault) *Fault {
 	}
 	for _, p := range places {
 		r.f.use(p.ID)
+		r.res.Named++
 		r.cur.note(&r.f.Elems[p.ID], p)
 		if f := at(p); f != nil {
 			return f

@@ -1,0 +1,128 @@
+# OV201
+error[OV201]: leg ya existe
+ --> example.ovillo:2:5
+ 2 | let leg = 12
+   |     ^^^ otro con ese nombre
+ 1 | let leg = 10
+   |     --- el primero
+   = ayuda: dar otro nombre a uno de los dos
+
+example.ovillo: 1 error
+
+# OV202
+error[OV202]: aquí nada se llama rym
+  --> example.ovillo:15:24
+ 15 |   round: sc in each of rym, sc in each
+    |                        ^^^ no se conoce
+    = ayuda: parecidos: rim
+
+example.ovillo: 1 error
+
+# OV203
+error[OV203]: hcd no es un punto en los términos us
+  --> example.ovillo:14:10
+ 14 |   round: hcd in each = 6
+    |          ^^^ no es un punto
+    = ayuda: parecidos: hdc
+
+example.ovillo: 1 error
+
+# OV204
+error[OV204]: no hay ningún hilo kelb
+  --> example.ovillo:21:8
+ 21 |   yarn kelb
+    |        ^^^^ no está descrito
+    = ayuda: parecidos: kelp
+
+example.ovillo: 1 error
+
+# OV205
+error[OV205]: antes de esta línea no hay ninguna pieza strap
+  --> example.ovillo:17:17
+ 17 | part other like strap
+    |                 ^^^^^ no es una pieza
+    = ayuda: parecidas: strip
+
+example.ovillo: 1 error
+
+# OV206
+error[OV206]: no hay ninguna talla "L"
+  --> example.ovillo:15:8
+ 15 |   only "L"
+    |        ^^^ no es una talla
+    = ayuda: las tallas son S y M
+
+example.ovillo: 1 error
+
+# OV207
+aviso[OV207]: la vuelta first no sustituye nada: strip no tiene ninguna con ese nombre
+  --> example.ovillo:20:3
+ 20 |   round first: sc in each = 6
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^ se teje además de las otras
+    = ayuda: dar ese nombre a la vuelta de strip o quitarlo aquí
+
+example.ovillo: 1 aviso
+
+# OV208
+error[OV208]: el grupo wave se contiene a sí mismo
+ --> example.ovillo:1:27
+ 1 | group wave = [sc in next, wave]
+   |                           ^^^^ vuelve a sí mismo
+   = ayuda: escribir lo que debe contener
+
+example.ovillo: 1 error
+
+# OV210
+error[OV210]: el patrón no nombra ninguna talla
+ --> example.ovillo:1:1
+ 1 | part strip
+   | ^^^^^^^^^^ falta la línea sizes
+   = ayuda: añadir, aunque sea una sola: sizes "única" … end
+
+example.ovillo: 1 error
+
+# OV211
+error[OV211]: la talla "S" aparece dos veces
+ --> example.ovillo:1:12
+ 1 | sizes "S", "S"
+   |            ^^^ otra vez
+   = ayuda: nombrar cada talla una vez
+
+example.ovillo: 1 error
+
+# OV212
+error[OV212]: 25 tallas son más de las que admite un patrón (24)
+ --> example.ovillo:1:1
+ 1 | sizes "1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16", "17", "…
+   | ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ demasiadas
+   = ayuda: repartirlas en dos patrones
+
+example.ovillo: 1 error
+
+# OV213
+error[OV213]: hay 1 nombre para 2 tallas
+ --> example.ovillo:2:3
+ 2 |   names es "P"
+   |   ^^^^^^^^^^^^ un nombre por talla
+   = ayuda: dar 2 nombres, en el orden de las tallas
+
+example.ovillo: 1 error
+
+# OV214
+error[OV214]: esy no es un nivel
+ --> example.ovillo:3:9
+ 3 |   level esy
+   |         ^^^ no es un nivel
+   = ayuda: parecidos: easy
+
+example.ovillo: 1 error
+
+# OV215
+error[OV215]: uu no es una lectura de los nombres de puntos
+ --> example.ovillo:3:9
+ 3 |   terms uu
+   |         ^^ no se conoce
+   = ayuda: las lecturas son us y uk
+
+example.ovillo: 1 error
+

@@ -1,0 +1,209 @@
+# OV301
+error[OV301]: se dan 4 números, pero aquí hay 3 tallas
+  --> example.ovillo:13:12
+ 13 | let wide = 20 (22, 24, 26)
+    |            ^^^^^^^^^^^^^^^ hace falta un número por talla
+    = ayuda: escriba un número para cada talla, S, M y L, en este orden, o un solo número que sirva para todas
+
+example.ovillo: 1 error
+
+# OV302
+error[OV302]: nada que tenga valor se llama wdie
+  --> example.ovillo:19:21
+ 19 |   row: sc in each = wdie
+    |                     ^^^^ ningún valor tiene aquí este nombre
+    = ayuda: un nombre parecido que sí tiene valor: wide
+
+example.ovillo: 1 error
+
+# OV303
+error[OV303]: cuenta y longitud no se pueden sumar ni restar
+  --> example.ovillo:13:12
+ 13 | let wide = 20 (22, 24) + 2 cm
+    |            ^^^^^^^^^^^^^^^^^^ a la izquierda cuenta, a la derecha longitud
+    = ayuda: convierta antes la longitud en puntos: stitches(2 cm, sc); o la cuenta en longitud: length(4, sc)
+
+example.ovillo: 1 error
+
+# OV304
+error[OV304]: longitud y longitud no se pueden multiplicar ni dividir así
+  --> example.ovillo:13:21
+ 13 | let wide = stitches(20 cm * 2 cm, sc)
+    |                     ^^^^^^^^^^^^ a la izquierda longitud, a la derecha longitud
+    = ayuda: un lado de la multiplicación debe ser un número sin unidad o un porcentaje
+
+example.ovillo: 1 error
+
+# OV305
+error[OV305]: aquí se divide entre cero
+  --> example.ovillo:13:26
+ 13 | let wide = 20 (22, 24) / (2 - 2)
+    |                          ^^^^^^^ cero aquí: 0
+    = ayuda: divida entre un valor que sea mayor que cero en todas las tallas
+
+example.ovillo: 1 error
+
+# OV306
+error[OV306]: el número 20000000000 es demasiado grande o está dividido en partes demasiado finas
+  --> example.ovillo:13:12
+ 13 | let wide = 20000000000
+    |            ^^^^^^^^^^^
+    = ayuda: use números menores que 1000000000 y no divididos en más partes que esas
+
+example.ovillo: 1 error
+
+# OV307
+error[OV307]: aquí no hay talla XL
+  --> example.ovillo:13:12
+ 13 | let wide = 20 (22, 24) but "XL" 26
+    |            ^^^^^^^^^^^^^^^^^^^^^^^ esto fija el valor de la talla XL
+    = ayuda: las tallas son S, M y L; escriba el nombre igual que en la lista
+
+example.ovillo: 1 error
+
+# OV308
+error[OV308]: la talla L recibe longitud y las demás tienen cuenta
+  --> example.ovillo:13:32
+ 13 | let wide = 20 (22, 24) but "L" 26 cm
+    |                                ^^^^^ aquí hace falta: cuenta
+    = ayuda: dé a la talla L un valor de la misma clase que las demás
+
+example.ovillo: 1 error
+
+# OV309
+error[OV309]: la talla L se fija a mano dos veces
+  --> example.ovillo:13:40
+ 13 | let wide = 20 (22, 24) but "L" 26, "L" 28
+    |                                        ^^ fijada por segunda vez
+    = ayuda: deje un solo valor para la talla L
+
+example.ovillo: 1 error
+
+# OV310
+error[OV310]: nada que calcule un valor se llama stiches
+  --> example.ovillo:13:12
+ 13 | let wide = stiches(20 cm, sc)
+    |            ^^^^^^^^^^^^^^^^^^ un nombre delante de un paréntesis calcula un valor
+    = ayuda: el nombre parecido es stitches
+
+example.ovillo: 1 error
+
+# OV311
+error[OV311]: stitches no lleva tantos valores: aquí hay 1
+  --> example.ovillo:13:12
+ 13 | let wide = stitches(20 cm)
+    |            ^^^^^^^^^^^^^^^ se escribe stitches(52 cm, dc, multiple of 2)
+    = ayuda: dele dos valores: stitches(52 cm, dc, multiple of 2)
+
+example.ovillo: 1 error
+
+# OV312
+error[OV312]: stitches necesita como segundo valor el nombre de un punto
+  --> example.ovillo:13:28
+ 13 | let wide = stitches(20 cm, 16)
+    |                            ^^ un punto, como dc
+    = ayuda: nombre el punto cuya muestra se usa: stitches(52 cm, dc, multiple of 2)
+
+example.ovillo: 1 error
+
+# OV313
+error[OV313]: even y odd no pueden estar juntos aquí
+  --> example.ovillo:13:12
+ 13 | let wide = stitches(20 cm, sc, even, odd)
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ solo puede valer uno
+    = ayuda: deje uno de los dos
+
+example.ovillo: 1 error
+
+# OV314
+error[OV314]: min no redondea, así que no lleva múltiplo ni palabra de redondeo
+  --> example.ovillo:13:12
+ 13 | let wide = min(20, 22, even)
+    |            ^^^^^^^^^^^^^^^^^
+    = ayuda: escriba min(leg, 40), y redondee con count( ) si quiere un número entero: count(leg / 3, even)
+
+example.ovillo: 1 error
+
+# OV315
+error[OV315]: un múltiplo lleva números enteros, aquí desde 1, y este es 0
+  --> example.ovillo:13:44
+ 13 | let wide = stitches(20 cm, sc, multiple of 0)
+    |                                            ^
+    = ayuda: escriba el múltiplo con los puntos de una repetición y los que quedan aparte: multiple of 6 plus 1
+
+example.ovillo: 1 error
+
+# OV316
+error[OV316]: un «multiple of 6 plus 1» nunca puede ser «even»
+  --> example.ovillo:13:12
+ 13 | let wide = stitches(20 cm, sc, multiple of 6 plus 1, even)
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: quite la palabra o cambie el múltiplo
+
+example.ovillo: 1 error
+
+# OV317
+error[OV317]: aquí se pide un número entero a partir de un valor menor que cero: -10 cm
+  --> example.ovillo:13:12
+ 13 | let wide = stitches(20 cm - 30 cm, sc)
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: revise, talla por talla, las medidas que se restan
+
+example.ovillo: 1 error
+
+# OV318
+error[OV318]: redondear hacia abajo no deja ninguna cuenta: el valor es 3 1/5 y la menor cuenta permitida es 5
+  --> example.ovillo:13:12
+ 13 | let wide = stitches(2 cm, sc, multiple of 6 plus 5, down)
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: redondee hacia arriba o a la más cercana, o pida un múltiplo menor
+
+example.ovillo: 1 error
+
+# OV319
+error[OV319]: 38 para la talla L no es «multiple of 6 plus 1», como debe ser el valor
+  --> example.ovillo:13:71
+ 13 | let wide = stitches(20 (22, 24) cm, sc, multiple of 6 plus 1) but "L" 38
+    |                                                                       ^^ fijado a mano
+    = tallas: L
+    = ayuda: lo más cercano que sirve: 37 o 43
+
+example.ovillo: 1 error
+
+# OV320
+error[OV320]: aquí hace falta un número entero, y este es S: 10 1/2
+  --> example.ovillo:18:9
+ 18 |   chain wide
+    |         ^^^^ no es entero
+    = tallas: S
+    = ayuda: los enteros por debajo son S: 10; por encima, S: 11; cambie aquello de lo que se calcula o redondéelo con count( )
+
+example.ovillo: 1 error
+
+# OV321
+error[OV321]: una cuenta no puede ser menor que cero, y esta es S: -10, M: -8, L: -6
+  --> example.ovillo:18:9
+ 18 |   chain wide
+    |         ^^^^
+    = ayuda: revise, talla por talla, las cuentas que se restan
+
+example.ovillo: 1 error
+
+# OV322
+error[OV322]: aquí hace falta cuenta, no longitud
+  --> example.ovillo:18:9
+ 18 |   chain wide
+    |         ^^^^ esto es longitud
+    = ayuda: convierta la longitud en cuenta según la muestra: stitches(20 cm, sc) o rows(20 cm, sc)
+
+example.ovillo: 1 error
+
+# OV325
+error[OV325]: la pieza terminada solo se puede medir en el bloque measure
+  --> example.ovillo:13:21
+ 13 | let wide = stitches(width of strip at row 1, sc)
+    |                     ^^^^^^^^^^^^^^^^^^^^^^^ esto mide lo que aún no está hecho
+    = ayuda: parta de la longitud que quiere y declare la medida al final
+
+example.ovillo: 1 error
+

@@ -1,0 +1,425 @@
+# OV401
+error[OV401]: aquí hacen falta 12 lugares, pero en la vuelta anterior solo quedan 10
+  --> example.ovillo:14:10
+ 14 |   round: sc in next 12 = 12
+    |          ^^^^^^^^^^^^^ se acaban los puntos
+    = ayuda: tejer 10 aquí, o hacer más en la vuelta anterior
+
+example.ovillo: 1 error
+
+# OV402
+error[OV402]: al final de la vuelta sobran 2 lugares de la anterior
+  --> example.ovillo:14:10
+ 14 |   round: sc in next 10 = 10
+    |          ^^^^^^^^^^^^^ termina antes que la anterior
+    = ayuda: tejer en ellos o decir qué pasa con ellos: sc in each, skip 2 o leave 2
+
+example.ovillo: 1 error
+
+# OV403
+error[OV403]: hay un espacio de 2 cadenetas en medio: se esperaba un punto
+  --> example.ovillo:15:10
+ 15 |   round: sc in each
+    |          ^^^^^^^^^^ da con un espacio de cadenetas
+    = ayuda: decir cómo cuentan los espacios: in each st and space, in each st and chain; o pasarlo con skip space
+
+example.ovillo: 1 error
+
+# OV404
+error[OV404]: en lo que queda de la vuelta anterior no hay ningún espacio de cadenetas
+  --> example.ovillo:15:24
+ 15 |   round: sc in next 4, sc in next space, sc in each
+    |                        ^^^^^^^^^^^^^^^^ busca un espacio
+    = ayuda: hacer uno en la vuelta anterior con ch, o tejer aquí en puntos
+
+example.ovillo: 1 error
+
+# OV405
+error[OV405]: la repetición ocupa 3 lugares cada vez y no cuadra en 13
+  --> example.ovillo:15:10
+ 15 |   round: [sc in next 2, ch 1, skip 1] around
+    |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no se teje un número entero de veces
+    = ayuda: con 12 o 15 lugares cuadraría
+
+example.ovillo: 1 error
+
+# OV406
+error[OV406]: lo que va entre corchetes no ocupa ningún lugar y se repetiría sin fin
+  --> example.ovillo:15:22
+ 15 |   round: sc in next, [ch 1] around
+    |                      ^^^^^^^^^^^^^ no avanza
+    = ayuda: decir cuántas veces: [ … ] 6 times; o hacer que ocupe un lugar
+
+example.ovillo: 1 error
+
+# OV407
+error[OV407]: faltan 4 lugares antes de m
+  --> example.ovillo:16:10
+ 16 |   round: sc in m, sc in each
+    |          ^^^^^^^ está más adelante
+    = ayuda: tejer o saltar primero hasta allí: sc to m, o skip to m
+
+example.ovillo: 1 error
+
+# OV408
+error[OV408]: el siguiente espacio es de 1 cadeneta y no el que se busca
+  --> example.ovillo:15:10
+ 15 |   round: 3 sc in next space of 2, skip rest
+    |          ^^^^^^^^^^^^^^^^^^^^^^^ antes hay otro tipo de espacio
+    = ayuda: tejer antes en ese espacio o saltarlo: skip space
+
+example.ovillo: 1 error
+
+# OV409
+error[OV409]: aquí no hay ningún hueco entre dos puntos
+  --> example.ovillo:15:8
+ 15 |   row: sc in this gap, sc in each
+    |        ^^^^^^^^^^^^^^ no está entre dos puntos
+    = ayuda: tejer en un punto o en el espacio
+
+example.ovillo: 1 error
+
+# OV410
+error[OV410]: se querían dejar 6 puntos, pero quedan 8
+  --> example.ovillo:15:23
+ 15 |   row: sc in next 12, leave 6
+    |                       ^^^^^^^ no es lo que queda
+    = ayuda: dejar 8 o tejer más antes: leave rest deja lo que haya
+
+example.ovillo: 1 error
+
+# OV411
+error[OV411]: una vuelta cerrada debe empezar con un punto, y esta empieza con cadenetas
+  --> example.ovillo:15:10
+ 15 |   round: ch 2, sc in each
+    |          ^^^^^^^^^^^^^^^^ no tiene dónde cerrarse
+    = ayuda: empezar con el punto en el que se cierra y poner las cadenetas detrás
+
+example.ovillo: 1 error
+
+# OV412
+error[OV412]: quedan 4 puntos sin tejer entre los extremos que se cierran
+  --> example.ovillo:16:10
+ 16 |   round: sc in each = 8
+    |          ^^^^^^^^^^ todavía no se puede cerrar
+    = ayuda: tejer antes en ellos: sc in each left
+
+example.ovillo: 1 error
+
+# OV413
+error[OV413]: en esta vuelta aún no se ha tejido nada a lo que volver
+  --> example.ovillo:15:10
+ 15 |   round: sc in same, sc in each
+    |          ^^^^^^^^^^ no tiene nada delante
+    = ayuda: nombrar un lugar: in next, in first
+
+example.ovillo: 1 error
+
+# OV414
+error[OV414]: esto necesita una vuelta o un anillo, y aquí no lo hay
+  --> example.ovillo:14:10
+ 14 |   round: 6 sc in ring = 6
+    |          ^^^^^^^^^^^^ no encuentra anillo ni vuelta
+    = ayuda: empezar la pieza con ring, o con chain 4, ring
+
+example.ovillo: 1 error
+
+# OV415
+error[OV415]: los aumentos o disminuciones necesitan 12 puntos, pero solo hay 10
+  --> example.ovillo:15:10
+ 15 |   round: dec 6 evenly
+    |          ^^^^^^^^^^^^ no caben
+    = ayuda: hacer menos en esta vuelta
+
+example.ovillo: 1 error
+
+# OV416
+error[OV416]: aquí se indicó 5, pero resulta 4
+  --> example.ovillo:15:10
+ 15 |   round: [sc in next 2, inc] around = 5 times = 16
+    |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ resulta 4 veces
+    = ayuda: indicar 4 o cambiar la vuelta para que resulte 5
+
+example.ovillo: 1 error
+
+# OV417
+error[OV417]: esto no puede ir dentro de un grupo que se teje en un solo lugar
+  --> example.ovillo:15:15
+ 15 |   round: (sc, dec) in next, sc in each
+    |               ^^^ no va en el mismo lugar
+    = ayuda: ponerlo antes o después de los paréntesis
+
+example.ovillo: 1 error
+
+# OV418
+error[OV418]: debajo de d no hay un solo lugar: allí un punto cierra varios juntos
+  --> example.ovillo:16:20
+ 16 |   row: sc in each, sc below d
+    |                    ^^^^^^^^^^ está sobre varios puntos
+    = ayuda: tejer en el punto mismo o en su costado: beside d
+
+example.ovillo: 1 error
+
+# OV419
+error[OV419]: las dos capas no coinciden: 6 lugares aquí, 4 en a
+  --> example.ovillo:15:8
+ 15 |   row: sc through each and a
+    |        ^^^^^^^^^^^^^^^^^^^^^ teje dos capas juntas
+    = ayuda: llevar ambas al mismo número de lugares
+
+example.ovillo: 1 error
+
+# OV420
+error[OV420]: debía ser el último 1, pero quedan 3
+  --> example.ovillo:15:22
+ 15 |   row: sc in next 5, 2 sc in last
+    |                      ^^^^^^^^^^^^ no es el final de la hilera
+    = ayuda: tejer antes hasta allí: sc to last 1
+
+example.ovillo: 1 error
+
+# OV421
+error[OV421]: el patrón tendría más de 4000000 puntos en una talla
+  --> example.ovillo:14:15
+ 14 |   20000 rows: sc in each = 1000
+    |               ^^^^^^^^^^ pasa de lo que se puede comprobar
+    = ayuda: buscar un número con una cifra de más
+
+example.ovillo: 1 error
+
+# OV430
+error[OV430]: 2 sc se lee de dos maneras: uno en cada uno de 2 lugares, o 2 en un lugar
+  --> example.ovillo:15:10
+ 15 |   round: 2 sc, sc in each
+    |          ^^^^ no dice cuál
+    = ayuda: escribir sc in next 2, o 2 sc in next
+
+example.ovillo: 1 error
+
+# OV431
+error[OV431]: aquí hay dos números que se leen de dos maneras
+  --> example.ovillo:15:10
+ 15 |   round: dec in next 2, sc in each
+    |          ^^^^^^^^^^^^^ ¿cuántos y dónde?
+    = ayuda: decir una sola cosa: [dec] 3 times, dec around o 2 inc
+
+example.ovillo: 1 error
+
+# OV432
+error[OV432]: inc necesita saber su punto, y la pieza no dice ninguno
+ --> example.ovillo:9:10
+ 9 |   round: inc around
+   |          ^^^ ¿de qué punto?
+   = ayuda: decirlo una vez en la pieza o al comienzo: base sc
+
+example.ovillo: 1 error
+
+# OV433
+error[OV433]: together necesita el número de puntos que se cierran en uno, dos o más
+  --> example.ovillo:15:10
+ 15 |   round: sc together, sc in each
+    |          ^^^^^^^^^^^ ¿cuántos juntos?
+    = ayuda: escribir 3 dc together, o dc3tog
+
+example.ovillo: 1 error
+
+# OV434
+error[OV434]: solo se reparten inc y dec, no sc
+  --> example.ovillo:15:10
+ 15 |   round: sc 2 evenly
+    |          ^^^^^^^^^^^ no se puede repartir
+    = ayuda: escribir inc 6 evenly, o dec 6 evenly
+
+example.ovillo: 1 error
+
+# OV435
+error[OV435]: el grupo wave ya dice dónde van sus puntos
+  --> example.ovillo:17:10
+ 17 |   round: wave in next
+    |          ^^^^^^^^^^^^ no admite un lugar
+    = ayuda: repetirlo: wave 4 times, o wave across
+
+example.ovillo: 1 error
+
+# OV436
+error[OV436]: in each of a teje todo el tramo y no puede detenerse antes
+  --> example.ovillo:15:26
+ 15 |   round: sc in each of a to last 2
+    |                          ^^^^^^^^^ se detiene dentro del tramo
+    = ayuda: quitar el límite o dar nombre a cada tramo
+
+example.ovillo: 1 error
+
+# OV437
+error[OV437]: las 3 cadenetas del comienzo no pueden contar aquí como punto, porque la vuelta no empieza con un dc sencillo
+  --> example.ovillo:16:8
+ 16 |   row: dec, dc in each
+    |        ^^^ el primer punto de la vuelta
+    = ayuda: decir cómo empieza esta vuelta: begin with ch 2
+
+example.ovillo: 1 error
+
+# OV438
+error[OV438]: la pieza strip no dice cómo empieza
+  --> example.ovillo:13:3
+ 13 |   round: sc in each = 6
+    |   ^^^^^ empieza de la nada
+    = ayuda: empezarla antes de su primera vuelta: chain 40, ring, foundation sc 40, from PART.edge o start in PART.place
+
+example.ovillo: 1 error
+
+# OV439
+error[OV439]: la pieza strip empieza dos veces
+  --> example.ovillo:14:3
+ 14 |   ring
+    |   ^^^^ un segundo comienzo
+    = ayuda: dejar uno o hacer otra pieza
+
+example.ovillo: 1 error
+
+# OV440
+error[OV440]: una pieza no puede empezar con 0 lugares
+  --> example.ovillo:13:3
+ 13 |   chain 0, join
+    |   ^^^^^^^^^^^^^ este número
+    = tallas: S
+    = ayuda: empezar con 1 por lo menos
+
+example.ovillo: 1 error
+
+# OV441
+error[OV441]: 1000000 vueltas son más de las que admite un patrón (20000)
+  --> example.ovillo:15:3
+ 15 |   1000000 rounds: sc in each
+    |   ^^^^^^^ este número
+    = ayuda: buscar una cifra de más
+
+example.ovillo: 1 error
+
+# OV442
+error[OV442]: rows for … necesita una longitud, y esto no lo es
+  --> example.ovillo:15:14
+ 15 |   rounds for 12: sc in each
+    |              ^^ no es una longitud
+    = ayuda: darle una unidad: rounds for 21 cm; o un número delante: 21 rounds
+
+example.ovillo: 1 error
+
+# OV443
+error[OV443]: la pieza ya mide 16,67 cm y debía medir 5 cm
+  --> example.ovillo:19:13
+ 19 |   rounds to 5 cm: sc in each
+    |             ^^^^ ya se pasó
+    = tallas: S
+    = ayuda: rows to … mide desde el comienzo de la pieza; rows for … añade una longitud
+
+example.ovillo: 1 error
+
+# OV444
+error[OV444]: el gráfico tiene 2 hileras y se pide la 3
+  --> example.ovillo:35:10
+ 35 |   round: from chart wave row 3 around
+    |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no está en el gráfico
+    = ayuda: pedir una hilera de 1 a 2
+
+example.ovillo: 1 error
+
+# OV445
+error[OV445]: la marca o no está en la leyenda del gráfico
+  --> example.ovillo:16:5
+ 16 |   | x . o .
+    |     ^^^^^^^ lleva o
+    = ayuda: añadirla a la leyenda o usar una de sus marcas
+
+example.ovillo: 1 error
+
+# OV446
+error[OV446]: esta hilera del gráfico tiene 3 casillas; la primera, 4
+  --> example.ovillo:16:5
+ 16 |   | x . x
+    |     ^^^^^ es de otro ancho
+    = ayuda: dar a cada hilera 4 casillas
+
+example.ovillo: 1 error
+
+# OV450
+error[OV450]: un plan necesita una vuelta sencilla y una con aumentos o disminuciones
+  --> example.ovillo:15:3
+ 15 |   shape taper: 6 rounds
+    |   ^^^^^^^^^^^^^^^^^^^^^ falta una de ellas
+    = ayuda: añadir una línea plain: … y una línea shaping: … o at BORDE: …
+
+example.ovillo: 1 error
+
+# OV451
+error[OV451]: el plan no dice cuándo van las vueltas con aumentos o disminuciones
+  --> example.ovillo:15:3
+ 15 |   shape taper: 6 rounds
+    |   ^^^^^^^^^^^^^^^^^^^^^ ¿cuándo?
+    = ayuda: decir every 4 rounds 5 times, on rounds 3, 6, 9, o 56 to 40 tras el número de vueltas
+
+example.ovillo: 1 error
+
+# OV452
+error[OV452]: las vueltas de un plan se enumeran de la primera a la última
+  --> example.ovillo:18:18
+ 18 |     on rounds 4, 2
+    |                  ^ va antes que la anterior de la lista
+    = ayuda: ponerlas en orden
+
+example.ovillo: 1 error
+
+# OV453
+error[OV453]: los puntos cambian en -3, que no se puede hacer en pasos de -2
+  --> example.ovillo:15:26
+ 15 |   shape taper: 8 rounds, 12 to 9
+    |                          ^^^^^^^ no cuadra
+    = ayuda: elegir números cuya diferencia sea múltiplo de -2
+
+example.ovillo: 1 error
+
+# OV454
+error[OV454]: los aumentos o disminuciones necesitan 4 vueltas, y hay 3
+  --> example.ovillo:15:26
+ 15 |   shape taper: 3 rounds, 20 to 12
+    |                          ^^^^^^^^ no cabe
+    = ayuda: dar más vueltas o cambiar más puntos en cada una
+
+example.ovillo: 1 error
+
+# OV455
+error[OV455]: el plan necesita 6 vueltas, y hay 5
+  --> example.ovillo:15:3
+ 15 |   shape taper: 5 rounds
+    |   ^^^^^^^^^^^^^^^^^^^^^ es más largo que sus vueltas
+    = ayuda: dar 6 vueltas o repetir menos veces
+
+example.ovillo: 1 error
+
+# OV456
+error[OV456]: la hilera 4 lleva aumentos o disminuciones y muestra el revés, aunque el plan pide hileras del derecho
+  --> example.ovillo:14:3
+ 14 |   shape taper: 8 rows, 20 to 16, on right-side rows
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ cae en el revés
+    = ayuda: empezar el plan en una hilera del revés: row 1 is wrong side, o una hilera sencilla más antes
+
+example.ovillo: 1 error
+
+# OV457
+error[OV457]: dar forma a un borde necesita una pieza en hileras que nombre sus dos bordes
+  --> example.ovillo:17:5
+ 17 |     at neck: dec on row 1, then every 2 rows, 3 times
+    |     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿qué borde?
+    = ayuda: decir qué borde encuentra primero una hilera del derecho: edges armhole, neck
+
+example.ovillo: 1 error
+
+# OV458
+error[OV458]: el borde neck tiene dos planes a la vez
+  --> example.ovillo:19:5
+ 19 |     at neck: dec on row 2, then every 2 rows, 3 times
+    |     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ un segundo plan para él
+    = ayuda: nombrar el otro borde o tejer un plan tras otro
+
+example.ovillo: 1 error
+

@@ -1,0 +1,81 @@
+# OV501
+error[OV501]: m ya quedó atrás
+  --> example.ovillo:16:24
+ 16 |   round: sc in next 4, sc to m
+    |                        ^^^^^^^ llega hasta un lugar que ya se pasó
+    = ayuda: detenerse allí antes en la vuelta
+
+example.ovillo: 1 error
+
+# OV502
+error[OV502]: a no está en el borde sobre el que se teje
+  --> example.ovillo:16:10
+ 16 |   round: sc to a, sc in each
+    |          ^^^^^^^ aquí no aparece
+    = ayuda: tejer en él por su nombre o ponerlo en la vuelta anterior
+
+example.ovillo: 1 error
+
+# OV503
+error[OV503]: m se usa antes de ponerlo
+  --> example.ovillo:14:10
+ 14 |   round: sc to m, sc in each
+    |          ^^^^^^^ todavía no existe
+    = ayuda: ponerlo en una vuelta anterior o contarlo con count off
+
+example.ovillo: 1 error
+
+# OV504
+error[OV504]: a designa 4 lugares y hace falta uno
+  --> example.ovillo:15:10
+ 15 |   round: sc in a, sc in each
+    |          ^^^^^^^ nombra varios lugares
+    = ayuda: decir cuál: a.1, a.first, a.last; o in each of a
+
+example.ovillo: 1 error
+
+# OV505
+error[OV505]: el marcador m perdió su lugar en una vuelta anterior
+  --> example.ovillo:17:10
+ 17 |   round: sc to m, sc in each
+    |          ^^^^^^^ ya no está
+    = ayuda: donde se hacen varios puntos en el marcado, decir a cuál pasa: move m to the middle one
+
+example.ovillo: 1 error
+
+# OV506
+error[OV506]: 2 puntos no tienen uno en el centro
+  --> example.ovillo:16:30
+ 16 |   round: sc to m, 2 sc in m, move m to the middle one, sc in each
+    |                              ^^^^^^^^^^^^^^^^^^^^^^^^ no tiene centro
+    = ayuda: tejer allí un número impar, o moverlo con to the first one o to the last one
+
+example.ovillo: 1 error
+
+# OV507
+error[OV507]: el marcador m ya está colocado
+  --> example.ovillo:16:22
+ 16 |   round: sc in next, mark m, sc in each
+    |                      ^^^^^^ lo coloca otra vez
+    = ayuda: move m, o dar otro nombre al segundo marcador
+
+example.ovillo: 1 error
+
+# OV510
+error[OV510]: de los 4 lugares de hole solo se tejen después 2
+  --> example.ovillo:15:44
+ 15 |   round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space
+    |                                            ^^^^^^^ se teje en parte
+    = ayuda: tejer en todos: sc in each of hole
+
+example.ovillo: 1 error
+
+# OV511
+aviso[OV511]: los 4 lugares saltados como hole no se tejen nunca: queda una abertura
+  --> example.ovillo:15:44
+ 15 |   round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space
+    |                                            ^^^^^^^ queda abierto
+    = ayuda: tejer después en él o quitar el nombre si el salto es así
+
+example.ovillo: 1 aviso
+

@@ -1,0 +1,55 @@
+# OV601
+error[OV601]: se indican 13 puntos, pero resultan 12
+  --> example.ovillo:14:23
+ 14 |   round: sc in each = 13
+    |                       ^^ indica 13
+    |          ---------- da 12
+    = ayuda: indicar 12 o cambiar la vuelta para que dé 13
+
+example.ovillo: 1 error
+
+# OV602
+error[OV602]: 13 no es múltiplo de 6 más 0
+  --> example.ovillo:14:23
+ 14 |   round: sc in each = multiple of 6
+    |                       ^^^^^^^^^^^^^ no se cumple
+    = ayuda: 12 o 18 lo serían
+
+example.ovillo: 1 error
+
+# OV603
+error[OV603]: se cuentan 12 lugares, pero el borde tiene 11
+  --> example.ovillo:15:3
+ 15 |   count off: 2, mark m, 9
+    |   ^^^^^^^^^^^^^^^^^^^^^^^ cuenta 12
+    = ayuda: llevar los números a 11 en total; un marcador en un punto cuenta uno
+
+example.ovillo: 1 error
+
+# OV604
+error[OV604]: la vuelta hace además 4 espacios que esta cuenta no nombra
+  --> example.ovillo:14:48
+ 14 |   round: [sc in next 2, ch 1, skip 1] around = 8
+    |                                                ^ cuenta solo puntos
+    = ayuda: nombrarlos: = 12 sts, 4 spaces; o contar lugares: = 16 sts and chains
+
+example.ovillo: 1 error
+
+# OV605
+error[OV605]: un cambio por cada vez solo se indica tras el final de un bloque
+  --> example.ovillo:15:23
+ 15 |   round: inc around = + 6 each time
+    |                       ^^^^^^^^^^^^^ va detrás de end
+    = ayuda: escribir end = + 8 each time, o indicar la cuenta de esta vuelta
+
+example.ovillo: 1 error
+
+# OV606
+nota[OV606]: la pieza strip no indica ninguna cuenta
+ --> example.ovillo:9:1
+ 9 | part strip
+   | ^^^^^^^^^^ solo se comprueba que cuadre
+   = ayuda: indicar algunas donde cambian: = 96
+
+example.ovillo: 1 nota
+

@@ -1,0 +1,184 @@
+# OV701
+error[OV701]: se pide una longitud en dc, pero dc no tiene muestra
+  --> example.ovillo:13:28
+ 13 | let wide = stitches(20 cm, dc)
+    |                            ^^ ¿cuántos de estos miden 10 cm?
+    = ayuda: añada la muestra de dc al bloque gauge: dc 16 sts, 18 rows
+
+example.ovillo: 1 error
+
+# OV702
+error[OV702]: se piden hileras de sc por su longitud, pero su muestra no da hileras
+  --> example.ovillo:14:24
+ 14 | let tall = rows(10 cm, sc)
+    |                        ^^ ¿cuántas hileras de estas miden 10 cm?
+    = ayuda: añada las hileras a su línea en el bloque gauge: sc 16 sts, 18 rows
+
+example.ovillo: 1 error
+
+# OV703
+nota[OV703]: sin una muestra pesada no se puede calcular cuánto hilo kelp hace falta
+  --> example.ovillo:14:1
+ 14 | yarn kelp
+    | ^^^^^^^^^
+    = ayuda: pese una muestra y diga cómo es: swatch 16 sts by 18 rows of sc, 5 g
+
+example.ovillo: 1 nota
+
+# OV704
+nota[OV704]: sin el peso y la longitud de un ovillo no se puede calcular cuánto hilo kelp hace falta
+  --> example.ovillo:14:1
+ 14 | yarn kelp
+    | ^^^^^^^^^
+    = ayuda: diga qué lleva un ovillo: ball 50 g, 120 m
+
+example.ovillo: 1 nota
+
+# OV705
+aviso[OV705]: el hilo sand se describe y no se usa
+  --> example.ovillo:19:1
+ 19 | yarn sand like kelp
+    | ^^^^^^^^^^^^^^^^^^^
+    = ayuda: quite su bloque o teja una pieza con él: yarn sand
+
+example.ovillo: 1 aviso
+
+# OV706
+nota[OV706]: 4,1 mm no es una medida habitual de ganchillo
+  --> example.ovillo:13:1
+ 13 | hook 4.1 mm
+    | ^^^^^^^^^^^
+    = ayuda: la medida habitual más cercana es 4 mm
+
+example.ovillo: 1 nota
+
+# OV707
+aviso[OV707]: un ganchillo de 10 mm se aparta mucho de lo habitual para hilo de la clase light
+  --> example.ovillo:17:3
+ 17 |   weight light
+    |   ^^^^^^^^^^^^ habitual para esta clase: 4,5–5,5 mm
+ 13 | hook 10 mm
+    | ---------- el ganchillo
+    = ayuda: revise la clase del hilo y la medida del ganchillo
+
+example.ovillo: 1 aviso
+
+# OV708
+aviso[OV708]: 40 puntos en 10 cm se apartan mucho de lo habitual para hilo de la clase light
+  --> example.ovillo:17:3
+ 17 |   weight light
+    |   ^^^^^^^^^^^^ habitual para esta clase: 12–17 puntos
+    = ayuda: revise la clase del hilo y la muestra
+
+example.ovillo: 1 aviso
+
+# OV709
+nota[OV709]: la fibra coton no está entre las conocidas aquí
+  --> example.ovillo:16:9
+ 16 |   fibre coton 100 %
+    |         ^^^^^^^^^^^
+    = ayuda: una fibra conocida parecida: cotton
+
+example.ovillo: 1 nota
+
+# OV712
+aviso[OV712]: las fibras suman 90 %, no 100 %
+  --> example.ovillo:16:3
+ 16 |   fibre cotton 60 %, wool 30 %
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: escriba las partes como las da la etiqueta del hilo
+
+example.ovillo: 1 aviso
+
+# OV713
+aviso[OV713]: sport no es una clase de hilo
+  --> example.ovillo:16:3
+ 16 |   weight sport
+    |   ^^^^^^^^^^^^
+    = ayuda: las clases son lace, super fine, fine, light, medium, bulky, super bulky y jumbo, de la más fina a la más gruesa
+
+example.ovillo: 1 aviso
+
+# OV714
+nota[OV714]: sin la muestra del punto pesado no se puede calcular cuánto hilo kelp hace falta
+  --> example.ovillo:14:1
+ 14 | yarn kelp
+    | ^^^^^^^^^
+    = ayuda: dé al punto de la muestra pesada su línea en el bloque gauge, con puntos e hileras
+
+example.ovillo: 1 nota
+
+# OV750
+error[OV750]: una muestra se cuenta en una longitud mayor que cero
+  --> example.ovillo:10:1
+ 10 | gauge 10 g
+    | ^^^^^^^^^^ no es una longitud así
+    = ayuda: escriba la longitud medida: gauge 10 cm
+
+example.ovillo: 1 error
+
+# OV751
+error[OV751]: la medida de un ganchillo es una longitud
+  --> example.ovillo:13:1
+ 13 | hook 4
+    | ^^^^^^
+    = ayuda: escríbala en milímetros: hook 4 mm
+
+example.ovillo: 1 error
+
+# OV752
+error[OV752]: se pide una longitud a hileras de sc, y sc no tiene muestra
+  --> example.ovillo:16:3
+ 16 |   rows for 10 cm: sc in each = 20
+    |   ^^^^^^^^^^^^^^
+    = ayuda: añada la muestra de sc al bloque gauge: sc 16 sts, 18 rows
+
+example.ovillo: 1 error
+
+# OV753
+error[OV753]: una medida debe ser una longitud
+  --> example.ovillo:23:12
+ 23 |   length = 20 (24)
+    |            ^^^^^^^ esto no lo es
+    = ayuda: mida la pieza: height of body, around body at row 2, width of back at row 1
+
+example.ovillo: 1 error
+
+# OV754
+error[OV754]: strip no tiene hilera 12: acaba tras 10
+  --> example.ovillo:23:33
+ 23 |   width = width of strip at row 12
+    |                                 ^^ aquí se mide hilera 12
+    = tallas: S
+    = ayuda: mida en hilera que se teja en todas las tallas
+
+example.ovillo: 1 error
+
+# OV755
+aviso[OV755]: waist tiene una holgura de S: 0,5 cm, M: 0 cm, fuera de 1 cm a 3 cm
+  --> example.ovillo:23:3
+ 23 |   waist = width of strip at row 1 fits fit.waist ease 1 to 3 cm
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ la holgura es la medida terminada menos waist de la persona
+    = ayuda: cambie la cuenta de la que sale waist, la muestra o la holgura deseada; en tallas pequeñas una repetición del dibujo puede ser más que todo el margen
+
+example.ovillo: 1 aviso
+
+# OV756
+error[OV756]: width sale de M: 15 cm, pero se quiere M: 18 cm con un margen de 1 cm
+  --> example.ovillo:23:3
+ 23 |   width = width of strip at row 1 wanted 12.5 (18) cm within 1 cm
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = tallas: M
+    = ayuda: cambie la cuenta de la que sale width, o diga cuánto se puede apartar: within 2 cm
+
+example.ovillo: 1 error
+
+# OV757
+error[OV757]: los dos bordes de esta costura miden S: 12,5 cm, M: 15,0 cm y S: 16,3 cm, M: 18,8 cm, con más de 1 cm de diferencia
+  --> example.ovillo:31:3
+ 31 |   sew strip.edge to band.edge
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: haga que los bordes coincidan, o diga cuánto se embebe: within 2 cm
+
+example.ovillo: 1 error
+

@@ -1,0 +1,138 @@
+# OV901
+aviso[OV901]: el texto fuente no dice qué se hace, y las normas de seguridad no se pueden decidir
+ --> example.ovillo
+   = ayuda: dígalo en el encabezado: kind trousers, kind hat, kind blanket
+
+example.ovillo: 1 aviso
+
+# OV902
+aviso[OV902]: el texto fuente no dice para qué edad es, y las normas de seguridad infantil no se pueden decidir
+ --> example.ovillo:7:1
+ 7 | sizes "S", "M"
+   | ^^^^^^^^^^^^^^
+   = ayuda: dé la edad de la persona más joven de cada talla: age 12 (24) months; para adultos, age 18 years
+
+example.ovillo: 1 aviso
+
+# OV903
+aviso[OV903]: no se sabe en qué lugar de la prenda está este cordón, y sus normas de seguridad no se pueden decidir
+  --> example.ovillo:31:3
+ 31 |   cord with kelp, length 55 (60) cm, through border round 2
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿en la cintura o en el cuello?
+    = ayuda: dígalo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve
+
+example.ovillo: 1 aviso
+
+# OV904
+aviso[OV904]: no se sabe cuánto cuelgan libres los extremos de este cordón, y sus normas de seguridad no se pueden decidir
+  --> example.ovillo:31:3
+ 31 |   cord with kelp, through waistband round 2
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: dé su largo y la vuelta por la que pasa: cord with kelp, length 60 cm, through waistband round 2
+
+example.ovillo: 1 aviso
+
+# OV905
+aviso[OV905]: trowsers no es una clase de pieza conocida, y las normas de seguridad no se pueden decidir
+ --> example.ovillo:3:3
+ 3 |   kind trowsers
+   |   ^^^^^^^^^^^^^
+   = ayuda: una clase conocida parecida: trousers
+
+example.ovillo: 1 aviso
+
+# OV910
+error[OV910]: un extremo libre de este cordón mide 20 cm, más de lo que permite EN 14682:2014 a esta edad: 14 cm
+  --> example.ovillo:31:3
+ 31 |   cord with kelp, length 90 (95) cm, through waistband round 2
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ extremo libre, con la pieza abierta y extendida
+    = ayuda: el cordón más largo que respeta el límite: S: 78 cm, M: 83 cm
+
+example.ovillo: 1 error
+
+# OV911
+error[OV911]: un cordón no se permite aquí en ropa infantil de esta edad (EN 14682:2014 y 16 CFR 1120.3(b); ASTM F1816-97 (now F1816-18))
+  --> example.ovillo:31:3
+ 31 |   cord with kelp, length 55 (60) cm, through hood round 2
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ en el cuello, la capucha o la espalda
+    = ayuda: quite el cordón: dé forma a la abertura con elástico tejido o ciérrela con un botón y una presilla corta
+
+example.ovillo: 1 error
+
+# OV912
+error[OV912]: este cordón de cuello o capucha tiene extremos libres de 5 cm, y EN 14682:2014 no permite ninguno a esta edad
+  --> example.ovillo:31:3
+ 31 |   cord with kelp, length 60 (65) cm, through neckband round 2
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ extremo libre, con la pieza abierta y extendida
+    = ayuda: ciérrelo en una lazada que no sobresalga, de S: 50 cm, M: 55 cm como máximo, o quítelo
+
+example.ovillo: 1 error
+
+# OV913
+error[OV913]: aquí no se ponen botones en juguetes para niños pequeños
+  --> example.ovillo:31:3
+ 31 |   button 12 mm, 2
+    |   ^^^^^^^^^^^^^^^ una pieza pequeña que se puede tragar
+    = ayuda: borde los ojos o téjalos
+
+example.ovillo: 1 error
+
+# OV914
+error[OV914]: unas aberturas de S: 1,25 cm, M: 1,88 cm en manos o pies de un bebé son mayores que 0,5 cm
+ --> example.ovillo
+   = ayuda: teja esta pieza en un punto cerrado
+
+example.ovillo: 1 error
+
+# OV915
+error[OV915]: con esta herramienta no se hacen protectores de cuna (15 USC 2057e; 16 CFR 1309)
+ --> example.ovillo:3:3
+ 3 |   kind cot_bumper
+   |   ^^^^^^^^^^^^^^^
+   = ayuda: haga algo para la habitación, no para la cuna
+
+example.ovillo: 1 error
+
+# OV920
+aviso[OV920]: un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado (EN 14682:2014 scope; CEN/TR 16792; prEN 14682:2023)
+  --> example.ovillo:31:3
+ 31 |   cord with kelp, length 60 (65) cm, through brim round 2
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
+    = ayuda: dé a la pieza una forma que se sujete sin cordón
+
+example.ovillo: 1 aviso
+
+# OV921
+aviso[OV921]: los botones en ropa para un menor de 3 años exigen cuidado (16 CFR 1501.3(d); CEN/TR 16792; GB 31701)
+  --> example.ovillo:31:3
+ 31 |   button 12 mm, 3
+    |   ^^^^^^^^^^^^^^^ con este paso se imprime una precaución
+    = ayuda: cósalos sobre un refuerzo y pruebe cada uno con un tirón fuerte
+
+example.ovillo: 1 aviso
+
+# OV922
+aviso[OV922]: un pompón para un menor de 3 años exige cuidado (ASTM F963 pompoms)
+  --> example.ovillo:31:3
+ 31 |   pompom with kelp, 5 cm, 80 wraps
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
+    = ayuda: no lo ponga para los más pequeños, o cósalo de lado a lado
+
+example.ovillo: 1 aviso
+
+# OV923
+aviso[OV923]: unas aberturas de S: 1,25 cm, M: 1,88 cm en cosas de bebé son mayores que 0,5 cm
+ --> example.ovillo
+   = ayuda: elija un punto más denso o forre la pieza
+
+example.ovillo: 1 aviso
+
+# OV924
+aviso[OV924]: un saco capullo o un nido para un bebé exige cuidado (AAP 2022 policy)
+ --> example.ovillo:3:3
+ 3 |   kind cocoon
+   |   ^^^^^^^^^^^ se imprime una precaución
+   = ayuda: ofrézcalo para unos minutos despierto y vigilado, nunca para dormir
+
+example.ovillo: 1 aviso
+
