@@ -50,12 +50,28 @@ func (c *PreCnt) Parse(lx *lexer.PeekingLexer) error {
 		if !r.valueAhead() || t.Type == tSign {
 			return participle.NextMatch
 		}
+		if r.word("inc") || r.word("dec") || r.countBehind() {
+			return participle.NextMatch
+		}
 		next := r.after()
 		if !(next.Type == tWord && (!Reserved(next.Value) || next.Value == "sl")) && !isArithmetic(next) {
 			return participle.NextMatch
 		}
 	}
 	return r.count(&c.At, &c.E)
+}
+
+// countBehind reports whether two names and then `times` or `evenly` come next: the first is then the stitch, and the second
+// how many.
+func (r reader) countBehind() bool {
+	back := r.MakeCheckpoint()
+	defer r.LoadCheckpoint(back)
+	r.Next()
+	if !r.name() {
+		return false
+	}
+	r.Next()
+	return r.word("times") || r.word("evenly")
 }
 
 // Parse reads the count in `to 2 before m1`, and the word before. A lone name is the place itself.
