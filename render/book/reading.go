@@ -174,7 +174,11 @@ func (s *setter) specials() {
 			b.Put(0, 0, text)
 		}
 		if sign := symbol(special.Form); sign != nil {
-			b.Put(0, symbolTop, layout.Drawing(sign, s.axis-sign.W/2, nil))
+			x := spine - sign.W/2
+			if !s.two() {
+				x = 0
+			}
+			b.Put(0, symbolTop, layout.Drawing(sign, x, nil))
 			b.H = layout.Snap(b.H)
 		}
 		strip := layout.Strip{Box: b, Space: 2 * layout.Module}

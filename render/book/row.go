@@ -1,6 +1,7 @@
 package book
 
 import (
+	"slices"
 	"strings"
 
 	"ovillo/render/layout"
@@ -39,7 +40,7 @@ type cell struct {
 	lines []layout.Line
 	foot  layout.Box
 
-	name, body *page.Elem // label; text and count
+	name, body, sum *page.Elem // label, text and count
 }
 
 // row makes the strips of a step: one, or several if it is so long that it may be split.
@@ -64,7 +65,7 @@ func (s *setter) row(r row) []layout.Strip {
 	} else {
 		heads = s.rowHeads(cells)
 		for i, c := range cells {
-			cells[i].foot = s.count(c.side, c.text.Count, c.body)
+			cells[i].foot = s.count(c.side, c.text.Count, c.sum)
 		}
 	}
 	atEnd := s.countsAtEnd(cells)
@@ -78,13 +79,18 @@ func (s *setter) row(r row) []layout.Strip {
 
 // cell breaks the texts of one language into lines.
 func (s *setter) cell(sd side, t words.StepText, item *page.Elem, nth int) cell {
+	if s.sizes == 1 && t.Slots != nil { // one size needs no columns
+		t.Label = append(slices.Clone(t.Label), rich.Run{Text: "\u00A0" + t.Slots[0]})
+		t.Slots = nil
+	}
 	c := cell{side: sd, text: t}
 	if nth == 0 {
 		c.name = sd.elem(item, "Lbl")
-		c.body = sd.elem(sd.elem(item, "LBody"), "P")
+		body := sd.elem(item, "LBody")
+		c.body, c.sum = sd.elem(body, "P"), sd.elem(body, "P")
 	} else {
 		body := item.Kids[1]
-		c.name, c.body = sd.elem(body, "P"), sd.elem(body, "P")
+		c.name, c.body, c.sum = sd.elem(body, "P"), sd.elem(body, "P"), sd.elem(body, "P")
 	}
 	c.only = layout.Break(t.Only, onlyType, sd.w(), 0)
 	label, indent := t.Label, 0.0

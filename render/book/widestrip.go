@@ -144,7 +144,7 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 	}
 	switch {
 	case counted:
-		line := s.centred(count.Slots, figureType, cells[0].body)
+		line := s.centred(count.Slots, figureType, cells[0].sum)
 		line.Add(layout.Rule(left, 0, left+w*float64(s.sizes), 0, sumLine))
 		s.countEnds(&line, cells, named)
 		b.Below(0, line)
@@ -154,7 +154,7 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 			if c.text.Count == nil {
 				return layout.Box{}
 			}
-			box := s.sumText(sd, c.text.Count, c.body)
+			box := s.sumText(sd, c.text.Count, c.sum)
 			circleLetters(&box)
 			return box
 		})
@@ -191,9 +191,9 @@ func (s *setter) countEnds(line *layout.Box, cells []cell, named lettering) {
 		unit := layout.Break(c.text.Count.Unit, unitType, endW-1-inset, 0)
 		var box layout.Box
 		if i == 0 {
-			box = layout.Set(unit, unitType, c.side.x+inset, c.body)
+			box = layout.Set(unit, unitType, c.side.x+inset, c.sum)
 		} else {
-			box = layout.SetRight(unit, unitType, blockW-inset, c.body)
+			box = layout.SetRight(unit, unitType, blockW-inset, c.sum)
 		}
 		line.Put(0, drop, box)
 		line.H = layout.Snap(line.H - drop)
