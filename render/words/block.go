@@ -50,7 +50,7 @@ func (c *context) likeBefore(r *plan.Row) int {
 	}
 	c.worked = false
 	b := r.Begin
-	key := fmt.Sprint(b.Chains, b.And, b.Counts, b.As, r.Join, r.Turn, run(c.items(r.Work)).String())
+	key := fmt.Sprint(b.Chains, b.And, b.Counts, b.As, r.Join, r.Turn, r.MarksUp, r.Drop, run(c.items(r.Work)).String())
 	if nth, ok := c.before[key]; ok && len(key) > longRow {
 		return nth
 	}

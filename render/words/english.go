@@ -59,17 +59,11 @@ func (e *english) formName(f stitch.Form) string {
 	if !ok {
 		return string(f.ID)
 	}
-	name := e.term(c).one
+	post := [...]string{stitch.NoPost: "", stitch.FrontPost: "front post ", stitch.BackPost: "back post "}[f.Post]
 	if f.Together > 1 {
-		name = strconv.Itoa(f.Together) + tie + e.term(c).many + " worked together"
+		return strconv.Itoa(f.Together) + tie + post + e.term(c).many + " worked together"
 	}
-	switch f.Post {
-	case stitch.FrontPost:
-		return "front post " + name
-	case stitch.BackPost:
-		return "back post " + name
-	}
-	return name
+	return post + e.term(c).one
 }
 
 // places names what is worked into.

@@ -249,8 +249,6 @@ func (e *english) leave(n num, called string) rich.Text {
 	return fill("leave {} unworked{}", what, e.forWhat(called))
 }
 
-func (e *english) turnWork() rich.Text { return rich.T("turn") }
-
 // repeat is a bracket and how often it is worked in all.
 func (e *english) repeat(body rich.Text, n num, s spot) rich.Text {
 	return e.often(fill("[{}]", body), n, s)

@@ -119,7 +119,7 @@ func (e *english) special(s explained) rich.Text {
 	if s.form.Post == stitch.BackPost {
 		from = "insert hook from back to front to back around the post of the st: the post stands away from you"
 	}
-	return fill("{}"+from+". Finish as {} {}. {}", capital(rich.T(overText(s.overs))), article(s.base.one), s.base.one, e.takesMakes(1, 1))
+	return fill("{}. Finish as {} {}. {}", upper(overText(s.overs)+from), article(s.base.one), s.base.one, e.takesMakes(1, 1))
 }
 
 // article is a or an, by how an abbreviation is read out: an sc, an hdc, a dc.
@@ -163,8 +163,9 @@ func (e *english) foundationSpecial(s explained) (head, text rich.Text) {
 	if s.overs == 0 {
 		lead = ""
 	}
-	text = fill("First stitch: ch~2, "+lead+"insert hook in 2nd ch from hook, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. {}",
-		article(s.base.one), s.base.one, rich.T("Each makes its own chain and 1 st."))
+	text = fill("First stitch: {}~{}, "+lead+"insert hook in {}~{} from hook, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
+		"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}.",
+		e.short("ch").one, s.start, e.ordinal(s.start), e.short("ch").one, article(s.base.one), s.base.one, e.short("st").one)
 	return head, text
 }
 

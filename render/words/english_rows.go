@@ -100,7 +100,7 @@ func (e *english) marksOut(numbers []int) rich.Text {
 	if len(numbers) == 1 {
 		return fill("remove marker~{}", numbers[0])
 	}
-	return fill("remove markers {}", e.and(figures(numbers)))
+	return fill("remove markers~{}", e.and(figures(numbers)))
 }
 
 // measures says how tall the part is.

@@ -68,6 +68,14 @@ func join(sep string, texts ...rich.Text) rich.Text {
 	return out
 }
 
+// words makes a text of a string; of an empty one it is none.
+func words(s string) rich.Text {
+	if s == "" {
+		return nil
+	}
+	return rich.T(s)
+}
+
 // sentence makes a text start with a capital and end with a full stop.
 func sentence(t rich.Text) rich.Text {
 	if len(t) == 0 {

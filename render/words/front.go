@@ -161,19 +161,16 @@ func (c *context) yarnFact() rich.Text {
 
 func (c *context) soldAlike(yarns []plan.Yarn) rich.Text {
 	y := yarns[0]
-	kind := join(", ", rich.T(weightOrNone(c.l, y.Weight)), c.l.ball(y))
+	weight := ""
+	if y.Weight != "" {
+		weight = c.l.WeightName(y.Weight)
+	}
+	kind := join(", ", words(weight), c.l.ball(y))
 	lo, hi := ballsNeeded(yarns)
 	if hi == 0 {
 		return kind
 	}
 	return join(": ", kind, c.l.voice.balls(lo, hi, len(yarns)))
-}
-
-func weightOrNone(l *Language, class string) string {
-	if class == "" {
-		return ""
-	}
-	return l.WeightName(class)
 }
 
 // ballsNeeded is the fewest and the most balls that any size needs of some yarns together; 0 if that is not known.
@@ -207,7 +204,7 @@ func (l *Language) ball(y plan.Yarn) rich.Text {
 			length += " (" + l.Number(metres(y.BallLength)/0.9144, 0) + tie + "yd)"
 		}
 	}
-	return join(tie+"="+tie, rich.T(weight), rich.T(length))
+	return join(tie+"="+tie, words(weight), words(length))
 }
 
 func metres(v plan.Length) float64 { return v.Cm() / 100 }

@@ -177,7 +177,7 @@ func (c *context) deed(in *plan.Instr) item {
 	case plan.LeaveRest:
 		return item{text: v.leave(s.n, c.l.read.of(in.Called)), heavy: true}
 	case plan.TurnWork:
-		return item{text: v.turnWork()}
+		return item{text: v.turn()}
 	case plan.Repeat:
 		return c.repeat(in, s)
 	case plan.InOne:

@@ -80,6 +80,8 @@ func rowCases() []rowCase {
 	add("short row", 1, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{bodyInstr(stitch.SC, plan.Nums{12, 12, 12}, 1), {Op: plan.TurnWork, Marker: -1, Yarn: -1}, {Op: plan.LeaveRest, N: plan.Nums{4, 4, 4}, Called: plan.Text{"en": "the step", "es": "el escalón"}, Marker: -1, Yarn: -1}}})
 	add("join with a stitch", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Join: plan.Join{Kind: plan.JoinWith, Form: stitch.Form{ID: stitch.HDC}}})
 	add("one size of one", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{bodyInstr(stitch.SC, one, 1)}, Counts: []plan.Count{{Kind: plan.CountSts, N: one}}})
+	add("markers and hook", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Hook: 3250, MarksUp: true, Drop: []int{0, 1}, NewYarn: true, Yarn: 1})
+	add("one marker out", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Drop: []int{1}})
 	add("a start in the middle of a chain", 1, &plan.Row{First: one, Last: one, Times: one, Begin: plan.Begin{Chains: 1, FromHook: 2, Skipped: 1},
 		Work: []plan.Instr{{Op: plan.Repeat, Reach: plan.ToEnd, N: plan.Nums{5, 6, 7}, Marker: -1, Yarn: -1, Body: []plan.Instr{bodyInstr(stitch.SC, one, 1), ch(1), {Op: plan.SkipOver, N: one, Over: plan.FoundationCh, Marker: -1, Yarn: -1}}}}})
 	return cases

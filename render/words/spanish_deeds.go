@@ -254,8 +254,6 @@ func (s *spanish) leave(n num, called string) rich.Text {
 	return fill("dejar {}{}", what, s.forWhat(called))
 }
 
-func (s *spanish) turnWork() rich.Text { return rich.T("girar") }
-
 // repeat is a bracket and how often it is worked in all.
 func (s *spanish) repeat(body rich.Text, n num, at spot) rich.Text {
 	return s.often(fill("[{}]", body), n, at)

@@ -151,9 +151,9 @@ func (s *spanish) foundationSpecial(x explained) (head, text rich.Text) {
 	ch, chain := s.short("ch"), s.word("ch")
 	head = fill("{} sin "+chain+" base", x.base.one)
 	over := overTextES(x.overs)
-	text = fill("Primer punto: 2~{}, "+over+s.expand("insertar {el hook} en {}")+", lazada, sacar un bucle; lazada, pasar por 1~bucle (es la "+chain+
+	text = fill("Primer punto: {}~{}, "+over+s.expand("insertar {el hook} en {}")+", lazada, sacar un bucle; lazada, pasar por 1~bucle (es la "+chain+
 		" del punto); terminar como "+x.base.agree("un", "una")+" {}. Puntos siguientes: "+over+s.expand("insertar {el hook} en la "+chain+" del punto anterior y seguir igual. Cada uno hace su propia "+chain+" y da 1~punto."),
-		ch.many, s.hookChain(2), x.base.one)
+		x.start, ch.many, s.hookChain(x.start), x.base.one)
 	return head, text
 }
 

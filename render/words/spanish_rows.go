@@ -101,7 +101,7 @@ func (s *spanish) turn() rich.Text { return rich.T("girar") }
 func (s *spanish) joinYarn(yarn string) rich.Text { return rich.T("unir " + s.theYarn(yarn)) }
 
 func (s *spanish) changeHook(size string) rich.Text {
-	return fill("cambiar al "+s.word("hook")+" de {}", size)
+	return fill("cambiar {} de {}", to(rich.T(s.expandWord("el hook"))), size)
 }
 
 func (s *spanish) marksUp(n int) rich.Text {
@@ -115,7 +115,7 @@ func (s *spanish) marksOut(numbers []int) rich.Text {
 	if len(numbers) == 1 {
 		return fill("quitar el marcador~{}", numbers[0])
 	}
-	return fill("quitar los marcadores {}", s.and(figures(numbers)))
+	return fill("quitar los marcadores~{}", s.and(figures(numbers)))
 }
 
 // measures says how tall the part is.

@@ -25,7 +25,8 @@ func (l *Language) Specials(p *plan.Pattern) []Special {
 
 // explain collects what the instructions of a stitch depend on.
 func (c *context) explain(f stitch.Form) explained {
-	return explained{form: f, overs: overs(f.ID), base: c.l.voice.form(plainForm(f.ID))}
+	k, _ := stitch.Of(f.ID)
+	return explained{form: f, overs: overs(f.ID), start: max(k.Begin, 2), base: c.l.voice.form(plainForm(f.ID))}
 }
 
 // overs is how many times the yarn goes over the hook before the hook goes in: none for single crochet, once more for

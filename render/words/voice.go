@@ -43,7 +43,6 @@ type deeds interface {
 	chains(n num) rich.Text
 	skip(n num, s spot, called string) rich.Text
 	leave(n num, called string) rich.Text
-	turnWork() rich.Text
 	repeat(body rich.Text, n num, s spot) rich.Text
 	inOne(body rich.Text, n num, s spot) rich.Text
 	marker(do plan.Op, number int, where plan.MarkWhere) rich.Text
@@ -262,5 +261,6 @@ type cord struct {
 type explained struct {
 	form  stitch.Form
 	overs int // yarn overs before the hook goes in
+	start int // chains with which a row of it starts without a foundation
 	base  noun
 }

@@ -1,0 +1,83 @@
+package words
+
+import (
+	"strings"
+	"testing"
+
+	"ovillo/compile/plan"
+)
+
+func blocksOf(bs []Block) string {
+	var out []string
+	for _, b := range bs {
+		out = append(out, strings.Join(strings.Fields(strings.Repeat("#", b.Head)+" "+b.Bullet+" "+shown(b.Text)), " "))
+	}
+	return strings.Join(out, "\n")
+}
+
+func TestProse(t *testing.T) {
+	p := tablePattern()
+	cm := func(v float64) plan.Length { return plan.Length(v * float64(plan.Centimetre)) }
+	values := map[string]plan.Value{
+		"waist_sts": {Counts: plan.Nums{52, 54, 56}},
+		"hips":      {Lengths: plan.Lengths{cm(50.5), cm(53), cm(55)}},
+		"ease":      {Lengths: plan.Lengths{cm(3), cm(3), cm(3)}},
+		"none":      {Counts: plan.Nums{0, 0, 0}},
+	}
+	for _, k := range []struct{ name, text, en, es string }{
+		{"plain", "One line\nand the next.", "One line and the~next.", "One line and the~next."},
+		{"emphasis", "Worked **without** a *seam* here.", "Worked **without** a **seam**~here.", "Worked **without** a **seam**~here."},
+		{"counts", "Cast {waist_sts} stitches.", "Cast 52~(**54**,~56) stitches.", "Cast 52~(**54**;~56) stitches."},
+		{"lengths", "Hips {hips}.", "Hips 50.5~(**53**,~55)~cm or 20~(**20¾**,~21¾)~in.", "Hips 50,5~(**53**;~55)~cm."},
+		{"one length", "Ease {ease}.", "Ease 3~cm~(1¼~in).", "Ease~3~cm."},
+		{"zero is a number in prose", "It has {none} seams.", "It has 0~seams.", "It has 0~seams."},
+		{"value in emphasis", "**{ease} wide**", "**3~cm (1¼~in)~wide**", "**3~cm~wide**"},
+		{"unknown name", "See {this} now.", "See {this}~now.", "See {this}~now."},
+		{"open brace", "A { brace.", "A {~brace.", "A {~brace."},
+		{"underscores", "{waist_sts} and {waist_sts} sts", "52~(**54**,~56) and 52~(**54**,~56)~sts", "52~(**54**;~56) and 52~(**54**;~56)~sts"},
+		{"list", "Do:\n\n- one thing\n- the **other** thing", "Do:\n• one~thing\n• the **other**~thing", "Do:\n• one~thing\n• the **other**~thing"},
+		{"numbers", "3. three\n4. four", "3. three\n4. four", "3. three\n4. four"},
+		{"headings", "# Big\n\n### Small\n\ntext", "# Big\n## Small\ntext", "# Big\n## Small\ntext"},
+		{"link", "See [my *page*](https://a.example/x) now", "See [my ](https://a.example/x)[**page**](https://a.example/x)~now", "See [my ](https://a.example/x)[**page**](https://a.example/x)~now"},
+		{"address", "<https://a.example> or <me@a.example>", "[https://a.example](https://a.example) or [me@a.example](mailto:me@a.example)", ""},
+		{"escapes", `5 \* 3 &amp; 2`, "5 * 3 &~2", "5 * 3 &~2"},
+		{"units", "Wash at 30 °C, 5 cm from the edge, 50 % wool", "Wash at 30~°C, 5~cm from the edge, 50~%~wool", "Wash at 30~°C, 5~cm from the edge, 50~%~wool"},
+		{"html stays text", "a <b>bold</b> claim", "a <b>bold</b>~claim", "a <b>bold</b>~claim"},
+		{"code", "press `{` twice", "press {~twice", "press {~twice"},
+		{"quote", "> said she", "said~she", "said~she"},
+		{"empty", " \n ", "", ""},
+	} {
+		prose := plan.Prose{Text: plan.Text{"en": k.text, "es": k.text}, Values: values}
+		if got := blocksOf(language(t, "en").Prose(p, prose)); got != k.en {
+			t.Errorf("%s, en:\n got %s\nwant %s", k.name, got, k.en)
+		}
+		if got := blocksOf(language(t, "es").Prose(p, prose)); k.es != "" && got != k.es {
+			t.Errorf("%s, es:\n got %s\nwant %s", k.name, got, k.es)
+		}
+	}
+}
+
+func TestProseWithoutItsLanguageIsEmpty(t *testing.T) {
+	if bs := language(t, "es").Prose(tablePattern(), plan.Prose{Text: plan.Text{"en": "only English"}}); bs != nil {
+		t.Errorf("got %v", bs)
+	}
+}
+
+func FuzzProse(f *testing.F) {
+	f.Add("**a** {b} [c](d)\n\n- e\n")
+	f.Add("{ { } {b}}\n# {b}")
+	f.Fuzz(func(t *testing.T, s string) {
+		p := tablePattern()
+		prose := plan.Prose{Text: plan.Text{"en": s}, Values: map[string]plan.Value{"b": {Counts: plan.Nums{1, 2, 3}}}}
+		for _, b := range language(t, "en").Prose(p, prose) {
+			for _, r := range b.Text {
+				if r.Text == "" {
+					t.Errorf("an empty run in %q", s)
+				}
+				if strings.ContainsRune(r.Text, firstHidden) && !strings.ContainsRune(s, firstHidden) {
+					t.Errorf("a sign for a value was printed for %q", s)
+				}
+			}
+		}
+	})
+}

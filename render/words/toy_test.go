@@ -1,0 +1,253 @@
+package words
+
+import (
+	"reflect"
+	"strconv"
+	"strings"
+	"testing"
+	"unicode"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/rich"
+	"ovillo/render/sample"
+)
+
+// Both languages, and the toy below, are voices.
+var (
+	_ voice = (*english)(nil)
+	_ voice = (*spanish)(nil)
+	_ voice = toy{}
+)
+
+// toy is a language of Greek letters and signs. It is here to prove that nothing but a voice and a column of terms makes
+// a language: whatever Latin letter shows in its pages was written by a shared file.
+type toy struct{ *reading }
+
+const toyTerms = `concept,memory,xx
+ch,,θ;θη;θη
+slst,,σ;σι;σι
+sc,,α;αα;αα
+hdc,,β;ββ;ββ
+dc,,γ;γγ;γγ
+tr,,δ;δδ;δδ
+dtr,,ε;εε;εε
+trtr,,ζ;ζζ;ζζ
+st,,π;πι;πι
+sp,,κ;κα;κα
+row,,ρ
+round,,ο
+yarn,,ν
+needle,,μ
+weave,,υ
+fasten,,φ
+decimal,,·
+`
+
+// t writes a sign and everything it is given behind it.
+func (y toy) t(sign string, args ...any) rich.Text {
+	out := rich.T(sign)
+	for _, a := range args {
+		out = append(out, fill(" {}", a)...)
+	}
+	return out
+}
+
+func (y toy) s(sign string, args ...any) string { return y.t(sign, args...).String() }
+
+func (y toy) at(p spot) rich.Text {
+	return y.t("→", int(p.reach), p.place.one, p.n, p.marker, p.before, p.last, y.ref(p.ref))
+}
+
+func (y toy) ref(r named) rich.Text {
+	return y.t("№", int(r.Kind), int(r.Pick), r.called, r.whose, r.row, r.count)
+}
+
+func (y toy) refs(rs []named) rich.Text {
+	out := rich.T("№№")
+	for _, r := range rs {
+		out = append(out, y.ref(r)...)
+	}
+	return out
+}
+
+func (y toy) list(names []string) string { return strings.Join(names, " + ") }
+
+func (y toy) fixed(k Key) string {
+	switch k {
+	case DrawingCaption, DesignBy, PageOf, PartDrawing:
+		return "Κ {}"
+	}
+	return "Κ"
+}
+
+func (y toy) line(l line) string {
+	switch l {
+	case listSeparator:
+		return "/ "
+	case sideYarnEstimate, drawingHalves, drawingHalf:
+		return "λ {} {}"
+	case termsText, gaugeCheck, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart:
+		return "λ {}"
+	}
+	return "λ"
+}
+func (y toy) name(nameKind, string) string    { return "Ν" }
+func (y toy) inches() bool                    { return false }
+func (y toy) and(items []rich.Text) rich.Text { return join(" + ", items...) }
+func (y toy) form(f stitch.Form) noun         { return y.short(string(f.ID)) }
+func (y toy) formName(f stitch.Form) string   { return y.word(string(f.ID)) }
+func (y toy) places(plan.PlaceKind) noun      { return y.short("st") }
+func (y toy) rowsBelow(n noun, deep int, round bool) noun {
+	return noun{one: y.t("↓", n.one, deep), many: y.t("↓", n.many, deep)}
+}
+func (y toy) spaces(chains num, any bool) noun                    { return y.short("sp") }
+func (y toy) work(w working) rich.Text                            { return y.t("×", w.per, w.form.one, y.at(w.at)) }
+func (y toy) decrease(f noun, n num, p spot) rich.Text            { return y.t("∧", f.one, n, y.at(p)) }
+func (y toy) chains(n num) rich.Text                              { return y.t("∞", n) }
+func (y toy) skip(n num, p spot, c string) rich.Text              { return y.t("⇒", n, y.at(p), c) }
+func (y toy) leave(n num, c string) rich.Text                     { return y.t("∅", n, c) }
+func (y toy) repeat(b rich.Text, n num, p spot) rich.Text         { return y.t("∑", b, n, y.at(p)) }
+func (y toy) inOne(b rich.Text, n num, p spot) rich.Text          { return y.t("∩", b, n, y.at(p)) }
+func (y toy) marker(o plan.Op, n int, w plan.MarkWhere) rich.Text { return y.t("!", int(o), n, int(w)) }
+func (y toy) change(n string) rich.Text                           { return y.t("Δ", n) }
+func (y toy) withYarn(t rich.Text, n string) rich.Text            { return y.t("Δ", n, t) }
+func (y toy) slideOver(n num, p spot) rich.Text                   { return y.t("≈", n, y.at(p)) }
+func (y toy) sideAndBase(f noun, r named, b bool) rich.Text       { return y.t("⊥", f.one, y.ref(r)) }
+func (y toy) crossing(t rich.Text, c plan.Cross) rich.Text        { return y.t("χ", t, int(c)) }
+func (y toy) called(t rich.Text, n string) rich.Text              { return y.t("=", t, n) }
+func (y toy) made(t rich.Text, n string) rich.Text                { return y.t("=", t, n) }
+func (y toy) inSizes(t rich.Text, z []string) rich.Text           { return y.t("∈", t, y.list(z)) }
+func (y toy) fromHook(f noun, h hooked, rest spot) rich.Text {
+	return y.t("⌐", f.one, h.nth, h.skipped, rest.n)
+}
+func (y toy) startHook(h hooked) rich.Text                    { return y.t("⌐", h.nth) }
+func (y toy) label(round bool, a, b int) rich.Text            { return y.t("ρ", a, b) }
+func (y toy) bareLabel(round, several bool) rich.Text         { return y.t("ρ") }
+func (y toy) namedLabel(n string, l rich.Text) rich.Text      { return y.t("ρ", n, l) }
+func (y toy) side(bool) string                                { return "ψ" }
+func (y toy) times(n num, round bool) rich.Text               { return y.t("×", n) }
+func (y toy) begin(b beginning) rich.Text                     { return y.t("∞", b.chains, b.and, b.as.one) }
+func (y toy) joinWith(j joining) rich.Text                    { return y.t("∪", j.with.one, j.first.one, j.nth) }
+func (y toy) turn() rich.Text                                 { return y.t("↔") }
+func (y toy) joinYarn(n string) rich.Text                     { return y.t("Δ", n) }
+func (y toy) changeHook(size string) rich.Text                { return y.t("ω", size) }
+func (y toy) marksUp(n int) rich.Text                         { return y.t("!", n) }
+func (y toy) marksOut(n []int) rich.Text                      { return y.t("!", len(n)) }
+func (y toy) measures(c string, t rich.Text) rich.Text        { return y.t("↕", c, t) }
+func (y toy) blockHead(rows int, round bool, n num) rich.Text { return y.t("∏", rows, n) }
+func (y toy) blockTimes(first bool, n num, r bool) rich.Text  { return y.t("∏", n) }
+func (y toy) blockRow(r bool, a, b int, n string) rich.Text   { return y.t("∏", a, b, n) }
+func (y toy) likeRow(n int, r bool) rich.Text                 { return y.t("≡", n) }
+func (y toy) onlySizes(z []string) rich.Text                  { return y.t("∈", y.list(z)) }
+func (y toy) startFoundation(n num, f noun) rich.Text         { return y.t("∞", n, f.one) }
+func (y toy) joinRing(f noun, twist bool) rich.Text           { return y.t("∪", f.one) }
+func (y toy) startAlong(r []named, j joined) rich.Text        { return y.t("Δ", y.refs(r), j.name) }
+func (y toy) startIn(r named, j joined) rich.Text             { return y.t("Δ", y.ref(r), j.name) }
+func (y toy) countOff(o counting) rich.Text {
+	out := rich.T("#")
+	for _, it := range o.items {
+		out = append(out, y.t("#", it.n, it.called, it.marker)...)
+	}
+	return out
+}
+func (y toy) level(n int) rich.Text                  { return y.t("∼", n) }
+func (y toy) closeThrough(string) rich.Text          { return y.t("⊗") }
+func (y toy) moveStart(m int, n num) rich.Text       { return y.t("↷", m, n) }
+func (y toy) nowHave(c []rich.Text) rich.Text        { return y.t("∃", y.and(c)) }
+func (y toy) inSection(n num, c string) rich.Text    { return y.t("∃", n, c) }
+func (y toy) bare(n string) string                   { return n }
+func (y toy) handedHook(size, yarn string) rich.Text { return y.t("ω", size, yarn) }
+func (y toy) worked(from []string) rich.Text         { return y.t("←", y.list(from)) }
+func (y toy) makeSeveral(n int) rich.Text            { return y.t("×", n) }
+func (y toy) sew(a, b named) rich.Text               { return y.t("∪", y.ref(a), y.ref(b)) }
+func (y toy) cord(c cord) []rich.Text {
+	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
+}
+func (y toy) pompom(n string, a rich.Text, w int) rich.Text { return y.t("⊙", n, a, w) }
+func (y toy) buttons(n num, size string) rich.Text          { return y.t("⊙", n, size) }
+func (y toy) span(lo, hi, unit string) string               { return lo + "…" + hi + " " + unit }
+func (y toy) sizeList(n []string) string                    { return y.list(n) }
+func (y toy) balls(lo, hi, n int) rich.Text                 { return y.t("●", lo, hi, n) }
+func (y toy) gauge(s, r string, f noun, round bool, o string) rich.Text {
+	return y.t("▦", s, f.one, r, o)
+}
+func (y toy) hooksFor(size string, p []string) rich.Text       { return y.t("ω", size, y.list(p)) }
+func (y toy) markers(n int) rich.Text                          { return y.t("!", n) }
+func (y toy) buttonsNeeded(n num, s string) rich.Text          { return y.t("⊙", n, s) }
+func (y toy) beginCounts(n int, f noun, counts bool) rich.Text { return y.t("∞", n, f.one) }
+func (y toy) around(n string) string                           { return n + "○" }
+func (y toy) ease(n string) string                             { return n + "±" }
+func (y toy) edition(n, year, month int) string                { return strconv.Itoa(n) + "·" + strconv.Itoa(year) }
+func (y toy) special(x explained) rich.Text                    { return y.t("※", x.overs, x.base.one) }
+func (y toy) specialName(f stitch.Form) rich.Text              { return y.t("※", y.formName(f)) }
+func (y toy) foundationSpecial(x explained) (a, b rich.Text) {
+	return y.t("※"), y.t("※", x.base.one)
+}
+func (y toy) takesMakes(a, b int) rich.Text { return y.t("⇄", a, b) }
+func (y toy) otherForm(stitch.Form) string  { return "" }
+func (y toy) otherTerm(term) string         { return "" }
+
+// inToy gives every text of the author a version in the toy language.
+func inToy(v reflect.Value) {
+	if v.Type() == reflect.TypeFor[plan.Text]() {
+		if !v.IsNil() {
+			v.SetMapIndex(reflect.ValueOf("xx"), reflect.ValueOf("Ω"))
+		}
+		return
+	}
+	switch v.Kind() {
+	case reflect.Pointer, reflect.Interface:
+		if !v.IsNil() {
+			inToy(v.Elem())
+		}
+	case reflect.Struct:
+		for i := range v.NumField() {
+			inToy(v.Field(i))
+		}
+	case reflect.Slice:
+		for i := range v.Len() {
+			inToy(v.Index(i))
+		}
+	}
+}
+
+func TestALanguageIsAVoiceAndAColumn(t *testing.T) {
+	table, err := readTerms(toyTerms, map[string]string{"xx": "xx"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := table.readings["xx"]
+	l := newLanguage(r, toy{r})
+	p := sample.Leggings()
+	inToy(reflect.ValueOf(p))
+	if l.Title(p) != "Ω" || l.Tag() != "xx" {
+		t.Fatalf("title %q in %q", l.Title(p), l.Tag())
+	}
+	// The dump writes heads of its own; what is said between its lines is the language's. Units are international, and
+	// so are the letters of measures and yarns and the name of a standard.
+	said := dump(l, p)
+	for _, own := range []string{"# facts", "(xx)", " cm", "~cm", "~mm", "~m", "~g", "EN 14682:2014"} {
+		said = strings.ReplaceAll(said, own, "")
+	}
+	for _, line := range strings.Split(said, "\n") {
+		for _, c := range line {
+			if unicode.Is(unicode.Latin, c) && !strings.ContainsRune("ABCDEF", c) {
+				t.Errorf("a letter %q that the language did not write: %s", c, line)
+				break
+			}
+		}
+	}
+	if !strings.Contains(said, "∑") || !strings.Contains(said, "#") || !strings.Contains(said, "∏") {
+		t.Error("the parts did not speak")
+	}
+}
+
+func TestATableWithHolesIsRefused(t *testing.T) {
+	if _, err := readTerms("concept,memory,xx\nch,,\n", map[string]string{"xx": "xx"}); err == nil {
+		t.Error("a concept without a term was taken")
+	}
+	if _, err := readTerms("concept,memory,xx\nch,yy,a;b;c\n", map[string]string{"xx": "xx"}); err == nil {
+		t.Error("a reading that is no column was taken")
+	}
+}
