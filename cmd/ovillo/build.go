@@ -1,7 +1,7 @@
 package main
 
 import (
-	"bytes"
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -19,16 +19,18 @@ var buildCommand = command{
 	args: text{"FILE…", "ARCHIVO…"},
 	line: text{"set patterns as PDF", "componer patrones en PDF"},
 	long: text{
-		"The PDF stands beside its source, or where -o says: a file, or a folder that exists. A source with errors gets no\n" +
-			"PDF, and an older one stays as it is.",
-		"El PDF queda junto a su patrón, o donde diga -o: un archivo o una carpeta que exista. De un patrón con errores no\n" +
-			"sale ningún PDF, y el que hubiera queda como estaba."},
+		"hat.ovillo becomes hat.pdf beside it, or where -o says: a file, a folder, or - for the standard output. A source\n" +
+			"with errors gets no PDF, and an older one stays as it is. A language may be named with a country: en-GB, es-MX.",
+		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
+			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. Un idioma se puede\n" +
+			"nombrar con su país: en-GB, es-MX."},
 	flags: []flagDef{
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
-		{name: "--lang", value: "en,es", help: text{
+		{name: "--lang", value: "en|es|en,es", help: text{
 			"one language, or two side by side; without it, those of the pattern",
 			"un idioma, o dos en columnas; si no se indica, los del patrón"}},
-		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{"size of the sheet", "tamaño de la hoja"}},
+		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
+			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
 	},
 	run: runBuild,
 }
@@ -38,19 +40,19 @@ func runBuild(c *call) int {
 	if !ok {
 		return failed
 	}
-	langs, ok := c.languages()
-	if !ok {
-		return failed
+	e, wrong := c.edition()
+	if wrong != nil {
+		return c.misuse(*wrong)
 	}
-	outputs, ok := c.outputs(paths)
-	if !ok {
-		return failed
+	outputs, wrong := c.outputs(paths)
+	if wrong != nil {
+		return c.misuse(*wrong)
 	}
-	return c.each(paths, func(path string) int { return c.build(path, outputs[path], langs) })
+	return c.each(paths, func(path string) int { return c.build(path, outputs[path], e) })
 }
 
 // build sets one source.
-func (c *call) build(path, output string, langs []string) int {
+func (c *call) build(path, output string, e edition) int {
 	s, ok := c.load(path)
 	if !ok {
 		return failed
@@ -59,17 +61,18 @@ func (c *call) build(path, output string, langs []string) int {
 	if code := c.report(s, found); code != clean {
 		return code
 	}
-	if langs == nil {
-		langs = p.Languages[:min(2, len(p.Languages))]
-	}
-	voices, ok := c.voices(p, path, langs)
-	if !ok {
+	e = e.of(p)
+	if tag := e.lacks(p); tag != "" {
+		c.say(msgLacksLanguage.with("path", s.file.Name, "lang", tag, "has", strings.Join(p.Languages, ", ")))
 		return failed
 	}
-	data, pages, err := setPages(p, voices, c.paper(), filepath.Base(path))
+	data, pages, err := setPages(p, e, s.attachedName(p))
 	if err != nil {
-		c.say(msgCannotSet.with("path", path, "why", err.Error()))
+		c.say(msgCannotSet.with("path", s.file.Name, "why", whyNotSet(err).in(c.lang)))
 		return failed
+	}
+	if output == "-" {
+		return c.print(data)
 	}
 	if err = refusePages(output); err == nil {
 		err = replaceFile(output, data)
@@ -82,101 +85,107 @@ func (c *call) build(path, output string, langs []string) int {
 	return clean
 }
 
-// languages reads --lang; nil means those of the pattern.
-func (c *call) languages() ([]string, bool) {
-	if !c.has("--lang") {
-		return nil, true
+// whyNotSet puts into words what an author can mend: a sign that the faces of the pages do not have.
+func whyNotSet(err error) said {
+	var missing *pdf.MissingError
+	if errors.As(err, &missing) {
+		return whyNoSign.with("sign", string(missing.Rune), "number", fmt.Sprintf("U+%04X", missing.Rune), "text", missing.Text)
 	}
-	tags := strings.Split(c.flags["--lang"], ",")
-	for i, tag := range tags {
-		if _, err := words.For(tag); err != nil {
-			c.misuse(msgNoLanguage.with("lang", tag))
-			return nil, false
-		}
-		if slices.Contains(tags[:i], tag) {
-			c.misuse(msgLangTwice.with("lang", tag))
-			return nil, false
-		}
-	}
-	if len(tags) > 2 {
-		c.misuse(msgTooMany.with("what", tags[2]))
-		return nil, false
-	}
-	return tags, true
+	return whySystem.with("error", err.Error())
 }
 
-// voices finds the languages to set a pattern in; it must be written in each of them.
-func (c *call) voices(p *plan.Pattern, path string, tags []string) ([]*words.Language, bool) {
-	var out []*words.Language
-	for _, tag := range tags {
-		code, _, _ := strings.Cut(tag, "-")
-		l, err := words.For(tag)
-		if err != nil {
-			c.say(msgNoLanguage.with("lang", tag))
-			return nil, false
-		}
-		if !slices.Contains(p.Languages, code) {
-			c.say(msgLacksLanguage.with("path", path, "lang", tag, "has", strings.Join(p.Languages, ", ")))
-			return nil, false
-		}
-		out = append(out, l)
-	}
-	return out, true
+// edition is what can be chosen about the pages.
+type edition struct {
+	paper book.Paper
+	langs []string // tags; nil: those of the pattern
 }
 
-func (c *call) paper() book.Paper {
+// mostLangs is how many languages fit side by side.
+const mostLangs = 2
+
+// edition reads the flags that choose the pages.
+func (c *call) edition() (e edition, wrong *said) {
 	if c.flags["--paper"] == "letter" {
-		return book.Letter
+		e.paper = book.Letter
 	}
-	return book.A4
+	if !c.has("--lang") {
+		return e, nil
+	}
+	refuse := func(s said) (edition, *said) { return e, &s }
+	for tag := range strings.SplitSeq(c.flags["--lang"], ",") {
+		tag = strings.TrimSpace(tag)
+		switch _, err := words.For(tag); {
+		case err != nil:
+			return refuse(msgNoLanguage.with("lang", tag, "known", strings.Join(words.Tags(), ", ")))
+		case slices.Contains(e.langs, tag):
+			return refuse(msgLangTwice.with("lang", tag))
+		case len(e.langs) == mostLangs:
+			return refuse(msgTooMany.with("what", tag))
+		}
+		e.langs = append(e.langs, tag)
+	}
+	return e, nil
 }
 
-// outputs says where the PDF of each source goes. No two may go into one file.
-func (c *call) outputs(paths []string) (map[string]string, bool) {
-	out := map[string]string{}
-	from := map[string]string{}
-	o, given := c.flags["-o"]
-	folder := given && isFolder(o)
+// of settles the languages for a pattern.
+func (e edition) of(p *plan.Pattern) edition {
+	if e.langs == nil {
+		e.langs = p.Languages[:min(mostLangs, len(p.Languages))]
+	}
+	return e
+}
+
+// lacks returns the first of the languages that the pattern is not written in, "" if it has them all.
+func (e edition) lacks(p *plan.Pattern) string {
+	for _, tag := range e.langs {
+		if code, _, _ := strings.Cut(tag, "-"); !slices.Contains(p.Languages, code) {
+			return tag
+		}
+	}
+	return ""
+}
+
+// outputs says where the PDF of each source goes.
+func (c *call) outputs(paths []string) (map[string]string, *said) {
+	to, from := map[string]string{}, map[string]string{}
 	for _, path := range paths {
-		var to string
-		switch {
-		case given && !folder && len(paths) > 1:
-			c.misuse(msgOneOutput.with("path", o))
-			return nil, false
-		case given && !folder:
-			to = o
-		case path == "-":
-			c.misuse(msgStdinNeedsOutput.with())
-			return nil, false
-		case folder:
-			to = filepath.Join(o, stem(path)+".pdf")
-		default:
-			to = filepath.Join(filepath.Dir(path), stem(path)+".pdf")
+		out, wrong := c.output(path, len(paths))
+		if wrong != nil {
+			return nil, wrong
 		}
-		if other, taken := from[to]; taken && other != path {
-			c.misuse(msgSameOutput.with("one", other, "other", path, "path", to))
-			return nil, false
+		if other, taken := from[filepath.Clean(out)]; taken && other != path {
+			s := msgSameOutput.with("one", other, "other", path, "path", out)
+			return nil, &s
 		}
-		from[to], out[path] = path, to
+		from[filepath.Clean(out)], to[path] = path, out
 	}
-	return out, true
+	return to, nil
 }
 
+func (c *call) output(path string, sources int) (string, *said) {
+	o, given := c.flags["-o"]
+	refuse := func(s said) (string, *said) { return "", &s }
+	folder := given && isFolder(o)
+	switch {
+	case given && o == "":
+		return refuse(msgFlagValue.with("flag", "-o", "value", "PATH"))
+	case path == "-" && (!given || folder):
+		return refuse(msgStdinNeedsOutput.with())
+	case !given:
+		return filepath.Join(filepath.Dir(path), stem(path)+".pdf"), nil
+	case folder:
+		return filepath.Join(o, stem(path)+".pdf"), nil
+	case sources > 1:
+		return refuse(msgOneOutput.with("path", o))
+	}
+	return o, nil
+}
+
+// isFolder reports whether a path names a folder: one that is there, or one that a slash at the end declares.
 func isFolder(path string) bool {
+	if strings.HasSuffix(path, "/") || strings.HasSuffix(path, string(filepath.Separator)) {
+		return true
+	}
 	info, err := os.Stat(path)
 	return err == nil && info.IsDir()
-}
-
-// setPages sets a pattern and returns the PDF and its number of pages.
-func setPages(p *plan.Pattern, langs []*words.Language, paper book.Paper, name string) ([]byte, int, error) {
-	doc, err := book.Compose(p, book.Options{Paper: paper, Langs: langs})
-	if err != nil {
-		return nil, 0, err
-	}
-	doc.Source, doc.SourceName = p.Source, name
-	var b bytes.Buffer
-	if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
-		return nil, 0, err
-	}
-	return b.Bytes(), len(doc.Pages), nil
 }

@@ -1,10 +1,16 @@
 package main
 
 import (
+	"bytes"
+	"path/filepath"
+
 	"ovillo/compile"
 	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/render/book"
+	"ovillo/render/pdf"
+	"ovillo/render/words"
 )
 
 // This file is the pipeline: source, checked pattern, pages, PDF.
@@ -18,4 +24,35 @@ func (s *loaded) compile() (*plan.Pattern, diag.List) {
 	}
 	p, more := compile.Compile(file)
 	return p, append(found, more...)
+}
+
+// attachedName is what the source is called inside the PDF it is attached to.
+func (s *loaded) attachedName(p *plan.Pattern) string {
+	if s.path == "-" {
+		return p.Name + ".ovillo"
+	}
+	return filepath.Base(s.path)
+}
+
+// setPages sets a checked pattern and returns the PDF and its number of pages. The PDF is whole in memory before
+// anything is written, so that nothing is written if it cannot be set.
+func setPages(p *plan.Pattern, e edition, sourceName string) ([]byte, int, error) {
+	o := book.Options{Paper: e.paper}
+	for _, tag := range e.langs {
+		l, err := words.For(tag)
+		if err != nil {
+			return nil, 0, err
+		}
+		o.Langs = append(o.Langs, l)
+	}
+	doc, err := book.Compose(p, o)
+	if err != nil {
+		return nil, 0, err
+	}
+	doc.Source, doc.SourceName = p.Source, sourceName
+	var b bytes.Buffer
+	if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
+		return nil, 0, err
+	}
+	return b.Bytes(), len(doc.Pages), nil
 }

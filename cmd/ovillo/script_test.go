@@ -2,6 +2,7 @@ package main
 
 import (
 	"flag"
+	"fmt"
 	"os"
 	"path/filepath"
 	"testing"
@@ -26,9 +27,18 @@ func TestScripts(t *testing.T) {
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
 		UpdateScripts:       *update,
+		Condition:           condition,
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("LANG", "en_US.UTF-8")
 			return os.WriteFile(filepath.Join(e.WorkDir, "hat.ovillo"), hat, 0o644)
 		},
 	})
+}
+
+// condition answers [root] in a script: the administrator may write where others may not.
+func condition(name string) (bool, error) {
+	if name == "root" {
+		return os.Geteuid() == 0, nil
+	}
+	return false, fmt.Errorf("there is no condition %s", name)
 }

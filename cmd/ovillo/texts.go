@@ -44,8 +44,11 @@ var (
 	whyNotPlain    = text{"it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"}
 	whyTooLarge    = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
 	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
-	whySystem      = text{"the system says: {error}", "el sistema dice: {error}"}
-	msgInternal    = text{
+	whyNoSign      = text{
+		"the type has no sign {sign} ({number}), as in: {text}",
+		"la letra no tiene el signo {sign} ({number}), como en: {text}"}
+	whySystem   = text{"the system says: {error}", "el sistema dice: {error}"}
+	msgInternal = text{
 		"internal fault while working on {path}, please report it; no file was written ({fault})",
 		"fallo interno al tratar {path}; por favor, comunicarlo; no se escribió ningún archivo ({fault})"}
 
@@ -55,7 +58,7 @@ var (
 		"{sizes}, {parts}: todas las vueltas cuadran"}
 	msgRow           = text{"row", "vuelta"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
-	msgNoLanguage    = text{"no pages can be set in the language {lang}", "no se pueden componer páginas en el idioma {lang}"}
+	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
 	msgLangTwice     = text{"--lang names {lang} twice", "--lang nombra {lang} dos veces"}
 	msgLacksLanguage = text{
 		"{path} is not written in {lang}; its languages are: {has}",
