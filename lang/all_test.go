@@ -16,7 +16,8 @@ var (
 		&Ball{}, &Swatch{}, &Let{}, &Group{}, &Stitch{}, &Takes{}, &Abbr{}, &Chart{}, &Legend{}, &Part{}, &Call{}, &Base{}, &Begin{},
 		&Style{}, &FirstSide{}, &Make{}, &Chain{}, &Foundation{}, &Ring{}, &Start{}, &From{}, &CountOff{}, &Have{}, &RoundsBegin{},
 		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{},
-		&Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}}
+		&Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},
+		&OnRows{}, &FirstOn{}, &ShapeAt{}}
 	allItems = []Item{&ChainItem{}, &Skip{}, &Leave{}, &Turn{}, &Join{}, &Mark{}, &ChangeYarn{}, &ChartRow{}, &Together{},
 		&Bracket{}, &Work{}}
 )

@@ -47,6 +47,7 @@ func (f *faults) gathered(g gathered, form *form) {
 		d.Code = codeUnfinished
 		if d.Args["sign"] == ":" {
 			d.Code, d.Span = codeList, behind(g.at)
+			d.Args = diag.Args{"after": ":", "found": "", "end": 1, "form": form.right}
 		}
 	}
 	f.add(d)

@@ -54,7 +54,7 @@ func decimalHint(r *reading) (diag.Diagnostic, bool) {
 
 // starHint: *…; repeat from *, the trade's printed form.
 func starHint(r *reading) (diag.Diagnostic, bool) {
-	return diag.Diagnostic{Code: codeStar}, r.text(r.at) == "*"
+	return diag.Diagnostic{Code: codeStar}, r.text(r.at) == "*" && r.slip.kind != slipValue
 }
 
 // rowNumberHint: round 5: …; rows number themselves.

@@ -58,7 +58,7 @@ func (b *blocks) elsewhere(first int) (*form, []Block) {
 }
 
 // blockOrder is the order in which blocks are named.
-var blockOrder = []Block{InFile, InPattern, InSizes, InGauge, InYarn, InStitch, InChart, InPart, InFinish, InMeasure}
+var blockOrder = []Block{InFile, InPattern, InSizes, InGauge, InYarn, InStitch, InChart, InPart, InShape, InFinish, InMeasure}
 
 // astray reports a statement that stands in other blocks. A run of statements that all belong elsewhere has one cause.
 func (b *blocks) astray(t Token, where []Block) {
@@ -154,18 +154,17 @@ func (b *blocks) misspelt(t Token) *form {
 		b.faults.add(d)
 		return b.meant(english)
 	}
-	if b.faults.full() || t.Kind != Word {
-		d.Help = "words"
-		d.Args["right"] = lineWords(top.Block)
-		b.faults.add(d)
-		return nil
+	var near []string
+	if t.Kind == Word && !b.faults.full() {
+		if near = Near(word, append(lineWords(top.Block), "end")); near == nil {
+			near = Near(word, allLineWords())
+		}
 	}
-	near := Near(word, append(lineWords(top.Block), "end"))
-	if len(near) == 0 {
-		near = Near(word, allLineWords())
-	}
-	if len(near) == 0 {
+	if near == nil {
 		d.Help, d.Args["right"] = "words", lineWords(top.Block)
+		if f := forms[top.Block][anyName]; f != nil && top.Block != InPart {
+			d.Help, d.Args["form"] = "name", f.right
+		}
 		b.faults.add(d)
 		return nil
 	}
