@@ -21,13 +21,14 @@ type lowered struct {
 
 // lowerer turns the instructions of one row into operations of the fabric.
 type lowerer struct {
-	c    *checker
-	p    *partState
-	mask []bool
-	n    int
-	bad  bool
-	join *lang.Join
-	deep int // nesting of groups, so that a group cannot hold itself
+	c     *checker
+	p     *partState
+	mask  []bool
+	n     int
+	bad   bool
+	join  *lang.Join
+	deep  int  // nesting of groups, so that a group cannot hold itself
+	inOne bool // in round brackets, where a number before a stitch needs no place
 }
 
 // lower turns a list into operations.
@@ -109,7 +110,10 @@ func (w *lowerer) item(it lang.Item) *fabric.Op {
 		return w.chartRow(n)
 	case *lang.Together:
 		o := w.op(fabric.InOne, n)
+		outer := w.inOne
+		w.inOne = true
 		o.Body = w.list(n.List)
+		w.inOne = outer
 		w.target(o, n.Target)
 		o.Label = labelOf(n.Label)
 		w.with(o, n.With)
@@ -314,6 +318,8 @@ func (w *lowerer) extent(o *fabric.Op, n *lang.Work, before plan.Nums, many bool
 			w.multiply(o, n, before)
 		}
 		return o
+	case before != nil && !many && w.inOne: // (3 dc, ch 2, 3 dc) in next: the place is the group's
+		o.Per, o.N = before, w.c.nums(1)
 	case before != nil && !many:
 		w.say(codeNumberAlone, n.Span(), diag.Args{"number": w.c.file.Source.Slice(n.N.Span()), "stitch": n.Stitch.Text})
 		return nil

@@ -194,43 +194,57 @@ func rowLabel(h *lang.RowHead) string {
 func (p *partState) collect(stmts []*lang.Statement) {
 	for _, s := range stmts {
 		if s.Node != nil {
-			lang.Inspect(s.Node, func(n lang.Node) bool {
-				switch m := n.(type) {
-				case *lang.As:
-					if m.Name != nil {
-						p.names[m.Name.Text] = true
-					}
-				case *lang.Mark:
-					if m.Name != nil && m.Verb == "mark" {
-						p.names[m.Name.Text] = true
-					}
-					if r, ok := s.Node.(*lang.Row); ok && m.Name != nil {
-						p.lastUse[m.Name.Text] = r
-					}
-				case *lang.OffItem:
-					if m.Mark != nil {
-						p.names[m.Mark.Text] = true
-					}
-				case *lang.Claims:
-					p.stated = true
-				case *lang.Ref:
-					if r, ok := s.Node.(*lang.Row); ok {
-						p.lastUse[m.Path[0]] = r
-					}
-				}
-				return true
-			})
+			row, _ := s.Node.(*lang.Row)
+			p.collectNames(s.Node, row, map[*lang.Group]bool{})
 			if c, ok := s.Node.(*lang.Call); ok && c.Name != nil {
 				p.calls[c.Name.Text] = p.c.text(c.Text, c)
 			}
-			if r, ok := s.Node.(*lang.Row); ok {
-				if l := rowLabel(r.Head); l != "" {
-					p.rows[l] = r
+			if row != nil {
+				if l := rowLabel(row.Head); l != "" {
+					p.rows[l] = row
 				}
 			}
 		}
 		p.collect(s.Body)
 	}
+}
+
+// collectNames notes the names in one statement, and in the groups it uses, each of which is looked at once.
+func (p *partState) collectNames(at lang.Node, row *lang.Row, seen map[*lang.Group]bool) {
+	lang.Inspect(at, func(n lang.Node) bool {
+		switch m := n.(type) {
+		case *lang.As:
+			if m.Name != nil {
+				p.names[m.Name.Text] = true
+			}
+		case *lang.Mark:
+			if m.Name != nil && m.Verb == "mark" {
+				p.names[m.Name.Text] = true
+			}
+			if row != nil && m.Name != nil {
+				p.lastUse[m.Name.Text] = row
+			}
+		case *lang.OffItem:
+			if m.Mark != nil {
+				p.names[m.Mark.Text] = true
+			}
+		case *lang.Claims:
+			p.stated = true
+		case *lang.Ref:
+			if row != nil {
+				p.lastUse[m.Path[0]] = row
+			}
+		case *lang.Work:
+			if m.Stitch == nil {
+				break
+			}
+			if g := p.c.groups[m.Stitch.Text]; g != nil && g.List != nil && !seen[g] {
+				seen[g] = true
+				p.collectNames(g.List, row, seen)
+			}
+		}
+		return true
+	})
 }
 
 // known reports a name that nothing sets.
@@ -239,7 +253,7 @@ func (p *partState) known(w *lowerer, n *lang.Ref) {
 	if other, ok := p.c.parts[path[0]]; ok && len(path) > 1 {
 		q, path = other, path[1:]
 	}
-	if q.names[path[0]] {
+	if q.names[path[0]] || len(path) < len(n.Path) && (path[0] == fabric.FoundationName || path[0] == fabric.EdgeName) {
 		return
 	}
 	var names []string
@@ -326,9 +340,20 @@ func (p *partState) exec(stmts []*lang.Statement, mask []bool, record bool) {
 			p.halt(mask) // it could not be read: what follows is unknown
 			continue
 		}
+		if p.c.steps++; p.c.steps > maxSteps {
+			if p.c.steps == maxSteps+1 {
+				p.c.say(codeManyRows, s.Head, diag.Args{"have": p.c.steps, "max": maxSteps})
+			}
+			p.halt(mask)
+			return
+		}
 		p.statement(s, mask, record)
 	}
 }
+
+// maxSteps is how many statements may be carried out, repeats counted: no pattern comes near it, and a repeat inside a
+// repeat with mistyped numbers must end.
+const maxSteps = 200_000
 
 func (p *partState) statement(s *lang.Statement, mask []bool, record bool) {
 	switch n := s.Node.(type) {

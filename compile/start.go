@@ -173,9 +173,9 @@ func (p *partState) continues() {
 
 func (p *partState) fromRef(it *lang.FromRun, mask []bool, runs [][]fabric.Run) bool {
 	path := it.Ref.Path
-	if q, ok := p.c.parts[path[0]]; ok && len(path) == 2 && (path[1] == "foundation" || path[1] == "edge") {
+	if q, ok := p.c.parts[path[0]]; ok && len(path) == 2 && (path[1] == fabric.FoundationName || path[1] == fabric.EdgeName) {
 		kind := plan.RefEdge
-		if path[1] == "foundation" {
+		if path[1] == fabric.FoundationName {
 			kind = plan.RefFoundation
 		}
 		p.each(mask, it, func(z int) *fabric.Fault {
@@ -272,6 +272,21 @@ func indexOf(ids []fabric.ID, id fabric.ID) int {
 	return min(lo, max(len(ids)-1, 0))
 }
 
+// referEdge describes the start or the live edge of a part, for print.
+func (p *partState) referEdge(out plan.Ref, q *partState, mask []bool) plan.Ref {
+	out.Kind, out.Called = plan.RefEdge, q.plan.Called
+	if out.Label == fabric.FoundationName {
+		out.Kind = plan.RefFoundation
+	}
+	for z, on := range mask {
+		if on && !q.fab[z].Halted() {
+			out.Count[z], _ = q.fab[z].CountIn(out.Label)
+		}
+	}
+	out.Label = q.plan.Name
+	return out
+}
+
 // refer describes a run that is reached by name, for print.
 func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan.Ref {
 	q := p
@@ -280,6 +295,11 @@ func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan
 	}
 	out := plan.Ref{Kind: plan.RefStitches, Part: q.index, Own: q == p, Label: r.Name, Called: q.calls[r.Name], Pick: r.Pick, Nth: r.Nth,
 		Row: p.c.nums(plan.Absent), Count: p.c.nums(plan.Absent), Below: how == fabric.Below}
+	if r.Name == fabric.FoundationName || r.Name == fabric.EdgeName {
+		if !q.names[r.Name] {
+			return p.referEdge(out, q, mask)
+		}
+	}
 	same := true
 	for z, on := range mask {
 		if !on || q.fab[z].Halted() {

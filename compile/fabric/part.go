@@ -214,8 +214,21 @@ func (p *Part) ids(name string) ([]ID, *Fault) {
 		}
 		return p.edge.p[a:b], nil
 	}
+	switch {
+	case name == FoundationName && len(p.found) > 0:
+		return p.found, nil
+	case name == EdgeName && !p.edge.free:
+		return p.edge.p, nil
+	}
 	return nil, fault(Unknown, 0, 0, name)
 }
+
+// FoundationName and EdgeName are the names by which a part's start and its live edge are reached. A label of that name
+// comes first.
+const (
+	FoundationName = "foundation"
+	EdgeName       = "edge"
+)
 
 // between gives the indices of a section on the edge.
 func (p *Part) between(s section) (int, int, *Fault) {

@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"maps"
 	"slices"
 	"sort"
 
@@ -44,8 +45,9 @@ type row struct {
 	gaps    []standing
 	marked  []standing
 	carry   map[string]standing
-	touched map[string]bool // markers the row itself places or moves
-	apart   bool            // the next chains do not join the ones before them
+	touched map[string]bool   // markers the row itself places or moves
+	fresh   map[string]*label // names given again, to be read from the next row on
+	apart   bool              // the next chains do not join the ones before them
 	drawing bool
 	turned  bool
 	un, pre int // unworked places taken
@@ -224,14 +226,21 @@ func (r *row) do(op *Op) (int, *Fault) {
 	return 0, nil
 }
 
-// name gives places a label; the same label again in one row gathers them.
-func (r *row) name(label_ string, ids []ID, skip bool) {
-	now := r.f.rows
-	if l := r.p.labels[label_]; l != nil && l.row == now {
+// name gives places a label; the same label again in one row gathers them. What is made under a name that is there already
+// takes its place only when the row is done: until then the name reads the old places, into which the row is worked.
+func (r *row) name(name string, ids []ID, skip bool) {
+	now, to := r.f.rows, r.p.labels
+	if l := to[name]; !skip && l != nil && l.row != now {
+		if r.fresh == nil {
+			r.fresh = map[string]*label{}
+		}
+		to = r.fresh
+	}
+	if l := to[name]; l != nil && l.row == now {
 		l.ids = append(l.ids, ids...)
 		return
 	}
-	r.p.labels[label_] = &label{ids: slices.Clone(ids), row: now, skipped: skip}
+	to[name] = &label{ids: slices.Clone(ids), row: now, skipped: skip}
 }
 
 // make adds an element that was worked.
@@ -314,6 +323,7 @@ func (r *row) finish() *Fault {
 		}
 	}
 	r.p.edge = e
+	maps.Copy(r.p.labels, r.fresh)
 	for name, s := range r.carry {
 		r.p.marks[name] = &marker{edge: e.serial, at: turnedAt(style, s, n), gap: s.gap}
 	}

@@ -56,6 +56,7 @@ func (r *row) each(op *Op, single bool, do func(Place) *Fault) (int, *Fault) {
 		case r.c == 0 && r.sub == 0:
 			f = next(Stitches | Spaces)
 		default:
+			r.f.use(r.places[0])
 			r.cur.note(r.el(0), Place{ID: r.places[0]})
 			f = at(Place{ID: r.places[0]})
 		}
@@ -452,6 +453,7 @@ func (r *row) inMarker(m *marker, name string, at func(Place) *Fault, next func(
 	case m.at > r.c:
 		return fault(Ahead, 0, m.at-r.c, name)
 	case m.at < r.c:
+		r.f.use(r.places[m.at])
 		return at(Place{ID: r.places[m.at]})
 	}
 	return next(Stitches | Spaces)
@@ -500,6 +502,7 @@ func (r *row) run(ids []ID, t *Target, at func(Place) *Fault, next func(Takes) *
 		case i > r.c:
 			f = fault(Ahead, 0, i-r.c, t.Ref.Name)
 		case i < r.c:
+			r.f.use(id)
 			r.cur.note(&r.f.Elems[id], Place{ID: id})
 			f = at(Place{ID: id})
 		case whole:
