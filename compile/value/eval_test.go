@@ -227,10 +227,10 @@ func TestBroken(t *testing.T) {
 func TestLongSum(t *testing.T) {
 	one := &lang.Expr{Op: lang.OpNumber, Text: "1"}
 	sum := one
-	for range 1_000_000 {
+	for range 200_000 {
 		sum = &lang.Expr{Op: lang.OpAdd, L: sum, R: one}
 	}
-	if got := show(value.Eval(sum, newBench("S"))); got != "1000001" {
+	if got := show(value.Eval(sum, newBench("S"))); got != "200001" {
 		t.Errorf("a long sum is %s", got)
 	}
 }

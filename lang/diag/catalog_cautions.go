@@ -99,15 +99,16 @@ precauciones se imprimen.`},
 		En: Wording{
 			Message: `it is not known where on the garment this cord is, so its safety rules cannot be decided`,
 			Mark:    `at the waist, or at the neck?`,
-			Help:    map[string]string{"": `let it run through a part whose name says it, such as waistband, neckband, hood, hem or sleeve: through waistband round 2`},
-			Explain: `At the neck and hood of children's clothes most cords are forbidden; at the waist they are allowed with short ends. The
-tool goes by the name of the part the cord runs through.`},
+			Help:    map[string]string{"": `say it behind the cord: at waist, at neck, at hood, at chest, at hem or at sleeve`},
+			Explain: `At the neck and hood of children's clothes most cords are forbidden; at the waist they are allowed with short ends. Where
+the cord does not say where it is, the tool goes by the name of the part it runs through, such as waistband or hood.`},
 		Es: Wording{
 			Message: `no se sabe en qué lugar de la prenda está este cordón, y sus normas de seguridad no se pueden decidir`,
 			Mark:    `¿en la cintura o en el cuello?`,
-			Help:    map[string]string{"": `páselo por una pieza cuyo nombre lo diga, como waistband, neckband, hood, hem o sleeve: through waistband round 2`},
+			Help:    map[string]string{"": `dígalo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve`},
 			Explain: `En el cuello y la capucha de la ropa infantil casi todos los cordones están prohibidos; en la cintura se permiten con
-extremos cortos. La herramienta se guía por el nombre de la pieza por la que pasa el cordón.`},
+extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por el nombre de la pieza por la que pasa, como waistband o
+hood.`},
 		Example: childTrial("cardigan", "12 (18) months", "border", "cord with kelp, length 55 (60) cm, through border round 2"),
 		Fixed:   childTrial("cardigan", "12 (18) months", "waistband", "cord with kelp, length 55 (60) cm, "+throughBand)},
 
@@ -123,7 +124,7 @@ runs through. For that the tool needs the length of the cord, the row it runs th
 			Explain: `Con la prenda abierta y extendida, cada extremo de un cordón ajustable sobresale la mitad de lo que el cordón es más
 largo que la abertura por la que pasa. Para saberlo hacen falta el largo del cordón, la vuelta por la que pasa y la muestra de esa
 vuelta.`},
-		Example: childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm"),
+		Example: childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, "+throughBand),
 		Fixed:   childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand)},
 
 	{Code: "OV905", Severity: Warning,

@@ -10,6 +10,7 @@ func swatchOf(lines, part, end string) string {
 end
 
 sizes "S", "M"
+  age 18 years
 end
 
 ` + lines + `
