@@ -62,6 +62,7 @@ var englishLines = map[line]string{
 	cautionMemory:    "Source: {} (quoted from memory; look it up).",
 	weaveEnds:        "{weave} all ends.",
 	blockPiece:       "Wash, lay flat to the finished measurements and let dry.",
+	fibreShare:       "{}% {}",
 	ringName:         "Adjustable ring",
 	ringText:         "Lay the {yarn} in a ring with the tail behind; insert hook, draw up a loop and ch~1 to hold it. Work the first round into the ring, over the tail, then pull the tail to close it.",
 	yarnTable:        "Yarn",

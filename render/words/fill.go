@@ -122,15 +122,6 @@ func changeFirst(t rich.Text, change func(rune) rune) rich.Text {
 	return t
 }
 
-// strong sets a text in the heavier weight.
-func strong(t rich.Text) rich.Text {
-	out := append(rich.Text{}, t...)
-	for i := range out {
-		out[i].Strong = true
-	}
-	return out
-}
-
 // figures writes numbers one by one.
 func figures(numbers []int) []rich.Text {
 	var out []rich.Text

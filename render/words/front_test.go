@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -19,6 +20,7 @@ func everything() *plan.Pattern {
 	p.Gauges = []plan.Gauge{{Stitch: stitch.SC, Over: 10 * plan.Centimetre, Sts: 21500}, {Stitch: stitch.DC, Over: 5 * plan.Centimetre, Sts: 10000, Rows: 5250}}
 	p.Hooks = []plan.Length{4500}
 	p.Yarns[0].Weight, p.Yarns[1].Weight = "super bulky", "tape"
+	p.Yarns[0].Fibre, p.Yarns[1].Fibre = []plan.Share{{Fibre: "cotton", Percent: 100}}, []plan.Share{{Fibre: "wool", Percent: 75}, {Fibre: "nettle_fibre", Percent: 25}}
 	p.Yarns[0].WhyNoAmount = "gauge"
 	p.Yarns[0].BallWeight, p.Yarns[1].BallWeight = 50000, 100000
 	p.Stitches = []stitch.Form{
@@ -90,105 +92,52 @@ func TestOneSizeHasNoBrackets(t *testing.T) {
 	}
 }
 
-// only cuts a pattern to one size, as far as the words look.
+// only cuts a pattern to one size.
 func only(p *plan.Pattern, i int) {
-	nums := func(n *plan.Nums) {
-		if *n != nil {
-			*n = plan.Nums{(*n)[i]}
-		}
-	}
-	lengths := func(l *plan.Lengths) {
-		if *l != nil {
-			*l = plan.Lengths{(*l)[i]}
-		}
-	}
-	var instrs func(work []plan.Instr)
-	ref := func(r *plan.Ref) {
-		if r != nil {
-			nums(&r.Row)
-			nums(&r.Count)
-			nums(&r.Chains)
-		}
-	}
-	instrs = func(work []plan.Instr) {
-		for k := range work {
-			in := &work[k]
-			for _, n := range []*plan.Nums{&in.N, &in.Per, &in.Chains, &in.Last, &in.Before} {
-				nums(n)
-			}
-			if in.Ref != nil && len(in.Ref.Count) > 1 {
-				ref(in.Ref)
-			}
-			instrs(in.Body)
-		}
-	}
-	counts := func(cs []plan.Count) {
-		for k := range cs {
-			nums(&cs[k].N)
-		}
-	}
-	row := func(r *plan.Row) {
-		r.For = nil
-		nums(&r.First)
-		nums(&r.Last)
-		nums(&r.Times)
-		lengths(&r.Tall)
-		instrs(r.Work)
-		counts(r.Counts)
-	}
+	sizes := len(p.Sizes)
 	p.Sizes, p.Shown = p.Sizes[i:i+1], 0
 	for _, part := range p.Parts {
-		nums(&part.Start.N)
-		for k := range part.Start.Runs {
-			ref(&part.Start.Runs[k])
-		}
 		part.Worked = part.Worked[i : i+1]
 		part.Steps = slices.DeleteFunc(part.Steps, func(s plan.Step) bool {
 			b, ok := s.(*plan.Block)
 			return ok && !b.For.Has(i)
 		})
-		for _, s := range part.Steps {
-			switch s := s.(type) {
-			case *plan.Row:
-				row(s)
-			case *plan.Block:
-				nums(&s.First)
-				nums(&s.Last)
-				nums(&s.Times)
-				s.For = nil
-				counts(s.Counts)
-				for _, r := range s.Rows {
-					row(r)
-				}
-			case *plan.CountOff:
-				for k := range s.Items {
-					nums(&s.Items[k].N)
-				}
-			}
-		}
-	}
-	for k := range p.Measures {
-		lengths(&p.Measures[k].Values)
-	}
-	for k := range p.Body {
-		lengths(&p.Body[k].Values)
 	}
 	for k := range p.Yarns {
 		p.Yarns[k].Amount = p.Yarns[k].Amount[i : i+1]
 	}
-	for k := range p.Finish {
-		f := &p.Finish[k]
-		lengths(&f.Length)
-		lengths(&f.Free)
-		nums(&f.Chains)
-		nums(&f.Row)
-		ref(f.Through)
-	}
 	for k := range p.Notes {
 		for name, v := range p.Notes[k].Values {
-			lengths(&v.Lengths)
-			nums(&v.Counts)
-			p.Notes[k].Values[name] = v
+			p.Notes[k].Values[name] = plan.Value{Lengths: v.Lengths[i : i+1]}
+		}
+	}
+	cut(reflect.ValueOf(p), sizes, i)
+}
+
+// cut leaves size i in every list of sizes below a value.
+func cut(v reflect.Value, sizes, i int) {
+	switch v.Kind() {
+	case reflect.Pointer, reflect.Interface:
+		if !v.IsNil() {
+			cut(v.Elem(), sizes, i)
+		}
+	case reflect.Struct:
+		for k := range v.NumField() {
+			cut(v.Field(k), sizes, i)
+		}
+	case reflect.Slice:
+		switch v.Type() {
+		case reflect.TypeFor[plan.Nums](), reflect.TypeFor[plan.Lengths]():
+			if v.Len() == sizes {
+				v.Set(v.Slice(i, i+1))
+			}
+			return
+		case reflect.TypeFor[plan.Sizes]():
+			v.SetZero()
+			return
+		}
+		for k := range v.Len() {
+			cut(v.Index(k), sizes, i)
 		}
 	}
 }

@@ -133,7 +133,8 @@ const (
 	cautionMemory // {} source
 	weaveEnds
 	blockPiece
-	ringName // the adjustable ring, as an explained stitch
+	fibreShare // {} per cent, {} fibre
+	ringName   // the adjustable ring, as an explained stitch
 	ringText
 	yarnTable       // head of the yarn table
 	yarnTableWeight // the same, {} weight of a ball

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/render/rich"
 )
@@ -18,7 +20,7 @@ func (l *Language) SideNotes(p *plan.Pattern) []Fact {
 	add(factGauge, c.gaugeNote())
 	add(hooksHead(p), c.hooksNote())
 	add(sideNotions, c.notions())
-	add(factYarn, c.estimate())
+	add(factYarn, join(" ", c.fibres(), c.estimate()))
 	add(sideDrawing, c.drawing())
 	return facts
 }
@@ -72,6 +74,44 @@ func (c *context) notions() rich.Text {
 		items = append(items, c.l.voice.buttonsNeeded(c.tally(b.N), c.l.millimetres(b.Size)))
 	}
 	return sentence(join(", ", items...))
+}
+
+// fibres says what the yarns are made of, once if all are made of the same.
+func (c *context) fibres() rich.Text {
+	var texts []rich.Text
+	for i, y := range c.p.Yarns {
+		if len(y.Fibre) == 0 || i > 0 && c.oneFibre() {
+			continue
+		}
+		var shares []rich.Text
+		for _, s := range y.Fibre {
+			shares = append(shares, fill(c.l.voice.line(fibreShare), s.Percent, c.l.fibre(s.Fibre)))
+		}
+		text := join(", ", shares...)
+		if !c.oneFibre() {
+			text = fill("{}: {}", c.l.YarnName(y), text)
+		}
+		texts = append(texts, text)
+	}
+	return sentence(join("; ", texts...))
+}
+
+// oneFibre reports whether all yarns are made of the same.
+func (c *context) oneFibre() bool {
+	for _, y := range c.p.Yarns {
+		if !slices.Equal(y.Fibre, c.p.Yarns[0].Fibre) {
+			return false
+		}
+	}
+	return true
+}
+
+// fibre is the name of a fibre; one that the language has no word for is printed as it stands.
+func (l *Language) fibre(id string) string {
+	if t := l.voice.name(fibreName, id); t != "" {
+		return t
+	}
+	return spaced(id)
 }
 
 // estimate says how the amounts of yarn were worked out, or why there are none.

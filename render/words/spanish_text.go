@@ -63,6 +63,7 @@ var spanishLines = map[line]string{
 	cautionMemory:    "Fuente: {} (citada de memoria; conviene consultarla).",
 	weaveEnds:        "{weave} todos los cabos.",
 	blockPiece:       "Lavar, extender en plano a las medidas finales y dejar secar.",
+	fibreShare:       "{}~% {}",
 	ringName:         "Anillo ajustable",
 	ringText:         "Formar un anillo con {el yarn}, con el cabo por detrás; insertar {el hook}, sacar un bucle y tejer 1~{ch} para sujetarlo. Tejer la primera vuelta dentro del anillo, sobre el cabo, y tirar del cabo para cerrarlo.",
 	yarnTable:        "{Yarn}",

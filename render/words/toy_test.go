@@ -85,7 +85,7 @@ func (y toy) line(l line) string {
 	switch l {
 	case listSeparator:
 		return "/ "
-	case sideYarnEstimate, drawingHalves, drawingHalf:
+	case sideYarnEstimate, fibreShare, drawingHalves, drawingHalf:
 		return "λ {} {}"
 	case termsText, gaugeCheck, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart:
 		return "λ {}"
