@@ -67,6 +67,7 @@ type checker struct {
 	forms          map[stitch.Form]bool
 	used           map[int]bool // yarns used
 	saidThroughout bool
+	steps          int // statements of parts carried out
 	spiral         bool
 	ok             bool // false when sizes are unknown: nothing can be counted
 	area           yarnArea

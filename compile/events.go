@@ -142,9 +142,10 @@ func (p *partState) block(times plan.Nums, mask []bool, record bool, s *lang.Sta
 		for z := range now {
 			now[z] = mask[z] && times[z] > i && !p.fab[z].Halted()
 		}
-		if !some(now) {
+		if !some(now) || p.c.steps > maxSteps {
 			break
 		}
+		p.c.steps++
 		pass(now, record && i == 0)
 	}
 	if record {

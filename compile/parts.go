@@ -457,8 +457,14 @@ func (p *partState) event(s *lang.Statement, mask []bool, record bool) {
 	case *lang.Close:
 		p.add(&plan.Fasten{Close: n.Loops, For: sizesOf(mask)}, record)
 	case *lang.FastenOff:
-		p.add(&plan.Fasten{Off: true, For: sizesOf(mask)}, record)
 		p.fastened = true
+		if k := len(p.plan.Steps); k > 0 {
+			if f, ok := p.plan.Steps[k-1].(*plan.Fasten); ok && f.Close != "" {
+				f.Off = true // closing with the tail has cut the yarn
+				return
+			}
+		}
+		p.add(&plan.Fasten{Off: true, For: sizesOf(mask)}, record)
 	case *lang.Prose:
 		p.add(&plan.NoteStep{Prose: p.c.prose(s), For: sizesOf(mask)}, record)
 	}

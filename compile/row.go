@@ -294,6 +294,11 @@ func (w *working) size(z int) {
 		w.marks[z][m.Name] = p.fab[z].MarkerAt(m.Name)
 	}
 	for i := 0; i < w.times[z]; i++ {
+		if p.number[z] >= maxRows {
+			p.c.report(diag.Diagnostic{Code: codeManyRows, Span: w.n.Head.Span(), Args: diag.Args{"have": p.number[z] + 1, "max": maxRows}})
+			p.halt(w.mask)
+			return
+		}
 		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.kick.yarn, Wrong: p.wrong[z],
 			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No}
 		res, f := p.fab[z].Work(row)

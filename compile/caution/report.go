@@ -43,7 +43,7 @@ func (ev *evaluation) finding(hits []crossing) diag.Diagnostic {
 				limit[i] = h.rule.Limit
 			}
 		}
-		if !slices.Contains(sources, h.rule.Standard) {
+		if h.rule.Standard != "" && !slices.Contains(sources, h.rule.Standard) {
 			sources = append(sources, h.rule.Standard)
 		}
 	}

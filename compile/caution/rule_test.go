@@ -105,6 +105,9 @@ func TestRulesSound(t *testing.T) {
 		if !strings.Contains(r.Text["en"], "local law") || !strings.Contains(r.Text["es"], "ley local") {
 			t.Errorf("%s does not put the law first: %v", r.ID, r.Text)
 		}
+		if r.Severity == "error" && r.Evidence != "H" && r.Standard == "" {
+			t.Errorf("%s: an error without the standard behind it", r.ID)
+		}
 		if len(r.Sources()) == 0 || len(r.Sources()) != len(r.sources) {
 			t.Errorf("%s: sources %v, found %d", r.ID, r.sources, len(r.Sources()))
 		}

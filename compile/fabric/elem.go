@@ -69,6 +69,7 @@ type Fabric struct {
 	Limit int // most elements allowed; 0: no limit
 
 	rows  int32
+	steps int // instructions carried out
 	forms []stitch.Form
 }
 

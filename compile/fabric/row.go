@@ -152,6 +152,9 @@ func (r *row) list(ops []*Op) *Fault {
 
 // one carries out an instruction and notes what it did.
 func (r *row) one(op *Op) *Fault {
+	if r.f.steps++; r.f.Limit > 0 && r.f.steps > 5*r.f.Limit {
+		return fault(TooMany, 0, r.f.Limit, "")
+	}
 	outer := r.cur
 	t := &r.res.Traces[op.Index]
 	r.cur = t
@@ -259,16 +262,24 @@ func (r *row) make(e Elem) *Fault {
 	return nil
 }
 
+// maxChains is the longest run of chains between two stitches.
+const maxChains = 100_000
+
 func (r *row) chains(op *Op) (int, *Fault) {
 	n := r.num(op.N, 0)
-	if n <= 0 {
+	switch {
+	case n <= 0:
 		return 0, nil
+	case n > maxChains:
+		return 0, fault(TooMany, n, maxChains, "")
 	}
 	if k := len(r.made) - 1; k >= 0 && r.f.Elems[r.made[k]].Kind == Space && !r.apart {
 		if op.Label != "" {
 			return 0, fault(Nested, 0, 0, op.Label)
 		}
-		r.f.Elems[r.made[k]].N += int32(n)
+		if r.f.Elems[r.made[k]].N += int32(n); r.f.Elems[r.made[k]].N > maxChains {
+			return 0, fault(TooMany, n, maxChains, "")
+		}
 		return n, nil
 	}
 	return n, r.make(Elem{Kind: Space, N: int32(n), Into: nowhere, Into2: nowhere})
