@@ -252,13 +252,13 @@ herramienta.`},
 
 	{Code: "OV920", Severity: Warning,
 		En: Wording{
-			Message: `a cord on a child's hat, scarf or mittens needs care ({source})`,
+			Message: `a cord on a child's hat, scarf or mittens needs care`,
 			Mark:    `a caution prints with this step`,
 			Help:    map[string]string{"": `shape the piece so that it stays on without a cord`},
 			Explain: `Hats, scarves and mittens are outside the standard for cords on clothes, but the next edition says to use its limits for
 them, and cords there have the same dangers. The caution prints; local law and an accredited test laboratory decide.`},
 		Es: Wording{
-			Message: `un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado ({source})`,
+			Message: `un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
 			Help:    map[string]string{"": `dé a la pieza una forma que se sujete sin cordón`},
 			Explain: `Los gorros, bufandas y manoplas quedan fuera de la norma de cordones en ropa, pero la próxima edición dice que se usen sus
@@ -269,13 +269,13 @@ de ensayo acreditado.`},
 
 	{Code: "OV921", Severity: Warning,
 		En: Wording{
-			Message: `buttons on clothes for a child under 3 need care ({source})`,
+			Message: `buttons on clothes for a child under 3 need care`,
 			Mark:    `a caution prints with this step`,
 			Help:    map[string]string{"": `sew them through backing fabric and try each with a firm pull`},
 			Explain: `A button that comes off can be swallowed. Buttons on clothes are not banned, but they must stand a firm pull. The caution
 prints; local law and an accredited test laboratory decide.`},
 		Es: Wording{
-			Message: `los botones en ropa para un menor de 3 años exigen cuidado ({source})`,
+			Message: `los botones en ropa para un menor de 3 años exigen cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
 			Help:    map[string]string{"": `cósalos sobre un refuerzo y pruebe cada uno con un tirón fuerte`},
 			Explain: `Un botón que se suelta se puede tragar. Los botones en la ropa no están prohibidos, pero deben aguantar un tirón fuerte. La
@@ -285,13 +285,13 @@ precaución se imprime; deciden la ley local y un laboratorio de ensayo acredita
 
 	{Code: "OV922", Severity: Warning,
 		En: Wording{
-			Message: `a pompom for a child under 3 needs care ({source})`,
+			Message: `a pompom for a child under 3 needs care`,
 			Mark:    `a caution prints with this step`,
 			Help:    map[string]string{"": `leave it out for the youngest, or sew it through and through`},
 			Explain: `A pompom can be pulled apart and mouthed. The figure behind this rule is recalled and was not read, so the page prints the
 caution without it. Local law and an accredited test laboratory decide.`},
 		Es: Wording{
-			Message: `un pompón para un menor de 3 años exige cuidado ({source})`,
+			Message: `un pompón para un menor de 3 años exige cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
 			Help:    map[string]string{"": `no lo ponga para los más pequeños, o cósalo de lado a lado`},
 			Explain: `Un pompón se puede deshacer a tirones y acabar en la boca. La cifra de esta regla es de memoria y no se leyó, así que la página
@@ -318,13 +318,13 @@ profesional sanitario titulado y la ley local.`},
 
 	{Code: "OV924", Severity: Warning,
 		En: Wording{
-			Message: `a cocoon or nest for a baby needs care ({source})`,
+			Message: `a cocoon or nest for a baby needs care`,
 			Mark:    `a caution prints`,
 			Help:    map[string]string{"": `offer it for a few minutes awake and watched, never for sleep`},
 			Explain: `Babies have suffocated asleep in soft things with sides. A cocoon is a thing for a few minutes awake and within reach. The
 caution prints; the advice of a licensed health professional and local law come first.`},
 		Es: Wording{
-			Message: `un saco capullo o un nido para un bebé exige cuidado ({source})`,
+			Message: `un saco capullo o un nido para un bebé exige cuidado`,
 			Mark:    `se imprime una precaución`,
 			Help:    map[string]string{"": `ofrézcalo para unos minutos despierto y vigilado, nunca para dormir`},
 			Explain: `Hay bebés que se han asfixiado dormidos en cosas blandas con bordes. Un saco capullo es para unos minutos, despierto y al

@@ -219,22 +219,22 @@ menor y el mayor.`},
 
 	{Code: "OV311", Severity: Error,
 		En: Wording{
-			Message: `{name} takes another number of values than the {found} given here`,
+			Message: `{name} is given {found} {found|value|values} where it needs {needed}`,
 			Mark:    `it is written {form}`,
 			Help: map[string]string{
 				"one":  `give it one value: {form}`,
 				"two":  `give it two values: {form}`,
-				"many": `give it {needed} values or more: {form}`},
+				"many": `give it two values or more: {form}`},
 			Explain: `Each way to work out a value takes its own values, parted by commas: stitches and rows a length and a stitch,
 length a count and a stitch, count one count, min and max two values or more. Words that say how to round, and a multiple, may
 follow in stitches, rows and count.`},
 		Es: Wording{
-			Message: `{name} no lleva tantos valores: aquí hay {found}`,
+			Message: `{name} recibe {found} {found|valor|valores} y necesita {needed}`,
 			Mark:    `se escribe {form}`,
 			Help: map[string]string{
 				"one":  `dele un valor: {form}`,
 				"two":  `dele dos valores: {form}`,
-				"many": `dele {needed} valores o más: {form}`},
+				"many": `dele dos valores o más: {form}`},
 			Explain: `Cada forma de calcular lleva sus valores, separados por comas: stitches y rows, una longitud y un punto; length,
 una cuenta y un punto; count, una cuenta; min y max, dos valores o más. En stitches, rows y count pueden seguir un múltiplo y
 las palabras que dicen cómo redondear.`},
