@@ -1,0 +1,199 @@
+package compile_test
+
+import (
+	"encoding/csv"
+	"fmt"
+	"math"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"ovillo/compile/plan"
+)
+
+const casesAt = "../testdata/cases"
+
+// TestCases checks sources against numbers that were closed independently of this program (testdata/cases/expected.csv).
+func TestCases(t *testing.T) {
+	f, err := os.Open(filepath.Join(casesAt, "expected.csv"))
+	require.NoError(t, err)
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.Comment = '#'
+	lines, err := r.ReadAll()
+	require.NoError(t, err)
+	patterns := map[string]*plan.Pattern{}
+	for _, l := range lines[1:] {
+		name := l[1]
+		if patterns[name] == nil {
+			patterns[name] = checked(t, filepath.Join(casesAt, name+".ovillo"))
+		}
+		c := closedCase{patterns[name], l[2], l[3], l[4], l[5]}
+		want, err := strconv.ParseFloat(l[6], 64)
+		require.NoError(t, err)
+		got, err := c.number()
+		if err != nil || math.Abs(got-want) > c.slack() {
+			t.Errorf("%s %s: %s %s, size %s, %s: %v, the case says %v (%v)", l[0], name, c.part, c.row, c.size, c.what, got, want, err)
+		}
+	}
+	for _, path := range sources(t, casesAt+"/*.ovillo") {
+		if patterns[strings.TrimSuffix(filepath.Base(path), ".ovillo")] == nil {
+			t.Errorf("%s: no number is expected of it", path)
+		}
+	}
+}
+
+// closedCase is one number of a worked construction.
+type closedCase struct {
+	p                     *plan.Pattern
+	part, row, size, what string
+}
+
+// slack is how far a length may be off: the cases give a tenth of a centimetre.
+func (c *closedCase) slack() float64 {
+	if strings.HasSuffix(c.what, "cm") || c.what == "error" {
+		return 0.0501
+	}
+	return 0
+}
+
+func (c *closedCase) number() (float64, error) {
+	z := slices.IndexFunc(c.p.Sizes, func(s plan.Size) bool { return s.Name == c.size })
+	if z < 0 {
+		return 0, fmt.Errorf("no such size")
+	}
+	if c.part == "" {
+		return c.whole(z)
+	}
+	part := partOf(c.p, c.part)
+	if part == nil {
+		return 0, fmt.Errorf("no such part")
+	}
+	n, err := strconv.Atoi(c.row)
+	if err != nil {
+		return 0, err
+	}
+	i := slices.IndexFunc(part.Worked[z], func(f plan.RowFact) bool { return f.Number == n })
+	if i < 0 {
+		return 0, fmt.Errorf("no such row")
+	}
+	return c.ofRow(part, part.Worked[z][i], z)
+}
+
+// whole is a number of the pattern as a whole: of a measure, of the cord, the rows of a part.
+func (c *closedCase) whole(z int) (float64, error) {
+	if c.what == "rows" {
+		if part := partOf(c.p, c.row); part != nil {
+			return float64(len(part.Worked[z])), nil
+		}
+	}
+	for _, m := range c.p.Measures {
+		switch {
+		case m.Name == c.row && c.what == "cm":
+			return cm(m.Values[z]), nil
+		case m.Name == c.row && c.what == "error":
+			return cm(m.Values[z] - m.Wanted[z]), nil
+		}
+	}
+	for _, f := range c.p.Finish {
+		switch {
+		case f.Kind == plan.MakeCord && c.what == "chains":
+			return float64(f.Chains[z]), nil
+		case f.Kind == plan.MakeCord && c.what == "cord cm":
+			return cm(f.Length[z]), nil
+		}
+	}
+	return 0, fmt.Errorf("nothing of that name is measured")
+}
+
+// ofRow is a number of one row.
+func (c *closedCase) ofRow(part *plan.Part, f plan.RowFact, z int) (float64, error) {
+	switch c.what {
+	case "sts":
+		return float64(f.Stitches), nil
+	case "places":
+		return float64(f.Stitches + f.Chains), nil
+	}
+	if chains, ok := strings.CutPrefix(c.what, "ch-"); ok {
+		return printedSpaces(part, f.Number, z, chains)
+	}
+	for i, y := range c.p.Yarns {
+		if y.Name == c.what {
+			r := printedRow(part, f.Number, z)
+			if r == nil {
+				return 0, fmt.Errorf("the row does not print")
+			}
+			return float64(inYarn(r.Work, z, i, r.Yarn)), nil
+		}
+	}
+	n := 0
+	for form, k := range f.ByForm {
+		if string(form.ID) == c.what {
+			n += k
+		}
+	}
+	return float64(n), nil
+}
+
+func partOf(p *plan.Pattern, name string) *plan.Part {
+	for _, part := range p.Parts {
+		if part.Name == name {
+			return part
+		}
+	}
+	return nil
+}
+
+func cm(l plan.Length) float64 { return float64(l) / float64(plan.Centimetre) }
+
+// printedRow is the printed row that says how a row is worked.
+func printedRow(part *plan.Part, number, z int) *plan.Row {
+	for _, s := range part.Steps {
+		if r, ok := s.(*plan.Row); ok && r.First[z] != plan.Absent && r.First[z] <= number && number <= r.Last[z] {
+			return r
+		}
+	}
+	return nil
+}
+
+// printedSpaces is the printed count of the spaces of so many chains.
+func printedSpaces(part *plan.Part, number, z int, chains string) (float64, error) {
+	r := printedRow(part, number, z)
+	if r == nil {
+		return 0, fmt.Errorf("the row does not print")
+	}
+	n := 0
+	for _, c := range r.Counts {
+		if c.Kind == plan.CountSpaces && strconv.Itoa(c.Chains) == chains {
+			n += c.N[z]
+		}
+	}
+	return float64(n), nil
+}
+
+// inYarn adds up the stitches that printed instructions make in a yarn.
+func inYarn(work []plan.Instr, z, yarn, hand int) int {
+	sum := 0
+	for _, in := range work {
+		now := hand
+		if in.Yarn >= 0 {
+			now = in.Yarn
+		}
+		switch in.Op {
+		case plan.ChangeTo:
+			hand = in.Yarn
+		case plan.Repeat:
+			sum += in.N[z] * inYarn(in.Body, z, yarn, hand)
+		case plan.Work:
+			if now == yarn {
+				sum += in.N[z]
+			}
+		}
+	}
+	return sum
+}
