@@ -16,9 +16,15 @@ type Options struct {
 	Langs []*words.Language // one, or two that face each other
 }
 
-// runOn is how much of a sheet the pages before the first part must fill for it to start a new one. A sheet with a few
-// lines on it and nothing else looks like a mistake.
+// runOn is how much of a sheet must be filled for what starts a new sheet to do so. A sheet with a few lines on it and
+// nothing else looks like a mistake.
 const runOn = 0.4
+
+// startsSheet reports whether a section that should start a sheet does. It does behind the title page at any rate.
+func (s *setter) startsSheet() bool {
+	n, filled := layout.Fill(s.flow, frontH, bodyH)
+	return n <= 1 || filled > runOn*bodyH
+}
 
 // Compose sets a pattern as a document.
 func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
@@ -30,12 +36,11 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	}
 	s := newSetter(p, o)
 	s.front()
-	s.beforeYouStart()
+	s.beforeYouStart(s.startsSheet())
 	s.howToRead()
 	s.abbreviations()
 	s.specials()
-	_, filled := layout.Fill(s.flow, frontH, bodyH)
-	s.parts(filled > runOn*bodyH)
+	s.parts(s.startsSheet())
 	s.finishing()
 	s.colophon()
 	sheets := layout.Paginate(s.flow, frontH, bodyH)

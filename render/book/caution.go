@@ -4,6 +4,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/render/layout"
 	"ovillo/render/page"
+	"ovillo/render/words"
 )
 
 // Measures of a caution: a bar at its left, never smaller than the instructions.
@@ -15,31 +16,74 @@ const (
 
 // frontCautions sets all cautions on the title page.
 func (s *setter) frontCautions() []layout.Strip {
+	if len(s.p.Cautions) == 0 {
+		return nil
+	}
+	strips := s.cautions(s.p.Cautions, s.sect, side.margin)
+	strips[0].Space = cautionGap
+	return strips
+}
+
+// cautions sets cautions under one head in each language, a bar at their left where at says. None of them is split; they
+// may part company between two.
+func (s *setter) cautions(list []plan.Caution, parent *page.Elem, at func(sd side) float64) []layout.Strip {
+	notes := make([]*page.Elem, len(s.sides))
+	for i, sd := range s.sides {
+		notes[i] = sd.elem(parent, "Note")
+	}
 	var strips []layout.Strip
-	for i, c := range s.p.Cautions {
-		strip := layout.Strip{Box: s.caution(c, s.sect, side.margin), Space: 2 * layout.Module}
-		if i == 0 {
-			strip.Space = cautionGap
+	for k, c := range list {
+		heads := make([]layout.Box, len(s.sides))
+		high := 0.0
+		for i, sd := range s.sides {
+			heads[i] = s.caution(sd, c, k == 0, notes[i], at(sd)+barW+barGap)
+			high = max(high, heads[i].H)
 		}
-		strips = append(strips, strip)
+		if k < len(list)-1 {
+			high += layout.Module
+		}
+		var b layout.Box
+		for i, sd := range s.sides {
+			b.Put(0, 0, heads[i])
+			// The bar goes through to the next caution; the last one's is as long as its own text, for the white
+			// below belongs to nobody.
+			top, foot := 0.0, high
+			if k == 0 {
+				top = 0.5
+			}
+			if k == len(list)-1 {
+				foot = heads[i].H - 0.25
+			}
+			b.Add(layout.Bar(at(sd), top, barW, foot-top))
+		}
+		b.H = high
+		strips = append(strips, layout.Strip{Box: b})
+		if k > 0 {
+			strips[k].Resume = []layout.Strip{{Box: s.cautionAgain(at), Heading: true}}
+		}
 	}
 	return strips
 }
 
-// caution sets one caution in each language, the bar where at says. It is never split.
-func (s *setter) caution(c plan.Caution, parent *page.Elem, at func(sd side) float64) layout.Box {
+// cautionAgain is the head of cautions that go on on another sheet.
+func (s *setter) cautionAgain(at func(sd side) float64) layout.Box {
 	return s.each(func(sd side) layout.Box {
-		x := at(sd)
-		left := x + barW + barGap
-		note := sd.elem(parent, "Note")
-		head, body := sd.l.Caution(c)
-		b := layout.Text(head, innerType, false, left, note.New("P"))
-		if only := sd.l.OnlyFor(s.p, c.For); len(only) > 0 {
-			b.Below(0, layout.Set(layout.Break(only, onlyType, sd.right-left, 0), onlyType, left, note.New("P")))
-		}
-		b.Below(0, layout.Set(layout.Break(body, textType, sd.right-left, 0), textType, left, note.New("P")))
-		// Each bar is as long as its own text: the white below it belongs to nobody.
-		b.Add(layout.Bar(x, 0.5, barW, b.H-0.75))
+		b := layout.Text(sd.l.Say(words.CautionHead), innerType, false, at(sd)+barW+barGap, nil)
+		b.Add(layout.Bar(at(sd), 0.5, barW, b.H-0.5))
 		return b
 	})
+}
+
+// caution sets the text of a caution, the first of several with the head.
+func (s *setter) caution(sd side, c plan.Caution, first bool, note *page.Elem, x float64) layout.Box {
+	var b layout.Box
+	head, body := sd.l.Caution(c)
+	if first {
+		b = layout.Text(head, innerType, false, x, note.New("P"))
+	}
+	if only := sd.l.OnlyFor(s.p, c.For); len(only) > 0 {
+		b.Below(0, layout.Set(layout.Break(only, onlyType, sd.right-x, 0), onlyType, x, note.New("P")))
+	}
+	b.Below(0, layout.Set(layout.Break(body, textType, sd.right-x, 0), textType, x, note.New("P")))
+	return b
 }

@@ -23,7 +23,9 @@ func titleDrawing(p *plan.Pattern, high float64) *scene.Scene {
 	return drawn(draw.Title(p, drawingW, high))
 }
 
-func schematic(p *plan.Pattern) *scene.Scene { return drawn(draw.Schematic(p, schematicW, schematicH)) }
+func schematic(p *plan.Pattern, high float64) *scene.Scene {
+	return drawn(draw.Schematic(p, schematicW, high))
+}
 
 func hereDrawing(p *plan.Pattern, part int) *scene.Scene {
 	return drawn(draw.Here(p, part, hereW, hereH), nil)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 
+	"ovillo/compile/plan"
 	"ovillo/render/layout"
 	"ovillo/render/rich"
 	"ovillo/render/words"
@@ -51,10 +52,17 @@ func (s *setter) finishStep(n int) layout.Box {
 		return box
 	})
 	b.Put(0, 0, ticks(s.axis, 1))
+	var list []plan.Caution
 	for _, c := range s.p.Cautions {
 		if c.Step == n {
-			b.Below(layout.Module, s.caution(c, body, func(sd side) float64 { return sd.x + hang }))
+			list = append(list, c)
 		}
+	}
+	for i, strip := range s.cautions(list, body, func(sd side) float64 { return sd.x + hang }) {
+		if i == 0 {
+			b.H += layout.Module
+		}
+		b.Below(0, strip.Box)
 	}
 	return b
 }

@@ -13,7 +13,7 @@ import (
 // Measures of the title page.
 const (
 	introW       = 50.0
-	drawingW     = 76.0
+	drawingW     = 72.0
 	drawingH     = 95.0
 	drawingLeast = 50.0 // it is no smaller, whatever has to stand below
 	afterRule    = 7.5

@@ -296,10 +296,10 @@ func TestEveryStepIsPrintedOnce(t *testing.T) {
 						}
 					})
 				}
-				text, from := letters2(printed.String()), 0
+				text, from := squeezed(printed.String()), 0
 				for _, part := range p.Parts {
 					for _, step := range part.Steps {
-						want := letters2(l.Step(p, part, step).Body.String())
+						want := squeezed(l.Step(p, part, step).Body.String())
 						at := strings.Index(text[from:], want)
 						if at < 0 {
 							t.Fatalf("%s: not in its place: %q", l.Tag(), l.Step(p, part, step).Body)
@@ -312,8 +312,8 @@ func TestEveryStepIsPrintedOnce(t *testing.T) {
 	}
 }
 
-// letters2 drops what line breaking may drop.
-func letters2(s string) string {
+// squeezed drops what line breaking may drop.
+func squeezed(s string) string {
 	return strings.NewReplacer(" ", "", "\u00A0", "", "\n", "").Replace(s)
 }
 

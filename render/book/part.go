@@ -15,7 +15,7 @@ const (
 	partSpace  = 7.5
 	partGive   = 2.5  // what the space above a part may give to a sheet that is too short
 	hereH      = 12.5 // the drawing that says where in the piece this part is
-	hereW      = 10.0
+	hereW      = 9.0
 	headPad    = 2.5
 	numberGap  = 2.5
 	noteMargin = 5.0 // by which the note clears the drawing
@@ -53,7 +53,11 @@ func (s *setter) part(n int, fresh bool) {
 	for k, r := range rows {
 		strips := r.strips
 		last := &strips[len(strips)-1]
-		last.Keep = k < firstRows-1 || k+1 < len(rows) && rows[k+1].trails
+		last.Yields = k < firstRows-1
+		last.Keep = last.Yields
+		if k+1 < len(rows) && rows[k+1].trails {
+			last.Keep, last.Yields = true, false
+		}
 		for i := range strips {
 			strips[i].Resume = resume
 		}

@@ -36,9 +36,9 @@ func (s *setter) howToRead() {
 
 // The columns of the table of abbreviations are as wide as what stands in them, within these limits.
 const (
-	shortLeast, shortMost = 14.0, 22.0
+	shortLeast, shortMost = 12.0, 22.0
 	othersLeast           = 21.5
-	abbrevGap             = 2.5
+	abbrevGap             = 2.0
 )
 
 // abbreviations sets the table of abbreviations: the short form, what it means, and what others call it. With two
@@ -80,9 +80,9 @@ func (s *setter) abbrevColumns(nth int, list []words.Abbreviation) (at []float64
 	short, meaning, others := shortLeast, 0.0, othersLeast
 	for _, a := range list {
 		short = max(short, abbrevType.Width(a.Short, true)+abbrevGap)
-		meaning = max(meaning, abbrevType.Width(a.Meaning, false)+abbrevGap)
+		meaning = max(meaning, abbrevType.Width(a.Meaning, false)+abbrevGap+0.1)
 		for _, o := range a.Others {
-			others = max(others, abbrevType.Width(o, false))
+			others = max(others, abbrevType.Width(o, false)+0.1)
 		}
 	}
 	short = min(short, shortMost)
@@ -130,7 +130,7 @@ func (s *setter) abbrevLine(nth int, list []words.Abbreviation, k int, table *pa
 	cell := func(text rich.Text, k int, e *page.Elem) layout.Box {
 		end := right
 		if k+1 < len(at) {
-			end = at[k+1] - 1
+			end = at[k+1] - abbrevGap
 		}
 		return layout.Set(layout.Break(text, abbrevType, end-at[k], 0), abbrevType, at[k], e)
 	}
@@ -187,13 +187,5 @@ func (s *setter) specials() {
 		}
 		strips = append(strips, strip)
 	}
-	s.add(together(strips)...)
-}
-
-// together ties strips that fill less than half a sheet: a short section is not torn.
-func together(strips []layout.Strip) []layout.Strip {
-	if _, h := layout.Fill(strips, 10*bodyH, bodyH); h > bodyH/2 {
-		return strips
-	}
-	return layout.Bind(strips)
+	s.add(strips...)
 }

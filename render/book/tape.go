@@ -89,7 +89,9 @@ func (t *tape) box(x, right float64) layout.Box {
 	if need := tapeType.Width(strconv.Itoa(t.last), true) + 1; need > w {
 		w = need
 	}
-	perLine := int((right - x + 1e-9) / w)
+	cells := t.last - t.first + 1
+	lines := (cells-1)/int((right-x+1e-9)/w) + 1
+	perLine := (cells-1)/lines + 1 // lines of one length, lest a last cell stand alone
 	var b layout.Box
 	for from := t.first; from <= t.last; from += perLine {
 		line := t.line(from, min(from+perLine-1, t.last), x, w)

@@ -134,6 +134,7 @@ func TestSnap(t *testing.T) {
 func TestDump(t *testing.T) {
 	var b Box
 	b.Put(15, 31, Set(Break(rich.Text{{Text: "112\u00A0("}, {Text: "116", Strong: true}, {Text: ")"}}, body, 84, 0), body, 0, nil))
+	b.Put(0, 31, Text("112", body, false, 111, nil))
 	b.Add(Rule(15, 30, 195, 30, 0.25), Frame(100, 31.7, 3.6, 3.6, 0.22), Frame(105, 31.7, 3.6, 3.6, 0.22))
 	fig := &page.Elem{Tag: "Figure"}
 	b.Put(15, 60, Drawing(&scene.Scene{W: 10, H: 10, Items: []scene.Item{
@@ -145,10 +146,10 @@ func TestDump(t *testing.T) {
 	}
 	want := strings.TrimPrefix(`
 page 1, 210 × 297
-  30.00   15.00  rule 0.25 180 × 0
-  31.70  100.00  frame 0.22 8.6 × 3.6, 2 paths
-  34.71   15.00  sans  11    112~(«116»)
-  60.00   15.00  drawing 10 × 10: A
+30.00 15 rule 0.25 180 × 0
+31.70 100 frame 0.22 8.6 × 3.6, 2 paths
+34.71 15 [sans 11] 112~(«116») | 111 112
+60.00 15 drawing 10 × 10: A
 
 outline
   Body, page 1 at 31

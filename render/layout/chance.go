@@ -43,7 +43,7 @@ func (p *paragraph) chances(measure float64) []chance {
 				next++
 			}
 			if next < n && p.letters[next].r != '\n' {
-				close(chance{end: i, next: next, cost: p.dangle(from, i)})
+				close(chance{end: i, next: next, cost: p.dangle(from, i, next)})
 			} else {
 				from = next
 			}
@@ -80,18 +80,22 @@ func (p *paragraph) splits(i int) bool {
 	return true
 }
 
-// dangle is the cost of ending a line with the piece from a up to b: a number that has lost its noun, or a single letter,
-// leaves the reader hanging.
-func (p *paragraph) dangle(a, b int) float64 {
+// dangle is the cost of ending a line with the piece from a up to b before the letter next: a number that has lost its
+// noun, a single letter, or the initials before a number (EN 14682) leave the reader hanging.
+func (p *paragraph) dangle(a, b, next int) float64 {
 	if b <= a {
 		return 0
 	}
-	digits := true
+	digits, capitals := true, unicode.IsDigit(p.letters[next].r)
 	for i := a; i < b; i++ {
 		r := p.letters[i].r
 		if !unicode.IsDigit(r) && r != '(' && r != '[' {
 			digits = false
 		}
+		capitals = capitals && unicode.IsUpper(r)
+	}
+	if capitals {
+		return 4 * costDangle
 	}
 	if digits || b-a == 1 && unicode.IsLetter(p.letters[a].r) {
 		return costDangle

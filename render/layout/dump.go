@@ -10,18 +10,33 @@ import (
 	"ovillo/render/page"
 )
 
-// Dump writes a document as text, for people and for comparison: each page from top to bottom, a line for each line of
-// text with its baseline, its left edge, face and size. «…» is the strong weight. Rules and boxes that look alike are
-// summed up, and a drawing is one line.
+// Dump writes a document as text, for people and for comparison: each page from top to bottom, all that has one baseline
+// in one line, each piece with its left edge, and with face and size where they change. «…» is the strong weight, ~ a
+// no-break space. Rules and boxes that look alike are summed up, and a drawing is one piece.
 func Dump(doc *page.Document) string {
 	var b strings.Builder
 	for i := range doc.Pages {
 		p := &doc.Pages[i]
 		fmt.Fprintf(&b, "page %s, %s × %s\n", p.Label, number(p.W), number(p.H))
-		for _, l := range dumpLines(p) {
-			fmt.Fprintf(&b, "%7.2f %7.2f  %s\n", l.y, l.x, l.text)
+		y, style := math.Inf(-1), ""
+		for _, e := range dumpLines(p) {
+			if e.y-y > 0.005 {
+				if !math.IsInf(y, -1) {
+					b.WriteByte('\n')
+				}
+				fmt.Fprintf(&b, "%.2f", e.y)
+				y = e.y
+			} else {
+				b.WriteString(" |")
+			}
+			fmt.Fprintf(&b, " %s", number(e.x))
+			if e.style != style && e.style != "" {
+				b.WriteString(" [" + e.style + "]")
+				style = e.style
+			}
+			b.WriteString(" " + e.text)
 		}
-		b.WriteByte('\n')
+		b.WriteString("\n\n")
 	}
 	if len(doc.Outline) > 0 {
 		b.WriteString("outline\n")
@@ -37,10 +52,11 @@ func number(v float64) string {
 	return strings.TrimSuffix(strings.TrimRight(s, "0"), ".")
 }
 
-// entry is a line of the dump.
+// entry is a piece of the dump.
 type entry struct {
-	y, x float64
-	text string
+	y, x  float64
+	style string // face and size, "" for what is no text
+	text  string
 }
 
 // dumper gathers the lines of one page.
@@ -70,13 +86,13 @@ func dumpLines(p *page.Page) []entry {
 		case page.Path:
 			d.of(it.Elem, shape(it), bounds(it)[1]).add(bounds(it))
 		case page.Picture:
-			d.list = append(d.list, entry{it.Y, it.X, fmt.Sprintf("picture %s × %s, %s", number(it.W), number(it.H), it.Format)})
+			d.list = append(d.list, entry{y: it.Y, x: it.X, text: fmt.Sprintf("picture %s × %s, %s", number(it.W), number(it.H), it.Format)})
 		case page.Anchor:
 			to := it.URI
 			if to == "" {
 				to = fmt.Sprintf("page %d", it.Page+1)
 			}
-			d.list = append(d.list, entry{it.Y, it.X, "link to " + to})
+			d.list = append(d.list, entry{y: it.Y, x: it.X, text: "link to " + to})
 		}
 	}
 	for _, w := range d.order {
@@ -135,7 +151,6 @@ func family(f page.Face) string {
 func textEntry(items []page.Item) entry {
 	first := items[0].(page.Glyphs)
 	var b strings.Builder
-	fmt.Fprintf(&b, "%-5s %-4s  ", family(first.Face), number(first.Size))
 	for _, it := range items {
 		g := it.(page.Glyphs)
 		text := strings.ReplaceAll(g.Text, "\u00A0", "~")
@@ -144,7 +159,7 @@ func textEntry(items []page.Item) entry {
 		}
 		b.WriteString(text)
 	}
-	return entry{first.Base, first.X, b.String()}
+	return entry{first.Base, first.X, family(first.Face) + " " + number(first.Size), b.String()}
 }
 
 // drawing gathers paths that the dump tells in one line.
@@ -171,7 +186,7 @@ func (d *drawing) entry() entry {
 	if len(d.labels) > 0 {
 		text += ": " + strings.Join(d.labels, " ")
 	}
-	return entry{d.box[1], d.box[0], text}
+	return entry{y: d.box[1], x: d.box[0], text: text}
 }
 
 // shape names a path that belongs to no drawing.

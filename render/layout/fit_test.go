@@ -157,6 +157,7 @@ func TestBreakPlaces(t *testing.T) {
 		{"a compound may be broken", "work self-striping", 22, []string{"work self-", "striping"}},
 		{"single letters each side hold", "redonda y/o recta", 17, []string{"redonda", "y/o recta"}},
 		{"no word stands alone at the end", "dc in each stitch around. Join.", 48, []string{"dc in each stitch", "around. Join."}},
+		{"initials keep their number", "according to EN 14682 and", 30, []string{"according to", "EN 14682 and"}},
 		{"soft hyphens are dropped", "cro\u00ADchet", 40, []string{"crochet"}},
 		{"a line end is kept", "one\ntwo three", 40, []string{"one", "two three"}},
 		{"an address is torn at its marks", "studio.example/vega/corrections", 30, []string{"studio.example/", "vega/corrections"}},

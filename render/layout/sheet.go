@@ -77,6 +77,12 @@ func (b *breaker) group(g []Strip) {
 		b.place(g)
 		return
 	}
+	if n := b.yield(g); n > 0 {
+		b.place(g[:n])
+		b.close()
+		b.group(g[n:])
+		return
+	}
 	if len(b.page) > 0 && !b.onlyHeads() {
 		b.close()
 		if b.fits(g) {
@@ -96,6 +102,23 @@ func (b *breaker) group(g []Strip) {
 	b.place(g[:n])
 	b.close()
 	b.group(g[n:])
+}
+
+// mostWhite is how much of a sheet may stay empty for the sake of strips that are better kept together.
+const mostWhite = 40.0
+
+// yield returns how many strips of a group are set on the sheet at hand because moving all of them would leave it too
+// empty; 0 for none.
+func (b *breaker) yield(g []Strip) int {
+	if len(b.page) == 0 || b.height-b.y <= mostWhite {
+		return 0
+	}
+	for n := len(g) - 1; n > 0; n-- {
+		if g[n-1].Yields && b.fits(g[:n]) {
+			return n
+		}
+	}
+	return 0
 }
 
 func (b *breaker) onlyHeads() bool {

@@ -49,6 +49,33 @@ func TestPaginateKeeps(t *testing.T) {
 	}
 }
 
+func TestPaginateYields(t *testing.T) {
+	strips := []Strip{block("a", 40), block("head", 10), block("b", 20), block("c", 40)}
+	strips[1].Keep, strips[1].Heading = true, true
+	strips[2].Keep, strips[2].Yields = true, true
+	sheets := Paginate(strips, 100, 100)
+	if !same(names(sheets[0]), []string{"a", "head", "b"}) {
+		t.Errorf("sheets %v | %v, want the sheet filled", names(sheets[0]), names(sheets[1]))
+	}
+	strips[0].H = 62
+	sheets = Paginate(strips, 100, 100)
+	if !same(names(sheets[0]), []string{"a"}) {
+		t.Errorf("sheets %v | %v, want the head kept with two rows where little is left", names(sheets[0]), names(sheets[1]))
+	}
+}
+
+func TestFillMeasuresWithoutSetting(t *testing.T) {
+	fig := &page.Elem{Tag: "Figure", Box: &[4]float64{0, 0, 10, 10}}
+	strips := []Strip{block("a", 60), block("b", 60)}
+	strips[1].Figures = []*page.Elem{fig}
+	if n, h := Fill(strips, 100, 100); n != 2 || h != 60 {
+		t.Errorf("%d sheets, the last filled to %v, want 2 and 60", n, h)
+	}
+	if *fig.Box != [4]float64{0, 0, 10, 10} {
+		t.Errorf("the figure was moved to %v", *fig.Box)
+	}
+}
+
 func TestPaginateResumes(t *testing.T) {
 	strips := []Strip{block("a", 60), block("b", 60), block("c", 30)}
 	for i := range strips {

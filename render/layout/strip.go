@@ -7,6 +7,7 @@ type Strip struct {
 	Space   float64 // white above it; dropped at the top of a sheet
 	Give    float64 // how much of Space may go where the sheet would be that little too short
 	Keep    bool    // stands on the same sheet as the next strip
+	Yields  bool    // Keep gives way where it would leave more than a few lines of a sheet empty
 	Fresh   bool    // starts a sheet
 	Resume  []Strip // set at the top of a sheet that starts with this strip: repeated heads
 	Heading bool    // names what follows: must not stand last

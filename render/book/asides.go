@@ -1,0 +1,136 @@
+package book
+
+import (
+	"ovillo/render/layout"
+)
+
+// The notes stand on both sides of the schematic.
+const (
+	asideW      = 46.0
+	asideOneW   = 72.0 // with one language
+	schematicW  = 80.0 // 4 mm clear of the notes on either side
+	schematicX  = (blockW - schematicW) / 2
+	schematic1X = blockW - schematicW
+	notesAbove  = 7.5
+	asideSpace  = 1.25
+	overhang    = 10.0 // by which notes may be longer than the schematic beside them
+)
+
+// The schematic is as tall as there is room for, within these limits.
+const (
+	schematicMost  = 100.0
+	schematicLeast = 70.0
+	schematicStep  = 7.5
+)
+
+// notes are the side notes set twice: narrow, for beside the schematic, and wide, for below it.
+type notes struct {
+	narrow, wide []layout.Box
+}
+
+// asides sets the notes and the schematic side by side, the schematic a little smaller if then all stands on the sheet of
+// the table, or at least the schematic does. Notes that do not fit beside it go on below, over the whole column.
+func (s *setter) asides() []layout.Strip {
+	n := notes{s.noteRows(s.asideColumn), s.noteRows(s.textColumn)}
+	drawn := schematic(s.p, schematicMost)
+	if drawn == nil {
+		return noteStrips(n.wide, notesAbove)
+	}
+	_, filled := layout.Fill(s.flow, frontH, bodyH)
+	if high := n.height(drawn.H, bodyH-filled-notesAbove); high < drawn.H {
+		drawn = schematic(s.p, high)
+	}
+	k, b := n.beside(drawn.H)
+	x := schematicX
+	if !s.two() {
+		x = schematic1X
+	}
+	b.Put(0, 0, s.figure(drawn, x+(schematicW-drawn.W)/2, s.sect))
+	b.H = layout.Snap(b.H)
+	strips := []layout.Strip{{Box: b, Space: notesAbove}}
+	return append(strips, noteStrips(n.wide[k:], 2*asideSpace)...)
+}
+
+// height chooses how tall the schematic is, at most the height given, where so much of the sheet is left.
+func (n notes) height(most, room float64) float64 {
+	begun := 0.0
+	for h := most; h >= schematicLeast; h -= schematicStep {
+		k, b := n.beside(h)
+		first := max(b.H, h)
+		if begun == 0 && first <= room {
+			begun = h
+		}
+		for i, wide := range n.wide[k:] {
+			first += wide.H + asideSpace
+			if i == 0 {
+				first += asideSpace
+			}
+		}
+		if first <= room {
+			return h
+		}
+	}
+	if begun > 0 {
+		return begun
+	}
+	return most
+}
+
+// beside sets as many notes as stand beside a schematic of a height, and returns how many they are. The last of all notes
+// may come a little below it.
+func (n notes) beside(high float64) (int, layout.Box) {
+	var b layout.Box
+	for k, note := range n.narrow {
+		h := b.H + note.H
+		if k > 0 {
+			h += asideSpace
+		}
+		last := k == len(n.narrow)-1
+		if !last && h > high || h > high+overhang {
+			return k, b
+		}
+		b.Below(h-b.H-note.H, note)
+	}
+	return len(n.narrow), b
+}
+
+// asideColumn is where the notes of a language stand beside the schematic.
+func (s *setter) asideColumn(nth int) (x, w float64) {
+	switch {
+	case !s.two():
+		return boxW, asideOneW
+	case nth == 1:
+		return blockW - asideW, asideW
+	}
+	return 0, asideW
+}
+
+// noteStrips makes strips of notes, the first of them so far below what stands above.
+func noteStrips(rows []layout.Box, above float64) []layout.Strip {
+	var strips []layout.Strip
+	for i, row := range rows {
+		strip := layout.Strip{Box: row, Space: asideSpace}
+		if i == 0 {
+			strip.Space = above
+		}
+		strips = append(strips, strip)
+	}
+	return strips
+}
+
+// noteRows sets the side notes, the same note of both languages at the same height.
+func (s *setter) noteRows(column func(nth int) (x, w float64)) []layout.Box {
+	var rows []layout.Box
+	for i, sd := range s.sides {
+		x, w := column(i)
+		for k, note := range sd.l.SideNotes(s.p) {
+			if k == len(rows) {
+				rows = append(rows, layout.Box{})
+			}
+			b := layout.Text(note.Head, noteHeadType, false, x, sd.elem(s.sect, "H3"))
+			b.Below(0, layout.Set(layout.Break(note.Text, noteType, w, 0), noteType, x, sd.elem(s.sect, "P")))
+			rows[k].Put(0, 0, b)
+		}
+	}
+	return rows
+}
