@@ -261,16 +261,20 @@ func (e *english) inOne(body rich.Text, n num, s spot) rich.Text {
 
 // marker places, moves or removes a marker.
 func (e *english) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text {
+	name := fill("marker~{}", number)
+	if number == 0 {
+		name = rich.T("marker")
+	}
 	if do == plan.RemoveMark {
-		return fill("remove marker~{}", number)
+		return fill("remove {}", name)
 	}
 	st := e.short("st")
 	if where == plan.GapHere {
 		between := fill("between last {} made and next {}", st.one, st.one)
 		if do == plan.MoveMark {
-			return fill("move marker~{} up to stand {}", number, between)
+			return fill("move {} up to stand {}", name, between)
 		}
-		return fill("place marker~{} {}", number, between)
+		return fill("place {} {}", name, between)
 	}
 	at := map[plan.MarkWhere]rich.Text{
 		plan.LastMade:  fill("last {} made", st.one),
@@ -280,9 +284,9 @@ func (e *english) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text
 		plan.LastOne:   fill("last of these {}", st.many),
 	}[where]
 	if do == plan.MoveMark {
-		return fill("move marker~{} up to {}", number, at)
+		return fill("move {} up to {}", name, at)
 	}
-	return fill("place marker~{} in {}", number, at)
+	return fill("place {} in {}", name, at)
 }
 
 func (e *english) change(yarn string) rich.Text { return rich.T("change to " + yarn) }

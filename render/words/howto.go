@@ -10,6 +10,7 @@ import (
 func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 	c := l.context(p, nil, nil)
 	u := usedBy(p)
+	u.repeats = u.repeats || c.gathers()
 	var facts []Fact
 	add := func(head rich.Text, texts ...rich.Text) {
 		if t := join(" ", texts...); len(t) > 0 {
@@ -34,6 +35,18 @@ func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 	add(rich.T(l.voice.line(howYarnHead)), say(u.change, howChangeYarn))
 	add(rich.T(l.voice.line(howBoxesHead)), say(true, howBoxes), say(u.tape, howTape), say(u.tape && u.shaping, howWedge))
 	return facts
+}
+
+// gathers reports whether brackets are printed that the source did not write.
+func (c *context) gathers() bool {
+	found := false
+	for _, part := range c.p.Parts {
+		inner := c.l.context(c.p, part, nil)
+		eachRow(&plan.Pattern{Parts: []*plan.Part{part}}, func(r *plan.Row) {
+			found = found || len(inner.gather(r.Work)) < len(r.Work)
+		})
+	}
+	return found
 }
 
 // sizesInOrder writes the names of the sizes as their numbers are written.

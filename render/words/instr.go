@@ -16,6 +16,7 @@ type item struct {
 
 // items writes the instructions of a row; those with nothing to do are left out.
 func (c *context) items(work []plan.Instr) []item {
+	work = c.gather(work)
 	var out []item
 	for i := 0; i < len(work); i++ {
 		in := &work[i]

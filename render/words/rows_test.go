@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -81,6 +82,16 @@ func rowCases() []rowCase {
 	add("join with a stitch", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Join: plan.Join{Kind: plan.JoinWith, Form: stitch.Form{ID: stitch.HDC}}})
 	add("one size of one", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{bodyInstr(stitch.SC, one, 1)}, Counts: []plan.Count{{Kind: plan.CountSts, N: one}}})
 	add("markers and hook", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Hook: 3250, MarksUp: true, Drop: []int{0, 1}, NewYarn: true, Yarn: 1})
+	toMark := func(marker int, n plan.Nums) []plan.Instr {
+		to := plan.Instr{Op: plan.Work, Form: plainForm(stitch.SC), N: n, Reach: plan.ToMark, Marker: marker, Yarn: -1}
+		in := plan.Instr{Op: plan.Work, Form: plainForm(stitch.SC), N: one, Per: plan.Nums{3, 3, 3}, Reach: plan.InMarked, Marker: marker, Yarn: -1}
+		move := plan.Instr{Op: plan.MoveMark, Marker: marker, Where: plan.MiddleOne, Yarn: -1}
+		return []plan.Instr{to, in, move}
+	}
+	alike := append(toMark(0, all), toMark(1, plan.Nums{12, 14, 16})...)
+	add("the same at each marker", 0, &plan.Row{First: one, Last: one, Times: one, Work: append(slices.Clone(alike), each(all))})
+	add("not the same at each marker", 0, &plan.Row{First: one, Last: one, Times: one, Work: append(append(toMark(1, all), toMark(0, all)...), each(all))})
+	add("not all markers", 0, &plan.Row{First: one, Last: one, Times: one, Work: append(toMark(0, all), each(all))})
 	add("one marker out", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Drop: []int{1}})
 	add("a start in the middle of a chain", 1, &plan.Row{First: one, Last: one, Times: one, Begin: plan.Begin{Chains: 1, FromHook: 2, Skipped: 1},
 		Work: []plan.Instr{{Op: plan.Repeat, Reach: plan.ToEnd, N: plan.Nums{5, 6, 7}, Marker: -1, Yarn: -1, Body: []plan.Instr{bodyInstr(stitch.SC, one, 1), ch(1), {Op: plan.SkipOver, N: one, Over: plan.FoundationCh, Marker: -1, Yarn: -1}}}}})

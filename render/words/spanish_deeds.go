@@ -270,8 +270,12 @@ func (s *spanish) inOne(body rich.Text, n num, at spot) rich.Text {
 
 // marker places, moves or removes a marker.
 func (s *spanish) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text {
+	name := fill("el marcador~{}", number)
+	if number == 0 {
+		name = rich.T("el marcador")
+	}
 	if do == plan.RemoveMark {
-		return fill("quitar el marcador~{}", number)
+		return fill("quitar {}", name)
 	}
 	st := s.short("st")
 	done := st.agree("tejido", "tejida")
@@ -284,9 +288,9 @@ func (s *spanish) marker(do plan.Op, number int, where plan.MarkWhere) rich.Text
 		plan.LastOne:   fill(st.agree("el último de estos", "la última de estas")+" {}", st.many),
 	}[where]
 	if do == plan.MoveMark {
-		return fill("subir el marcador~{} {}", number, to(at))
+		return fill("subir {} {}", name, to(at))
 	}
-	return fill("colocar el marcador~{} en {}", number, at)
+	return fill("colocar {} en {}", name, at)
 }
 
 func (s *spanish) change(yarn string) rich.Text {
