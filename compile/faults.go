@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"cmp"
 	"slices"
 
 	"ovillo/compile/fabric"
@@ -45,8 +46,11 @@ func (c *checker) gather(f *fabric.Fault, z int, p *partState) {
 func (c *checker) flush() {
 	for _, k := range c.keys {
 		g := c.seen[k]
-		args := c.faultArgs(k, g)
-		c.report(diag.Diagnostic{Code: faultCode[k.kind], Span: k.span, Args: args, Sizes: c.namesOf(g.sizes), Help: nearHelp(args)})
+		args, help := c.faultArgs(k, g), ""
+		if k.kind == fabric.TooFew && !slices.ContainsFunc(g.faults, func(f *fabric.Fault) bool { return f.Have > 0 }) {
+			help = "none"
+		}
+		c.report(diag.Diagnostic{Code: faultCode[k.kind], Span: k.span, Args: args, Sizes: c.namesOf(g.sizes), Help: cmp.Or(nearHelp(args), help)})
 	}
 }
 

@@ -263,7 +263,7 @@ func (r *row) spread(op *Op) (int, *Fault) {
 }
 
 // SpreadGroups spreads k shapings that take size places each over have places: the longer groups first, the shaping last
-// in its group. Centred puts half a group's plain stitches behind the last shaping.
+// in its group. Centred begins and ends with half a group.
 func SpreadGroups(have, k, size int, how Spreading) Groups {
 	if k == 0 {
 		return Groups{After: have}
@@ -271,12 +271,12 @@ func SpreadGroups(have, k, size int, how Spreading) Groups {
 	q, rest := have/k, have%k
 	g := Groups{Long: rest, LongPlain: q + 1 - size, Short: k - rest, ShortPlain: q - size}
 	if how == Centred {
-		// The plain stitches of the last group are halved; the half moves before the first shaping's own, so that the
-		// row begins and ends alike. All groups are then even ones but the ends.
+		// Between two shapings stand as many plain stitches as between any other two; what is left is halved, one half
+		// before the first shaping, the other behind the last.
 		free := have - k*size
 		inner := free / k
 		ends := free - inner*(k-1)
-		g = Groups{Short: k, ShortPlain: inner, Before: ends/2 - inner, After: ends - ends/2}
+		g = Groups{Long: 1, LongPlain: ends / 2, Short: k - 1, ShortPlain: inner, After: ends - ends/2}
 	}
 	return g
 }
