@@ -57,7 +57,7 @@ func (s *sheet) across(pt *patch, k int) []dimension {
 
 // atEnds are the ways to draw a width outside the piece, where it is as wide from there to a free edge.
 func (s *sheet) atEnds(pt *patch, k int) []dimension {
-	wide := pt.widthAt(k)
+	wide := pt.pc.widths()[k]
 	var ways []dimension
 	for edge := range 2 {
 		end, ok := s.reach(pt, k, edge, wide)
@@ -97,17 +97,18 @@ func (s *sheet) reach(pt *patch, k, edge int, wide float64) (rim, bool) {
 		if pt.rings || pt.tips[pt.turnEdge(edge)] != nil {
 			return rim{}, false
 		}
+		widths := pt.pc.widths()
 		step, stop := 1, len(pt.lines)-1
 		if edge == startEdge {
 			step, stop = -1, 0
 		}
 		for ; k != stop; k += step {
-			if math.Abs(pt.widthAt(k)-wide) > same*wide {
+			if math.Abs(widths[k]-wide) > same*wide {
 				return rim{}, false
 			}
 			away += pt.pc.rows[min(k, k+step)].high
 		}
-		if math.Abs(pt.widthAt(k)-wide) > same*wide {
+		if math.Abs(widths[k]-wide) > same*wide {
 			return rim{}, false
 		}
 		if pt.free[edge] {

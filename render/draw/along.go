@@ -18,7 +18,7 @@ func (s *sheet) heights(terms []plan.MeasuredOn) []dimension {
 		switch {
 		case set[0].rings:
 			some = s.radius(set[0])
-		case leans(set):
+		case slanting(set):
 			some = s.leaning(set, side)
 		default:
 			some = s.upright(set, side, s.net(terms))
@@ -30,6 +30,10 @@ func (s *sheet) heights(terms []plan.MeasuredOn) []dimension {
 		}
 		ways = append(ways, some...)
 	}
+	if len(ways) == 0 && len(terms) > 1 {
+		// The terms do not hang in one line: the first stands for all.
+		return s.heights(terms[:1])
+	}
 	return ways
 }
 
@@ -38,7 +42,7 @@ func (s *sheet) heights(terms []plan.MeasuredOn) []dimension {
 func (s *sheet) chosen(terms []plan.MeasuredOn, side int) (set []*patch, own bool) {
 	own = true
 	for _, t := range terms {
-		if t.Minus {
+		if t.Minus || !s.shows(t.Part) {
 			continue
 		}
 		found := s.patches(t.Part, side)
@@ -53,6 +57,16 @@ func (s *sheet) chosen(terms []plan.MeasuredOn, side int) (set []*patch, own boo
 		set = append(set, found...)
 	}
 	return set, own
+}
+
+// shows reports whether a part is in the group at all.
+func (s *sheet) shows(part int) bool {
+	for _, pt := range s.gr.patches {
+		if pt.pc.part == part {
+			return true
+		}
+	}
+	return false
 }
 
 // patches are those of a part on a side or in the middle.
@@ -107,8 +121,8 @@ func (s *sheet) net(terms []plan.MeasuredOn) float64 {
 	return math.Max(sum, 0)
 }
 
-// leans reports whether patches hang all in one slanting line.
-func leans(set []*patch) bool {
+// slanting reports whether patches hang all in one slanting line.
+func slanting(set []*patch) bool {
 	for _, pt := range set {
 		if math.Abs(pt.f.along.x) < 1e-6 || pt.f.along.sub(set[0].f.along).length() > 1e-6 {
 			return false
@@ -135,7 +149,7 @@ func (s *sheet) leaning(set []*patch, side int) []dimension {
 		}
 		if inner {
 			// A limb that narrows leaves room for a line from its inner corner on.
-			offs = append([]float64{touch, touch + 1.5}, offs...)
+			offs = append([]float64{touch}, offs...)
 		}
 		for i, off := range offs {
 			if off < most*s.scale-0.3 {
@@ -172,6 +186,11 @@ func (s *sheet) beside(a, b, along, out vec, off, cost float64) []dimension {
 	for _, t := range letters {
 		w := d.inLine(t)
 		w.cost = cost + 6*math.Abs(t-0.5)
+		if ways = append(ways, w); w.beside {
+			continue
+		}
+		w = d.asideAt(t, out)
+		w.cost = cost + 4 + 6*math.Abs(t-0.5)
 		ways = append(ways, w)
 	}
 	return ways
@@ -242,14 +261,14 @@ func (s *sheet) upright(set []*patch, side int, net float64) []dimension {
 // way outside is barred.
 func (s *sheet) within(set []*patch, top, foot vec, side int) []dimension {
 	for _, pt := range set {
-		if pt.pc.goesOn || s.g.goesOn(pt) || pt.forks[1] && pt.drop == 0 && len(pt.far().pts) > 2 || pt.tips[0] != nil || pt.tips[1] != nil {
+		if pt.pc.goesOn || s.g.goesOn(pt) || pt.forks[1] && pt.drop == 0 && !pt.yoke[1] && len(pt.far().pts) > 2 || pt.tips[0] != nil || pt.tips[1] != nil {
 			return nil
 		}
 	}
 	var ways []dimension
-	half := set[0].widthAt(0) / 2
+	ends := set[0].edgesAt(set[0].pc.tall() / 2)
 	for _, share := range []float64{0.7, 0.55, 0.8, 0.4} {
-		x := set[0].f.o.x + float64(side)*half*share
+		x := ends[0].to(ends[1], (1+float64(side)*share)/2).x
 		d := dimension{from: s.on(vec{x, top.y}), to: s.on(vec{x, foot.y})}
 		for _, t := range letters {
 			w := d.inLine(t)
@@ -296,7 +315,7 @@ func (pt *patch) corner(far bool, side int) vec {
 	if far {
 		edge = 1
 	}
-	if len(c.pts) == 5 && pt.forks[edge] && pt.drop == 0 {
+	if len(c.pts) == 5 && pt.yoke[edge] {
 		i = 1
 	}
 	if side > 0 {

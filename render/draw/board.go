@@ -18,9 +18,9 @@ const (
 	costCross    = 20.0   // a dimension line across another
 	costBarred   = 14.0   // an extension line across a line of the piece
 	costCrowd    = 4.0    // one more upright line at the same side
-	costCrossing = 8.0    // a dimension line across a line of the piece
+	costCrossing = 16.0   // a dimension line across a line of the piece
 	costClose    = 60.0   // two dimension lines side by side without room
-	costAlong    = 30.0   // a dimension line on a line of the piece
+	costAlong    = 20.0   // a dimension line on a line of the piece
 )
 
 // cost judges a dimension by what it would run into.

@@ -48,7 +48,7 @@ func courses(p *plan.Pattern, part, size int) ([]course, error) {
 		}
 		rows = append(rows, lay(f, f.Width.Cm(), f.Height.Cm()))
 	}
-	ripples(rows, worked[size])
+	ripples(p.Parts[part], rows, size)
 	return rows, nil
 }
 
@@ -84,11 +84,12 @@ func lay(f plan.RowFact, width, high float64) course {
 	return c
 }
 
-// ripples marks the rows of a ripple: rows that draw places together in several spots and yet are as wide as the row
-// below, so that between two valleys stands a peak.
-func ripples(rows []course, facts []plan.RowFact) {
+// ripples marks the rows of a ripple: rows that draw places together or pass them over in several spots and yet are as
+// wide as the row below, so that between two valleys stands a peak.
+func ripples(part *plan.Part, rows []course, size int) {
+	facts, steps := part.Worked[size], rowSteps(part, size)
 	for i := range rows {
-		if i == 0 || facts[i].Stitches != facts[i-1].Stitches {
+		if i > 0 && facts[i].Stitches != facts[i-1].Stitches || facts[i].Chains > 0 {
 			continue
 		}
 		valleys := 0
@@ -97,14 +98,13 @@ func ripples(rows []course, facts []plan.RowFact) {
 				valleys += n
 			}
 		}
-		// Clusters of a lace stand closer than the valleys of any ripple.
+		if row := steps[facts[i].Number]; valleys == 0 && row != nil {
+			_, _, valleys = effects(row.Work, size)
+		}
+		// Clusters and shells of a lace stand closer than the valleys of any ripple.
 		const apart = 8
 		if valleys > 1 && facts[i].Stitches >= apart*valleys {
 			rows[i].waves = valleys
 		}
-	}
-	// The first row of a ripple has no row below to be compared with.
-	if len(rows) > 1 && rows[0].waves == 0 {
-		rows[0].waves = rows[1].waves
 	}
 }

@@ -14,14 +14,13 @@ import (
 func titleWords(l *layout, s *scene.Scene) {
 	p := l.g.p
 	marks := l.g.marks()
-	for _, lang := range languages {
-		w := wordsOf(lang)
-		s.Title[lang] = fmt.Sprintf(w.title, titleOf(p, lang))
-		said := []string{fmt.Sprintf(w.line, sizeOf(p, lang))}
-		said = append(said, l.shapes(w, lang)...)
+	for lang, w := range speak() {
+		s.Title[lang] = fmt.Sprintf(w.title, w.Title(p))
+		said := []string{fmt.Sprintf(w.line, w.sizeOf(p))}
+		said = append(said, l.shapes(w)...)
 		for _, y := range slices.Sorted(maps.Keys(marks)) {
 			if look := w.looks(marks[y]); look != "" && y < len(p.Yarns) {
-				said = append(said, fmt.Sprintf(w.yarn, named(p.Yarns[y].Names, lang, p.Yarns[y].Name), look))
+				said = append(said, fmt.Sprintf(w.yarn, w.YarnName(p.Yarns[y]), look))
 			}
 		}
 		if l.ribbed() {
@@ -34,20 +33,19 @@ func titleWords(l *layout, s *scene.Scene) {
 // schematicWords says what the schematic shows.
 func schematicWords(l *layout, s *scene.Scene) {
 	p := l.g.p
-	for _, lang := range languages {
-		w := wordsOf(lang)
-		s.Title[lang] = fmt.Sprintf(w.schematic, titleOf(p, lang))
-		said := []string{fmt.Sprintf(w.flat, sizeOf(p, lang))}
-		said = append(said, l.shapes(w, lang)...)
+	for lang, w := range speak() {
+		s.Title[lang] = fmt.Sprintf(w.schematic, w.Title(p))
+		said := []string{fmt.Sprintf(w.flat, w.sizeOf(p))}
+		said = append(said, l.shapes(w)...)
 		for _, m := range p.Measures {
-			if m.Letter == "" || len(m.Of) == 0 || l.home(m) == nil || p.Shown >= len(m.Values) || m.Values[p.Shown] == plan.NoLength {
+			if m.Letter == "" || l.home(m) == nil || p.Shown >= len(m.Values) || m.Values[p.Shown] == plan.NoLength {
 				continue
 			}
 			form := w.measure
 			if m.Of[first(m)].Kind == plan.Around {
 				form = w.half
 			}
-			said = append(said, fmt.Sprintf(form, m.Letter, named(m.Text, lang, m.Name), w.cm(m.Values[p.Shown].Cm())))
+			said = append(said, fmt.Sprintf(form, m.Letter, w.MeasureName(m), w.cm(m.Values[p.Shown].Cm())))
 		}
 		s.Desc[lang] = strings.Join(said, " ")
 	}
@@ -66,18 +64,20 @@ func (l *layout) ribbed() bool {
 }
 
 // shapes describes every part as it is drawn, and how parts hang together.
-func (l *layout) shapes(w wording, lang string) []string {
+func (l *layout) shapes(w speech) []string {
 	if len(l.groups) == 0 {
 		return []string{w.empty}
 	}
 	var said []string
-	told := map[int]bool{}
 	for _, gr := range l.groups {
+		told := map[int]*patch{}
 		for _, pt := range gr.patches {
-			if part := pt.pc.part; !told[part] {
-				told[part] = true
-				said = append(said, l.shape(pt, w, lang))
+			if told[pt.pc.part] == nil {
+				told[pt.pc.part] = pt
 			}
+		}
+		for _, part := range slices.Sorted(maps.Keys(told)) {
+			said = append(said, l.shape(told[part], w))
 		}
 		if s := gr.limbs(w); s != "" {
 			said = append(said, s)
@@ -88,9 +88,8 @@ func (l *layout) shapes(w wording, lang string) []string {
 }
 
 // shape describes a part in one sentence.
-func (l *layout) shape(pt *patch, w wording, lang string) string {
-	part := l.g.p.Parts[pt.pc.part]
-	name := named(part.Title, lang, part.Name)
+func (l *layout) shape(pt *patch, w speech) string {
+	name := w.PartTitle(l.g.p, pt.pc.part)
 	pieces := l.g.of[pt.pc.part]
 	tall, widest := 0.0, 0.0
 	for _, i := range pieces {
@@ -114,7 +113,7 @@ func (l *layout) shape(pt *patch, w wording, lang string) string {
 }
 
 // limbs says what stands out at the sides of a group.
-func (gr *group) limbs(w wording) string {
+func (gr *group) limbs(w speech) string {
 	sides, yoke := map[int]int{}, false
 	for _, pt := range gr.patches {
 		if pt.pc.closed && pt.side != 0 && pt.forks[0] {
@@ -134,7 +133,7 @@ func (gr *group) limbs(w wording) string {
 }
 
 // direction says which way most of a group is worked.
-func (gr *group) direction(w wording) string {
+func (gr *group) direction(w speech) string {
 	main := gr.largest()
 	switch {
 	case main.rings:

@@ -29,6 +29,7 @@ type dimension struct {
 	ext      [][2]vec // extension lines
 	label    vec      // middle of the letter
 	beside   bool     // the letter stands beyond an end and not in the line
+	aside    bool     // the letter stands at one side of the line
 	outside  bool     // the arrows point at the distance from outside
 	ring     float64  // radius: the line runs once round, from may be any point on it
 	middle   vec      // of that ring
@@ -64,6 +65,13 @@ func (d dimension) beyond(after bool) dimension {
 	return d
 }
 
+// asideAt puts the letter at one side of the line, which then runs through.
+func (d dimension) asideAt(t float64, out vec) dimension {
+	d.aside = true
+	d.label = d.from.to(d.to, t).add(out.times(letterGap/2 + 0.4))
+	return d
+}
+
 // strokes are the straight lines that the dimension line is made of.
 func (d dimension) strokes() [][2]vec {
 	if d.ring > 0 {
@@ -71,6 +79,8 @@ func (d dimension) strokes() [][2]vec {
 	}
 	dir := d.to.sub(d.from).unit()
 	switch {
+	case d.aside:
+		return [][2]vec{{d.from, d.to}}
 	case d.outside:
 		before, after := d.from.sub(dir.times(tail)), d.to.add(dir.times(tail))
 		return [][2]vec{{before, d.from}, {d.from, d.to}, {d.to, after}}

@@ -59,9 +59,12 @@ func (t *table) limbs(pt *patch, j *joint, f frame) []limb {
 	for i, b := range j.branches {
 		m := limb{branch: b, pc: t.g.pieces[b.piece]}
 		m.wide = m.pc.outwards(b.edge).widths[0]
-		if pt.pc.closed {
+		switch {
+		case pt.pc.closed && b.both > 0:
+			m.x = sign * (1 - 4*b.both) // the round begins at a side
+		case pt.pc.closed:
 			m.x = sign * across(b.at)
-		} else {
+		default:
 			m.x = sign * (1 - 2*b.at)
 		}
 		limbs[i] = m

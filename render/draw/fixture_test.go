@@ -83,6 +83,21 @@ func (w *work) slope(to, rows int) *work {
 	return w
 }
 
+// narrow adds a row with so many decreases at its beginning or its end, as the pattern prints it.
+func (w *work) narrow(n int, beginning bool) *work {
+	from := w.last().Stitches
+	dec := plan.Instr{Op: plan.Decrease, Form: stitch.Form{ID: stitch.DC, Together: 2}, N: plan.Nums{n}}
+	plain := plan.Instr{Op: plan.Work, Form: stitch.Form{ID: stitch.DC, Together: 1}, N: plan.Nums{from - 2*n}}
+	w.dc(from - n)
+	row := plan.Nums{w.last().Number}
+	r := &plan.Row{First: row, Last: row, Times: plan.Nums{1}, Work: []plan.Instr{plain, dec}}
+	if beginning {
+		r.Work = []plan.Instr{dec, plain}
+	}
+	w.Steps = append(w.Steps, r)
+	return w
+}
+
 func (w *work) last() *plan.RowFact { return &w.Worked[0][len(w.Worked[0])-1] }
 
 func (w *work) rib(sts, rows int) *work {

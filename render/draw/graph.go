@@ -13,6 +13,7 @@ type ending struct{ piece, edge int }
 type branch struct {
 	ending
 	at, share float64 // the middle of its run on that edge, and how much of the edge it takes: 0 to 1
+	both      float64 // where its first run lies, if it has two that face each other across the start; else 0
 	rest      bool    // it is what remains of the part after a dividing row
 	mirrored  bool    // it is the second of two that are made alike
 	around    bool    // it goes round the whole piece, as an edging does
@@ -76,7 +77,8 @@ func connect(p *plan.Pattern, read rowsOf) (*graph, error) {
 // pieces are joined, but does not hang on them.
 func grows(k plan.StartKind) bool { return k == plan.StartFrom || k == plan.StartIn }
 
-// mark notes the rows where something is measured: they are drawn as wide as they are.
+// mark notes the rows where something is measured: they are drawn as wide as they are, and so are those of a part that
+// is alike.
 func (g *graph) mark() {
 	for _, m := range g.p.Measures {
 		for _, on := range m.Of {
@@ -84,8 +86,13 @@ func (g *graph) mark() {
 				continue
 			}
 			for k, r := range g.rows[on.Part] {
-				if r.number == inSize(on.Row, g.size) {
-					g.rows[on.Part][k].exact = true
+				if r.number != inSize(on.Row, g.size) {
+					continue
+				}
+				for _, rows := range g.rows {
+					if sameRows(rows, g.rows[on.Part]) {
+						rows[k].exact = true
+					}
 				}
 			}
 		}

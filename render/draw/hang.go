@@ -28,6 +28,7 @@ func (g *graph) hang(part int) {
 	}
 	b := branch{ending: own, around: g.encloses(own.piece, main.piece)}
 	b.at, b.share = spread(main.runs)
+	b.both = facing(main.runs)
 	if g.p.Parts[part].Make != 2 || b.around || !g.pieces[main.piece].closed || !g.pieces[own.piece].closed {
 		g.link(main.ending, b)
 		return
@@ -94,6 +95,22 @@ func spread(runs []run) (at, share float64) {
 		return 0.5, 0
 	}
 	return at / weight, min(weight, 1)
+}
+
+// facing is the middle of the first of two runs as far after the start of the round as the other lies before it: front
+// and back of one finger. 0 if that is not so.
+func facing(runs []run) float64 {
+	if len(runs) != 2 {
+		return 0
+	}
+	a, b := runs[0].at(), runs[1].at()
+	if a > b {
+		a, b = b, a
+	}
+	if a <= 0 || a+b < 0.9 || a+b > 1.1 {
+		return 0
+	}
+	return a
 }
 
 func wrap(f float64) float64 {

@@ -57,13 +57,12 @@ func (p *pen) small(pt *patch, solid bool) {
 }
 
 func hereWords(p *plan.Pattern, part int, s *scene.Scene) {
-	for _, lang := range languages {
-		w := wordsOf(lang)
-		s.Title[lang] = fmt.Sprintf(w.here, titleOf(p, lang))
+	for lang, w := range speak() {
+		s.Title[lang] = fmt.Sprintf(w.here, w.Title(p))
 		if part < 0 || part >= len(p.Parts) {
 			s.Desc[lang] = w.hereAll
 			continue
 		}
-		s.Desc[lang] = fmt.Sprintf(w.hereOne, named(p.Parts[part].Title, lang, p.Parts[part].Name))
+		s.Desc[lang] = fmt.Sprintf(w.hereOne, w.PartTitle(p, part))
 	}
 }

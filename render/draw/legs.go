@@ -34,11 +34,8 @@ func (t *table) legs(pt *patch, limbs []limb, f frame) {
 		child := t.patch(m.piece, m.edge, g)
 		child.mirrored = m.mirrored
 		s := m.pc.outwards(m.edge)
-		slope := 0.0
-		if m.wide > 1.03*chord {
-			slope = 0.5 * math.Tan(angle)
-		}
-		s.narrow(chord, slope)
+		s.narrow(chord, 0.8*math.Tan(angle))
+		s.outwards(chord, side, g.along.y < 0)
 		child.forks[0] = true
 		child.strip(g, s)
 		t.beyond(child, 1-m.edge, g.moved(0, m.pc.tall()))
@@ -52,6 +49,18 @@ func (s shape) narrow(chord, slope float64) {
 	for k, d := range s.depths() {
 		if most := chord + slope*d; s.widths[k] > most {
 			s.widths[k] = most
+			s.exact[k] = k == 0 || k == len(s.widths)-1
+		}
+	}
+}
+
+// outwards moves what is wider than the chord to the outer side, so that the inner edges of two legs do not meet.
+func (s *shape) outwards(chord, side float64, up bool) {
+	s.lean = make([]float64, len(s.widths))
+	for k, w := range s.widths {
+		s.lean[k] = side * math.Max(0, w-chord) / 2
+		if !up {
+			s.lean[k] = -s.lean[k]
 		}
 	}
 }

@@ -81,6 +81,7 @@ type patch struct {
 	rings   bool
 	side    int     // -1 and +1 for a branch on that side, 0 else
 	drop    float64 // how far the middle of its bent edge lies beyond the ends of that edge (a crotch)
+	yoke    [2]bool // its near or far edge runs from sleeve to underarm to underarm to sleeve
 	forks   [2]bool // its near or far edge is bent to meet several pieces
 	seams   []curve // lines of increases on it
 	tips    [2]*tip // its rounded ends: near and far, nil if straight

@@ -92,12 +92,12 @@ func blanket() *plan.Pattern {
 	return m.p
 }
 
-// jacket is flat pieces: back, fronts and sleeves.
+// jacket is flat pieces: back, fronts whose neck is shaped at one edge, and a sleeve.
 func jacket() *plan.Pattern {
 	m := make1("jacket", "garment")
 	back := m.part("back", false, plan.StartChain).with(1).rib(80, 4).with(0).dc(80).even(25).slope(68, 4).even(14)
-	front := m.part("right_front", false, plan.StartChain).dc(38).even(26).slope(32, 4).even(4).slope(18, 8)
-	left := m.part("left_front", false, plan.StartChain).dc(38).even(26).slope(32, 4).even(4).slope(18, 8)
+	front := halfFront(m, "right_front", true)
+	left := halfFront(m, "left_front", false)
 	sleeve := m.part("sleeve", false, plan.StartChain).with(1).rib(36, 5).with(0).dc(38).slope(60, 30).slope(10, 12)
 	sleeve.Make = 2
 	m.measure("back", widthOf(back, 10))
@@ -107,6 +107,23 @@ func jacket() *plan.Pattern {
 	m.measure("sleeve", high(sleeve))
 	m.measure("upper_arm", widthOf(sleeve, 35))
 	return m.p
+}
+
+// halfFront is a front whose armhole is shaped at one edge and whose neck is at the other; it begins at the middle of
+// the body on right-side rows if it is the right one.
+func halfFront(m *maker, name string, right bool) *work {
+	w := m.part(name, false, plan.StartChain).dc(40).even(25)
+	for k := range 4 {
+		w.narrow(1, right == (w.rows()%2 == 1))
+		if k > 1 {
+			w.even(1)
+		}
+	}
+	w.even(2)
+	for range 8 {
+		w.narrow(2, right == (w.rows()%2 == 0))
+	}
+	return w
 }
 
 // mitten is worked from the cuff up and closed at the tip, with a thumb on an opening.

@@ -15,6 +15,7 @@ type piece struct {
 	oval   bool // the rows begin on both sides of a chain
 	goesOn bool // it is the rest of a part after a dividing row
 	corner int  // corners of a motif, 0 if it is round
+	lean   []float64
 }
 
 // edge numbers of a piece.
@@ -92,6 +93,7 @@ func cut(p *plan.Pattern, part int, rows []course, cuts []int) []*piece {
 		pc.start = resumed(pc.rows)
 		pieces[i].rows[len(pieces[i].rows)-1].exact = true
 	}
+	leans(p.Parts[part], pieces, p.Shown)
 	return pieces
 }
 

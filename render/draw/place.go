@@ -63,7 +63,7 @@ func (s *sheet) best(t task) {
 func (s *sheet) tasks(l *layout) []task {
 	var tasks []task
 	for i, m := range l.g.p.Measures {
-		if m.Letter == "" || len(m.Of) == 0 || l.home(m) != s.gr {
+		if m.Letter == "" || l.home(m) != s.gr {
 			continue
 		}
 		t := task{letter: m.Letter, order: i, inside: m.Of[0].Kind != plan.Height}
@@ -93,6 +93,14 @@ func first(m plan.Measure) int {
 
 // home is the group that shows a measure, nil if none can.
 func (l *layout) home(m plan.Measure) *group {
+	if len(m.Of) == 0 {
+		return nil
+	}
+	for _, t := range m.Of {
+		if t.Part < 0 || t.Part >= len(l.g.rows) {
+			return nil
+		}
+	}
 	for _, gr := range l.groups {
 		for _, pt := range gr.patches {
 			if pt.pc.part == m.Of[first(m)].Part {
@@ -122,11 +130,18 @@ func (s *sheet) widths(on plan.MeasuredOn) []dimension {
 		}
 		some := s.acrossAny(pt, k, on.Kind)
 		for i := range some {
-			if pt.pc.part != on.Part {
-				some[i].cost++
+			// Of two limbs that are alike the named one shows its lengths; a width inside goes to the other.
+			inside := len(some[i].ext) == 0 && len(twins) > 1
+			if inside == (pt.pc.part == on.Part) {
+				some[i].cost += 2
 			}
 		}
 		ways = append(ways, some...)
+	}
+	if len(ways) == 0 && on.Row != nil {
+		// The row was not worked in this size: the part is measured where it is widest.
+		on.Row = nil
+		return s.widths(on)
 	}
 	return ways
 }

@@ -40,17 +40,21 @@ func rings(o vec, pc *piece) []curve {
 // stadium is a circle of a radius drawn out to both sides.
 func stadium(o vec, half, radius float64) curve {
 	const steps = 48
-	c := curve{smooth: true, closed: true}
+	c := curve{smooth: half == 0, closed: true} // straight sides must stay straight
 	for i := range steps {
-		sin, cos := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / steps)
-		x := half
-		if cos < 0 {
-			x = -half
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / steps)
+		at := vec{radius * cos, radius * sin}
+		side := vec{half, 0}
+		switch {
+		case half > 0 && i == steps/4:
+			c.pts = append(c.pts, o.add(at).add(side), o.add(at).sub(side))
+		case half > 0 && i == steps*3/4:
+			c.pts = append(c.pts, o.add(at).sub(side), o.add(at).add(side))
+		case cos < 0:
+			c.pts = append(c.pts, o.add(at).sub(side))
+		default:
+			c.pts = append(c.pts, o.add(at).add(side))
 		}
-		c.pts = append(c.pts, o.add(vec{x + radius*cos, radius * sin}))
-	}
-	if half > 0 {
-		c.smooth = false // the straight sides must stay straight
 	}
 	return c
 }

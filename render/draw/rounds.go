@@ -6,6 +6,8 @@ import (
 	"slices"
 
 	"ovillo/compile/plan"
+	"ovillo/render/page"
+	"ovillo/render/scene"
 )
 
 // mark is how the rows of a yarn are drawn.
@@ -125,24 +127,38 @@ func (p *pen) banded(pt *patch, s stretch, step int, m mark) {
 	for k := s.from; k < s.to; k += step {
 		end := min(k+step, s.to)
 		high := pt.pc.height(k, end) * p.scale
-		c := pt.lines[k].between(pt.lines[end])
+		c := pt.lines[k].between(pt.lines[end], 0.5)
 		switch m {
 		case dotMark:
 			p.dots(c, titleDot*high)
 		case dashMark:
 			p.line(c, titleBand*high, 1.6*high, 0.9*high)
 		default:
-			p.line(c, titleBand*high)
+			p.bar(pt.lines[k], pt.lines[end])
 		}
 	}
 }
 
-// between is the curve half way to another.
-func (c curve) between(d curve) curve {
+// bar fills the middle of a row, from edge to edge.
+func (p *pen) bar(a, b curve) {
+	lower, upper := a.between(b, 0.5-titleBand/2), a.between(b, 0.5+titleBand/2)
+	if a.closed {
+		p.area(black, upper, lower.turned())
+		return
+	}
+	cmds := p.path(lower)
+	back := p.path(upper.turned())
+	back[0].Op = 'L'
+	ink := black
+	p.items = append(p.items, scene.Path{Cmds: append(append(cmds, back...), page.Cmd{Op: 'Z'}), Fill: &ink})
+}
+
+// between is a curve on the way to another, from 0 to 1.
+func (c curve) between(d curve, way float64) curve {
 	if len(c.pts) == len(d.pts) && c.smooth == d.smooth {
 		m := curve{smooth: c.smooth, closed: c.closed}
 		for i := range c.pts {
-			m.pts = append(m.pts, c.pts[i].to(d.pts[i], 0.5))
+			m.pts = append(m.pts, c.pts[i].to(d.pts[i], way))
 		}
 		return m
 	}
@@ -150,7 +166,7 @@ func (c curve) between(d curve) curve {
 	m := curve{smooth: c.smooth || d.smooth, closed: c.closed}
 	for i := range steps + 1 {
 		t := float64(i) / steps
-		m.pts = append(m.pts, c.at(t).to(d.at(t), 0.5))
+		m.pts = append(m.pts, c.at(t).to(d.at(t), way))
 	}
 	return m
 }

@@ -124,7 +124,7 @@ func (s *sheet) walls() {
 func (s *sheet) overhang() margins {
 	b := s.gr.bounds()
 	piece := box{s.on(b.min), s.on(b.max), b.full}
-	all := piece.grown(outlineWide / 2)
+	all := piece.grown(bandWide / 2)
 	for _, l := range s.board.lines {
 		for _, p := range l {
 			all.join(box{p, p, true}.grown(arrowWide/2 + dimLine))
@@ -157,7 +157,7 @@ func (s *sheet) piece(p *pen) {
 				}
 			case st.yarn != ground && pt.banded(ground):
 				for k := st.from; k < st.to; k++ {
-					p.line(pt.lines[k].between(pt.lines[k+1]), bandWide, 1.2, 0.9)
+					p.line(pt.lines[k].between(pt.lines[k+1], 0.5), bandWide, 1.2, 0.9)
 				}
 			}
 		}

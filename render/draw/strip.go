@@ -5,6 +5,7 @@ import "math"
 // shape is what a strip is made from: its rows counted outwards from what it hangs on.
 type shape struct {
 	widths []float64 // flat, one more than rows
+	lean   []float64 // of the middle of each line, to the right when it grows upwards; nil if the strip is straight
 	high   []float64
 	exact  []bool // the width must stay
 	stitch []float64
@@ -19,11 +20,14 @@ func (pc *piece) outwards(from int) shape {
 	}
 	s.exact[0], s.exact[n] = true, true
 	s.stitch[0] = pc.rows[0].stitch
+	if pc.lean != nil {
+		s.lean = append([]float64(nil), pc.lean...)
+	}
 	if from == endEdge {
-		flip(s.widths)
-		flip(s.high)
-		flip(s.exact)
-		flip(s.stitch)
+		s = s.reversed()
+		for k := len(s.lean) - 1; k >= 0; k-- {
+			s.lean[k] -= s.lean[0]
+		}
 	}
 	return s
 }
@@ -43,12 +47,11 @@ func (s shape) depths() []float64 {
 	return d
 }
 
-// eased are the widths with the stairs taken out that single stitches make: a shaped edge is a line, not a stair. No
-// width moves by more than about a stitch; those that are exact do not move at all.
-func (s shape) eased() []float64 {
-	d, n := s.depths(), len(s.widths)
-	out := make([]float64, n)
-	copy(out, s.widths)
+// eased are values of the lines, such as widths, with the stairs taken out that single stitches make: a shaped edge is a
+// line, not a stair. No value moves by more than about a stitch; where the width is exact it does not move at all.
+func (s shape) eased(values []float64) []float64 {
+	d, n := s.depths(), len(values)
+	out := append([]float64(nil), values...)
 	for from := 0; from < n-1; {
 		to := from + 1
 		for !s.exact[to] {
@@ -64,7 +67,7 @@ func (s shape) ease(out, d []float64, from, to int) {
 	tolerance, pts := 0.0, make([]vec, 0, to-from+1)
 	for k := from; k <= to; k++ {
 		tolerance = math.Max(tolerance, s.stitch[k])
-		pts = append(pts, vec{s.widths[k], d[k]})
+		pts = append(pts, vec{out[k], d[k]})
 	}
 	keep := make([]bool, len(pts))
 	keep[0], keep[len(pts)-1] = true, true
@@ -83,24 +86,45 @@ func (s shape) ease(out, d []float64, from, to int) {
 	}
 }
 
+// edges are how far the two edges lie to the left and right of the frame, with its lines running down or up the page.
+func (s shape) edges(up bool) (left, right []float64) {
+	n := len(s.widths)
+	left, right = make([]float64, n), make([]float64, n)
+	if s.lean == nil {
+		for k, w := range s.eased(s.widths) {
+			left[k], right[k] = -w/2, w/2
+		}
+		return left, right
+	}
+	for k, w := range s.widths {
+		x := s.lean[k]
+		if !up {
+			x = -x
+		}
+		left[k], right[k] = x-w/2, x+w/2
+	}
+	return s.eased(left), s.eased(right)
+}
+
 // strip lays a shape down along a frame.
 func (pt *patch) strip(f frame, s shape) {
-	widths, d := s.eased(), s.depths()
-	lines := make([]curve, len(widths))
-	for k, w := range widths {
-		lines[k] = straight(f.at(-w/2, d[k]), f.at(w/2, d[k]))
+	left, right := s.edges(f.along.y < 0)
+	d := s.depths()
+	lines := make([]curve, len(d))
+	for k := range lines {
+		lines[k] = straight(f.at(left[k], d[k]), f.at(right[k], d[k]))
 	}
 	pt.tips = [2]*tip{}
-	n := len(widths) - 1
+	n := len(lines) - 1
 	if m := s.tip(); pt.pc.closed && m > 0 {
-		pt.tips[0] = &tip{f: f, rows: m, deep: d[m], wide: widths[m], start: widths[0]}
+		pt.tips[0] = &tip{f: f, rows: m, deep: d[m], wide: right[m] - left[m], start: right[0] - left[0]}
 		pt.tips[0].bend(lines, d)
 	}
 	back := s.reversed()
 	if m := back.tip(); pt.pc.closed && m > 0 && m < n {
 		d := back.depths()
 		g := frame{o: f.at(0, d[n]), across: f.across, along: f.along.times(-1)}
-		pt.tips[1] = &tip{f: g, rows: m, deep: d[m], wide: widths[n-m], start: widths[n]}
+		pt.tips[1] = &tip{f: g, rows: m, deep: d[m], wide: right[n-m] - left[n-m], start: right[n] - left[n]}
 		flip(lines)
 		pt.tips[1].bend(lines, d)
 		flip(lines)
@@ -115,7 +139,9 @@ func (s shape) reversed() shape {
 	r := shape{
 		widths: append([]float64(nil), s.widths...), high: append([]float64(nil), s.high...),
 		exact: append([]bool(nil), s.exact...), stitch: append([]float64(nil), s.stitch...),
+		lean: append([]float64(nil), s.lean...),
 	}
+	flip(r.lean)
 	flip(r.widths)
 	flip(r.high)
 	flip(r.exact)

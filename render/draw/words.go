@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ovillo/compile/plan"
+	"ovillo/render/words"
 )
 
 // languages are those that drawings are described in.
@@ -46,7 +47,7 @@ var english = wording{
 	dome:      "%s: closed at one end, %s cm wide laid flat at its widest, %s cm long.",
 	disc:      "%s: rounds seen from above, %s cm from edge to edge.",
 	measure:   "%s: %s, %s cm.",
-	half:      "%s: %s, %s cm around; the drawing shows half.",
+	half:      "%s: %s, %s cm; the line shows half.",
 	down:      "Worked from the top down.",
 	up:        "Worked from the bottom up.",
 	outward:   "Worked from the middle outwards.",
@@ -74,7 +75,7 @@ var spanish = wording{
 	dome:      "%s: cerrada por un extremo, %s cm de ancho máximo en plano y %s cm de largo.",
 	disc:      "%s: vueltas vistas desde arriba, %s cm de borde a borde.",
 	measure:   "%s: %s, %s cm.",
-	half:      "%s: %s, %s cm de contorno; el dibujo muestra la mitad.",
+	half:      "%s: %s, %s cm; la línea muestra la mitad.",
 	down:      "Se teje de arriba abajo.",
 	up:        "Se teje de abajo arriba.",
 	outward:   "Se teje del centro hacia fuera.",
@@ -88,30 +89,30 @@ var spanish = wording{
 	bars:      "barras", dots: "puntos", dashes: "barras cortas",
 }
 
-func wordsOf(lang string) wording {
-	if lang == "es" {
-		return spanish
-	}
-	return english
+// speech is a language: its names of things, and what it says of drawings.
+type speech struct {
+	*words.Language
+	wording
 }
 
-// named is a printed name, or what the source calls the thing where it has none.
-func named(t plan.Text, lang, name string) string {
-	if s := t[lang]; s != "" {
-		return s
+// speak gives the speech of each language that drawings are described in, by its code.
+func speak() map[string]speech {
+	all := map[string]speech{}
+	for code, w := range map[string]wording{"en": english, "es": spanish} {
+		// The codes are ours, and a test sees that words knows them.
+		if l, err := words.For(code); err == nil {
+			all[code] = speech{l, w}
+		}
 	}
-	return strings.ReplaceAll(name, "_", " ")
+	return all
 }
-
-func titleOf(p *plan.Pattern, lang string) string { return named(p.Title, lang, p.Name) }
 
 // sizeOf is the name of the size that is drawn.
-func sizeOf(p *plan.Pattern, lang string) string {
+func (w speech) sizeOf(p *plan.Pattern) string {
 	if p.Shown < 0 || p.Shown >= len(p.Sizes) {
 		return ""
 	}
-	s := p.Sizes[p.Shown]
-	return named(s.Names, lang, s.Name)
+	return w.SizeName(p.Sizes[p.Shown])
 }
 
 // cm writes a length with one decimal at most.

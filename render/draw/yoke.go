@@ -52,7 +52,7 @@ func (t *table) yoke(pt *patch, middle limb, sides []limb, f frame) {
 	if !t.g.isRaglan(pt.pc.part) {
 		pt.blend(f)
 	}
-	pt.forks[pt.end(f)] = fits
+	pt.forks[pt.end(f)], pt.yoke[pt.end(f)] = fits, fits
 	t.lay(middle.ending, f).forks[0] = fits
 	for _, m := range sides {
 		if !t.drawn[m.piece] {
@@ -64,9 +64,13 @@ func (t *table) yoke(pt *patch, middle limb, sides []limb, f frame) {
 // grows is the number of the line from which a shape widens towards its far edge, so that the even rows of a neckband
 // are not drawn into the yoke.
 func (s shape) grows() int {
+	const short = 2 // centimetres that may as well be part of the yoke
 	from := 0
 	for k := 1; k < len(s.widths)-1 && s.widths[k] <= s.widths[0]*1.02; k++ {
 		from = k
+	}
+	if s.depths()[from] < short {
+		return 0
 	}
 	return from
 }

@@ -1,0 +1,126 @@
+package draw
+
+import "ovillo/compile/plan"
+
+// rowSteps finds the printed row of every row number of a part in a size.
+func rowSteps(part *plan.Part, size int) map[int]*plan.Row {
+	rows := map[int]*plan.Row{}
+	put := func(r *plan.Row, from, to, shift int) {
+		for n := from; n <= to; n++ {
+			rows[n+shift] = r
+		}
+	}
+	for _, step := range part.Steps {
+		switch s := step.(type) {
+		case *plan.Row:
+			if first := inSize(s.First, size); first > 0 {
+				put(s, first, inSize(s.Last, size), 0)
+			}
+		case *plan.Block:
+			first, last := inSize(s.First, size), inSize(s.Last, size)
+			each := passLength(s, size)
+			if first <= 0 || each <= 0 {
+				continue
+			}
+			for from := first; from <= last; from += each {
+				for _, r := range s.Rows {
+					if n := inSize(r.First, size); n > 0 {
+						put(r, n, min(inSize(r.Last, size), last), from-first)
+					}
+				}
+			}
+		}
+	}
+	return rows
+}
+
+// passLength is the number of rows in one pass of a block.
+func passLength(b *plan.Block, size int) int {
+	first, last := 0, 0
+	for _, r := range b.Rows {
+		n := inSize(r.First, size)
+		if n <= 0 {
+			continue
+		}
+		if first == 0 || n < first {
+			first = n
+		}
+		last = max(last, inSize(r.Last, size))
+	}
+	if first == 0 {
+		return 0
+	}
+	return last - first + 1
+}
+
+// change is a stretch of a row along the edge below it, in places, with how many stitches more or less it makes than it
+// takes.
+type change struct {
+	from, to, net float64
+	valleys       int // spots where places are passed over or drawn together
+}
+
+// changes walks through the instructions of a row. taken is how many places it takes in all.
+func changes(work []plan.Instr, size int) (list []change, taken float64) {
+	at := 0.0
+	for _, in := range work {
+		takes, makes, valleys := effect(in, size)
+		list = append(list, change{at, at + takes, makes - takes, valleys})
+		at += takes
+	}
+	return list, at
+}
+
+// effect is what an instruction takes and makes, in all its repeats, and how many valleys that gives.
+func effect(in plan.Instr, size int) (takes, makes float64, valleys int) {
+	n := float64(max(inSize(in.N, size), 0))
+	per := 1.0
+	if in.Per != nil {
+		per = float64(inSize(in.Per, size))
+	}
+	switch in.Op {
+	case plan.Work:
+		if in.AfterBegin {
+			return n + 1, n*per + 1, 0
+		}
+		return n, n * per, 0
+	case plan.Decrease:
+		return n * float64(max(in.Form.Together, 2)), n, int(n)
+	case plan.SkipOver:
+		return n, 0, min(int(n), 1)
+	case plan.LeaveRest, plan.SlipOver:
+		return n, 0, 0
+	case plan.Chains:
+		return 0, n, 0
+	case plan.Repeat:
+		t, m, v := effects(in.Body, size)
+		return n * t, n * m, int(n) * v
+	case plan.InOne:
+		_, m, _ := effects(in.Body, size)
+		return n, n * m, 0
+	case plan.SpreadOut:
+		return spreadOut(in.Spread, size)
+	}
+	return 0, 0, 0
+}
+
+func effects(work []plan.Instr, size int) (takes, makes float64, valleys int) {
+	for _, in := range work {
+		t, m, v := effect(in, size)
+		takes, makes, valleys = takes+t, makes+m, valleys+v
+	}
+	return takes, makes, valleys
+}
+
+func spreadOut(s *plan.Spread, size int) (takes, makes float64, valleys int) {
+	if s == nil {
+		return 0, 0, 0
+	}
+	get := func(n plan.Nums) float64 { return float64(max(inSize(n, size), 0)) }
+	groups := get(s.Long) + get(s.Short)
+	plain := get(s.Long)*get(s.LongPlain) + get(s.Short)*get(s.ShortPlain) + get(s.Before) + get(s.After)
+	if s.Increase {
+		return plain + groups, plain + 2*groups, 0
+	}
+	return plain + 2*groups, plain + groups, 0
+}
