@@ -29,14 +29,14 @@ func init() {
 		"stitches": {`stitches(52 cm, dc, multiple of 2)`, 2, 2, true, callStitches},
 		"rows":     {`rows(32 cm, dc, even)`, 2, 2, true, callRows},
 		"length":   {`length(96, dc)`, 2, 2, false, callLength},
-		"count":    {`count(leg / 3, up)`, 1, 1, true, callCount},
+		"whole":    {`whole(leg / 3, up)`, 1, 1, true, callWhole},
 		"min":      {`min(leg, 40)`, 2, many, false, callLeast},
 		"max":      {`max(leg, 40)`, 2, many, false, callGreatest},
 	}
 }
 
 // functionNames lists the functions in the order in which messages show them.
-var functionNames = []string{"stitches", "rows", "length", "count", "min", "max"}
+var functionNames = []string{"stitches", "rows", "length", "whole", "min", "max"}
 
 // call works out a call.
 func (ev *evaluator) call(e *lang.Expr) Vector {
@@ -200,8 +200,8 @@ func callLength(ev *evaluator, e *lang.Expr, args []*lang.Expr, _ Rounding, _ *m
 		func(a, b *big.Rat) *big.Rat { return new(big.Rat).Quo(a, b) })
 }
 
-// callCount makes a whole number of a count that is not one.
-func callCount(ev *evaluator, e *lang.Expr, args []*lang.Expr, r Rounding, m *multiple) Vector {
+// callWhole makes a whole number of a count that is not one.
+func callWhole(ev *evaluator, e *lang.Expr, args []*lang.Expr, r Rounding, m *multiple) Vector {
 	v := ev.eval(args[0])
 	if v.Unknown {
 		return Unknown

@@ -29,7 +29,7 @@ func anyExpr(t *rapid.T, depth int) *lang.Expr {
 	switch op := rapid.SampledFrom([]lang.Op{lang.OpCall, lang.OpParen, lang.OpNeg, lang.OpAdd, lang.OpSub, lang.OpMul, lang.OpDiv,
 		lang.OpBut, lang.OpMultiple, lang.OpMeasure, 99}).Draw(t, "op"); op {
 	case lang.OpCall:
-		e := &lang.Expr{Op: op, Path: []string{rapid.SampledFrom([]string{"stitches", "rows", "length", "count", "min", "max", "sum"}).Draw(t, "call")}}
+		e := &lang.Expr{Op: op, Path: []string{rapid.SampledFrom([]string{"stitches", "rows", "length", "whole", "min", "max", "sum"}).Draw(t, "call")}}
 		for range rapid.IntRange(0, 3).Draw(t, "args") {
 			e.Args = append(e.Args, sub())
 		}

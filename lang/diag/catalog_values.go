@@ -203,7 +203,7 @@ el bueno.`},
 				"none": `values are worked out by {names}`,
 				"near": `the name like it is {near|or}`},
 			Explain: `A name with brackets behind it works out a value from others: stitches and rows turn a length into counts by
-the gauge, length turns a count of stitches back, count makes a whole number, min and max choose the least and the
+the gauge, length turns a count of stitches back, whole makes a whole number, min and max choose the least and the
 greatest.`},
 		Es: Wording{
 			Message: `nada que calcule un valor se llama {name}`,
@@ -212,7 +212,7 @@ greatest.`},
 				"none": `los valores se calculan con {names}`,
 				"near": `el nombre parecido es {near|or}`},
 			Explain: `Un nombre con paréntesis detrás calcula un valor a partir de otros: stitches y rows convierten una longitud en
-cuentas según la muestra, length convierte una cuenta de puntos en longitud, count da un número entero, min y max eligen el
+cuentas según la muestra, length convierte una cuenta de puntos en longitud, whole da un número entero, min y max eligen el
 menor y el mayor.`},
 		Example: strip(`let wide = stiches(20 cm, sc)`),
 		Fixed:   strip(`let wide = stitches(20 cm, sc)`)},
@@ -226,8 +226,8 @@ menor y el mayor.`},
 				"two":  `give it two values: {form}`,
 				"many": `give it two values or more: {form}`},
 			Explain: `Each way to work out a value takes its own values, parted by commas: stitches and rows a length and a stitch,
-length a count and a stitch, count one count, min and max two values or more. Words that say how to round, and a multiple, may
-follow in stitches, rows and count.`},
+length a count and a stitch, whole one count, min and max two values or more. Words that say how to round, and a multiple, may
+follow in stitches, rows and whole.`},
 		Es: Wording{
 			Message: `{name} recibe {found} {found|valor|valores} y necesita {needed}`,
 			Mark:    `se escribe {form}`,
@@ -236,7 +236,7 @@ follow in stitches, rows and count.`},
 				"two":  `dele dos valores: {form}`,
 				"many": `dele dos valores o más: {form}`},
 			Explain: `Cada forma de calcular lleva sus valores, separados por comas: stitches y rows, una longitud y un punto; length,
-una cuenta y un punto; count, una cuenta; min y max, dos valores o más. En stitches, rows y count pueden seguir un múltiplo y
+una cuenta y un punto; whole, una cuenta; min y max, dos valores o más. En stitches, rows y whole pueden seguir un múltiplo y
 las palabras que dicen cómo redondear.`},
 		Example: strip(`let wide = stitches(20 cm)`),
 		Fixed:   strip(`let wide = stitches(20 cm, sc)`)},
@@ -276,13 +276,13 @@ de un número. Para pedir dos múltiplos a la vez, pida el múltiplo de su produ
 	{Code: "OV314", Severity: Error,
 		En: Wording{
 			Message: `{name} does not round, so it takes no multiple and no word for rounding`,
-			Help:    map[string]string{"": `write {form}, and round with count( ) if a whole number is wanted: count(leg / 3, even)`},
-			Explain: `Only stitches, rows and count make whole numbers, and only they can be told how to round. The others give
+			Help:    map[string]string{"": `write {form}, and round with whole( ) if a whole number is wanted: whole(leg / 3, even)`},
+			Explain: `Only stitches, rows and whole make whole numbers, and only they can be told how to round. The others give
 their value exactly as it is.`},
 		Es: Wording{
 			Message: `{name} no redondea, así que no lleva múltiplo ni palabra de redondeo`,
-			Help:    map[string]string{"": `escriba {form}, y redondee con count( ) si quiere un número entero: count(leg / 3, even)`},
-			Explain: `Solo stitches, rows y count dan números enteros, y solo en ellos se puede decir cómo redondear. Los demás dan el
+			Help:    map[string]string{"": `escriba {form}, y redondee con whole( ) si quiere un número entero: whole(leg / 3, even)`},
+			Explain: `Solo stitches, rows y whole dan números enteros, y solo en ellos se puede decir cómo redondear. Los demás dan el
 valor exacto.`},
 		Example: strip(`let wide = min(20, 22, even)`),
 		Fixed:   strip(`let wide = min(20, 22)`)},
@@ -363,13 +363,13 @@ pidió como múltiplo, por el dibujo del punto, la fijada a mano también debe s
 		En: Wording{
 			Message: `a whole number is needed here, but this is {found}`,
 			Mark:    `not whole`,
-			Help:    map[string]string{"": `the whole numbers below are {below}, those above {above}; change what it is worked out from, or round it with count( )`},
+			Help:    map[string]string{"": `the whole numbers below are {below}, those above {above}; change what it is worked out from, or round it with whole( )`},
 			Explain: `Stitches and rows cannot be cut. A value that was divided may be no whole number in one size although it is in
 the others. Often the cure lies where the value comes from: ask there for a multiple, so that the division comes out even.`},
 		Es: Wording{
 			Message: `aquí hace falta un número entero, y este es {found}`,
 			Mark:    `no es entero`,
-			Help:    map[string]string{"": `los enteros por debajo son {below}; por encima, {above}; cambie aquello de lo que se calcula o redondéelo con count( )`},
+			Help:    map[string]string{"": `los enteros por debajo son {below}; por encima, {above}; cambie aquello de lo que se calcula o redondéelo con whole( )`},
 			Explain: `Los puntos y las hileras no se pueden partir. Un valor que se dividió puede no ser entero en una talla aunque lo sea
 en las demás. A menudo el remedio está donde nace el valor: pida allí un múltiplo, para que la división salga exacta.`},
 		Example: strip(`let wide = 21 (22, 24) / 2`),
