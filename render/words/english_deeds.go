@@ -169,19 +169,24 @@ func (e *english) bound(s spot) rich.Text {
 	return fill("to {}", to)
 }
 
-// decrease is stitches that each draw several places together.
-func (e *english) decrease(f noun, n num, s spot) rich.Text {
+// decrease is stitches that each draw several places together. Places that are no stitches are named.
+func (e *english) decrease(f noun, together int, n num, s spot) rich.Text {
 	switch s.reach {
 	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
 		return e.often(f.one, n, s)
 	}
-	if s.over != plan.Stitch && s.over != plan.FoundationCh {
-		f.one = fill("{} over next {}", f.one, s.place.many)
+	over := s.over != plan.Stitch && s.over != plan.FoundationCh
+	text := f.one
+	if over {
+		text = fill("{} over next {}~{}", f.one, together, s.place.many)
 	}
 	if n.one() || n.unknown() {
-		return f.one
+		return text
 	}
-	return fill("{} {}~times", f.one, n)
+	if over {
+		text = fill("[{}]", text)
+	}
+	return fill("{} {}~times", text, n)
 }
 
 // often says how many times in all, and to where.

@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/render/rich"
@@ -114,7 +115,8 @@ func (e *english) measures(called string, tall rich.Text) rich.Text {
 // blockHead says how often some rows are worked in all.
 func (e *english) blockHead(rows int, round bool, n num) rich.Text {
 	w := e.rowWord(round)
-	what := "these " + w.many
+	// Without a number of its own the noun would be read with the one that follows: rounds 4.
+	what := "these " + w.many + ","
 	switch {
 	case rows == 1:
 		what = "this " + w.one
@@ -122,7 +124,7 @@ func (e *english) blockHead(rows int, round bool, n num) rich.Text {
 		what = "these " + strconv.Itoa(rows) + tie + w.many
 	}
 	if n.one() && !n.gaps() {
-		return rich.T("work " + what)
+		return rich.T("work " + strings.TrimSuffix(what, ","))
 	}
 	return fill("work "+what+" {}~"+timesOf(n, "time", "times")+" in all", n)
 }

@@ -169,7 +169,7 @@ func (c *context) deed(in *plan.Instr) item {
 	case plan.Work:
 		return item{text: c.work(in, s), heavy: s.heavy()}
 	case plan.Decrease:
-		return item{text: v.decrease(c.form(in.Form), s.n, s)}
+		return item{text: v.decrease(c.form(in.Form), in.Form.Together, s.n, s)}
 	case plan.Chains:
 		return item{text: v.chains(s.n), loose: true}
 	case plan.SkipOver:

@@ -175,19 +175,24 @@ func (s *spanish) bound(at spot) rich.Text {
 	return fill("hasta {}", end)
 }
 
-// decrease is stitches that each draw several places together.
-func (s *spanish) decrease(f noun, n num, at spot) rich.Text {
+// decrease is stitches that each draw several places together. Places that are no stitches are named.
+func (s *spanish) decrease(f noun, together int, n num, at spot) rich.Text {
 	switch at.reach {
 	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
 		return s.often(f.one, n, at)
 	}
-	if at.over != plan.Stitch && at.over != plan.FoundationCh {
-		f.one = fill("{} en "+at.place.the(true)+" siguientes {}", f.one, at.place.many)
+	over := at.over != plan.Stitch && at.over != plan.FoundationCh
+	text := f.one
+	if over {
+		text = fill("{} en "+at.place.the(true)+" siguientes {}~{}", f.one, together, at.place.many)
 	}
 	if n.one() || n.unknown() {
-		return f.one
+		return text
 	}
-	return fill("{} {}~veces", f.one, n)
+	if over {
+		text = fill("[{}]", text)
+	}
+	return fill("{} {}~veces", text, n)
 }
 
 // often says how many times in all, and to where.

@@ -134,7 +134,8 @@ func (s *spanish) measures(called string, tall rich.Text) rich.Text {
 func (s *spanish) blockHead(rows int, round bool, n num) rich.Text {
 	w := s.rowWord(round)
 	g := noun{feminine: w.feminine}
-	what := g.agree("estos ", "estas ") + w.many
+	// Without a number of its own the noun would be read with the one that follows: vueltas 4.
+	what := g.agree("estos ", "estas ") + w.many + ","
 	switch {
 	case rows == 1:
 		what = g.agree("este ", "esta ") + w.one
@@ -142,7 +143,7 @@ func (s *spanish) blockHead(rows int, round bool, n num) rich.Text {
 		what = g.agree("estos ", "estas ") + strconv.Itoa(rows) + tie + w.many
 	}
 	if n.one() && !n.gaps() {
-		return rich.T("tejer " + what)
+		return rich.T("tejer " + strings.TrimSuffix(what, ","))
 	}
 	return fill("tejer "+what+" {}~"+timesOf(n, "vez", "veces")+" en total", n)
 }

@@ -103,7 +103,7 @@ func (y toy) rowsBelow(n noun, deep int, round bool) noun {
 }
 func (y toy) spaces(chains num, any bool) noun                    { return y.short("sp") }
 func (y toy) work(w working) rich.Text                            { return y.t("×", w.per, w.form.one, y.at(w.at)) }
-func (y toy) decrease(f noun, n num, p spot) rich.Text            { return y.t("∧", f.one, n, y.at(p)) }
+func (y toy) decrease(f noun, k int, n num, p spot) rich.Text     { return y.t("∧", f.one, n, y.at(p)) }
 func (y toy) chains(n num) rich.Text                              { return y.t("∞", n) }
 func (y toy) skip(n num, p spot, c string) rich.Text              { return y.t("⇒", n, y.at(p), c) }
 func (y toy) leave(n num, c string) rich.Text                     { return y.t("∅", n, c) }

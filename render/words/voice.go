@@ -39,7 +39,7 @@ type nouns interface {
 // deeds are the instructions of a row. They are parts of a sentence and start small.
 type deeds interface {
 	work(w working) rich.Text
-	decrease(f noun, n num, s spot) rich.Text
+	decrease(f noun, together int, n num, s spot) rich.Text
 	chains(n num) rich.Text
 	skip(n num, s spot, called string) rich.Text
 	leave(n num, called string) rich.Text
