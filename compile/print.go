@@ -23,7 +23,7 @@ func (p *partState) print(w *working, record bool) {
 	}
 	k := w.kick
 	r := &plan.Row{First: w.from, Last: w.to, Times: w.times, Label: rowLabel(w.n.Head), For: sizesOf(worked), Span: w.n.Head.Span(),
-		Yarn: k.yarn, NewYarn: k.newYarn, Begin: k.begin}
+		Yarn: k.yarn, NewYarn: k.newYarn, Begin: k.begin, Flat: p.style != plan.Rows && k.style == plan.Rows}
 	r.Called = p.calls[r.Label]
 	pr := &printer{p: p, w: w}
 	r.Work = pr.list(w.low.ops)
@@ -318,7 +318,7 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 	case fabric.Leave:
 		in.Op = plan.LeaveRest
 	case fabric.Turn:
-		in.Op = plan.TurnWork
+		return nil // the row says it turns
 	case fabric.Repeat:
 		return pr.repeat(in, o)
 	case fabric.InOne:
@@ -464,6 +464,9 @@ func (pr *printer) named(in *plan.Instr, t *fabric.Target) {
 	if (t.Kind == fabric.NamedEach || t.Kind == fabric.Through) && ref.Pick == plan.Whole {
 		ref.Pick = plan.EachOf
 	}
+	if ref.Own && pr.thisRow(ref.Row) {
+		ref.Row = nil
+	}
 	in.Ref = &ref
 	switch t.Kind {
 	case fabric.NextNamed:
@@ -480,6 +483,16 @@ func (pr *printer) named(in *plan.Instr, t *fabric.Target) {
 	if q := pr.p.c.pat.Parts[ref.Part]; q != pr.p.plan && pr.p.plan.Start.Kind == plan.StartIn {
 		pr.p.origin(t.Ref, pr.p.c.parts[q.Name])
 	}
+}
+
+// thisRow reports whether a row is the one that is printed: what it set itself needs no number.
+func (pr *printer) thisRow(row plan.Nums) bool {
+	for z, n := range row {
+		if n != plan.Absent && pr.w.from[z] != plan.Absent && n < pr.w.from[z] {
+			return false
+		}
+	}
+	return true
 }
 
 // over says what is worked into, from what was in fact taken.

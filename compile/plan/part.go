@@ -87,6 +87,7 @@ type Row struct {
 	Work        []Instr
 	Join        Join
 	Turn        bool
+	Flat        bool    // worked as a row, in a part that is worked in rounds
 	Counts      []Count // after the row (the last of the run)
 	Yarn        int     // yarn the row starts with
 	NewYarn     bool    // that yarn is not the one in hand: it is joined here

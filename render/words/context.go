@@ -14,6 +14,7 @@ type context struct {
 	sizes plan.Sizes
 	// worked is set once something was worked in the row.
 	worked bool
+	flat   bool // the row at hand is worked back and forth, in a part of rounds
 	// before is what the rows of the block at hand say, by their place in it.
 	before map[string]int
 	nth    int // place of the row in the block; 0 outside of one
@@ -26,8 +27,8 @@ func (l *Language) context(p *plan.Pattern, part *plan.Part, sizes plan.Sizes) *
 	return &context{l: l, p: p, part: part, sizes: sizes}
 }
 
-// round reports whether the part is worked in rounds.
-func (c *context) round() bool { return c.part != nil && c.part.Style != plan.Rows }
+// round reports whether what is worked is a round.
+func (c *context) round() bool { return c.part != nil && c.part.Style != plan.Rows && !c.flat }
 
 // sizeNames lists the names of the sizes for which keep holds, among those of the step.
 func (c *context) sizeNames(keep func(i int) bool) []string {

@@ -56,6 +56,7 @@ func (l *Language) OnlyFor(p *plan.Pattern, sizes plan.Sizes) rich.Text {
 }
 
 func (c *context) row(r *plan.Row) StepText {
+	c.flat = r.Flat
 	st := StepText{Only: c.only(), Count: c.count(r.Counts)}
 	st.Label, st.Slots = c.label(r.First, r.Last, r.Called)
 	if side := c.sideOf(r); side != "" {
