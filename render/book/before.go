@@ -53,6 +53,9 @@ func strong(text string) rich.Text { return rich.Text{{Text: text, Strong: true}
 
 // textColumn is where text stands that has nothing beside it.
 func (s *setter) textColumn(nth int) (x, w float64) {
+	if !s.two() {
+		return boxW, textR - boxW
+	}
 	sd := s.sides[nth]
 	return sd.x, sd.w()
 }

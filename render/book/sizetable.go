@@ -18,8 +18,9 @@ const (
 	tailW      = 43.0
 	groupSpace = 2.5
 	hairline   = 0.1
-	pairSizes  = 6 // with more sizes centimetres and inches are two tables
-	pairLeast  = 13.3
+	pairLeast  = 15.5 // with less, centimetres and inches are two tables
+	nameNarrow = 36.0
+	tailNarrow = 33.0
 )
 
 // grid is where the columns of a shared table stand.
@@ -32,32 +33,38 @@ type grid struct {
 	nameW, tailW        float64
 }
 
-// gridOf divides the block for a number of sizes.
+// gridOf divides the block for a number of sizes: centimetres and inches side by side if there is room for pairs, else in
+// two tables.
 func (s *setter) gridOf() grid {
-	g := grid{values: tableType, small: tableSmallType, pairs: s.sizes <= pairSizes, nameW: nameW - 2, tailW: tailW, name: s.sides[0].x}
-	names := nameW + letterW
-	if !g.pairs { // the names give way, so that a size keeps 10 mm
-		names = 42
-		g.nameW, g.tailW = 34, 33
+	g := s.gridWith(nameW, tailW, pairW)
+	if g.size >= pairLeast {
+		g.pairs = true
+	} else {
+		g = s.gridWith(nameNarrow, tailNarrow, pairLeast) // the names give way, so that a size keeps 10 mm
 	}
-	if !s.two() {
-		names += 12
-		g.nameW += 12
-		g.tailW = -tailGap
-	}
-	g.letter = g.name + g.nameW + 2
-	g.first = g.name + names
-	room := blockW - g.first - tailGap - g.tailW
-	g.size = min(pairW, room/float64(s.sizes))
 	if g.size < pairW-2 {
 		g.values.Size, g.small.Size = 9, 8.5
 	}
+	return g
+}
+
+// gridWith divides the block with names so wide, and sizes no wider than most.
+func (s *setter) gridWith(name, tail, most float64) grid {
+	g := grid{values: tableType, small: tableSmallType, name: s.sides[0].x}
 	if !s.two() {
+		name += 12
+	}
+	g.nameW = name - 2
+	g.letter = g.name + name
+	g.first = g.letter + letterW
+	if !s.two() {
+		g.size = min(most, (blockW-g.first)/float64(s.sizes))
 		if s.sizes > 2 {
 			g.first = blockW - g.size*float64(s.sizes) // over the columns of the counts; one or two stay near their names
 		}
 		return g
 	}
+	g.size = min(most, (blockW-g.first-tailGap-tail)/float64(s.sizes))
 	g.tail = max(g.first+g.size*float64(s.sizes)+tailGap, spineR)
 	g.tailW = blockW - g.tail
 	return g

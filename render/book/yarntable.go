@@ -19,7 +19,7 @@ func (s *setter) yarnTable() []layout.Strip {
 		if len(y.Amount) != s.sizes {
 			continue
 		}
-		lines := s.yarnLines(y)
+		lines := s.yarnLines(y, g.pairs)
 		for k, line := range lines {
 			strips = append(strips, s.yarnStrip(g, table, i, k, line))
 		}
@@ -44,9 +44,13 @@ type yarnLine struct {
 }
 
 // yarnLines decides what is said of a yarn: balls if the ball is known, else grams; and its length.
-func (s *setter) yarnLines(y plan.Yarn) []yarnLine {
+func (s *setter) yarnLines(y plan.Yarn, pairs bool) []yarnLine {
 	name := func(sd side) string { return upperFirst(sd.l.YarnName(y)) }
 	l := s.sides[0].l
+	between := "\u00A0"
+	if !pairs {
+		between = "\n" // narrow columns: the yards stand below
+	}
 	grams := func(a plan.YarnAmount) string { return fmt.Sprintf("%s g", l.Number(float64(a.Milligrams)/1000, 0)) }
 	first := yarnLine{name: name, value: grams}
 	if y.Amount[0].Balls > 0 {
@@ -57,7 +61,7 @@ func (s *setter) yarnLines(y plan.Yarn) []yarnLine {
 		lines = append(lines, yarnLine{
 			name: func(sd side) string { return sd.l.Say(words.MetersYards) },
 			value: func(a plan.YarnAmount) string {
-				return fmt.Sprintf("%.0f (%.0f)", metres(a.Length), yards(a.Length))
+				return fmt.Sprintf("%.0f%s(%.0f)", metres(a.Length), between, yards(a.Length))
 			},
 			small: true,
 		})
