@@ -121,20 +121,46 @@ func (r *reading) explain() diag.Diagnostic {
 // next says what would have to come next.
 func (r *reading) next() diag.Diagnostic {
 	d := diag.Diagnostic{Code: nextCodes[r.slip.kind], Span: r.span(r.at),
-		Args: diag.Args{"after": r.before(), "found": r.text(r.at), "end": 0, "form": r.form.right}}
-	if r.at >= len(r.said) {
-		d.Args["end"] = 1
-	}
-	if r.slip.kind == slipWords {
-		d.Args["words"] = r.slip.words
-	}
-	if r.slip.kind == slipFit || r.slip.kind == slipWords {
+		Args: r.facts()}
+	switch r.slip.kind {
+	case slipPlace:
+		if d.Help = "run"; r.inInstructions() {
+			d.Help = "row"
+		}
+	case slipFit, slipWords:
 		d.Help = "form"
-		if wrong, near := r.nearWord(); near != nil {
-			d.Help, d.Args["wrong"], d.Args["near"] = "near", wrong, near
+		if i, near := r.nearWord(); near != nil {
+			d.Help, d.Args["wrong"], d.Args["near"] = "near", r.text(i), near
+			if r.slip.kind == slipFit {
+				d.Span, d.Args["found"], d.Args["end"] = r.span(i), r.text(i), 0
+			}
 		}
 	}
 	return d
+}
+
+// facts are what the messages about what would have to come next are made of.
+func (r *reading) facts() diag.Args {
+	a := diag.Args{"after": r.before(), "found": strings.Trim(r.text(r.at), `"`), "end": 0, "form": r.rightForm()}
+	if r.at >= len(r.said) {
+		a["end"] = 1
+	}
+	if r.slip.kind == slipWords {
+		a["words"] = quotedSigns(r.slip.words)
+	}
+	return a
+}
+
+// quotedSigns puts the signs among some words in quotes, so that a comma does not read as one of the sentence.
+func quotedSigns(words []string) []string {
+	var quoted []string
+	for _, w := range words {
+		if wordEnd(w, 0) == 0 {
+			w = `"` + w + `"`
+		}
+		quoted = append(quoted, w)
+	}
+	return quoted
 }
 
 // nextCodes gives the code for what would have to come next.
@@ -155,8 +181,8 @@ func (r *reading) before() string {
 	return r.file.Slice(r.said[i].Span.To(r.said[r.at-1].Span))
 }
 
-// nearWord gives the words of the language that the token that does not fit, or the one before it, may have been.
-func (r *reading) nearWord() (wrong string, near []string) {
+// nearWord finds a word of the language misspelt: the token that does not fit, or the one before it.
+func (r *reading) nearWord() (at int, near []string) {
 	known := r.slip.words
 	if len(known) == 0 {
 		known = positionWords
@@ -166,10 +192,10 @@ func (r *reading) nearWord() (wrong string, near []string) {
 			continue
 		}
 		if near := Near(r.text(i), known); near != nil {
-			return r.text(i), near
+			return i, near
 		}
 	}
-	return "", nil
+	return 0, nil
 }
 
 // positionWords are the words that stand behind others in a row; one of them misspelt reads as a name.

@@ -1,6 +1,7 @@
 package lang
 
 import (
+	"slices"
 	"strings"
 
 	"ovillo/lang/diag"
@@ -10,7 +11,7 @@ import (
 // hints are the slips that makers make, told apart by what stands around the place where reading stopped. The first that
 // fits is reported.
 var hints = []func(*reading) (diag.Diagnostic, bool){
-	strayHint, decimalHint, starHint, rowNumberHint, reservedHint, quotesHint, languageHint, groupHint, repeatHint, behindHint,
+	strayHint, decimalHint, starHint, rowNumberHint, reservedHint, languageHint, quotesHint, groupHint, repeatHint, behindHint,
 	inNumberHint, belowHint, colonHint, commaHint,
 }
 
@@ -59,7 +60,7 @@ func starHint(r *reading) (diag.Diagnostic, bool) {
 
 // rowNumberHint: round 5: …; rows number themselves.
 func rowNumberHint(r *reading) (diag.Diagnostic, bool) {
-	if r.form != firstSideForm || r.text(r.at) == "wrong" {
+	if r.form != firstSideForm || r.text(2) == "is" {
 		return diag.Diagnostic{}, false
 	}
 	return diag.Diagnostic{Code: codeRowName, Span: r.span(1),
@@ -84,17 +85,19 @@ func quotesHint(r *reading) (diag.Diagnostic, bool) {
 	if r.slip.kind != slipText || r.is(r.at, Quoted) || r.at >= len(r.said) {
 		return diag.Diagnostic{}, false
 	}
-	return diag.Diagnostic{Code: codeText, Help: "quotes",
-		Args: diag.Args{"after": r.before(), "found": r.text(r.at), "end": 0, "form": r.form.right}}, true
+	return diag.Diagnostic{Code: codeText, Help: "quotes", Args: r.facts()}, true
 }
 
-// languageHint: title "Body" without its language, or the text of a language without its quotes.
+// languageHint: title Body, where the text reads as its language; or a second text without its language.
 func languageHint(r *reading) (diag.Diagnostic, bool) {
-	if r.slip.kind == slipFit && r.is(r.at, Quoted) && strings.Contains(r.form.right, ` es "`) {
-		return diag.Diagnostic{Code: codeLanguage,
-			Args: diag.Args{"after": r.before(), "found": r.text(r.at), "end": 0, "form": r.form.right}}, true
+	if !strings.Contains(r.form.right, ` es "`) {
+		return diag.Diagnostic{}, false
 	}
-	return diag.Diagnostic{}, false
+	if r.slip.kind == slipText && len(r.text(r.at-1)) != 2 && r.at > 1 {
+		r.at--
+		return diag.Diagnostic{Code: codeLanguage, Args: r.facts()}, true
+	}
+	return diag.Diagnostic{Code: codeLanguage, Args: r.facts()}, r.slip.kind == slipFit && r.is(r.at, Quoted)
 }
 
 // groupHint: (2 dc, ch 2) without a place; or with a number of times, which is a repeat.
@@ -119,18 +122,21 @@ func repeatHint(r *reading) (diag.Diagnostic, bool) {
 
 // behindHint: dc 5. The number stands before the stitch, or behind `in next`.
 func behindHint(r *reading) (diag.Diagnostic, bool) {
-	n := r.at - 1
-	if !r.is(n, Number) {
-		n = r.at
-	}
-	if r.slip.kind != slipWords && r.slip.kind != slipFit || !r.is(n, Number) || !r.isName(n-1) || n < 2 || r.text(n-2) == "as" {
-		return diag.Diagnostic{}, false
-	}
 	if len(r.slip.words) != 1 || r.slip.words[0] != "times" {
 		return diag.Diagnostic{}, false
 	}
-	return diag.Diagnostic{Code: codeBehind, Span: r.said[n-1].Span.To(r.said[n].Span),
-		Args: diag.Args{"stitch": r.text(n - 1), "n": r.text(n)}}, true
+	n := r.at - 1 // where the number begins: it may have those of the other sizes
+	for r.text(n) != "(" && n > 1 && r.text(r.at-1) == ")" {
+		n--
+	}
+	if r.text(n) == "(" {
+		n--
+	}
+	if n < 2 || !r.is(n, Number) || !r.isName(n-1) {
+		return diag.Diagnostic{}, false
+	}
+	return diag.Diagnostic{Code: codeBehind, Span: r.said[n-1].Span.To(r.said[r.at-1].Span),
+		Args: diag.Args{"stitch": r.text(n - 1), "n": r.passage(n, r.at)}}, true
 }
 
 // inNumberHint: dc in 5.
@@ -145,16 +151,11 @@ func belowHint(r *reading) (diag.Diagnostic, bool) {
 
 // colonHint: a row whose header has no colon.
 func colonHint(r *reading) (diag.Diagnostic, bool) {
-	if !strings.Contains(r.form.right, ": ") {
+	if !slices.Contains(r.slip.words, ":") {
 		return diag.Diagnostic{}, false
 	}
-	for i := range r.said {
-		if r.text(i) == ":" && r.is(i, Sign) {
-			return diag.Diagnostic{}, false
-		}
-	}
 	at := r.at
-	if isRowWord(r.text(0)) && len(r.said) > 1 && (isStitchWord(r.text(1)) || itemWords[r.text(1)] != nil) {
+	if isRowWord(r.text(0)) && (isStitchWord(r.text(1)) || itemWords[r.text(1)] != nil) {
 		at = 1 // round dc in each: what reads as a name is the first stitch
 	}
 	d := diag.Diagnostic{Code: codeColon, Span: r.span(at), Args: diag.Args{"form": r.form.right}}
@@ -164,24 +165,45 @@ func colonHint(r *reading) (diag.Diagnostic, bool) {
 	return d, true
 }
 
-// commaHint: two instructions or counts with nothing between them.
+// commaHint: two instructions, counts or texts with nothing between them.
 func commaHint(r *reading) (diag.Diagnostic, bool) {
-	if r.slip.kind != slipFit || r.at == 0 || r.at >= len(r.said) || !strings.Contains(listForms, "|"+r.text(0)+"|") && !r.isRow() {
+	if r.at == 0 || r.at >= len(r.said) || !r.isComplete() {
 		return diag.Diagnostic{}, false
+	}
+	if r.text(r.at) == "in" && isStitchWord(r.text(r.at-1)) && r.is(r.at-2, Number) {
+		r.at-- // dc in next 5 dc in next: the stitch reads as the name of the five places
 	}
 	word := r.text(r.at)
 	begins := r.is(r.at, Number) || r.is(r.at, Quoted) || word == "(" || word == "[" || itemWords[word] != nil && word != "with" ||
 		isStitchWord(word)
-	if !begins || r.isMisspelt(r.at-1) {
+	if !(begins && r.isList() || strings.Contains(r.form.right, ", "+word)) || r.isMisspelt(r.at-1) {
 		return diag.Diagnostic{}, false
 	}
 	place := behind(r.said[r.at-1])
+	start := r.itemStart(r.at)
+	if start == 0 && r.at > 1 {
+		start = 1 // behind the word that says what the line is
+	}
 	return diag.Diagnostic{Code: codeComma, Span: source.Span{Start: place.Start, End: r.said[r.at].Span.End},
-		Args: diag.Args{"before": r.before(), "found": word}, Edit: &diag.Edit{Span: place, Text: ","}}, true
+		Args: diag.Args{"before": r.passage(start, r.at), "found": r.passage(r.at, r.itemEnd(r.at))}, Edit: &diag.Edit{Span: place, Text: ","}}, true
 }
 
+// isComplete reports whether nothing had to follow where reading stopped, but for a comma or for a bracket to be closed.
+func (r *reading) isComplete() bool {
+	switch r.slip.kind {
+	case slipFit:
+		return true
+	case slipWords:
+		return len(r.slip.words) == 1 && strings.Contains("),]", r.slip.words[0])
+	}
+	return false
+}
+
+// isList reports whether the statement holds things parted by commas.
+func (r *reading) isList() bool { return r.isRow() || strings.Contains(listForms, "|"+r.text(0)+"|") }
+
 // listForms are the first words of the other statements that hold a list.
-const listForms = "|sizes|names|fit|fibre|ball|swatch|languages|legend|group|count|have|from|only|end|"
+const listForms = "|sizes|names|fit|fibre|ball|swatch|languages|legend|group|count|have|from|only|edges|end|"
 
 func (r *reading) isRow() bool { return r.form.read != nil && strings.Contains(r.form.right, ": dc") }
 

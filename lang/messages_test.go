@@ -1,9 +1,13 @@
 package lang
 
 import (
+	"bytes"
 	"fmt"
+	"path/filepath"
 	"strings"
 	"testing"
+
+	"github.com/rogpeppe/go-internal/txtar"
 
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
@@ -53,5 +57,53 @@ func complete(t testing.TB, d diag.Diagnostic) {
 	t.Helper()
 	for _, open := range diag.Incomplete(d) {
 		t.Errorf("%s: %s", d.Code, open)
+	}
+}
+
+// The messages of the sources in testdata/messages, as they are printed in both languages. Write them anew with -update,
+// and read them as a maker would.
+func TestMessagesAreAsRecorded(t *testing.T) {
+	names, err := filepath.Glob("testdata/messages/*.txtar")
+	if err != nil || len(names) == 0 {
+		t.Fatal("no messages", err)
+	}
+	for _, name := range names {
+		archive, err := txtar.ParseFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		text := string(archive.Files[0].Data)
+		base := strings.TrimSuffix(filepath.Base(name), ".txtar")
+		f := source.NewFile(base+".ovillo", text)
+		_, faults := Parse(f)
+		got := &txtar.Archive{Comment: archive.Comment, Files: archive.Files[:1]}
+		for _, lang := range []string{"en", "es"} {
+			var b bytes.Buffer
+			if err := diag.Text(&b, f, faults, lang, false); err != nil {
+				t.Fatal(err)
+			}
+			got.Files = append(got.Files, txtar.File{Name: lang, Data: b.Bytes()})
+		}
+		golden(t, name, string(txtar.Format(got)))
+		for _, d := range faults {
+			complete(t, d)
+		}
+		if strings.Contains(text, "\n  round: dc in each\n") && strings.HasPrefix(text, "part body") {
+			oneForOne(t, f, faults)
+		}
+	}
+}
+
+// oneForOne checks a source in which every other line is a good row: each line between has one message, and no good one has.
+func oneForOne(t *testing.T, f *source.File, faults diag.List) {
+	messages := map[int]int{}
+	for _, d := range faults {
+		messages[f.Line(d.Span.Start)]++
+	}
+	for line := 3; line < f.Lines()-1; line++ {
+		want := line % 2
+		if messages[line] != want {
+			t.Errorf("%s:%d: %d messages, want %d: %s", f.Name, line, messages[line], want, f.LineText(line))
+		}
 	}
 }

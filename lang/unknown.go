@@ -23,17 +23,19 @@ func (b *blocks) unknown(first int, g gathered) *form {
 		return f
 	}
 	switch {
+	case g.says == 1 && (plainLetters(word) == "end" || englishFor(word) == "end"):
+		return b.misspelt(t, true)
 	case top.Block == InProse || top.Block == InChart:
 		b.noBar(t)
 		return nil
 	case (top.Block == InMeasure || top.Block == InGauge) && Reserved(word):
 		b.faults.add(diag.Diagnostic{Code: codeReserved, Span: t.Span, Args: diag.Args{"word": word}})
 		return nil
-	case b.stitchesAhead(first):
+	case top.Block != InGauge && top.Block != InMeasure && b.stitchesAhead(first):
 		b.noRow(t)
 		return nil
 	}
-	return b.misspelt(t)
+	return b.misspelt(t, g.says == 1)
 }
 
 // elsewhere looks for the form of a line in the other blocks, and names the blocks it stands in by the words that open
@@ -145,7 +147,9 @@ func isStitchWord(word string) bool {
 }
 
 // misspelt reports a line that begins with a word nobody knows, with the words it may have been.
-func (b *blocks) misspelt(t Token) *form {
+//
+// A word that is alone on its line may be `end`.
+func (b *blocks) misspelt(t Token, alone bool) *form {
 	word, top := b.text(t), b.top()
 	d := diag.Diagnostic{Code: codeUnknown, Span: t.Span, Args: diag.Args{"word": word}}
 	if english := englishFor(word); english != "" && t.Kind == Word {
@@ -155,8 +159,14 @@ func (b *blocks) misspelt(t Token) *form {
 		return b.meant(english)
 	}
 	var near []string
-	if t.Kind == Word && !b.faults.full() {
-		if near = Near(word, append(lineWords(top.Block), "end")); near == nil {
+	if full := shortWords[strings.ToLower(word)]; full != "" {
+		near = []string{full}
+	} else if t.Kind == Word && !b.faults.full() {
+		known := lineWords(top.Block)
+		if alone {
+			known = append(known, "end")
+		}
+		if near = Near(word, known); near == nil {
 			near = Near(word, allLineWords())
 		}
 	}
@@ -181,13 +191,11 @@ func (b *blocks) meant(word string) *form {
 	if word == "end" {
 		if len(b.stack) > 1 {
 			b.close(b.lastEnd())
+			b.credit++
 		}
 		return nil
 	}
-	if f := forms[b.top().Block][word]; f != nil {
-		return f
-	}
-	return forms[InFile][word]
+	return forms[b.top().Block][word]
 }
 
 // lineWords gives the words that a line can begin with in a block.

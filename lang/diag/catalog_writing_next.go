@@ -12,7 +12,7 @@ var writingNext = []Entry{
 			Message: `{end|something is missing behind “{after}”|“{found}” does not fit here}`,
 			Mark:    `{end|the line ends here|up to here the line can be read}`,
 			Help: map[string]string{
-				"form": `a line of this kind reads: {form}`,
+				"form": `it is written like this: {form}`,
 				"near": `a word like “{wrong}” that can stand here: {near|or}`},
 			Explain: `Each kind of line has a fixed order of words, given in the reference. Up to the marked place the line follows it. The
 word there may be misspelt, stand in the wrong place, or belong to a line of its own.`},
@@ -20,7 +20,7 @@ word there may be misspelt, stand in the wrong place, or belong to a line of its
 			Message: `{end|falta algo detrás de «{after}»|«{found}» no encaja aquí}`,
 			Mark:    `{end|aquí acaba la línea|hasta aquí se puede leer la línea}`,
 			Help: map[string]string{
-				"form": `una línea de esta clase se escribe así: {form}`,
+				"form": `se escribe así: {form}`,
 				"near": `una palabra parecida a «{wrong}» que puede ir aquí: {near|or}`},
 			Explain: `Cada clase de línea tiene un orden fijo de palabras, que da la referencia. Hasta el lugar marcado la línea lo sigue. La
 palabra que hay allí puede estar mal escrita, en otro lugar o pertenecer a otra línea.`},
@@ -32,7 +32,7 @@ palabra que hay allí puede estar mal escrita, en otro lugar o pertenecer a otra
 			Message: `behind “{after}” comes {words|or}`,
 			Mark:    hereEn,
 			Help: map[string]string{
-				"form": `a line of this kind reads: {form}`,
+				"form": `it is written like this: {form}`,
 				"near": `a word like “{wrong}” that can stand here: {near|or}`},
 			Explain: `In some places only a few words can follow. They are named in the message, and the reference shows them in whole
 lines.`},
@@ -40,7 +40,7 @@ lines.`},
 			Message: `detrás de «{after}» viene {words|or}`,
 			Mark:    hereEs,
 			Help: map[string]string{
-				"form": `una línea de esta clase se escribe así: {form}`,
+				"form": `se escribe así: {form}`,
 				"near": `una palabra parecida a «{wrong}» que puede ir aquí: {near|or}`},
 			Explain: `En algunos lugares solo pueden seguir unas pocas palabras. El mensaje las nombra, y la referencia las muestra en líneas
 completas.`},
@@ -83,13 +83,13 @@ también un marcador o una pieza, la línea que la usa se leería de dos maneras
 		En: Wording{
 			Message: `a number is missing behind “{after}”`,
 			Mark:    hereEn,
-			Help:    map[string]string{"": `a line of this kind reads: {form}`},
+			Help:    map[string]string{"": `it is written like this: {form}`},
 			Explain: `Here stands how many: a number, one for each size such as 96 (104, 112), or the name of a value made with let. A length
 with a unit is no number of stitches: stitches( ) makes one of it.`},
 		Es: Wording{
 			Message: `falta un número detrás de «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `una línea de esta clase se escribe así: {form}`},
+			Help:    map[string]string{"": `se escribe así: {form}`},
 			Explain: `Aquí va cuántos: un número, uno por talla como 96 (104, 112), o el nombre de un valor definido con let. Una longitud
 con unidad no es un número de puntos: stitches( ) la convierte.`},
 		Example: band(`round: ch, skip 1, sc in each st and space`),
@@ -116,7 +116,7 @@ partir de ellos con + - * / y paréntesis.`},
 			Message: `a text in quotes is missing behind “{after}”`,
 			Mark:    hereEn,
 			Help: map[string]string{
-				"":       `a line of this kind reads: {form}`,
+				"":       `it is written like this: {form}`,
 				"quotes": `put it in quotes: "{found}"`},
 			Explain: `What is printed as it stands, such as titles and the names of sizes, is written between straight quotation marks, so
 that it may have blanks, signs and any word.`},
@@ -124,7 +124,7 @@ that it may have blanks, signs and any word.`},
 			Message: `falta un texto entre comillas detrás de «{after}»`,
 			Mark:    hereEs,
 			Help: map[string]string{
-				"":       `una línea de esta clase se escribe así: {form}`,
+				"":       `se escribe así: {form}`,
 				"quotes": `póngalo entre comillas: "{found}"`},
 			Explain: `Lo que se imprime tal cual, como los títulos y los nombres de las tallas, va entre comillas rectas, de modo que puede
 llevar espacios, signos y cualquier palabra.`},
@@ -151,13 +151,17 @@ es para el español.`},
 		En: Wording{
 			Message: `a place is missing behind “{after}”`,
 			Mark:    hereEn,
-			Help:    map[string]string{"": `say where: next, each, same, first, last 2, or the name of a marker or label`},
+			Help: map[string]string{
+				"row": `say where: next, each, same, first, last 2, or the name of a marker or label`,
+				"run": `name a label, or what lies in another part: body.right_gap`},
 			Explain: `A stitch is worked into something: the next place, each of several, a marked one, or the places of a label. A place of
 another part is written with the name of the part and a point: body.right_gap.`},
 		Es: Wording{
 			Message: `falta un lugar detrás de «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `diga dónde: next, each, same, first, last 2, o el nombre de un marcador o de una etiqueta`},
+			Help: map[string]string{
+				"row": `diga dónde: next, each, same, first, last 2, o el nombre de un marcador o de una etiqueta`,
+				"run": `nombre una etiqueta, o algo de otra pieza: body.right_gap`},
 			Explain: `Un punto se teje en algo: en el lugar siguiente, en cada uno de varios, en uno marcado o en los de una etiqueta. Un
 lugar de otra pieza se escribe con el nombre de la pieza y un punto: body.right_gap.`},
 		Example: band(`round: sc in`),
@@ -196,15 +200,15 @@ salto, un marcador. Una hilera sin ninguna no tiene nada que tejer.`},
 
 	{Code: "OV142", Severity: Error,
 		En: Wording{
-			Message: `a colon is missing between the head of this row and what is worked`,
-			Mark:    `it belongs here`,
-			Help:    map[string]string{"": `a line of this kind reads: {form}`},
+			Message: `a colon is missing here`,
+			Mark:    `it parts what the line is from what follows`,
+			Help:    map[string]string{"": `it is written like this: {form}`},
 			Explain: `Before the colon stands which row it is, and for how long; behind it what is worked. Without the colon the first
 stitch would read as the name of the row.`},
 		Es: Wording{
-			Message: `faltan los dos puntos entre el encabezado de esta hilera y lo que se teje`,
-			Mark:    `van aquí`,
-			Help:    map[string]string{"": `una línea de esta clase se escribe así: {form}`},
+			Message: `aquí faltan los dos puntos`,
+			Mark:    `separan qué es la línea de lo que sigue`,
+			Help:    map[string]string{"": `se escribe así: {form}`},
 			Explain: `Antes de los dos puntos va qué hilera es y hasta dónde llega; detrás, lo que se teje. Sin ellos, el primer punto se
 leería como el nombre de la hilera.`},
 		Example: band(`round sc in each`),
