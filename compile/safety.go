@@ -22,7 +22,7 @@ func (c *checker) cautions() {
 		case plan.MakeCord:
 			f.Cords = append(f.Cords, c.cordFacts(i, step))
 		case plan.SewButtons:
-			f.Buttons = append(f.Buttons, caution.Piece{Step: i, At: step.Span})
+			f.Buttons = append(f.Buttons, caution.Piece{Step: i, At: step.Span, For: someOf(step.Buttons.N)})
 		case plan.MakePompom:
 			f.Pompoms = append(f.Pompoms, caution.Piece{Step: i, At: step.Span})
 		}
@@ -32,10 +32,22 @@ func (c *checker) cautions() {
 	c.out = append(c.out, found...)
 }
 
+// someOf is the sizes that have any of a thing.
+func someOf(n plan.Nums) plan.Sizes {
+	out := make(plan.Sizes, len(n))
+	for z, v := range n {
+		out[z] = v > 0
+	}
+	return out
+}
+
 // cordFacts is what is known of a cord: where it is, its length, and how far round the row it runs through goes.
 func (c *checker) cordFacts(i int, step plan.Finishing) caution.Cord {
 	out := caution.Cord{Step: i, At: step.Span, Length: step.Length, Drawstring: caution.False, Zone: c.zones[i]}
 	if step.Through == nil {
+		if out.Zone == caution.UnknownZone {
+			out.Zone = caution.ZoneOf(c.pat.Kind, "")
+		}
 		return out
 	}
 	out.Drawstring = caution.True
