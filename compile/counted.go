@@ -2,12 +2,10 @@ package compile
 
 import (
 	"sort"
-	"strings"
 
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
-	"ovillo/lang"
 	"ovillo/lang/diag"
 )
 
@@ -18,10 +16,10 @@ type tally struct {
 	spaces      map[int]int
 }
 
-func (p *partState) tally(z int, res *fabric.Result) tally {
+func (p *partState) tally(z int, made []fabric.ID) tally {
 	t := tally{forms: map[stitch.Form]int{}, spaces: map[int]int{}}
 	elems := p.c.fabrics[z].Elems
-	for _, id := range res.Made {
+	for _, id := range made {
 		el := &elems[id]
 		if el.Kind == fabric.Space {
 			t.spaces[int(el.N)]++
@@ -48,7 +46,7 @@ func (p *partState) counts(w *working) []plan.Count {
 		if w.last[z] == nil {
 			continue
 		}
-		t := p.tally(z, w.last[z])
+		t := p.tally(z, w.last[z].Made)
 		ts[z] = &t
 		for f := range t.forms {
 			forms[f] = true
@@ -139,183 +137,6 @@ func sortedForms(m map[stitch.Form]bool) []stitch.Form {
 		return a.ID < b.ID || a.ID == b.ID && a.Post < b.Post
 	})
 	return out
-}
-
-// claims checks the counts a row states.
-func (p *partState) claims(cl *lang.Claims, w *working) {
-	if cl == nil {
-		return
-	}
-	for _, it := range cl.Items {
-		p.claim(it, w)
-	}
-	p.namesSpaces(cl, w)
-}
-
-// namesSpaces sees to it that the count of a row that made spaces says so: a bare number would be read as all there is.
-func (p *partState) namesSpaces(cl *lang.Claims, w *working) {
-	for _, it := range cl.Items {
-		if it.Kind != nil || it.In != nil || it.Mult != nil {
-			return
-		}
-		if it.Name != nil {
-			if _, isStitch := p.c.form(it.Name.Text); !isStitch {
-				return
-			}
-		}
-	}
-	s := newSpread(p.c)
-	for z, on := range w.mask {
-		if res := w.last[z]; on && res != nil {
-			if n := total(p.tally(z, res).spaces); n > 0 {
-				s.add(z, 0, n)
-			}
-		}
-	}
-	if s.any() {
-		p.c.report(diag.Diagnostic{Code: codeSpaces, Span: cl.Span(), Sizes: s.sizes(), Args: diag.Args{"have": s.per(s.have)}})
-	}
-}
-
-// claim checks one stated count in every size.
-func (p *partState) claim(it *lang.Claim, w *working) {
-	if it.More != nil {
-		p.c.say(codeEachTime, it.Span(), nil)
-		return
-	}
-	get := p.counter(it)
-	if get == nil {
-		return
-	}
-	if it.Mult != nil {
-		p.multiple(it, w, get)
-		return
-	}
-	want := p.c.cnt(it.N, p.lex)
-	if want == nil {
-		return
-	}
-	bad := newSpread(p.c)
-	for z, on := range w.mask {
-		res := w.last[z]
-		if !on || res == nil || want[z] == plan.Absent || p.fab[z].Halted() {
-			continue
-		}
-		have, f := get(z, res)
-		if f != nil {
-			f.Span = it.Span()
-			p.c.gather(f, z, p)
-			continue
-		}
-		if have != want[z] {
-			bad.add(z, want[z], have)
-			p.fab[z].Halt() // which of the two numbers is wrong is not known, so nothing after it is
-		}
-	}
-	if bad.any() {
-		p.c.report(diag.Diagnostic{Code: codeCount, Span: it.Span(), Sizes: bad.sizes(), Args: diag.Args{
-			"need": bad.per(bad.need), "have": bad.per(bad.have), "what": p.claimed(it), "part": p.plan.Name},
-			Related: []diag.Related{{Span: w.n.List.Span(), Key: "made", Args: diag.Args{"have": bad.per(bad.have)}}}})
-	}
-}
-
-// multiple checks = multiple of 6 plus 1.
-func (p *partState) multiple(it *lang.Claim, w *working, get func(int, *fabric.Result) (int, *fabric.Fault)) {
-	m, plus := p.c.cnt(it.Mult, p.lex), p.c.nums(0)
-	if it.Plus != nil {
-		plus = p.c.cnt(it.Plus, p.lex)
-	}
-	if m == nil || plus == nil {
-		return
-	}
-	bad := newSpread(p.c)
-	var below, above []int
-	for z, on := range w.mask {
-		if !on || w.last[z] == nil || m[z] < 1 {
-			continue
-		}
-		have, _ := get(z, w.last[z])
-		if r := ((have-plus[z])%m[z] + m[z]) % m[z]; r != 0 {
-			bad.add(z, m[z], have)
-			below, above = append(below, have-r), append(above, have-r+m[z])
-		}
-	}
-	if bad.any() {
-		p.c.report(diag.Diagnostic{Code: codeMultiple, Span: it.Span(), Sizes: bad.sizes(), Args: diag.Args{
-			"have": bad.per(bad.have), "multiple": bad.per(bad.need), "plus": plus[bad.at[0]], "below": bad.per(below), "above": bad.per(above)}})
-	}
-}
-
-// claimed is the word of the source for what a claim counts.
-func (p *partState) claimed(it *lang.Claim) any {
-	switch {
-	case it.Name != nil:
-		return it.Name.Text
-	case it.Kind != nil && strings.HasPrefix(it.Kind.A, "space"):
-		return diag.Term{Key: "space", N: 2}
-	case it.Kind != nil && strings.HasPrefix(it.Kind.A, "chain"):
-		return diag.Term{Key: "chain", N: 2}
-	case it.Slip:
-		return diag.Term{Key: "slip stitch", N: 2}
-	}
-	return diag.Term{Key: "stitch", N: 2}
-}
-
-// counter is how the thing a claim speaks of is counted in a row.
-func (p *partState) counter(it *lang.Claim) func(int, *fabric.Result) (int, *fabric.Fault) {
-	switch {
-	case it.In != nil:
-		name := it.In.Path[0]
-		return func(z int, _ *fabric.Result) (int, *fabric.Fault) { return p.fab[z].CountIn(name) }
-	case it.Slip:
-		return func(_ int, r *fabric.Result) (int, *fabric.Fault) { return r.Slips, nil }
-	case it.Kind != nil:
-		return p.kindCounter(it.Kind)
-	case it.Name != nil:
-		return p.nameCounter(it.Name)
-	}
-	return func(z int, r *fabric.Result) (int, *fabric.Fault) { return p.tally(z, r).sts, nil }
-}
-
-func (p *partState) kindCounter(k *lang.Kinds) func(int, *fabric.Result) (int, *fabric.Fault) {
-	words := k.A + " " + k.B
-	return func(z int, r *fabric.Result) (int, *fabric.Fault) {
-		t, n := p.tally(z, r), 0
-		if strings.Contains(words, "st") {
-			n += t.sts
-		}
-		if strings.Contains(words, "space") {
-			n += total(t.spaces)
-		}
-		if strings.Contains(words, "chain") {
-			n += t.chains
-		}
-		return n, nil
-	}
-}
-
-// nameCounter counts stitches of a kind, or the places of a label, written in the singular or the plural.
-func (p *partState) nameCounter(n *lang.Name) func(int, *fabric.Result) (int, *fabric.Fault) {
-	if f, ok := p.c.form(n.Text); ok {
-		return func(z int, r *fabric.Result) (int, *fabric.Fault) {
-			k := 0
-			for g, v := range p.tally(z, r).forms {
-				if g.ID == f.ID && (f.Post == stitch.NoPost || g.Post == f.Post) {
-					k += v
-				}
-			}
-			return k, nil
-		}
-	}
-	name := n.Text
-	if one, ok := strings.CutSuffix(name, "s"); ok && !p.names[name] && p.names[one] {
-		name = one
-	}
-	if !p.names[name] {
-		p.c.say(codeNoName, n.Span(), diag.Args{"word": n.Text, "near": lang.Near(n.Text, append(keys(p.names), p.c.stitchWords()...))})
-		return nil
-	}
-	return func(z int, _ *fabric.Result) (int, *fabric.Fault) { return p.fab[z].CountIn(name) }
 }
 
 // spread gathers the sizes that fail one check.
