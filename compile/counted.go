@@ -175,3 +175,14 @@ func (s *spread) per(n []int) diag.PerSize {
 	}
 	return p
 }
+
+// alike is the one number that holds in every size concerned, where another number of the message names the sizes; else the
+// numbers beside the names of their sizes.
+func (s *spread) alike(n []int) any {
+	for _, v := range n[1:] {
+		if v != n[0] {
+			return s.per(n)
+		}
+	}
+	return n[0]
+}

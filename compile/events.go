@@ -54,53 +54,6 @@ func (p *partState) countOff(n *lang.CountOff, mask []bool, record bool) {
 	p.add(step, record)
 }
 
-// have checks and prints counts between rows.
-func (p *partState) have(n *lang.Have, mask []bool, record bool) {
-	mask = p.live(mask)
-	if !some(mask) {
-		return
-	}
-	step := &plan.Counted{For: sizesOf(mask)}
-	for _, it := range n.Claims.Items {
-		want := p.c.cnt(it.N, p.lex)
-		if want == nil {
-			continue
-		}
-		bad := newSpread(p.c)
-		count := plan.Count{Kind: plan.CountSts, N: want}
-		if it.In != nil {
-			count.Kind, count.Label, count.Called = plan.CountIn, it.In.Path[0], p.calls[it.In.Path[0]]
-		}
-		p.each(mask, it, func(z int) *fabric.Fault {
-			have, spaces, chains := p.fab[z].Count()
-			switch {
-			case it.In != nil:
-				k, f := p.fab[z].CountIn(it.In.Path[0])
-				if f != nil {
-					return f
-				}
-				have = k
-			case it.Kind != nil && it.Kind.A != "st" && it.Kind.A != "sts":
-				have = spaces
-				if it.Kind.A == "chain" || it.Kind.A == "chains" {
-					have = chains
-				}
-			}
-			if have != want[z] {
-				bad.add(z, want[z], have)
-				p.fab[z].Halt()
-			}
-			return nil
-		})
-		if bad.any() {
-			p.c.report(diag.Diagnostic{Code: codeCount, Span: it.Span(), Sizes: bad.sizes(), Args: diag.Args{
-				"need": bad.per(bad.need), "have": bad.per(bad.have), "what": p.claimed(it), "part": p.plan.Name}})
-		}
-		step.Counts = append(step.Counts, count)
-	}
-	p.add(step, record)
-}
-
 // moveStart moves the start of the round to a marker.
 func (p *partState) moveStart(n *lang.RoundsBegin, mask []bool, record bool) {
 	mask = p.live(mask)
@@ -217,50 +170,6 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		}
 	}
 	return out
-}
-
-// endClaims checks the count behind the end of a block: after its last pass, or the change in each.
-func (p *partState) endClaims(cl *lang.Claims, mask []bool, starts []int, times plan.Nums) {
-	if cl == nil {
-		return
-	}
-	for _, it := range cl.Items {
-		e := it.N
-		if it.More != nil {
-			e = it.More
-		}
-		want := p.c.cnt(e, p.lex)
-		if want == nil {
-			continue
-		}
-		bad := newSpread(p.c)
-		p.each(mask, it, func(z int) *fabric.Fault {
-			have, _, _ := p.fab[z].Count()
-			need := want[z]
-			if it.More != nil {
-				if times[z] == 0 {
-					return nil
-				}
-				if it.Less {
-					need = -need
-				}
-				if have-starts[z] == need*times[z] {
-					return nil
-				}
-				bad.add(z, starts[z]+need*times[z], have)
-			} else if have != need {
-				bad.add(z, need, have)
-			} else {
-				return nil
-			}
-			p.fab[z].Halt()
-			return nil
-		})
-		if bad.any() {
-			p.c.report(diag.Diagnostic{Code: codeCount, Span: it.Span(), Sizes: bad.sizes(), Args: diag.Args{
-				"need": bad.per(bad.need), "have": bad.per(bad.have), "what": p.claimed(it), "part": p.plan.Name}})
-		}
-	}
 }
 
 // gatherBlock gathers the steps of the first pass of a repeat into one printed block.

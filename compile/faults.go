@@ -82,7 +82,7 @@ func (c *checker) faultArgs(k faultKey, g *gathered) diag.Args {
 		}
 		less, more = append(less, l), append(more, m)
 	}
-	a := diag.Args{"need": s.per(s.need), "have": s.per(s.have), "total": s.per(total), "less": s.per(less), "more": s.per(more),
+	a := diag.Args{"need": s.alike(s.need), "have": s.per(s.have), "total": s.per(total), "less": s.per(less), "more": s.per(more),
 		"row": s.per(row), "name": k.name, "part": g.part.plan.Name, "round": diag.Term{Key: rowWord(g.part), N: 1}, "n": s.need[0], "m": s.have[0]}
 	if k.kind == fabric.Unknown || k.kind == fabric.NotHere {
 		a["near"] = lang.Near(k.name, keys(g.part.names))

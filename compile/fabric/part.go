@@ -388,7 +388,16 @@ func (p *Part) Count() (stitches, spaces, chains int) {
 	return
 }
 
-// CountIn is how many stitches and spaces of the live edge belong to a name: a section, or a label.
+// CountHere is how many stitches and spaces of the live edge belong to a name: a section, or a label that the row that made
+// the edge gave. A label of an earlier row has none here.
+func (p *Part) CountHere(name string) (int, *Fault) {
+	if l := p.labels[name]; l != nil && l.row != p.edge.serial {
+		return 0, nil
+	}
+	return p.CountIn(name)
+}
+
+// CountIn is how many places belong to a name: a section of the live edge, or a label of any row.
 func (p *Part) CountIn(name string) (int, *Fault) {
 	ids, f := p.ids(name)
 	return len(ids), f

@@ -1,0 +1,117 @@
+package compile_test
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"ovillo/lang/diag"
+)
+
+// refusedCase is a worked construction with a slip in it: some text of the source is put in place of another.
+type refusedCase struct {
+	name, source string
+	slips        []string // from, to, from, to …
+	code         diag.Code
+	need, have   string // the numbers of the message, where the case gives them
+	sizes        string
+}
+
+var refusedCases = []refusedCase{
+	{name: "C01 a count by hand that is no multiple", source: "flat-panel",
+		slips: []string{"multiple of 6 plus 1)", `multiple of 6 plus 1) but "S" 74`}, code: "OV319", sizes: "S"},
+	{name: "C02 one stitch too many below the shells", source: "shell-panel",
+		slips: []string{"chain width\n", "chain width + 1\n", "row: sc in each                                          = width",
+			"row: sc in each = width + 1", "skip 2, sc in next] across", "skip 2, sc in next] shells times"},
+		code: "OV402", have: "1"},
+	{name: "C02 as many repeats as in the row with whole shells", source: "shell-panel",
+		slips: []string{"shells - 1 times", "shells times"}, code: "OV401", need: "2", have: "0"},
+	{name: "C04 the repeat of the next round", source: "crown",
+		slips: []string{"[hdc in next 3, 2 hdc in next] around", "[hdc in next 4, 2 hdc in next] 10 times"}, code: "OV401", need: "4", have: "0"},
+	{name: "C04 the same, closing with the wrong number of repeats", source: "crown",
+		slips: []string{"[hdc in next 3, 2 hdc in next] around", "[hdc in next 4, 2 hdc in next] around"}, code: "OV601", need: "50", have: "48"},
+	{name: "C06 staggered wrongly", source: "ball",
+		slips: []string{"[sc in next, inc, sc in next] around", "[sc in next 2, inc, sc in next] around"}, code: "OV405", need: "4", have: "18"},
+	{name: "C06 staggered wrongly, times stated", source: "ball",
+		slips: []string{"[sc in next, inc, sc in next] around", "[sc in next 2, inc, sc in next] 6 times"}, code: "OV401", need: "1", have: "0"},
+	{name: "C07 a marker left in the side stitch", source: "raglan",
+		slips: []string{"move r1 to the middle one", "move r1 to the first one"}, code: "OV601"},
+	{name: "C07 corner stitches given to nobody", source: "raglan",
+		slips: []string{"hdc to r1, hdc in r1, ch under", "hdc to r1, ch under"}, code: "OV416", need: "S: 38, M: 42, L: 48, XL: 52", have: "S: 39, M: 43, L: 49, XL: 53"},
+	{name: "C10 one length of group for all", source: "spread",
+		slips: []string{"10 times, [sc in next 4, 2 sc in next] 4 times", "14 times"}, code: "OV401", need: "5", have: "2"},
+	{name: "C14 too few in the last chain", source: "oval",
+		slips: []string{"2 sc in first", "sc in first"}, code: "OV601", need: "26", have: "25"},
+	{name: "C14 straight parts too long", source: "oval",
+		slips: []string{"sc in next, inc, sc in next 10, [sc in next, inc] 3 times, sc in next 10, [sc in next, inc] 2 times",
+			"sc in next, inc, sc in next 11, [sc in next, inc] 3 times, sc in next 11, [sc in next, inc] 2 times"},
+		code: "OV401", need: "1", have: "0"},
+	{name: "C16 fewer left than are left", source: "short-rows",
+		slips: []string{"sc in next 18, leave 6", "sc in next 18, leave 5"}, code: "OV410", need: "5", have: "6"},
+	{name: "C18 the corner group in a side", source: "square",
+		slips: []string{"(3 dc, ch 2 as corner, 3 dc) in next corner, ch 1 as side, 3 dc in next side, ch 1 as side] 4 times",
+			"(3 dc, ch 2 as corner, 3 dc) in next side, ch 1 as side, 3 dc in next corner, ch 1 as side] 4 times"}, code: "OV408", have: "2"},
+	{name: "C21 a row of twelve squares over thirteen", source: "filet",
+		slips: []string{"fill_open, over_open 6 times, dc in last ", "fill_open, over_open 5 times, dc in last "}, code: "OV420", need: "1", have: "3"},
+	{name: "C22 valleys that skip one", source: "ripple",
+		slips: []string{"skip 2,", "skip 1,"}, code: "OV420", need: "1", have: "S: 13, M: 15, L: 17"},
+	{name: "C23 a crossing that uses three of four columns", source: "cables",
+		slips: []string{"fptr in next 2, fptr in each of under", "fptr in next, fptr in each of under"}, code: "OV402", have: "1"},
+	{name: "C24 a row of seven cells", source: "colours",
+		slips: []string{"4 | . x x x x x x x", "4 | . x x x x x x"}, code: "OV446", need: "8", have: "7"},
+	{name: "C30 an odd difference by twos", source: "solved-taper",
+		slips: []string{"44 (46, 48), on", "44 (47, 48), on"}, code: "OV453", sizes: "M"},
+	{name: "C31 a row with both shapings counted once", source: "two-shapings",
+		slips: []string{"= 28", "= 29"}, code: "OV601", need: "29", have: "28"},
+	{name: "C35 a front chain that does not fit the crown", source: "earflaps",
+		slips: []string{"let brow     = 26 (28)", "let brow     = 24 (28)"}, code: "OV602", have: "S: 70", sizes: "S"},
+	{name: "C36 eyelets on a count that is no multiple", source: "casing",
+		slips: []string{"let waist = 120 (136, 152)", "let waist = 122 (136, 152)"}, code: "OV405", need: "4", have: "S: 122", sizes: "S"},
+	{name: "C38 a seam between edges that differ", source: "seams",
+		slips: []string{"sew front.shoulder_1 to back.shoulder_1", "sew front.shoulder_1 to back.opening"}, code: "OV757"},
+	{name: "C39 a row with a fixed middle, worked again", source: "readings",
+		slips: []string{"row: sc in next, inc, sc in next 3, inc, sc in next      = 9", "4 rows: sc in next, inc, sc in next 3, inc, sc in next"}, code: "OV402", have: "2"},
+}
+
+// TestRefused checks that each slip is refused with one message, which names the numbers that the case names.
+func TestRefused(t *testing.T) {
+	for _, c := range refusedCases {
+		t.Run(c.name, func(t *testing.T) {
+			text, err := os.ReadFile(filepath.Join(casesAt, c.source+".ovillo"))
+			require.NoError(t, err)
+			s := string(text)
+			for i := 0; i < len(c.slips); i += 2 {
+				require.Contains(t, s, c.slips[i], "the source to be spoilt has changed")
+				s = strings.ReplaceAll(s, c.slips[i], c.slips[i+1])
+			}
+			var errs diag.List
+			for _, d := range found(s) {
+				if diag.Lookup(d.Code).Severity == diag.Error {
+					errs.Add(d)
+				}
+			}
+			require.Len(t, errs, 1, "one cause, one message: %s", said(errs))
+			d := errs[0]
+			require.Equal(t, c.code, d.Code, said(errs))
+			require.Equal(t, c.sizes, strings.Join(d.Sizes, ", "), said(errs))
+			for hole, want := range map[string]string{"need": c.need, "have": c.have} {
+				if want != "" {
+					require.Equal(t, want, diag.Fill("{"+hole+"}", d.Args, "en"), said(errs))
+				}
+			}
+		})
+	}
+}
+
+// said is what a list says, for a test that did not expect it.
+func said(l diag.List) string {
+	var out []string
+	for _, d := range l {
+		out = append(out, fmt.Sprintf("%s %s", d.Code, diag.Fill(diag.Lookup(d.Code).En.Message, d.Args, "en")))
+	}
+	return strings.Join(out, "\n")
+}
