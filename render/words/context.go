@@ -120,6 +120,7 @@ func (c *context) named(r *plan.Ref) named {
 		n.count = c.num(r.Count)
 	}
 	n.place = c.refPlace(r)
+	n.here = r.Own && n.called == "" && r.Row == nil && (r.Kind == plan.RefStitches || r.Kind == plan.RefSpace || r.Kind == plan.RefSkipped)
 	return n
 }
 

@@ -33,26 +33,35 @@ func (e *english) whereNamed(in string, s spot) rich.Text {
 
 // eachIn is every place of a run: "each of the 52 skipped sts of the right leg".
 func (e *english) eachIn(s spot) rich.Text {
-	r := s.ref
-	n := r.count
-	the := "each of the"
+	r, n, the := s.ref, s.ref.count, "each of the"
 	if s.after {
 		n, the = s.n, "each of the other"
 	}
-	what := r.place.by(n)
-	if r.Kind == plan.RefSkipped {
-		what = fill("skipped {}", what)
+	var text rich.Text
+	switch {
+	case n.unknown():
+		text = e.belongs(r, fill("each {}", e.kind(r, false)))
+	case n.one():
+		text = e.belongs(r, fill("the {}", e.kind(r, false)))
+	default:
+		text = e.belongs(r, fill(the+" {}~{}", n, e.kind(r, true)))
 	}
 	if r.Below {
-		what = fill("{}, from their other side,", what)
+		return fill("{}, along their other side", text)
 	}
-	if n.one() {
-		return fill("the {} of {}", what, e.whole(r))
+	return text
+}
+
+// kind adds to a noun what kind of run it belongs to: skipped sts.
+func (e *english) kind(r named, plural bool) rich.Text {
+	what := r.place.one
+	if plural {
+		what = r.place.many
 	}
-	if n.unknown() {
-		return fill("each {} of {}", r.place.one, e.whole(r))
+	if r.Kind == plan.RefSkipped {
+		return fill("skipped {}", what)
 	}
-	return fill(the+" {}~{} of {}", n, what, e.whole(r))
+	return what
 }
 
 // below is what the stitches of a run were worked into; of chains it is their other side.
@@ -73,17 +82,23 @@ func (e *english) below(s spot) rich.Text {
 
 // one is a single place of a run, or the run itself if it is one place: "last dc of the right back".
 func (e *english) one(r named) rich.Text {
-	what := r.place.one
-	if r.Kind == plan.RefSkipped {
-		what = fill("skipped {}", what)
-	}
+	what := e.kind(r, false)
 	switch r.pick() {
 	case plan.FirstOf:
-		return fill("first {} of {}", what, e.whole(r))
+		return e.belongs(r, fill("first {}", what))
 	case plan.LastOf:
-		return fill("last {} of {}", what, e.whole(r))
+		return e.belongs(r, fill("last {}", what))
 	case plan.NthOf:
-		return fill("{}~{} of {}", e.ordinal(r.Nth), what, e.whole(r))
+		return e.belongs(r, fill("{}~{}", e.ordinal(r.Nth), what))
+	}
+	return e.belongs(r, what)
+}
+
+// belongs says what some places belong to: "2 skipped sts of round 4". What was passed over in the row at hand needs no
+// such word.
+func (e *english) belongs(r named, what rich.Text) rich.Text {
+	if r.here {
+		return what
 	}
 	return fill("{} of {}", what, e.whole(r))
 }
@@ -128,17 +143,13 @@ func (e *english) run(r named) rich.Text {
 	case r.Kind == plan.RefEdge, r.Kind == plan.RefFoundation, r.Kind == plan.RefRow, r.called != "":
 		return e.whole(r)
 	case r.Kind == plan.RefSpace:
-		return fill("the {} of {}", r.place.one, e.whole(r))
+		return e.belongs(r, fill("the {}", r.place.one))
 	}
 	n := r.count
 	if n.unknown() {
 		return e.whole(r)
 	}
-	what := r.place.by(n)
-	if r.Kind == plan.RefSkipped {
-		what = fill("skipped {}", what)
-	}
-	return fill("the {}~{} of {}", n, what, e.whole(r))
+	return e.belongs(r, fill("the {}~{}", n, e.kind(r, !n.one())))
 }
 
 // kindOf is a place that is met again and again, behind "next": "corner", or "ch-2 sp" for want of a name.

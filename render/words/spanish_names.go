@@ -59,19 +59,21 @@ func (s *spanish) eachIn(at spot) rich.Text {
 	if at.after {
 		n, others = at.n, r.place.agree("otros ", "otras ")
 	}
-	side := ""
-	if r.Below {
-		side = ", por el otro lado"
-	}
+	var text rich.Text
 	switch {
 	case n.unknown():
-		return fill("cada {} {}"+side, s.kind(r, false), of(s.whole(r)))
+		text = s.belongs(r, fill("cada {}", s.kind(r, false)))
 	case n.one():
-		return fill(r.place.the(false)+" {} {}"+side, s.kind(r, false), of(s.whole(r)))
+		text = s.belongs(r, fill(r.place.the(false)+" {}", s.kind(r, false)))
 	case !n.plain():
-		return fill("cada {} {}, {} en total"+side, s.kind(r, false), of(s.whole(r)), n)
+		text = fill("{}, {} en total", s.belongs(r, fill("cada {}", s.kind(r, false))), n)
+	default:
+		text = s.belongs(r, fill("cada "+r.place.agree("uno de los ", "una de las ")+others+"{}~{}", n, s.kind(r, true)))
 	}
-	return fill("cada "+r.place.agree("uno de los ", "una de las ")+others+"{}~{} {}"+side, n, s.kind(r, true), of(s.whole(r)))
+	if r.Below {
+		return fill("{}, por el otro lado", text)
+	}
+	return text
 }
 
 // below is what the stitches of a run were worked into; of chains it is their other side.
@@ -96,13 +98,22 @@ func (s *spanish) one(r named) rich.Text {
 	what := s.kind(r, false)
 	switch r.pick() {
 	case plan.FirstOf:
-		return fill(p.agree("el primer", "la primera")+" {} {}", what, of(s.whole(r)))
+		return s.belongs(r, fill(p.agree("el primer", "la primera")+" {}", what))
 	case plan.LastOf:
-		return fill(p.agree("el último", "la última")+" {} {}", what, of(s.whole(r)))
+		return s.belongs(r, fill(p.agree("el último", "la última")+" {}", what))
 	case plan.NthOf:
-		return fill(p.the(false)+" {}~{} {}", ordinalES(r.Nth, p.feminine), what, of(s.whole(r)))
+		return s.belongs(r, fill(p.the(false)+" {}~{}", ordinalES(r.Nth, p.feminine), what))
 	}
-	return fill(p.the(false)+" {} {}", what, of(s.whole(r)))
+	return s.belongs(r, fill(p.the(false)+" {}", what))
+}
+
+// belongs says what some places belong to: "2 p saltados de la vuelta 4". What was passed over in the row at hand needs
+// no such word.
+func (s *spanish) belongs(r named, what rich.Text) rich.Text {
+	if r.here {
+		return what
+	}
+	return fill("{} {}", what, of(s.whole(r)))
 }
 
 // whole is what a place belongs to: the run by its name, else the row in which it was made.
@@ -148,11 +159,11 @@ func (s *spanish) run(r named) rich.Text {
 	case r.Kind == plan.RefEdge, r.Kind == plan.RefFoundation, r.Kind == plan.RefRow, r.called != "":
 		return s.whole(r)
 	case r.Kind == plan.RefSpace || r.count.one():
-		return fill(r.place.the(false)+" {} {}", s.kind(r, false), of(s.whole(r)))
+		return s.belongs(r, fill(r.place.the(false)+" {}", s.kind(r, false)))
 	case r.count.unknown():
 		return s.whole(r)
 	}
-	text := fill("{}~{} {}", r.count, s.kind(r, true), of(s.whole(r)))
+	text := s.belongs(r, fill("{}~{}", r.count, s.kind(r, true)))
 	if !r.count.plain() {
 		return text // the article would not agree with every size
 	}

@@ -238,6 +238,12 @@ func refTable(l *Language, line func(what, text string), b *strings.Builder) {
 	in.Ref, in.AfterBegin = tableRef(plan.RefSkipped, plan.EachOf, true), false
 	in.Ref.Own = true
 	line("At skipped each, own part", say(l, 0, false, in))
+	in.Ref.Called, in.Ref.Below = nil, true
+	line("At skipped each, no name", say(l, 0, false, in))
+	in.Ref.Row, in.Ref.Below = nil, false
+	line("At skipped each, this row", say(l, 0, false, in))
+	in.Ref.Pick = plan.LastOf
+	line("At skipped last, this row", say(l, 0, false, in))
 }
 
 func opTable(l *Language, line func(what, text string), b *strings.Builder) {

@@ -173,6 +173,7 @@ type named struct {
 	row    num
 	count  num
 	place  noun // one of its places
+	here   bool // it was made or passed over in the row at hand, and has no name
 	round  bool
 }
 
