@@ -22,6 +22,7 @@ func (c *context) block(b *plan.Block) StepText {
 	c.before = map[string]int{}
 	at := 1
 	for i, r := range b.Rows {
+		c.flat = r.Flat
 		if !sure {
 			c.nth = 0
 			body = append(body, c.sentences(r, c.l.voice.blockTimes(i == 0, c.per(r.Times), c.round()), nil)...)

@@ -92,6 +92,7 @@ func rowCases() []rowCase {
 	add("the same at each marker", 0, &plan.Row{First: one, Last: one, Times: one, Work: append(slices.Clone(alike), each(all))})
 	add("not the same at each marker", 0, &plan.Row{First: one, Last: one, Times: one, Work: append(append(toMark(1, all), toMark(0, all)...), each(all))})
 	add("not all markers", 0, &plan.Row{First: one, Last: one, Times: one, Work: append(toMark(0, all), each(all))})
+	add("a row in a part of rounds", 0, &plan.Row{First: one, Last: one, Times: one, Flat: true, Work: []plan.Instr{each(all)}, Turn: true})
 	add("one marker out", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Drop: []int{1}})
 	add("a start in the middle of a chain", 1, &plan.Row{First: one, Last: one, Times: one, Begin: plan.Begin{Chains: 1, FromHook: 2, Skipped: 1},
 		Work: []plan.Instr{{Op: plan.Repeat, Reach: plan.ToEnd, N: plan.Nums{5, 6, 7}, Marker: -1, Yarn: -1, Body: []plan.Instr{bodyInstr(stitch.SC, one, 1), ch(1), {Op: plan.SkipOver, N: one, Over: plan.FoundationCh, Marker: -1, Yarn: -1}}}}})
