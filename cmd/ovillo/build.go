@@ -53,12 +53,8 @@ func runBuild(c *call) int {
 
 // build sets one source.
 func (c *call) build(path, output string, e edition) int {
-	s, ok := c.load(path)
-	if !ok {
-		return failed
-	}
-	p, found := s.compile()
-	if code := c.report(s, found); code != clean {
+	s, p, code := c.checked(path)
+	if code != clean {
 		return code
 	}
 	e = e.of(p)

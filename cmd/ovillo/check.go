@@ -1,7 +1,7 @@
 package main
 
 import (
-	"fmt"
+	"bytes"
 
 	"ovillo/compile/plan"
 	"ovillo/lang/diag"
@@ -25,27 +25,30 @@ func runCheck(c *call) int {
 	if !ok {
 		return failed
 	}
+	if c.has("--json") {
+		return c.each(paths, c.checkJSON)
+	}
 	return c.each(paths, func(path string) int {
-		s, ok := c.load(path)
-		if !ok {
-			return failed
+		s, p, code := c.checked(path)
+		if code != clean {
+			return code
 		}
-		p, found := s.compile()
-		if c.has("--json") {
-			if err := diag.JSON(c.out, s.file, found, c.lang); err != nil {
-				return failed
-			}
-			if found.HasErrors() {
-				return faulty
-			}
-			return clean
-		}
-		code := c.report(s, found)
-		if code == clean {
-			fmt.Fprintf(c.out, "%s: %s\n", visible(s.file.Name), c.outcome(p))
-		}
-		return code
+		return c.print([]byte(visible(s.file.Name) + ": " + c.outcome(p) + "\n"))
 	})
+}
+
+// checkJSON is check for other tools: everything that was found stands on the standard output.
+func (c *call) checkJSON(path string) int {
+	s, ok := c.load(path)
+	if !ok {
+		return failed
+	}
+	p, found := s.compile()
+	var b bytes.Buffer
+	if err := diag.JSON(&b, s.file, found, c.lang); err != nil {
+		return failed
+	}
+	return max(c.print(b.Bytes()), c.verdict(s, p, found))
 }
 
 // outcome says what was checked.

@@ -3,8 +3,6 @@ package main
 import (
 	"io"
 	"strings"
-
-	"ovillo/lang/diag"
 )
 
 // command is one thing that ovillo can do. Help is printed from it.
@@ -113,15 +111,4 @@ func messageLanguage(flag string, getenv func(string) string) string {
 		}
 	}
 	return "en"
-}
-
-// report prints what was found in a source and returns the exit code it asks for.
-func (c *call) report(s *loaded, found diag.List) int {
-	if err := diag.Text(c.err, s.file, found, c.lang, c.color); err != nil {
-		return failed
-	}
-	if found.HasErrors() {
-		return faulty
-	}
-	return clean
 }

@@ -30,12 +30,8 @@ func runCounts(c *call) int {
 		return failed
 	}
 	return c.each(paths, func(path string) int {
-		s, ok := c.load(path)
-		if !ok {
-			return failed
-		}
-		p, found := s.compile()
-		if code := c.report(s, found); code != clean {
+		_, p, code := c.checked(path)
+		if code != clean {
 			return code
 		}
 		if c.has("--csv") {

@@ -14,8 +14,8 @@ import (
 	"ovillo/lang/source"
 )
 
-// mostMegabytes is the largest source that is read. A book of patterns is far below it.
-const mostMegabytes = 4
+// mostMegabytes is the largest file that is read at all. What is too large for a pattern the parser says, with its code.
+const mostMegabytes = 16
 
 // loaded is a source that was read.
 type loaded struct {

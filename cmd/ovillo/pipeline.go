@@ -26,6 +26,31 @@ func (s *loaded) compile() (*plan.Pattern, diag.List) {
 	return p, append(found, more...)
 }
 
+// checked loads and checks a source and prints what was found. Only with the code clean is there a pattern to go on with.
+func (c *call) checked(path string) (*loaded, *plan.Pattern, int) {
+	s, ok := c.load(path)
+	if !ok {
+		return nil, nil, failed
+	}
+	p, found := s.compile()
+	if err := diag.Text(c.err, s.file, found, c.lang, c.color); err != nil {
+		return nil, nil, failed
+	}
+	return s, p, c.verdict(s, p, found)
+}
+
+// verdict is the exit code that a source deserves.
+func (c *call) verdict(s *loaded, p *plan.Pattern, found diag.List) int {
+	switch {
+	case found.HasErrors():
+		return faulty
+	case p == nil:
+		c.say(msgNothing.with("path", s.file.Name))
+		return faulty
+	}
+	return clean
+}
+
 // attachedName is what the source is called inside the PDF it is attached to.
 func (s *loaded) attachedName(p *plan.Pattern) string {
 	if s.path == "-" {

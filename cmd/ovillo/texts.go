@@ -56,6 +56,7 @@ var (
 	msgAllWell = text{
 		"{sizes}, {parts}: every row comes out",
 		"{sizes}, {parts}: todas las vueltas cuadran"}
+	msgNothing       = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
 	msgRow           = text{"row", "vuelta"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
