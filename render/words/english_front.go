@@ -30,11 +30,11 @@ func (e *english) balls(lo, hi, yarns int) rich.Text {
 	return rich.T(text)
 }
 
-func (e *english) gauge(sts, rows string, f noun, round bool, over string) rich.Text {
+func (e *english) gauge(sts, rows string, f noun, round bool) rich.Text {
 	if rows == "" {
-		return fill("{}~{} = {}", sts, f.many, over)
+		return fill("{}~{}", sts, f.many)
 	}
-	return fill("{}~{} and {}~"+e.rowWord(round).many+" = {}", sts, f.many, rows, over)
+	return fill("{}~{} and {}~"+e.rowWord(round).many, sts, f.many, rows)
 }
 
 func (e *english) hooksFor(size string, parts []string) rich.Text {

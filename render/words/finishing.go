@@ -54,10 +54,13 @@ func (c *context) cord(f plan.Finishing) cord {
 	return k
 }
 
+// fractions are written with their own signs, as the lengths of the pages are.
+var fractions = strings.NewReplacer(" 1/2 in", "½ in", " 1/4 in", "¼ in", " 3/4 in", "¾ in")
+
 // Caution writes a caution: its head, and its text with the source behind it. A source that is only remembered is
 // called so.
 func (l *Language) Caution(k plan.Caution) (head string, body rich.Text) {
-	body = rich.T(tieUnits(l.read.of(k.Text)))
+	body = rich.T(tieUnits(fractions.Replace(l.read.of(k.Text))))
 	if k.Source != "" {
 		key := cautionSource
 		if strings.HasPrefix(k.Basis, "memory") {

@@ -222,15 +222,40 @@ func (c *context) hooksFact() rich.Text {
 
 // gauge writes a gauge: 20 dc and 10 rounds = 10 cm (4 in).
 func (c *context) gauge(g plan.Gauge) rich.Text {
-	over := c.l.Cm(g.Over) + tie + "cm"
-	if c.l.voice.inches() {
-		over += " (" + c.l.Inches(g.Over) + tie + "in)"
+	return fill("{} = {}", c.counted(g), c.square(g.Over))
+}
+
+// gauges writes several gauges, those over the same length together: 10 cm (4 in) = 20 dc and 10 rounds; 20 ch.
+func (c *context) gauges(gs []plan.Gauge) rich.Text {
+	if len(gs) == 1 {
+		return sentence(c.gauge(gs[0]))
 	}
+	var out []rich.Text
+	for i := 0; i < len(gs); {
+		over := gs[i].Over
+		var alike []rich.Text
+		for ; i < len(gs) && gs[i].Over == over; i++ {
+			alike = append(alike, c.counted(gs[i]))
+		}
+		out = append(out, sentence(fill("{} = {}", c.square(over), join("; ", alike...))))
+	}
+	return join(" ", out...)
+}
+
+func (c *context) square(over plan.Length) string {
+	text := c.l.Cm(over) + tie + "cm"
+	if c.l.voice.inches() {
+		text += " (" + c.l.Inches(over) + tie + "in)"
+	}
+	return text
+}
+
+func (c *context) counted(g plan.Gauge) rich.Text {
 	rows := ""
 	if g.Rows > 0 {
 		rows = c.l.Number(float64(g.Rows)/1000, 2)
 	}
-	return c.l.voice.gauge(c.l.Number(float64(g.Sts)/1000, 2), rows, c.form(plainForm(g.Stitch)), c.mostlyRounds(g.Stitch), over)
+	return c.l.voice.gauge(c.l.Number(float64(g.Sts)/1000, 2), rows, c.form(plainForm(g.Stitch)), c.mostlyRounds(g.Stitch))
 }
 
 // mostlyRounds reports whether the fabric of a stitch is worked in rounds: the parts that use it are.

@@ -29,11 +29,7 @@ func (c *context) gaugeNote() rich.Text {
 	if len(c.p.Gauges) == 0 {
 		return nil
 	}
-	var all []rich.Text
-	for _, g := range c.p.Gauges {
-		all = append(all, c.gauge(g))
-	}
-	return join(" ", sentence(join("; ", all...)), fill(c.l.voice.line(gaugeCheck), wide(c.p.Gauges[0])))
+	return join(" ", c.gauges(c.p.Gauges), fill(c.l.voice.line(gaugeCheck), wide(c.p.Gauges[0])))
 }
 
 // hooksNote says which hook is for which parts.

@@ -30,11 +30,11 @@ func (s *spanish) balls(lo, hi, yarns int) rich.Text {
 	return rich.T(text)
 }
 
-func (s *spanish) gauge(sts, rows string, f noun, round bool, over string) rich.Text {
+func (s *spanish) gauge(sts, rows string, f noun, round bool) rich.Text {
 	if rows == "" {
-		return fill("{}~{} = {}", sts, f.many, over)
+		return fill("{}~{}", sts, f.many)
 	}
-	return fill("{}~{} y {}~"+s.rowWord(round).many+" = {}", sts, f.many, rows, over)
+	return fill("{}~{} y {}~"+s.rowWord(round).many, sts, f.many, rows)
 }
 
 func (s *spanish) hooksFor(size string, parts []string) rich.Text {

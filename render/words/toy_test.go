@@ -164,14 +164,12 @@ func (y toy) sew(a, b named) rich.Text               { return y.t("∪", y.ref(a
 func (y toy) cord(c cord) []rich.Text {
 	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
 }
-func (y toy) pompom(n string, a rich.Text, w int) rich.Text { return y.t("⊙", n, a, w) }
-func (y toy) buttons(n num, size string) rich.Text          { return y.t("⊙", n, size) }
-func (y toy) span(lo, hi, unit string) string               { return lo + "…" + hi + " " + unit }
-func (y toy) sizeList(n []string) string                    { return y.list(n) }
-func (y toy) balls(lo, hi, n int) rich.Text                 { return y.t("●", lo, hi, n) }
-func (y toy) gauge(s, r string, f noun, round bool, o string) rich.Text {
-	return y.t("▦", s, f.one, r, o)
-}
+func (y toy) pompom(n string, a rich.Text, w int) rich.Text    { return y.t("⊙", n, a, w) }
+func (y toy) buttons(n num, size string) rich.Text             { return y.t("⊙", n, size) }
+func (y toy) span(lo, hi, unit string) string                  { return lo + "…" + hi + " " + unit }
+func (y toy) sizeList(n []string) string                       { return y.list(n) }
+func (y toy) balls(lo, hi, n int) rich.Text                    { return y.t("●", lo, hi, n) }
+func (y toy) gauge(s, r string, f noun, round bool) rich.Text  { return y.t("▦", s, f.one, r) }
 func (y toy) hooksFor(size string, p []string) rich.Text       { return y.t("ω", size, y.list(p)) }
 func (y toy) markers(n int) rich.Text                          { return y.t("!", n) }
 func (y toy) buttonsNeeded(n num, s string) rich.Text          { return y.t("⊙", n, s) }

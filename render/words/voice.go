@@ -111,7 +111,7 @@ type frontTalk interface {
 	span(lo, hi, unit string) string
 	sizeList(names []string) string
 	balls(lo, hi, yarns int) rich.Text
-	gauge(sts, rows string, f noun, round bool, over string) rich.Text
+	gauge(sts, rows string, f noun, round bool) rich.Text
 	hooksFor(size string, parts []string) rich.Text
 	markers(n int) rich.Text
 	buttonsNeeded(n num, size string) rich.Text
