@@ -141,7 +141,8 @@ func (r *reading) next() diag.Diagnostic {
 
 // facts are what the messages about what would have to come next are made of.
 func (r *reading) facts() diag.Args {
-	a := diag.Args{"after": r.before(), "found": strings.Trim(r.text(r.at), `"`), "end": 0, "form": r.rightForm()}
+	a := diag.Args{"after": r.before(), "found": strings.Trim(r.text(r.at), `"`), "end": 0,
+		"form": r.rightForm(), "limit": maxDepth}
 	if r.at >= len(r.said) {
 		a["end"] = 1
 	}

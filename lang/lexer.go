@@ -118,7 +118,7 @@ func (l *cutter) quoted() {
 			return
 		}
 	}
-	l.emit(Stray, end)
+	l.emit(Stray, l.at+len(strings.TrimRight(l.text[l.at:end], " \t\u00a0")))
 }
 
 // number reads digits, with a point only between digits. A unit may be glued on (10cm) and is a word of its own; any other

@@ -99,14 +99,12 @@ func (b *blocks) statement() {
 	top := b.top()
 	g := b.gather()
 	n := &Statement{Whole: g.head, Head: g.head}
+	b.append(n)
 	if f == nil {
-		f = b.unknown(first, g)
-		b.append(n)
-		b.open(n, f)
+		b.open(n, b.unknown(first, g))
 		return
 	}
 	top.astray = ""
-	b.append(n)
 	b.open(n, f)
 	if g.fault != noSlip {
 		b.faults.gathered(g, f)

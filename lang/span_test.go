@@ -77,7 +77,7 @@ func checkNode(f *source.File, n Node, bad func(source.Span, string)) {
 }
 
 func exact(f *source.File, s source.Span, bad func(source.Span, string)) {
-	if text := f.Slice(s); strings.TrimSpace(text) != text || strings.HasSuffix(text, ",") {
+	if text := f.Slice(s); strings.Trim(text, " \t\n\u00a0") != text {
 		bad(s, "is not exact")
 	}
 }

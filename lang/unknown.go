@@ -14,7 +14,13 @@ import (
 func (b *blocks) unknown(first int, g gathered) *form {
 	t := b.tokens[first]
 	word, top := b.text(t), b.top()
-	if t.Kind == Stray {
+	switch {
+	case b.faults.full():
+		return nil
+	case g.fault == slipDepth:
+		b.faults.gathered(g, nil)
+		return nil
+	case t.Kind == Stray:
 		b.faults.stray(t)
 		return nil
 	}
@@ -161,7 +167,7 @@ func (b *blocks) misspelt(t Token, alone bool) *form {
 	var near []string
 	if full := shortWords[strings.ToLower(word)]; full != "" {
 		near = []string{full}
-	} else if t.Kind == Word && !b.faults.full() {
+	} else if t.Kind == Word {
 		known := lineWords(top.Block)
 		if alone {
 			known = append(known, "end")

@@ -59,7 +59,7 @@ func (p *page) kindOf(l *line) lineKind {
 		return blankLine
 	case n == 1 && l.tokens[0].Kind == lang.Comment:
 		return commentLine
-	case p.is(l.tokens[0], "|"), n > 1 && p.is(l.tokens[1], "|") && l.tokens[0].Kind != lang.Sign:
+	case p.is(l.tokens[0], "|"), n > 1 && p.is(l.tokens[1], "|") && mayHead(l.tokens[0]):
 		return barLine
 	}
 	for _, t := range l.tokens {
@@ -69,6 +69,9 @@ func (p *page) kindOf(l *line) lineKind {
 	}
 	return codeLine
 }
+
+// mayHead reports whether a token can stand before a bar.
+func mayHead(t lang.Token) bool { return t.Kind == lang.Word || t.Kind == lang.Number }
 
 // write sets what of a line needs no other line.
 func (p *page) write(l *line, last lang.Token) {

@@ -1,0 +1,95 @@
+package lang
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+)
+
+// Nothing in a source takes long, overflows the stack or fills a page with messages.
+func TestLimits(t *testing.T) {
+	part := func(row string) string { return "part a\n  round: " + row + "\n  round: dc in each\nend\n" }
+	for _, c := range []struct {
+		name, text string
+		want       diag.Code
+	}{
+		{"ten megabytes of brackets", strings.Repeat("(", 10<<20), codeBigFile},
+		{"ten megabytes of garbage", strings.Repeat("§½@;\x00 ", 10<<20/9), codeBigFile},
+		{"four megabytes of brackets", strings.Repeat("(", maxBytes), codeDepth},
+		{"brackets in a row", part(strings.Repeat("[", 1<<18)), codeDepth},
+		{"brackets that close", part(strings.Repeat("[", 1<<18) + "dc" + strings.Repeat("] 2 times", 1<<18)), codeDepth},
+		{"closing brackets", part(strings.Repeat(")", 1<<18)), codeBadBracket},
+		{"minus signs", "let x = " + strings.Repeat("-", 9_000) + "1\n", codeDepth},
+		{"brackets of a value", "let x = " + strings.Repeat("(", 201) + "1" + strings.Repeat(")", 201) + "\n", codeDepth},
+		{"a long row", part(strings.Repeat("dc in next, ", 1<<17) + "dc"), codeLong},
+		{"a long value", "let x = 1" + strings.Repeat(" + 1", 1<<17) + "\n", codeLong},
+		{"a long text", "let x = \"" + strings.Repeat("a", 1<<20) + "\n", codeOpenQuote},
+		{"a long word", "let x = 1 " + strings.Repeat("a", 1<<20) + "\n", codeFit},
+		{"a long first word", strings.Repeat("a", 1<<20) + "\n", codeUnknown},
+		{"a long point", "let x = 1 a" + strings.Repeat(".a", 4_000) + "\n", codeFit},
+		{"many blocks", strings.Repeat("part a\n", 1<<16), codeMissingEnd},
+		{"nested blocks", "part a\n" + strings.Repeat("repeat 2 times\n", 300) + strings.Repeat("end\n", 301), codeDepth},
+		{"bad bytes", strings.Repeat("\xff\n", 1<<16), codeEncoding},
+		{"many lines of garbage", strings.Repeat("qqq\n", maxBytes/4), codeUnknown},
+		{"many stray ends", strings.Repeat("end\n", maxBytes/4), codeStrayEnd},
+	} {
+		start := time.Now()
+		f := source.NewFile("limit.ovillo", c.text)
+		tree, faults := Parse(f)
+		if took := time.Since(start); took > 2*time.Second {
+			t.Errorf("%s: took %v", c.name, took)
+		}
+		if len(faults) == 0 || faults[0].Code != c.want {
+			t.Errorf("%s: want %s first, got %v", c.name, c.want, codes(faults))
+		}
+		if len(faults) > maxFaults+1 {
+			t.Errorf("%s: %d messages", c.name, len(faults))
+		}
+		if tree == nil || tree.Source != f {
+			t.Errorf("%s: no tree", c.name)
+		}
+		for _, d := range faults[:min(len(faults), 3)] {
+			complete(t, d)
+			for lang, most := range map[string]int{"en": 1000, "es": 1000} {
+				if n := len(diag.Message(d, lang)); n > most {
+					t.Errorf("%s: a message of %d bytes", c.name, n)
+				}
+			}
+		}
+	}
+}
+
+// The depth wins over every other reason, since whatever reads a statement that is too deep may overflow.
+func TestDepthWins(t *testing.T) {
+	for _, row := range []string{
+		`"open ` + strings.Repeat("[", 300),
+		"@ " + strings.Repeat("(", 300) + "]",
+		strings.Repeat("(", 300) + "\"open",
+		") " + strings.Repeat("[", 300) + ",",
+	} {
+		f := source.NewFile("depth.ovillo", "part a\n  round: "+row+"\n  round: dc in each\nend\n")
+		_, faults := Parse(f)
+		deep := strings.Count(strings.SplitN(row, `"`, 2)[0], "[")+strings.Count(strings.SplitN(row, `"`, 2)[0], "(") > maxDepth
+		if got := codes(faults); len(got) != 1 || deep && got[0] != codeDepth {
+			t.Errorf("%.20s…: %v", row, got)
+		}
+	}
+}
+
+func TestMoreFaultsAreCounted(t *testing.T) {
+	_, faults := Parse(source.NewFile("many.ovillo", strings.Repeat("qqq\n", 1000)))
+	if len(faults) != maxFaults+1 || faults[maxFaults].Code != codeMore {
+		t.Errorf("%d messages, the last is %s", len(faults), faults[len(faults)-1].Code)
+	}
+}
+
+func codes(l diag.List) []diag.Code {
+	var out []diag.Code
+	for _, d := range l[:min(len(l), 5)] {
+		out = append(out, d.Code)
+	}
+	return out
+}
