@@ -46,10 +46,12 @@ func (s *sheet) across(pt *patch, k int) []dimension {
 				break
 			}
 		}
-		for _, after := range [2]bool{true, false} {
-			w := d.beyond(after)
-			w.cost = cost + 30
-			ways = append(ways, w)
+		for more := range 3 {
+			for _, after := range [2]bool{true, false} {
+				w := d.farBeyond(after, more)
+				w.cost = cost + 30 + 20*float64(more)
+				ways = append(ways, w)
+			}
 		}
 	}
 	return ways

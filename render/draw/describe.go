@@ -38,7 +38,7 @@ func schematicWords(l *layout, s *scene.Scene) {
 		said := []string{fmt.Sprintf(w.flat, w.sizeOf(p))}
 		said = append(said, l.shapes(w)...)
 		for _, m := range p.Measures {
-			if m.Letter == "" || l.home(m) == nil || p.Shown >= len(m.Values) || m.Values[p.Shown] == plan.NoLength {
+			if m.Letter == "" || l.home(m) == nil || p.Shown < 0 || p.Shown >= len(m.Values) || m.Values[p.Shown] == plan.NoLength {
 				continue
 			}
 			form := w.measure

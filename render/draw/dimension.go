@@ -29,6 +29,7 @@ type dimension struct {
 	ext      [][2]vec // extension lines
 	label    vec      // middle of the letter
 	beside   bool     // the letter stands beyond an end and not in the line
+	lead     float64  // of the line towards that letter
 	aside    bool     // the letter stands at one side of the line
 	outside  bool     // the arrows point at the distance from outside
 	ring     float64  // radius: the line runs once round, from may be any point on it
@@ -50,7 +51,10 @@ func (d dimension) inLine(t float64) dimension {
 }
 
 // beyond puts the letter beyond an end of the line.
-func (d dimension) beyond(after bool) dimension {
+func (d dimension) beyond(after bool) dimension { return d.farBeyond(after, 0) }
+
+// farBeyond puts it so many letters further away, where others stand already.
+func (d dimension) farBeyond(after bool, letters int) dimension {
 	dir, at := d.to.sub(d.from).unit(), d.to
 	if !after {
 		dir, at = dir.times(-1), d.from
@@ -61,7 +65,8 @@ func (d dimension) beyond(after bool) dimension {
 	if d.outside {
 		lead = tail
 	}
-	d.label = at.add(dir.times(lead + letterGap/2))
+	d.lead = lead + letterGap*float64(letters)
+	d.label = at.add(dir.times(d.lead + letterGap/2))
 	return d
 }
 
@@ -83,12 +88,17 @@ func (d dimension) strokes() [][2]vec {
 		return [][2]vec{{d.from, d.to}}
 	case d.outside:
 		before, after := d.from.sub(dir.times(tail)), d.to.add(dir.times(tail))
+		if d.label.sub(d.to).dot(dir) > 0 {
+			after = d.to.add(dir.times(d.lead))
+		} else {
+			before = d.from.sub(dir.times(d.lead))
+		}
 		return [][2]vec{{before, d.from}, {d.from, d.to}, {d.to, after}}
 	case d.beside:
 		if d.label.sub(d.to).dot(dir) > 0 {
-			return [][2]vec{{d.from, d.to.add(dir.times(1))}}
+			return [][2]vec{{d.from, d.to.add(dir.times(d.lead))}}
 		}
-		return [][2]vec{{d.from.sub(dir.times(1)), d.to}}
+		return [][2]vec{{d.from.sub(dir.times(d.lead)), d.to}}
 	}
 	half := d.opening(dir)
 	return [][2]vec{{d.from, d.label.sub(dir.times(half))}, {d.label.add(dir.times(half)), d.to}}

@@ -17,11 +17,13 @@
 //     its rounds close to a point (a crown, a tip) the end is a dome. As cloth cannot be laid flat there, the outline is
 //     a quarter of an ellipse; the length of the fabric down its middle, and its width where the dome ends, are true.
 //   - rings: rounds that only ever grow, seen from above: a disc, an oval, a motif with corners, an edging.
-//   - a yoke: the end of a tube that is divided for a body and branches at its sides. The line over the shoulder, the
-//     width of the body and that of the sleeve at the underarm are all true; the angle of the sleeve follows from them.
+//   - a yoke: the end of a tube that is divided for a body and branches at its sides. The height of the yoke, the width
+//     of the body and that of the sleeve at the underarm are true; the angle of the sleeve is the one at which the line
+//     over the shoulder is true as well, within limits that the eye sets.
 //
-// Two tubes on one edge are legs. They are turned out so that their inner and outer edges are both true where bridging
-// stitches make the legs together wider than the body. More than two are fingers.
+// Two tubes on one edge are legs. Their inner and outer edges are true. Where bridging stitches make them together wider
+// than the body they are turned out until they fit, within limits again, and what is still too much goes to the outer
+// side over the first rows. More than two are fingers.
 //
 // # Which way up
 //

@@ -34,8 +34,9 @@ type graph struct {
 	joints []*joint
 	of     [][]int // pieces of each part
 	rows   [][]course
-	bridge []int // number of rows after which a part only bridges gaps; all of them where it does not
-	group  []int // of each piece: joined pieces are of one group
+	from   [][]plan.Origin // of each part: what it grows on
+	bridge []int           // number of rows after which a part only bridges gaps; all of them where it does not
+	group  []int           // of each piece: joined pieces are of one group
 }
 
 // rowsOf gives the rows of a part of a pattern in a size.
@@ -43,13 +44,13 @@ type rowsOf func(p *plan.Pattern, part, size int) ([]course, error)
 
 // connect makes the graph of a pattern in the size that is shown.
 func connect(p *plan.Pattern, read rowsOf) (*graph, error) {
-	g := &graph{p: p, size: p.Shown, of: make([][]int, len(p.Parts)), rows: make([][]course, len(p.Parts)), bridge: make([]int, len(p.Parts))}
+	g := &graph{p: p, size: p.Shown, from: make([][]plan.Origin, len(p.Parts)), of: make([][]int, len(p.Parts)), rows: make([][]course, len(p.Parts)), bridge: make([]int, len(p.Parts))}
 	for i := range p.Parts {
 		rows, err := read(p, i, g.size)
 		if err != nil {
 			return nil, err
 		}
-		g.rows[i], g.bridge[i] = rows, len(rows)
+		g.rows[i], g.bridge[i], g.from[i] = rows, len(rows), origins(p, i)
 	}
 	g.mark()
 	for i := range p.Parts {
@@ -62,11 +63,11 @@ func connect(p *plan.Pattern, read rowsOf) (*graph, error) {
 	for i := range g.group {
 		g.group[i] = i
 	}
-	for i, part := range p.Parts {
+	for i := range p.Parts {
 		for k := 1; k < len(g.of[i]); k++ {
 			g.link(ending{g.of[i][k-1], endEdge}, branch{ending: ending{g.of[i][k], startEdge}, at: 0.5, rest: true})
 		}
-		if len(g.of[i]) > 0 && grows(part.Start.Kind) {
+		if len(g.of[i]) > 0 {
 			g.hang(i)
 		}
 	}
@@ -104,11 +105,11 @@ func (g *graph) mark() {
 func (g *graph) cuts(part int) []int {
 	rows := g.rows[part]
 	seen := map[int]bool{}
-	for i, other := range g.p.Parts {
+	for i := range g.p.Parts {
 		if i == part {
 			continue
 		}
-		for _, o := range other.From {
+		for _, o := range g.from[i] {
 			if o.Part != part || o.Kind == plan.RefRow || o.Kind == plan.RefFoundation || o.Kind == plan.RefEdge {
 				continue
 			}

@@ -57,7 +57,7 @@ func (g *graph) twice(main footing, b branch) {
 func (g *graph) footings(part int) []footing {
 	var feet []footing
 	for pass := 0; pass < 2 && len(feet) == 0; pass++ {
-		for _, o := range g.p.Parts[part].From {
+		for _, o := range g.from[part] {
 			small := o.Kind == plan.RefSpace || o.Kind == plan.RefStitches
 			if o.Part == part || small != (pass == 1) {
 				continue

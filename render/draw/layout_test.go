@@ -266,3 +266,25 @@ func TestRipple(t *testing.T) {
 		}
 	}
 }
+
+// A part may grow on a section by its name alone: the counting off tells where it lies.
+func TestSectionsByName(t *testing.T) {
+	m := make1("sections", "trousers")
+	body := m.part("body", true, plan.StartJoined).dc(120).even(20)
+	rows := plan.Nums{21}
+	off := &plan.CountOff{Items: offItems(2, 56, 4, 56, 2)}
+	off.Items[1].Label, off.Items[3].Label = "right", "left"
+	body.Steps = []plan.Step{&plan.Row{First: plan.Nums{1}, Last: rows, Times: rows}, off}
+	for _, name := range []string{"right", "left"} {
+		leg := m.part(name, true, plan.StartFrom).dc(58).even(20)
+		absent := plan.Nums{plan.Absent}
+		leg.From = []plan.Origin{{Kind: plan.RefStitches, Part: body.index, Label: name, Row: absent, From: absent, To: absent, Of: absent}}
+	}
+	l := laid(t, m.p)
+	if len(l.groups) != 1 {
+		t.Fatalf("%d groups", len(l.groups))
+	}
+	if right, left := only(t, l, "right"), only(t, l, "left"); right.side != -1 || left.side != 1 || !mirrored(right, left) {
+		t.Errorf("the legs lie at sides %d and %d", right.side, left.side)
+	}
+}

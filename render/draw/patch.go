@@ -15,6 +15,7 @@ func (c curve) last() vec  { return c.pts[len(c.pts)-1] }
 
 // at is the point a part t of the way along the curve's points, which stand apart evenly enough.
 func (c curve) at(t float64) vec {
+	c = c.fine()
 	total := 0.0
 	for i := 1; i < len(c.pts); i++ {
 		total += c.pts[i].sub(c.pts[i-1]).length()

@@ -23,7 +23,7 @@ func (pt *patch) ripple() {
 
 // waved is a straight curve in waves that begin and end with a crest.
 func (c curve) waved(along vec, waves int, high float64) curve {
-	const steps = 8
+	const steps = 4
 	out := curve{smooth: true}
 	n := waves * steps
 	for i := range n + 1 {

@@ -113,9 +113,11 @@ func TestExtremes(t *testing.T) {
 		t.Errorf("12 parts: %d letters", got)
 	}
 
-	away := hat()
-	away.Shown = 7
-	all(t, "size that does not exist", away)
+	for _, shown := range []int{7, -1} {
+		away := hat()
+		away.Shown = shown
+		all(t, "size that does not exist", away)
+	}
 }
 
 // Where rows would stand too close on paper, fewer lines are drawn.

@@ -163,6 +163,7 @@ func (c curve) between(d curve, way float64) curve {
 		return m
 	}
 	const steps = 16
+	c, d = c.fine(), d.fine()
 	m := curve{smooth: c.smooth || d.smooth, closed: c.closed}
 	for i := range steps + 1 {
 		t := float64(i) / steps
@@ -178,6 +179,7 @@ func (p *pen) dots(c curve, radius float64) {
 		total += c.pts[i].sub(c.pts[i-1]).length() * p.scale
 	}
 	n := int(total / (4 * radius))
+	c = c.fine()
 	for i := range n {
 		at := p.on(c.at((float64(i) + 0.5) / float64(n)))
 		flat := &pen{scale: 1}
@@ -188,7 +190,7 @@ func (p *pen) dots(c curve, radius float64) {
 
 // ribs draws upright strokes through a stretch of rows, so many to the centimetre.
 func (p *pen) ribs(pt *patch, s stretch, width, perCm float64) {
-	a, b := pt.lines[s.from], pt.lines[s.to]
+	a, b := pt.lines[s.from].fine(), pt.lines[s.to].fine()
 	wide := (a.last().sub(a.first()).length() + b.last().sub(b.first()).length()) / 2
 	n := int(math.Round(wide * perCm))
 	// Ribs closer than twice their own width would run together.

@@ -117,10 +117,13 @@ func (c curve) hung(dir vec, sag, drop, bent float64) curve {
 		return c
 	}
 	c = c.fine()
-	const steps = 16
+	steps := 16
+	if len(c.pts) == 2 && drop == 0 {
+		steps = 2 // a parabola through three points is drawn as it is
+	}
 	out := curve{smooth: true}
 	for i := range steps + 1 {
-		t := float64(i) / steps
+		t := float64(i) / float64(steps)
 		u := math.Abs(2*t - 1)
 		off := sag*(1-u*u) + drop*(bent*(1-u)+(1-bent)*(1-u*u))
 		out.pts = append(out.pts, c.at(t).add(dir.times(off)))

@@ -1,0 +1,173 @@
+package draw
+
+import (
+	"bytes"
+	"encoding/xml"
+	"flag"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"ovillo/compile/plan"
+	"ovillo/render/font"
+	"ovillo/render/page"
+	"ovillo/render/sample"
+	"ovillo/render/scene"
+)
+
+var update = flag.Bool("update", false, "write the golden drawings anew")
+
+// drawings are the scenes kept as golden files.
+func drawings() map[string]*scene.Scene {
+	all := map[string]*scene.Scene{}
+	for name, p := range map[string]*plan.Pattern{"leggings": sample.Leggings(), "hat": hat(), "pullover": pullover(), "blanket": blanket()} {
+		all[name+"-schematic"] = must(Schematic(p, roomW, roomH))
+		all[name+"-title"] = must(Title(p, titleW, titleH))
+		all[name+"-here"] = Here(p, 0, 11, 12.5)
+	}
+	return all
+}
+
+// TestGolden compares the drawings with the files in testdata. Look at the pictures of a change before it is kept.
+func TestGolden(t *testing.T) {
+	for name, s := range drawings() {
+		var b bytes.Buffer
+		if err := SVG(&b, s); err != nil {
+			t.Fatal(err)
+		}
+		file := filepath.Join("testdata", name+".svg")
+		if *update {
+			if err := os.WriteFile(file, b.Bytes(), 0o644); err != nil {
+				t.Fatal(err)
+			}
+			continue
+		}
+		want, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !bytes.Equal(b.Bytes(), want) {
+			t.Errorf("%s differs from %s (%d and %d bytes); -update writes it anew", name, file, b.Len(), len(want))
+		}
+	}
+}
+
+func TestSameDrawingEveryTime(t *testing.T) {
+	for name, s := range drawings() {
+		var a, b bytes.Buffer
+		if SVG(&a, s) != nil || SVG(&b, drawings()[name]) != nil {
+			t.Fatal("cannot write")
+		}
+		if a.String() != b.String() {
+			t.Errorf("%s is drawn in two ways", name)
+		}
+	}
+}
+
+func TestSVGIsWellFormed(t *testing.T) {
+	p := hat()
+	p.Title["en"] = "Hat <&> \"Duna\""
+	var b bytes.Buffer
+	if err := SVG(&b, must(Schematic(p, roomW, roomH))); err != nil {
+		t.Fatal(err)
+	}
+	elements := map[string]int{}
+	d := xml.NewDecoder(&b)
+	for {
+		tok, err := d.Token()
+		if err == io.EOF {
+			break
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		if s, ok := tok.(xml.StartElement); ok {
+			elements[s.Name.Local]++
+		}
+	}
+	if elements["title"] != 2 || elements["desc"] != 2 || elements["text"] != 4 || elements["path"] < 20 {
+		t.Errorf("elements: %v", elements)
+	}
+}
+
+// broken is a writer that fails.
+type broken struct{}
+
+func (broken) Write([]byte) (int, error) { return 0, io.ErrClosedPipe }
+
+func TestSVGReportsTheWriter(t *testing.T) {
+	if err := SVG(broken{}, must(Title(hat(), titleW, titleH))); err == nil {
+		t.Error("no error")
+	}
+}
+
+// The height of capitals is that of the faces the labels are set in.
+func TestCapHeights(t *testing.T) {
+	for _, f := range []page.Face{page.Sans, page.SansBold, page.Serif, page.SerifBold} {
+		const pt = 100
+		em := pt * 25.4 / 72
+		if got := font.Of(f).CapHeight(pt) / em; got-capHeights[f] > 0.001 || capHeights[f]-got > 0.001 {
+			t.Errorf("face %d: capitals are %.3f em tall, not %.3f", f, got, capHeights[f])
+		}
+	}
+}
+
+func TestDrawingsAreDescribed(t *testing.T) {
+	p := sample.Leggings()
+	s := must(Schematic(p, roomW, roomH))
+	for lang, words := range map[string][]string{
+		"en": {"Schematic: Vega leggings", "Size 2", "Waistband: a tube 29 cm wide", "Two legs hang side by side.", "A: Hips", "58 cm; the line shows half", "F: ", "47.4 cm"},
+		"es": {"Esquema: Mallas Vega", "Talla 2", "Pretina: tubo de 29 cm de ancho", "Dos piernas", "A: Cadera", "la línea muestra la mitad", "47,4 cm"},
+	} {
+		text := strings.ReplaceAll(s.Title[lang]+" "+s.Desc[lang], "\u00a0", " ")
+		for _, w := range words {
+			if !strings.Contains(text, w) {
+				t.Errorf("%s: %q is not in: %s", lang, w, text)
+			}
+		}
+	}
+	title := must(Title(p, titleW, titleH))
+	for lang, w := range map[string]string{"en": "Rows mostly of kelp are drawn as bars.", "es": "Las hileras o vueltas sobre todo en alga se dibujan como barras."} {
+		if !strings.Contains(title.Desc[lang], w) {
+			t.Errorf("%s: %s", lang, title.Desc[lang])
+		}
+	}
+	here := Here(p, 2, 11, 12.5)
+	if !strings.Contains(here.Desc["en"], "Right leg") || !strings.Contains(here.Desc["es"], "Pierna derecha") {
+		t.Errorf("here: %v", here.Desc)
+	}
+}
+
+func TestOtherPatternsAreDescribed(t *testing.T) {
+	for _, c := range []struct {
+		p     *plan.Pattern
+		words string
+	}{
+		{hat(), "crown: closed at one end, 24 cm wide"}, {pullover(), "Sleeves hang at both sides."}, {blanket(), "blanket: a flat piece 84 cm wide"},
+		{mitten(), "A smaller tube stands out at one side."}, {motifs(), "rounds seen from above, 12 cm"}, {edged(), "goes round its edge"},
+		{skirt(), "Worked from the top down."}, {upward(), "Worked from the bottom up."},
+	} {
+		desc := strings.ToLower(must(Schematic(c.p, roomW, roomH)).Desc["en"])
+		if !strings.Contains(desc, strings.ToLower(c.words)) {
+			t.Errorf("%s: %q is not in: %s", c.p.Name, c.words, desc)
+		}
+	}
+}
+
+func BenchmarkSchematic(b *testing.B) {
+	bench(b, func(p *plan.Pattern) { must(Schematic(p, roomW, roomH)) })
+}
+func BenchmarkTitle(b *testing.B) { bench(b, func(p *plan.Pattern) { must(Title(p, titleW, titleH)) }) }
+func BenchmarkHere(b *testing.B)  { bench(b, func(p *plan.Pattern) { Here(p, 0, 11, 12.5) }) }
+
+func bench(b *testing.B, draw func(*plan.Pattern)) {
+	for name, p := range map[string]*plan.Pattern{"leggings": sample.Leggings(), "pullover": pullover(), "blanket": blanket(), "jacket": jacket()} {
+		b.Run(name, func(b *testing.B) {
+			for b.Loop() {
+				draw(p)
+			}
+		})
+	}
+}
