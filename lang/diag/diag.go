@@ -27,7 +27,7 @@ const (
 // [PerSize], a [Term], a [Length] or a []string (a list, joined in the language of the message).
 type Args map[string]any
 
-// PerSize is one value for each size named, in the pattern's order: "1 y: 88, 2 y: 100". When all values are equal and
+// PerSize is one value for each size named, in the pattern's order: "88 in 1 y, 100 in 2 y". When all values are equal and
 // all sizes are concerned it prints as one number.
 type PerSize struct {
 	Names  []string

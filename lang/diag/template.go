@@ -211,10 +211,15 @@ func say(v any, lang string, or bool) string {
 	}
 }
 
-// say lists the values by size, or gives the one that holds for all.
+// say lists the values by size, "88 in 1 y, 100 in 2 y", or gives the one that holds for all. The value comes first, so
+// that it stands where a sentence expects a number.
 func (p PerSize) say(lang string) string {
 	if one, ok := p.same(); ok {
 		return decimals(one, lang)
+	}
+	in := " in "
+	if lang == "es" {
+		in = " en "
 	}
 	parts := make([]string, 0, len(p.Values))
 	for i, v := range p.Values {
@@ -222,7 +227,7 @@ func (p PerSize) say(lang string) string {
 		if i < len(p.Names) {
 			name = quotable(p.Names[i])
 		}
-		parts = append(parts, name+": "+decimals(v, lang))
+		parts = append(parts, decimals(v, lang)+in+name)
 	}
 	return strings.Join(parts, ", ")
 }

@@ -171,17 +171,17 @@ error[OV319]: 38 para la talla L no es «multiple of 6 plus 1», como debe ser e
 example.ovillo: 1 error
 
 # OV320
-error[OV320]: aquí hace falta un número entero, y este es S: 10 1/2
+error[OV320]: aquí hace falta un número entero, y este es 10 1/2 en S
   --> example.ovillo:18:9
  18 |   chain wide
     |         ^^^^ no es entero
     = tallas: S
-    = ayuda: los enteros por debajo son S: 10; por encima, S: 11; cambie aquello de lo que se calcula o redondéelo con count( )
+    = ayuda: los enteros por debajo son 10 en S; por encima, 11 en S; cambie aquello de lo que se calcula o redondéelo con count( )
 
 example.ovillo: 1 error
 
 # OV321
-error[OV321]: una cuenta no puede ser menor que cero, y esta es S: -10, M: -8, L: -6
+error[OV321]: una cuenta no puede ser menor que cero, y esta es -10 en S, -8 en M, -6 en L
   --> example.ovillo:18:9
  18 |   chain wide
     |         ^^^^

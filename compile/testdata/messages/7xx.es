@@ -155,7 +155,7 @@ error[OV754]: strip no tiene hilera 12: acaba tras 10
 example.ovillo: 1 error
 
 # OV755
-aviso[OV755]: waist tiene una holgura de S: 0,5 cm, M: 0 cm, fuera de 1 cm a 3 cm
+aviso[OV755]: waist tiene una holgura de 0,5 cm en S, 0 cm en M, fuera de 1 cm a 3 cm
   --> example.ovillo:23:3
  23 |   waist = width of strip at row 1 fits fit.waist ease 1 to 3 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ la holgura es la medida terminada menos waist de la persona
@@ -164,7 +164,7 @@ aviso[OV755]: waist tiene una holgura de S: 0,5 cm, M: 0 cm, fuera de 1 cm a 3 c
 example.ovillo: 1 aviso
 
 # OV756
-error[OV756]: width sale de M: 15 cm, pero se quiere M: 18 cm con un margen de 1 cm
+error[OV756]: width sale de 15 cm en M, pero se quiere 18 cm en M con un margen de 1 cm
   --> example.ovillo:23:3
  23 |   width = width of strip at row 1 wanted 12.5 (18) cm within 1 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
@@ -174,7 +174,7 @@ error[OV756]: width sale de M: 15 cm, pero se quiere M: 18 cm con un margen de 1
 example.ovillo: 1 error
 
 # OV757
-error[OV757]: los dos bordes de esta costura miden S: 12,5 cm, M: 15,0 cm y S: 16,3 cm, M: 18,8 cm, con más de 1 cm de diferencia
+error[OV757]: los dos bordes de esta costura miden 12,5 cm en S, 15,0 cm en M y 16,3 cm en S, 18,8 cm en M, con más de 1 cm de diferencia
   --> example.ovillo:31:3
  31 |   sew strip.edge to band.edge
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^

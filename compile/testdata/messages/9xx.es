@@ -46,7 +46,7 @@ error[OV910]: un extremo libre de este cordón mide 20 cm, más de lo que permit
   --> example.ovillo:31:3
  31 |   cord with kelp, length 90 (95) cm, through waistband round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ extremo libre, con la pieza abierta y extendida
-    = ayuda: el cordón más largo que respeta el límite: S: 78 cm, M: 83 cm
+    = ayuda: el cordón más largo que respeta el límite: 78 cm en S, 83 cm en M
 
 example.ovillo: 1 error
 
@@ -64,7 +64,7 @@ error[OV912]: este cordón de cuello o capucha tiene extremos libres de 5 cm, y 
   --> example.ovillo:31:3
  31 |   cord with kelp, length 60 (65) cm, through neckband round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ extremo libre, con la pieza abierta y extendida
-    = ayuda: ciérrelo en una lazada que no sobresalga, de S: 50 cm, M: 55 cm como máximo, o quítelo
+    = ayuda: ciérrelo en una lazada que no sobresalga, de 50 cm en S, 55 cm en M como máximo, o quítelo
 
 example.ovillo: 1 error
 
@@ -78,7 +78,7 @@ error[OV913]: aquí no se ponen botones en juguetes para niños pequeños
 example.ovillo: 1 error
 
 # OV914
-error[OV914]: unas aberturas de S: 1,25 cm, M: 1,88 cm en manos o pies de un bebé son mayores que 0,5 cm
+error[OV914]: unas aberturas de 1,25 cm en S, 1,88 cm en M en manos o pies de un bebé son mayores que 0,5 cm
  --> example.ovillo
    = ayuda: teja esta pieza en un punto cerrado
 
@@ -121,7 +121,7 @@ aviso[OV922]: un pompón para un menor de 3 años exige cuidado (ASTM F963 pompo
 example.ovillo: 1 aviso
 
 # OV923
-aviso[OV923]: unas aberturas de S: 1,25 cm, M: 1,88 cm en cosas de bebé son mayores que 0,5 cm
+aviso[OV923]: unas aberturas de 1,25 cm en S, 1,88 cm en M en cosas de bebé son mayores que 0,5 cm
  --> example.ovillo
    = ayuda: elija un punto más denso o forre la pieza
 
