@@ -39,6 +39,7 @@ const (
 	Placed                            // the marker Name stands already
 	TooMany                           // more than Have stitches in all
 	LastNotLast                       // Need were to be the last, Have are left
+	NoNext                            // the marker Name was to stand in a stitch that the row does not make
 )
 
 // Fault is why a row, or another step of a part, could not be worked in one size.

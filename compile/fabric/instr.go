@@ -3,6 +3,7 @@ package fabric
 import (
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/source"
 )
 
 const slip = stitch.Slip
@@ -337,6 +338,10 @@ func (r *row) mark(op *Op) *Fault {
 		at = r.from + n/2
 	case plan.NextOne:
 		at = len(r.made)
+		if r.ahead == nil {
+			r.ahead = map[string]source.Span{}
+		}
+		r.ahead[name] = op.Span
 	default:
 		if op.Kind == Move && m != nil && m.gap {
 			r.carry[name] = standing{name, len(r.made), true}
@@ -346,7 +351,7 @@ func (r *row) mark(op *Op) *Fault {
 			at--
 		}
 	}
-	if at < 0 || at > len(r.made) {
+	if at < 0 || at >= len(r.made) && op.Where != plan.NextOne {
 		return fault(NothingDone, 0, 0, name)
 	}
 	r.carry[name] = standing{name, at, false}

@@ -6,6 +6,7 @@ import (
 	"sort"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/source"
 )
 
 // Result is what a row did.
@@ -45,9 +46,10 @@ type row struct {
 	gaps    []standing
 	marked  []standing
 	carry   map[string]standing
-	touched map[string]bool   // markers the row itself places or moves
-	fresh   map[string]*label // names given again, to be read from the next row on
-	apart   bool              // the next chains do not join the ones before them
+	touched map[string]bool        // markers the row itself places or moves
+	ahead   map[string]source.Span // markers placed in the next stitch, and where that is said
+	fresh   map[string]*label      // names given again, to be read from the next row on
+	apart   bool                   // the next chains do not join the ones before them
 	drawing bool
 	turned  bool
 	un, pre int // unworked places taken
@@ -76,6 +78,9 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	if n := len(r.places) - r.c; n > 0 || r.sub > 0 {
 		return nil, &Fault{Kind: LeftOver, Span: in.Span, Have: n, Need: r.c, Total: len(r.places)}
 	}
+	if f := r.awaited(); f != nil {
+		return nil, f
+	}
 	if f := r.finish(); f != nil {
 		if f.Span.IsZero() {
 			f.Span = in.Span
@@ -84,6 +89,16 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	}
 	r.res.Made, r.res.Turned, r.res.LastYarn = r.made, r.turned, r.yarn
 	return &r.res, nil
+}
+
+// awaited refuses a marker in the next stitch, if the row ended without one.
+func (r *row) awaited() *Fault {
+	for _, name := range slices.Sorted(maps.Keys(r.ahead)) {
+		if s, ok := r.carry[name]; ok && !s.gap && s.at >= len(r.made) {
+			return &Fault{Kind: NoNext, Span: r.ahead[name], Name: name}
+		}
+	}
+	return nil
 }
 
 // standing lists the markers of the edge in order.

@@ -72,6 +72,16 @@ var marks = []Entry{
 		Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc in next, mark m, sc in each"),
 		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc in next, mark n, sc in each = 8")},
 
+	{Code: "OV508", Severity: Error,
+		En: Wording{Message: `the marker {name} goes in the next stitch, and the row makes none after it`, Mark: `has no stitch to stand in`,
+			Help:    map[string]string{"": `place it behind the stitch it stands in: mark {name}; or between two stitches: mark {name} before next`},
+			Explain: `mark … in next marks the stitch that is made next in the same row. At the end of a row there is none.`},
+		Es: Wording{Message: `el marcador {name} va en el punto siguiente, y la vuelta ya no hace ninguno`, Mark: `no tiene punto en el que ir`,
+			Help:    map[string]string{"": `ponerlo después del punto que lo lleva: mark {name}; o entre dos puntos: mark {name} before next`},
+			Explain: `mark … in next marca el punto que se teje a continuación en la misma vuelta. Al final no hay ninguno.`},
+		Example: trial("  chain 8, join\n  round: sc in each, mark m in next\n  round: sc to m, sc in each = 8"),
+		Fixed:   trial("  chain 8, join\n  round: sc to last, mark m in next, sc in next\n  round: sc to m, sc in each = 8")},
+
 	{Code: "OV510", Severity: Error,
 		En: Wording{Message: `only {have} of the {need} places of {name} are worked later`, Mark: `is worked in part`,
 			Help:    map[string]string{"": `work into all of them: sc in each of {name}`},
