@@ -27,14 +27,6 @@ type course struct {
 	exact   bool // its width must be drawn as it is, since something is measured or joined here
 }
 
-// span is how far a course reaches once around or across.
-func (c course) span() float64 {
-	if c.closed {
-		return 2 * c.flat
-	}
-	return c.flat
-}
-
 // courses reads the rows of a part in a size.
 func courses(p *plan.Pattern, part, size int) ([]course, error) {
 	worked := p.Parts[part].Worked

@@ -22,7 +22,6 @@ func (t *table) fan(pt *patch, j *joint, f frame) {
 	for i, m := range limbs {
 		switch {
 		case m.around:
-			t.drawn[m.piece] = true
 			t.edge(pt, m.piece)
 		case m.side == 0 && middle == nil:
 			middle = &limbs[i]

@@ -288,3 +288,23 @@ func TestSectionsByName(t *testing.T) {
 		t.Errorf("the legs lie at sides %d and %d", right.side, left.side)
 	}
 }
+
+// An edging on a disc keeps its shape; a side that grows no further makes the disc the top of a hat.
+func TestRoundsOnADisc(t *testing.T) {
+	m := make1("doily", "decor")
+	disc := m.part("disc", true, plan.StartRing).dc(12, 24, 36, 48)
+	edging := m.part("edging", true, plan.StartFrom).dc(60, 72)
+	edging.onEdge(disc)
+	l := laid(t, m.p)
+	if e := only(t, l, "edging"); !e.rings || math.Abs(e.bounds().width()-12) > 1e-6 || len(e.lines[2].pts) < 24 {
+		t.Errorf("the edging is no ring of 12 cm: %.2f", e.bounds().width())
+	}
+
+	m = make1("hat", "hat")
+	crown := m.part("crown", true, plan.StartRing).dc(12, 24, 36, 48)
+	m.part("side", true, plan.StartFrom).dc(48).even(9).onEdge(crown)
+	l = laid(t, m.p)
+	if c := only(t, l, "crown"); c.rings || c.tips[0] == nil || !above(c, only(t, l, "side")) {
+		t.Error("the crown is not the dome above the side")
+	}
+}

@@ -10,7 +10,7 @@ const (
 
 // legs lays two tubes that share the edge of a tube. Their outer edges start at its ends and their inner edges at the
 // crotch. Where bridging stitches make a leg wider than half the edge, it is turned out until it fits or until the eye
-// would mind; both its edges are then as long as its rows are high, and its first rows a little too narrow.
+// would mind; both its edges are as long as its rows are high, and its first rows may be a little too narrow.
 func (t *table) legs(pt *patch, limbs []limb, f frame) {
 	half := lineWidth(pt, f) / 2
 	angle := degrees(legsLeast)
@@ -41,7 +41,7 @@ func (t *table) legs(pt *patch, limbs []limb, f frame) {
 		t.beyond(child, 1-m.edge, g.moved(0, m.pc.tall()))
 		t.side = outer
 	}
-	pt.fork(half, gap, drop, f)
+	pt.fork(gap, drop, f)
 }
 
 // narrow holds the near rows within a width that grows with the distance, so that two legs do not run into one another.
@@ -66,7 +66,7 @@ func (s *shape) outwards(chord, side float64, up bool) {
 }
 
 // fork bends the edge of a patch that a frame stands on down to the crotch.
-func (pt *patch) fork(half, gap, drop float64, f frame) {
+func (pt *patch) fork(gap, drop float64, f frame) {
 	k := pt.lineAt(f)
 	pts := []vec{pt.lines[k].first(), f.at(-gap, drop), f.at(gap, drop), pt.lines[k].last()}
 	if gap < 1e-9 {

@@ -80,12 +80,14 @@ type patch struct {
 	outward bool  // it is worked away from what it hangs on
 	free    [2]bool
 	rings   bool
-	side    int     // -1 and +1 for a branch on that side, 0 else
-	drop    float64 // how far the middle of its bent edge lies beyond the ends of that edge (a crotch)
-	yoke    [2]bool // its near or far edge runs from sleeve to underarm to underarm to sleeve
-	forks   [2]bool // its near or far edge is bent to meet several pieces
-	seams   []curve // lines of increases on it
-	tips    [2]*tip // its rounded ends: near and far, nil if straight
+	// beyondEdge is the outline so far outside of rings that go round another piece; nil for others.
+	beyondEdge func(more float64) curve
+	side       int     // -1 and +1 for a branch on that side, 0 else
+	drop       float64 // how far the middle of its bent edge lies beyond the ends of that edge (a crotch)
+	yoke       [2]bool // its near or far edge runs from sleeve to underarm to underarm to sleeve
+	forks      [2]bool // its near or far edge is bent to meet several pieces
+	seams      []curve // lines of increases on it
+	tips       [2]*tip // its rounded ends: near and far, nil if straight
 }
 
 // near and far are the edges of the piece next to what it hangs on and away from it.

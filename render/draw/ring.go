@@ -6,7 +6,10 @@ import "math"
 // or a chain, about as fast as a flat disc does, with nothing beyond.
 func (g *graph) ringed(i int) bool {
 	pc := g.pieces[i]
-	if !pc.closed || !(pc.point || pc.oval) || g.attached(ending{i, endEdge}) || pc.tall() <= 0 {
+	if !pc.closed || !(pc.point || pc.oval) || pc.tall() <= 0 {
+		return false
+	}
+	if j := g.joint(ending{i, endEdge}); g.isBranch(i) || g.attached(ending{i, startEdge}) || j != nil && !g.grow(j) {
 		return false
 	}
 	const flat = 4.7 // growth of the round for each unit of height; 2 pi in a disc, 8 in a square
@@ -17,24 +20,43 @@ func (g *graph) ringed(i int) bool {
 	return 2*(last.flat-pc.start)/pc.tall() >= flat
 }
 
+// grow reports whether what hangs on the outer round of a disc goes on growing as flat as the disc, as an edging does. A
+// side of a hat or a bag does not.
+func (g *graph) grow(j *joint) bool {
+	for _, b := range j.branches {
+		pc := g.pieces[b.piece]
+		if !pc.closed || b.edge != startEdge || pc.tall() <= 0 {
+			return false
+		}
+		if last := pc.rows[len(pc.rows)-1]; 2*(last.flat-pc.start)/pc.tall() < 3 {
+			return false
+		}
+	}
+	return true
+}
+
 // rings are the rounds of a disc, an oval or a motif round a point.
 func rings(o vec, pc *piece) []curve {
 	lines := make([]curve, 0, len(pc.rows)+1)
 	s := 0.0
 	for k := range len(pc.rows) + 1 {
-		switch {
-		case pc.corner > 2:
-			lines = append(lines, polygon(o, s, pc.corner))
-		case pc.oval:
-			lines = append(lines, stadium(o, pc.start/2, s))
-		default:
-			lines = append(lines, stadium(o, 0, s))
-		}
+		lines = append(lines, pc.ring(o, s))
 		if k < len(pc.rows) {
 			s += pc.rows[k].high
 		}
 	}
 	return lines
+}
+
+// ring is the outline of rounds that are so high together.
+func (pc *piece) ring(o vec, high float64) curve {
+	switch {
+	case pc.corner > 2:
+		return polygon(o, high, pc.corner)
+	case pc.oval:
+		return stadium(o, pc.start/2, high)
+	}
+	return stadium(o, 0, high)
 }
 
 // stadium is a circle of a radius drawn out to both sides.
@@ -70,24 +92,38 @@ func polygon(o vec, high float64, corners int) curve {
 	return c
 }
 
-// edge lays rounds that go round a piece.
+// edge lays rounds that go round a piece: they keep the shape of rings, and make a frame round a flat piece.
 func (t *table) edge(pt *patch, i int) {
+	t.drawn[i] = true
 	pc := t.g.pieces[i]
 	e := &patch{pc: pc, index: i, f: pt.f, outward: true, rings: true}
 	e.free[endEdge] = !t.g.attached(ending{i, endEdge})
-	b, s := pt.bounds(), 0.0
+	inner, s := pt.beyondEdge, 0.0
+	switch {
+	case inner != nil:
+	case pt.rings:
+		inner = func(s float64) curve { return pt.pc.ring(pt.f.o, pt.pc.tall()+s) }
+	default:
+		b := pt.bounds()
+		inner = func(s float64) curve { return b.grown(s).frame() }
+	}
 	for k := range len(pc.rows) + 1 {
-		o := b.grown(s)
-		e.lines = append(e.lines, curve{closed: true, pts: []vec{o.min, {o.max.x, o.min.y}, o.max, {o.min.x, o.max.y}}})
+		e.lines = append(e.lines, inner(s))
 		if k < len(pc.rows) {
 			s += pc.rows[k].high
 		}
 	}
+	e.beyondEdge = func(more float64) curve { return inner(s + more) }
 	t.gr.patches = append(t.gr.patches, e)
 	t.edging(e)
 }
 
-// edging lays the rounds that go on from rings: they go round them as well, if they keep growing.
+// frame is the outline of a box.
+func (b box) frame() curve {
+	return curve{closed: true, pts: []vec{b.min, {b.max.x, b.min.y}, b.max, {b.min.x, b.max.y}}}
+}
+
+// edging lays the rounds that go on from rings round them.
 func (t *table) edging(pt *patch) {
 	for _, j := range t.g.joints {
 		if t.seen[j] || j.trunk != (ending{pt.index, endEdge}) {
@@ -96,7 +132,6 @@ func (t *table) edging(pt *patch) {
 		t.seen[j] = true
 		for _, b := range j.branches {
 			if t.g.pieces[b.piece].closed && !t.drawn[b.piece] {
-				t.drawn[b.piece] = true
 				t.edge(pt, b.piece)
 			}
 		}
