@@ -79,7 +79,11 @@ func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 
 func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.MeasuredOn) (plan.Length, bool) {
 	facts := p.plan.Worked[z]
-	if !c.gauged(facts, e) {
+	measured := facts
+	if on.Row != nil && (e.Text == "around" || e.Text == "width") {
+		measured = rowsAt(facts, on.Row[z])
+	}
+	if !c.gauged(measured, e) {
 		return 0, false
 	}
 	switch e.Text {
@@ -109,6 +113,16 @@ func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.Measure
 		return 0, false
 	}
 	return facts[k].Width, true
+}
+
+// rowsAt are the rows of a number: one, or none.
+func rowsAt(facts []plan.RowFact, number int) []plan.RowFact {
+	for i := range facts {
+		if facts[i].Number == number {
+			return facts[i : i+1]
+		}
+	}
+	return nil
 }
 
 // gauged reports a stitch of the rows that has no gauge of its own: a length cannot rest on an estimate.

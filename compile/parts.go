@@ -2,6 +2,7 @@ package compile
 
 import (
 	"slices"
+	"strings"
 
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
@@ -85,10 +86,28 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 	c.pat.Parts = append(c.pat.Parts, p.plan)
 	if c.style != nil {
 		p.setStyle(c.style)
+	} else if firstRowWord(p.stmts) == "round" {
+		p.setStyle(&lang.Style{Word: "joined"}) // a part that does not say is worked as its first row is called
 	}
 	p.collect(p.stmts)
 	p.exec(p.stmts, all(c.z), true)
 	p.close()
+}
+
+// firstRowWord is how the first row of some statements is called: row or round; "" if there is none.
+func firstRowWord(stmts []*lang.Statement) string {
+	for _, s := range stmts {
+		switch n := s.Node.(type) {
+		case *lang.Row:
+			return strings.TrimSuffix(n.Head.One+n.Head.Many+n.Head.For, "s")
+		case *lang.Shape:
+			return strings.TrimSuffix(n.Word, "s")
+		}
+		if w := firstRowWord(s.Body); w != "" {
+			return w
+		}
+	}
+	return ""
 }
 
 // withLike returns the statements of a part; a part like another has the other's, with its own in place of those that say

@@ -26,7 +26,7 @@ func (p *partState) print(w *working, record bool) {
 		Yarn: k.yarn, NewYarn: k.newYarn, Begin: k.begin, Flat: p.style != plan.Rows && k.style == plan.Rows}
 	r.Called = p.calls[r.Label]
 	pr := &printer{p: p, w: w}
-	r.Work = pr.list(w.low.ops)
+	r.Work = append(pr.carried(k), pr.list(w.low.ops)...)
 	p.sides(r, w)
 	p.joins(r, w)
 	if k.begin.Chains > 0 {
@@ -223,6 +223,26 @@ type printer struct {
 	w *working
 }
 
+// carried are the slip stitches that take the yarn to the first place of a round, where that is not the next one.
+func (pr *printer) carried(k *kick) []plan.Instr {
+	if k.style != plan.JoinedRounds || k.newYarn || pr.p.plan.Start.Kind == plan.StartIn {
+		return nil
+	}
+	n := pr.p.c.nums(plan.Absent)
+	some := false
+	for z := range n {
+		if res := pr.w.first[z]; res != nil {
+			n[z] = res.Walked
+			some = some || res.Walked > 0
+		}
+	}
+	if !some {
+		return nil
+	}
+	pr.p.c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
+	return []plan.Instr{{Op: plan.SlipOver, N: n, Marker: -1, Yarn: -1}}
+}
+
 func (pr *printer) list(ops []*fabric.Op) []plan.Instr {
 	var out []plan.Instr
 	for _, o := range ops {
@@ -374,6 +394,16 @@ func (pr *printer) spread(o *fabric.Op) []plan.Instr {
 	plain := o.Form
 	plain.Together = 1
 	c.useForm(plain)
+	if o.How == fabric.Alternating {
+		n := slices.Clone(long)
+		for z := range n {
+			if n[z] != plan.Absent {
+				n[z] += short[z]
+			}
+		}
+		return []plan.Instr{{Op: plan.SpreadOut, Form: o.Form, N: n, Marker: -1, Yarn: -1, Spread: &plan.Spread{Increase: o.Form.Together == 1,
+			Long: long, LongPlain: longPlain, Short: short, ShortPlain: shortPlain, Before: before, After: after, Alternating: true}}}
+	}
 	work := func(n plan.Nums) []plan.Instr {
 		if n.Is(0) {
 			return nil
@@ -602,7 +632,11 @@ func (pr *printer) inOneRest(in plan.Instr) []plan.Instr {
 	head.AfterBegin = true
 	if f := firstWorked(head.Body); f >= 0 {
 		first := &head.Body[f]
-		first.N = less(first.N, 1)
+		if first.Per != nil && !first.Per.Is(1) {
+			first.Per = less(first.Per, 1)
+		} else {
+			first.N = less(first.N, 1)
+		}
 		if first.N.Is(0) {
 			head.Body = slices.Delete(head.Body, f, f+1)
 		}

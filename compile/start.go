@@ -194,7 +194,7 @@ func (p *partState) fromRef(it *lang.FromRun, mask []bool, runs [][]fabric.Run) 
 		}
 		ref := plan.Ref{Kind: kind, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Count: count, Pick: plan.EachOf}
 		p.plan.Start.Runs = append(p.plan.Start.Runs, ref)
-		o := plan.Origin{Kind: kind, Part: q.index, Row: p.c.nums(0), From: p.c.nums(0), To: count, Of: count}
+		o := plan.Origin{Kind: kind, Part: q.index, Row: p.c.nums(0), From: p.c.nums(1), To: count, Of: count}
 		if kind == plan.RefEdge {
 			o.Row = append(plan.Nums(nil), q.number...)
 		}
@@ -244,12 +244,12 @@ func (p *partState) origin(r fabric.Ref, q *partState) {
 		}
 		at, ok := q.serials[z][el.Row]
 		if !ok {
-			o.Row[z], o.From[z], o.To[z], o.Of[z] = 0, 0, len(ids), len(ids)
+			o.Row[z], o.From[z], o.To[z], o.Of[z] = 0, 1, len(ids), len(ids)
 			continue
 		}
 		from := indexOf(at.made, ids[0])
 		to := indexOf(at.made, ids[len(ids)-1])
-		o.Row[z], o.From[z], o.To[z], o.Of[z] = at.number, min(from, to), max(from, to)+1, len(at.made)
+		o.Row[z], o.From[z], o.To[z], o.Of[z] = at.number, min(from, to)+1, max(from, to)+1, len(at.made)
 	}
 	for _, e := range p.plan.From {
 		if e.Part == o.Part && e.Label == o.Label {

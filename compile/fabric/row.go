@@ -16,6 +16,7 @@ type Result struct {
 	Slips                        int
 	Taken, Skipped, Passed, Left int
 	Named                        int // places worked into by name, beyond the edge that was worked along
+	Walked                       int // places passed before the first stitch
 	Places                       int // of the edge that was worked along
 	Turned                       bool
 	LastYarn                     int

@@ -183,9 +183,11 @@ func (r *row) takeOf(takes Takes, op *Op, per int, single bool) (Place, *Fault) 
 func (r *row) take(takes Takes, per int, single bool) (Place, *Fault) {
 	switch takes {
 	case Spaces:
+		from := r.c
 		for r.c < len(r.places) && r.el(r.c).Kind != Space {
 			r.move(1, passed)
 		}
+		r.walked(r.c - from)
 		if r.c >= len(r.places) {
 			return Place{}, fault(NoSpace, 0, 0, "")
 		}
@@ -226,6 +228,13 @@ func (r *row) takeChain(el *Elem, p Place, per int, single bool) Place {
 		r.move(1, taken)
 	}
 	return p
+}
+
+// walked notes that places were passed before anything was made: at the start of a round the yarn is carried over them.
+func (r *row) walked(n int) {
+	if len(r.made) == 0 {
+		r.res.Walked += n
+	}
 }
 
 func (r *row) takeGap() (Place, *Fault) {
@@ -466,12 +475,14 @@ func (r *row) nextNamed(op *Op, ids []ID, next func(Takes) *Fault) *Fault {
 		in[id] = true
 	}
 	for k := r.num(op.N, 1); k > 0; k-- {
+		from := r.c
 		for r.c < len(r.places) && !in[r.places[r.c]] {
 			if el := r.el(r.c); el.Kind == Space {
 				return fault(OtherSpace, 0, int(el.N), op.Target.Ref.Name)
 			}
 			r.move(1, passed)
 		}
+		r.walked(r.c - from)
 		if r.c >= len(r.places) {
 			return fault(NotHere, 0, 0, op.Target.Ref.Name)
 		}

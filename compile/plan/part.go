@@ -387,8 +387,8 @@ type Count struct {
 	N      Nums
 }
 
-// Origin says where a part grows on another: along places From to To of an edge of Of places, in the row Row (0: its
-// start) of part Part. All per size.
+// Origin says where a part grows on another: along places From to To (the first is 1, both are part of it) of an edge
+// of Of places, in the row Row (0: its start) of part Part. All per size.
 type Origin struct {
 	Kind         RefKind
 	Part         int

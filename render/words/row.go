@@ -2,6 +2,7 @@ package words
 
 import (
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/render/rich"
 )
 
@@ -136,8 +137,8 @@ func (c *context) times(n plan.Nums) rich.Text {
 // instructions writes the beginning chain and the instructions of a row.
 func (c *context) instructions(r *plan.Row) rich.Text {
 	c.worked = false
-	work := r.Work
-	var items []item
+	lead := leading(r.Work)
+	items, work := c.items(r.Work[:lead]), r.Work[lead:]
 	switch {
 	case r.Begin.FromHook > 0:
 		it, rest := c.hook(r)
@@ -147,6 +148,16 @@ func (c *context) instructions(r *plan.Row) rich.Text {
 		items = append(items, item{text: c.l.voice.begin(c.beginning(r)), loose: true})
 	}
 	return run(append(items, c.items(work)...))
+}
+
+// leading is how many instructions only carry the yarn on, before the row begins: its beginning chain stands behind them.
+func leading(work []plan.Instr) int {
+	for i, in := range work {
+		if in.Op != plan.SlipOver && (in.Op != plan.Work || in.Form.ID != stitch.Slip) {
+			return i
+		}
+	}
+	return 0
 }
 
 // tall says how tall the part is after the row.
