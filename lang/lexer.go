@@ -57,7 +57,7 @@ func (l *cutter) next() {
 		l.emit(Comment, l.lineEnd())
 	case c == '|' && (l.onLine == 0 || l.head):
 		l.emit(Sign, l.at+1)
-		if end := l.lineEnd(); end > l.at {
+		if end := l.textEnd(); end > l.at {
 			l.emit(Prosaic, end)
 		}
 	case c == '"':
@@ -106,6 +106,11 @@ func (l *cutter) lineEnd() int {
 	return end
 }
 
+// textEnd is the end of the line's text, before the blanks at its end.
+func (l *cutter) textEnd() int {
+	return l.at + len(strings.TrimRight(l.text[l.at:l.lineEnd()], " \t\u00a0"))
+}
+
 // quoted reads a text in quotes. One that is not closed on its line is stray up to the end of the line.
 func (l *cutter) quoted() {
 	end := l.lineEnd()
@@ -118,7 +123,7 @@ func (l *cutter) quoted() {
 			return
 		}
 	}
-	l.emit(Stray, l.at+len(strings.TrimRight(l.text[l.at:end], " \t\u00a0")))
+	l.emit(Stray, l.textEnd())
 }
 
 // number reads digits, with a point only between digits. A unit may be glued on (10cm) and is a word of its own; any other

@@ -35,11 +35,9 @@ func (b *blocks) raw() {
 	}
 }
 
-// trimmed takes one blank off the front of a text, and all blanks off its end.
+// trimmed takes one blank off the front of a text.
 func trimmed(s source.Span, text string) (source.Span, string) {
 	short := strings.TrimPrefix(text, " ")
 	s.Start += int32(len(text) - len(short))
-	text = strings.TrimRight(short, " \t\r\u00a0")
-	s.End = s.Start + int32(len(text))
-	return s, text
+	return s, short
 }

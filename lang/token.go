@@ -13,7 +13,7 @@ const (
 	Word                         // dc, right_gap, año
 	Number                       // 96, 3.75
 	Quoted                       // "sand", with its quotes
-	Prosaic                      // what stands behind a bar, up to the end of the line
+	Prosaic                      // what stands behind a bar, up to the last letter of the line
 	Sign                         // ( ) [ ] , : = + - * / . | %
 	Stray                        // anything else; the statement that meets one reports it
 )

@@ -92,8 +92,8 @@ with a unit is no number of stitches: stitches( ) makes one of it.`},
 			Help:    map[string]string{"": `se escribe así: {form}`},
 			Explain: `Aquí va cuántos: un número, uno por talla como 96 (104, 112), o el nombre de un valor definido con let. Una longitud
 con unidad no es un número de puntos: stitches( ) la convierte.`},
-		Example: band(`round: ch, skip 1, sc in each st and space`),
-		Fixed:   band(`round: ch 1, skip 1, sc in each st and space    = 39 sts, 1 space`)},
+		Example: band(`round: sc in next, ch, skip 1, sc in each`),
+		Fixed:   band(`round: sc in next, ch 1, skip 1, sc in each    = 39 sts, 1 space`)},
 
 	{Code: "OV136", Severity: Error,
 		En: Wording{

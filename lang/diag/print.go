@@ -85,13 +85,14 @@ func word(d Diagnostic, lang string) finding {
 		Diagnostic: d,
 		severity:   e.Severity,
 		message:    Fill(w.Message, d.Args, lang),
-		mark:       Fill(w.Mark, d.Args, lang),
 	}
+	within := d.within()
+	f.mark = Fill(w.Mark, within, lang)
 	if text, ok := w.remedy(d.Help, d.Args); ok {
-		f.help = Fill(text, d.Args, lang)
+		f.help = Fill(text, within, lang)
 	}
 	for _, r := range d.Related {
-		label := Fill(w.Related[r.Key], r.args(d.Args), lang)
+		label := Fill(w.Related[r.Key], r.args(within), lang)
 		switch {
 		case !r.Span.IsZero():
 			f.related = append(f.related, related{r.Span, label})
@@ -101,6 +102,22 @@ func word(d Diagnostic, lang string) finding {
 	}
 	slices.SortStableFunc(f.related, func(a, b related) int { return cmp.Compare(a.span.Start, b.span.Start) })
 	return f
+}
+
+// within are the facts as they are said below the first sentence, where a line of its own names the sizes: a value that
+// is the same in just these sizes need not name them again.
+func (d Diagnostic) within() Args {
+	out := Args{}
+	for name, v := range d.Args {
+		if p, ok := v.(PerSize); ok && len(d.Sizes) > 0 && slices.Equal(p.Names, d.Sizes) {
+			p.All = true
+			if _, same := p.same(); same {
+				v = p
+			}
+		}
+		out[name] = v
+	}
+	return out
 }
 
 // in returns the wording for a language; every language but Spanish is answered in English.

@@ -258,6 +258,29 @@ func TestRemedy(t *testing.T) {
 	}
 }
 
+// TestWithin checks that a remedy does not name the sizes again that a line above it names.
+func TestWithin(t *testing.T) {
+	per := func(values ...string) PerSize {
+		return PerSize{Names: []string{"S", "M"}[:len(values)], Values: values}
+	}
+	for _, c := range []struct {
+		sizes []string
+		have  PerSize
+		want  string
+	}{
+		{[]string{"S"}, per("9"), "has 9 in S / 9"},
+		{[]string{"S", "M"}, per("9", "9"), "has 9 in S, 9 in M / 9"},
+		{[]string{"S", "M"}, per("9", "8"), "has 9 in S, 8 in M / 9 in S, 8 in M"},
+		{[]string{"S", "M"}, per("9"), "has 9 in S / 9 in S"},
+		{nil, per("9"), "has 9 in S / 9 in S"},
+	} {
+		d := Diagnostic{Args: Args{"have": c.have}, Sizes: c.sizes}
+		if got := Fill("has {have}", d.Args, "en") + " / " + Fill("{have}", d.within(), "en"); got != c.want {
+			t.Errorf("sizes %v: %q, want %q", c.sizes, got, c.want)
+		}
+	}
+}
+
 func TestColor(t *testing.T) {
 	f := source.NewFile("a.ovillo", "yarn kelp\n")
 	l := List{{Code: "T02", Args: Args{"name": "kelp"}, Span: source.Span{Start: 5, End: 9}}}
