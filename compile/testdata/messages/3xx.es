@@ -176,7 +176,7 @@ error[OV320]: aquí hace falta un número entero, y este es 10 1/2 en S
  18 |   chain wide
     |         ^^^^ no es entero
     = tallas: S
-    = ayuda: los enteros por debajo son 10 en S; por encima, 11 en S; cambie aquello de lo que se calcula o redondéelo con count( )
+    = ayuda: los enteros por debajo son 10; por encima, 11; cambie aquello de lo que se calcula o redondéelo con count( )
 
 example.ovillo: 1 error
 
