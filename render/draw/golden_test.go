@@ -17,7 +17,10 @@ import (
 	"ovillo/render/scene"
 )
 
-var update = flag.Bool("update", false, "write the golden drawings anew")
+var (
+	update   = flag.Bool("update", false, "write the golden drawings anew")
+	pictures = flag.String("pictures", "", "folder to write the drawings to as PNG, to be looked at")
+)
 
 // drawings are the scenes kept as golden files.
 func drawings() map[string]*scene.Scene {
@@ -30,12 +33,22 @@ func drawings() map[string]*scene.Scene {
 	return all
 }
 
-// TestGolden compares the drawings with the files in testdata. Look at the pictures of a change before it is kept.
+// TestGolden compares the drawings with the files in testdata. Look at the pictures of a change before it is kept:
+// go test -run Golden -update -pictures /tmp
 func TestGolden(t *testing.T) {
 	for name, s := range drawings() {
 		var b bytes.Buffer
 		if err := SVG(&b, s); err != nil {
 			t.Fatal(err)
+		}
+		if *pictures != "" {
+			var png bytes.Buffer
+			if err := writePNG(&png, s, 150); err != nil {
+				t.Fatal(err)
+			}
+			if err := os.WriteFile(filepath.Join(*pictures, name+".png"), png.Bytes(), 0o644); err != nil {
+				t.Fatal(err)
+			}
 		}
 		file := filepath.Join("testdata", name+".svg")
 		if *update {
