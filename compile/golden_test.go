@@ -95,7 +95,7 @@ func TestMessages(t *testing.T) {
 		for _, family := range []string{"1", "2", "3", "4", "5", "6", "7", "8", "9"} {
 			var b bytes.Buffer
 			for _, e := range diag.All() {
-				if !strings.HasPrefix(string(e.Code), "OV"+family) {
+				if !strings.HasPrefix(string(e.Code), "OV"+family) || tooLongToShow[e.Code] {
 					continue
 				}
 				list := found(e.Example)

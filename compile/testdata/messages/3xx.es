@@ -89,7 +89,7 @@ error[OV310]: nada que calcule un valor se llama stiches
 example.ovillo: 1 error
 
 # OV311
-error[OV311]: stitches no lleva tantos valores: aquí hay 1
+error[OV311]: stitches recibe 1 valor y necesita 2
   --> example.ovillo:13:12
  13 | let wide = stitches(20 cm)
     |            ^^^^^^^^^^^^^^^ se escribe stitches(52 cm, dc, multiple of 2)
@@ -120,7 +120,7 @@ error[OV314]: min no redondea, así que no lleva múltiplo ni palabra de redonde
   --> example.ovillo:13:12
  13 | let wide = min(20, 22, even)
     |            ^^^^^^^^^^^^^^^^^
-    = ayuda: escriba min(leg, 40), y redondee con count( ) si quiere un número entero: count(leg / 3, even)
+    = ayuda: escriba min(leg, 40), y redondee con whole( ) si quiere un número entero: whole(leg / 3, even)
 
 example.ovillo: 1 error
 
@@ -176,7 +176,7 @@ error[OV320]: aquí hace falta un número entero, y este es 10 1/2 en S
  18 |   chain wide
     |         ^^^^ no es entero
     = tallas: S
-    = ayuda: los enteros por debajo son 10; por encima, 11; cambie aquello de lo que se calcula o redondéelo con count( )
+    = ayuda: los enteros por debajo son 10; por encima, 11; cambie aquello de lo que se calcula o redondéelo con whole( )
 
 example.ovillo: 1 error
 

@@ -61,6 +61,15 @@ error[OV507]: el marcador m ya está colocado
 
 example.ovillo: 1 error
 
+# OV508
+error[OV508]: el marcador m va en el punto siguiente, y la vuelta ya no hace ninguno
+  --> example.ovillo:14:22
+ 14 |   round: sc in each, mark m in next
+    |                      ^^^^^^^^^^^^^^ no tiene punto en el que ir
+    = ayuda: ponerlo después del punto que lo lleva: mark m; o entre dos puntos: mark m before next
+
+example.ovillo: 1 error
+
 # OV510
 error[OV510]: de los 4 lugares de hole solo se tejen después 2
   --> example.ovillo:15:44

@@ -9,11 +9,11 @@ error[OV601]: se indican 13 puntos, pero resultan 12
 example.ovillo: 1 error
 
 # OV602
-error[OV602]: 13 no es múltiplo de 6 más 0
+error[OV602]: la vuelta tiene 13, que no es «multiple of 6»
   --> example.ovillo:14:23
  14 |   round: sc in each = multiple of 6
     |                       ^^^^^^^^^^^^^ no se cumple
-    = ayuda: 12 o 18 lo serían
+    = ayuda: las más cercanas que sirven: por debajo, 12; por encima, 18
 
 example.ovillo: 1 error
 
@@ -36,7 +36,7 @@ error[OV604]: la vuelta hace además 4 espacios que esta cuenta no nombra
 example.ovillo: 1 error
 
 # OV605
-error[OV605]: un cambio por cada vez solo se indica tras el final de un bloque
+error[OV605]: un cambio por cada vez solo se indica tras el final de una repetición (repeat)
   --> example.ovillo:15:23
  15 |   round: inc around = + 6 each time
     |                       ^^^^^^^^^^^^^ va detrás de end

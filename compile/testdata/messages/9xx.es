@@ -51,7 +51,7 @@ error[OV910]: un extremo libre de este cordón mide 20 cm, más de lo que permit
 example.ovillo: 1 error
 
 # OV911
-error[OV911]: un cordón no se permite aquí en ropa infantil de esta edad (EN 14682:2014 y 16 CFR 1120.3(b); ASTM F1816-97 (now F1816-18))
+error[OV911]: un cordón no se permite aquí en ropa infantil de esta edad (EN 14682:2014 y 16 CFR 1120)
   --> example.ovillo:31:3
  31 |   cord with kelp, length 55 (60) cm, through hood round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ en el cuello, la capucha o la espalda
@@ -85,7 +85,7 @@ error[OV914]: unas aberturas de 1,25 cm en S, 1,88 cm en M en manos o pies de un
 example.ovillo: 1 error
 
 # OV915
-error[OV915]: con esta herramienta no se hacen protectores de cuna (15 USC 2057e; 16 CFR 1309)
+error[OV915]: con esta herramienta no se hacen protectores de cuna (15 USC 2057e, 16 CFR 1309)
  --> example.ovillo:3:3
  3 |   kind cot_bumper
    |   ^^^^^^^^^^^^^^^
@@ -94,7 +94,7 @@ error[OV915]: con esta herramienta no se hacen protectores de cuna (15 USC 2057e
 example.ovillo: 1 error
 
 # OV920
-aviso[OV920]: un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado (EN 14682:2014 scope; CEN/TR 16792; prEN 14682:2023)
+aviso[OV920]: un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado
   --> example.ovillo:31:3
  31 |   cord with kelp, length 60 (65) cm, through brim round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
@@ -103,7 +103,7 @@ aviso[OV920]: un cordón en el gorro, la bufanda o las manoplas de un niño exig
 example.ovillo: 1 aviso
 
 # OV921
-aviso[OV921]: los botones en ropa para un menor de 3 años exigen cuidado (16 CFR 1501.3(d); CEN/TR 16792; GB 31701)
+aviso[OV921]: los botones en ropa para un menor de 3 años exigen cuidado
   --> example.ovillo:31:3
  31 |   button 12 mm, 3
     |   ^^^^^^^^^^^^^^^ con este paso se imprime una precaución
@@ -112,7 +112,7 @@ aviso[OV921]: los botones en ropa para un menor de 3 años exigen cuidado (16 CF
 example.ovillo: 1 aviso
 
 # OV922
-aviso[OV922]: un pompón para un menor de 3 años exige cuidado (ASTM F963 pompoms)
+aviso[OV922]: un pompón para un menor de 3 años exige cuidado
   --> example.ovillo:31:3
  31 |   pompom with kelp, 5 cm, 80 wraps
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
@@ -128,7 +128,7 @@ aviso[OV923]: unas aberturas de 1,25 cm en S, 1,88 cm en M en cosas de bebé son
 example.ovillo: 1 aviso
 
 # OV924
-aviso[OV924]: un saco capullo o un nido para un bebé exige cuidado (AAP 2022 policy)
+aviso[OV924]: un saco capullo o un nido para un bebé exige cuidado
  --> example.ovillo:3:3
  3 |   kind cocoon
    |   ^^^^^^^^^^^ se imprime una precaución
