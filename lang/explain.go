@@ -65,6 +65,11 @@ func (f *faults) unread(g gathered, form *form, err error) {
 		}
 	}
 	r.at = r.index(r.slip.token)
+	for i := 0; i <= r.at && i < len(r.said); i++ {
+		if f.isBadByte(r.said[i]) {
+			return
+		}
+	}
 	f.add(r.explain())
 }
 

@@ -70,10 +70,15 @@ func (f *faults) stray(t Token) {
 		d.Code, d.Args = codeSemicolon, nil
 	case text == "{" || text == "}":
 		d.Code = codeBrace
-	case f.badBytes && len(text) == 1 && text[0] >= 0x80:
+	case f.isBadByte(t):
 		return // part of what was said about the file
 	}
 	f.add(d)
+}
+
+// isBadByte reports whether a token is a byte that is no UTF-8, of which there is one message for the file.
+func (f *faults) isBadByte(t Token) bool {
+	return f.badBytes && t.Kind == Stray && t.Span.End == t.Span.Start+1 && f.file.Text[t.Span.Start] >= 0x80
 }
 
 func isCurlyQuote(text string) bool {

@@ -134,8 +134,8 @@ func waitsForMore(sign string) bool {
 }
 
 func (s *gatherer) done(first int) gathered {
-	if s.i >= len(s.tokens) && s.g.fault == noSlip && s.depth > 0 {
-		s.g.fault, s.g.at = slipOpen, s.g.open[len(s.g.open)-1]
+	if s.i >= len(s.tokens) {
+		s.goesOn(s.i)
 	}
 	s.g.tokens = s.tokens[first : s.last+1]
 	s.g.head = source.Span{Start: s.tokens[first].Span.Start, End: s.tokens[s.last].Span.End}

@@ -19,12 +19,9 @@ var hints = []func(*reading) (diag.Diagnostic, bool){
 func strayHint(r *reading) (diag.Diagnostic, bool) {
 	for i := 0; i <= r.at && i < len(r.said); i++ {
 		if r.is(i, Stray) {
-			var one faults
-			one.file, one.badBytes = r.file, r.badBytes
+			one := faults{file: r.file}
 			one.stray(r.said[i])
-			if len(one.list) == 1 {
-				return one.list[0], true
-			}
+			return one.list[0], true
 		}
 	}
 	return diag.Diagnostic{}, false
