@@ -2,6 +2,8 @@ package fabric
 
 import (
 	"slices"
+	"strconv"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -325,33 +327,57 @@ type OffStep struct {
 func (p *Part) CountOff(steps []OffStep) *Fault {
 	at, last := 0, ""
 	total := len(p.edge.p)
-	var open []string // sections that wait for the marker behind them
+	open := "" // the section that waits for what stands behind it
 	for _, s := range steps {
 		if s.Marker != "" {
 			if s.InNext && at >= total {
 				return fault(TooFew, 1, 0, s.Marker)
 			}
 			p.marks[s.Marker] = &marker{edge: p.edge.serial, at: at, gap: !s.InNext}
-			for _, n := range open {
-				p.spans[n] = section{p.spans[n].from, s.Marker}
-			}
-			open, last = nil, s.Marker
+			p.endSection(open, s.Marker)
+			open, last = "", s.Marker
 			if s.InNext {
 				at++
 			}
 			continue
 		}
-		n := s.N[p.f.Size]
-		if s.Label != "" {
-			p.spans[s.Label] = section{from: last}
-			open = append(open, s.Label)
+		if open != "" {
+			last = p.boundary(at) // two sections side by side, with no marker between them
+			p.endSection(open, last)
+			open = ""
 		}
-		at += n
+		if s.Label != "" {
+			if last == "" && at > 0 {
+				last = p.boundary(at)
+			}
+			p.spans[s.Label] = section{from: last}
+			open = s.Label
+		}
+		at += s.N[p.f.Size]
+		if s.Label == "" {
+			last = ""
+		}
 	}
 	if at != total {
 		return fault(StatedOther, at, total, "")
 	}
 	return nil
+}
+
+func (p *Part) endSection(name, marker string) {
+	if name != "" {
+		p.spans[name] = section{p.spans[name].from, marker}
+	}
+}
+
+// hidden begins the name of a boundary that no marker of the maker's stands at.
+const hidden = "|"
+
+// boundary sets a marker of our own where a section ends or begins without one, so that it rides up like any other.
+func (p *Part) boundary(at int) string {
+	name := hidden + strconv.Itoa(int(p.edge.serial)) + "." + strconv.Itoa(at)
+	p.marks[name] = &marker{edge: p.edge.serial, at: at, gap: true}
+	return name
 }
 
 // MarkerAt reports whether a marker stands on the live edge.
@@ -363,8 +389,8 @@ func (p *Part) MarkerAt(name string) bool {
 // Markers is how many markers stand on the live edge.
 func (p *Part) Markers() int {
 	n := 0
-	for _, m := range p.marks {
-		if m.edge == p.edge.serial {
+	for name, m := range p.marks {
+		if m.edge == p.edge.serial && !strings.HasPrefix(name, hidden) {
 			n++
 		}
 	}
@@ -405,11 +431,15 @@ func (p *Part) CountIn(name string) (int, *Fault) {
 
 // Label returns the places of a label: its elements, whether they were passed over, and the row that set it.
 func (p *Part) Label(name string) (ids []ID, skipped bool, row int32, ok bool) {
-	l := p.labels[name]
-	if l == nil {
-		return nil, false, 0, false
+	if l := p.labels[name]; l != nil {
+		return l.ids, l.skipped, l.row, true
 	}
-	return l.ids, l.skipped, l.row, true
+	if _, section := p.spans[name]; section {
+		if ids, f := p.ids(name); f == nil {
+			return ids, false, p.edge.serial, true
+		}
+	}
+	return nil, false, 0, false
 }
 
 // Hole reports whether a label stands for places passed over in the middle of a row.
@@ -431,7 +461,9 @@ func (p *Part) Names() []string {
 		out = append(out, n)
 	}
 	for n := range p.marks {
-		out = append(out, n)
+		if !strings.HasPrefix(n, hidden) {
+			out = append(out, n)
+		}
 	}
 	for n := range p.spans {
 		out = append(out, n)
