@@ -24,65 +24,81 @@ var everywhere = []flagDef{
 // parseArgs reads the command line. On an error the call holds what was understood, so that the error can be said in
 // the language asked for.
 func parseArgs(args []string) (*call, *said) {
-	c := &call{flags: map[string]string{}}
-	var given []string
-	var wrong *said
-	fail := func(s said) {
-		if wrong == nil {
-			wrong = &s
-		}
-	}
+	r := argReader{flags: map[string]string{}, rest: args}
 	var words []string
-	for len(args) > 0 {
-		arg := args[0]
-		args = args[1:]
-		if arg == "--" {
-			words = append(words, args...)
-			break
-		}
-		if !strings.HasPrefix(arg, "-") || arg == "-" {
+	for len(r.rest) > 0 {
+		switch arg := r.next(); {
+		case arg == "--":
+			words, r.rest = append(words, r.rest...), nil
+		case arg == "-" || !strings.HasPrefix(arg, "-"):
 			words = append(words, arg)
-			continue
+		default:
+			r.flag(arg)
 		}
-		name, value, hasValue := strings.Cut(arg, "=")
-		if name == "-h" {
-			name = "--help"
-		}
-		def := flagNamed(name)
-		switch {
-		case def == nil:
-			fail(msgNoFlag.with("flag", name))
-			continue
-		case def.value == "" && hasValue:
-			fail(msgFlagNoValue.with("flag", name))
-		case def.value != "" && !hasValue:
-			if len(args) == 0 {
-				fail(msgFlagValue.with("flag", name, "value", def.value))
-				continue
-			}
-			value, args = args[0], args[1:]
-		}
-		if _, twice := c.flags[name]; twice {
-			fail(msgFlagTwice.with("flag", name))
-		}
-		if def.allowed != nil && !slices.Contains(def.allowed, value) {
-			fail(msgFlagChoice.with("flag", name, "value", value, "allowed", strings.Join(def.allowed, ", ")))
-		}
-		c.flags[name] = value
-		given = append(given, name)
 	}
+	c := &call{flags: r.flags}
 	if len(words) > 0 {
 		c.command, c.args = commandNamed(words[0]), words[1:]
 		if c.command == nil {
-			fail(msgNoCommand.with("name", words[0]))
+			r.fail(msgNoCommand.with("name", words[0]))
 		}
 	}
-	for _, name := range given {
+	for _, name := range r.given {
 		if c.command != nil && !c.command.takes(name) {
-			fail(msgNotHere.with("flag", name, "command", c.command.name))
+			r.fail(msgNotHere.with("flag", name, "command", c.command.name))
 		}
 	}
-	return c, wrong
+	return c, r.wrong
+}
+
+// argReader reads flags off a command line.
+type argReader struct {
+	rest  []string
+	flags map[string]string
+	given []string // the flags in the order they were given
+	wrong *said
+}
+
+func (r *argReader) next() string {
+	arg := r.rest[0]
+	r.rest = r.rest[1:]
+	return arg
+}
+
+// fail keeps the first error.
+func (r *argReader) fail(s said) {
+	if r.wrong == nil {
+		r.wrong = &s
+	}
+}
+
+// flag reads one flag and its value: --lang en or --lang=en.
+func (r *argReader) flag(arg string) {
+	name, value, hasValue := strings.Cut(arg, "=")
+	if name == "-h" {
+		name = "--help"
+	}
+	def := flagNamed(name)
+	switch {
+	case def == nil:
+		r.fail(msgNoFlag.with("flag", name))
+		return
+	case def.value == "" && hasValue:
+		r.fail(msgFlagNoValue.with("flag", name))
+	case def.value != "" && !hasValue && len(r.rest) == 0:
+		r.fail(msgFlagValue.with("flag", name, "value", def.value))
+		return
+	case def.value != "" && !hasValue:
+		value = r.next()
+	}
+	if _, twice := r.flags[name]; twice {
+		r.fail(msgFlagTwice.with("flag", name))
+	}
+	if def.allowed != nil && !slices.Contains(def.allowed, value) {
+		r.fail(msgFlagChoice.with("flag", name, "value", value, "allowed", strings.Join(def.allowed, ", ")))
+	}
+	r.flags[name] = value
+	r.given = append(r.given, name)
 }
 
 // flagNamed finds a flag among those of all commands. A name means the same, with or without a value, wherever it is
