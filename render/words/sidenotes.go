@@ -44,13 +44,32 @@ func (c *context) hooksNote() rich.Text {
 	for _, h := range c.p.Hooks {
 		var parts []string
 		for i, part := range c.p.Parts {
-			if part.Hook == h || part.Hook == 0 && h == c.p.Hooks[0] {
+			if part.Hook == h || part.Hook == 0 && h == c.p.Hooks[0] || changesTo(part.Steps, h) {
 				parts = append(parts, c.partName(i))
 			}
 		}
 		texts = append(texts, c.l.voice.hooksFor(c.l.hook(h), parts))
 	}
 	return sentence(join("; ", texts...))
+}
+
+// changesTo reports whether a part goes on with a hook in the middle.
+func changesTo(steps []plan.Step, hook plan.Length) bool {
+	for _, s := range steps {
+		switch s := s.(type) {
+		case *plan.Row:
+			if s.Hook == hook {
+				return true
+			}
+		case *plan.Block:
+			for _, r := range s.Rows {
+				if r.Hook == hook {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }
 
 // notions lists what is needed besides yarn and hook.
