@@ -37,6 +37,7 @@ const (
 	codeChartRow    diag.Code = "OV444"
 	codeChartMark   diag.Code = "OV445"
 	codeChartWidth  diag.Code = "OV446"
+	codeLongRow     diag.Code = "OV447" // groups in groups come to too many instructions
 
 	codeShapeRows    diag.Code = "OV450" // no plain or no shaped row
 	codeShapeWhen    diag.Code = "OV451" // nothing says when the shaped rows come

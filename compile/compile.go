@@ -13,8 +13,13 @@ import (
 	"ovillo/lang/source"
 )
 
-// maxStitches is the most elements a pattern may have in one size: twenty times a large blanket.
-const maxStitches = 4_000_000
+// A pattern of one size may have maxStitches elements, seven times a large blanket. Several sizes share them, but each may
+// have leastStitches, twice the largest garment: all of them are kept at once, and a number that was mistyped must not take
+// the memory of the machine.
+const (
+	maxStitches   = 2_000_000
+	leastStitches = 250_000
+)
 
 // Compile checks a source and returns the pattern with everything that was found. The pattern is nil if there was
 // nothing to check; it may be printed only if the list has no error.

@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"slices"
 	"strconv"
 
 	"ovillo/compile/fabric"
@@ -21,15 +22,18 @@ type lowered struct {
 
 // lowerer turns the instructions of one row into operations of the fabric.
 type lowerer struct {
-	c     *checker
-	p     *partState
-	mask  []bool
-	n     int
-	bad   bool
-	join  *lang.Join
-	deep  int  // nesting of groups, so that a group cannot hold itself
-	inOne bool // in round brackets, where a number before a stitch needs no place
+	c      *checker
+	p      *partState
+	mask   []bool
+	n      int
+	bad    bool
+	join   *lang.Join
+	within []*lang.Group // the groups that are being written out: none may hold itself
+	inOne  bool          // in round brackets, where a number before a stitch needs no place
 }
+
+// maxInstructions is the most instructions a row may come to once its groups are written out. Groups in groups grow fast.
+const maxInstructions = 20_000
 
 // lower turns a list into operations.
 func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
@@ -395,11 +399,18 @@ func (w *lowerer) carried(o *fabric.Op, n *lang.Work, before plan.Nums, many boo
 
 // group lowers the use of a named group of instructions.
 func (w *lowerer) group(n *lang.Work, g *lang.Group) *fabric.Op {
-	if w.deep++; w.deep > 20 {
+	switch {
+	case slices.Contains(w.within, g):
 		w.say(codeGroupInItself, n.Span(), diag.Args{"name": n.Stitch.Text})
 		return nil
+	case w.n > maxInstructions:
+		if !w.bad {
+			w.say(codeLongRow, n.Span(), diag.Args{"name": n.Stitch.Text, "max": maxInstructions})
+		}
+		return nil
 	}
-	defer func() { w.deep-- }()
+	w.within = append(w.within, g)
+	defer func() { w.within = w.within[:len(w.within)-1] }()
 	o := w.op(fabric.Repeat, n)
 	o.Body = w.list(g.List)
 	o.N = w.c.nums(1)

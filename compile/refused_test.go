@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -83,10 +84,12 @@ func TestRefused(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			text, err := os.ReadFile(filepath.Join(casesAt, c.source+".ovillo"))
 			require.NoError(t, err)
-			s := string(text)
+			// How wide a gap the count column needs is the formatter's affair.
+			tight := func(s string) string { return regexp.MustCompile(` {2,}=`).ReplaceAllString(s, " =") }
+			s := tight(string(text))
 			for i := 0; i < len(c.slips); i += 2 {
-				require.Contains(t, s, c.slips[i], "the source to be spoilt has changed")
-				s = strings.ReplaceAll(s, c.slips[i], c.slips[i+1])
+				require.Contains(t, s, tight(c.slips[i]), "the source to be spoilt has changed")
+				s = strings.ReplaceAll(s, tight(c.slips[i]), c.slips[i+1])
 			}
 			var errs diag.List
 			for _, d := range found(s) {

@@ -37,7 +37,7 @@ func (c *checker) sizes() {
 	}
 	c.z = len(c.pat.Sizes)
 	for i := range c.pat.Sizes {
-		c.fabrics = append(c.fabrics, fabric.New(i, maxStitches))
+		c.fabrics = append(c.fabrics, fabric.New(i, max(maxStitches/c.z, leastStitches)))
 	}
 	for _, s := range b[0].Body {
 		c.sizeLine(s)

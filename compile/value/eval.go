@@ -85,7 +85,7 @@ func (ev *evaluator) leaf(e *lang.Expr) Vector {
 	case lang.OpMeasure:
 		return ev.measure(e)
 	}
-	ev.report("OV399", e, diag.Args{"what": "expression"})
+	ev.report(diag.Internal, e, diag.Args{"what": "expression"})
 	return Unknown
 }
 
@@ -122,7 +122,7 @@ func (ev *evaluator) checked(e *lang.Expr, v Vector, what string) Vector {
 		return Unknown
 	}
 	if len(v.N) != len(ev.sizes) {
-		ev.report("OV399", e, diag.Args{"what": what})
+		ev.report(diag.Internal, e, diag.Args{"what": what})
 		return Unknown
 	}
 	return v

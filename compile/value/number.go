@@ -23,7 +23,7 @@ func within(x *big.Rat) bool {
 func (ev *evaluator) number(e *lang.Expr) Vector {
 	unit, ok := units[e.Unit]
 	if !ok {
-		ev.report("OV399", e, diag.Args{"what": e.Unit})
+		ev.report(diag.Internal, e, diag.Args{"what": e.Unit})
 		return Unknown
 	}
 	first, ok := ev.digits(e, e.Text)

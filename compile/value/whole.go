@@ -21,7 +21,7 @@ func (v Vector) Counts(env Env, n lang.Node) (plan.Nums, bool) {
 		return nil, false
 	}
 	if len(v.N) != len(ev.sizes) {
-		ev.report("OV399", n, diag.Args{"what": "counts"})
+		ev.report(diag.Internal, n, diag.Args{"what": "counts"})
 		return nil, false
 	}
 	broken := func(i int) bool { return v.N[i] != nil && !v.N[i].IsInt() }

@@ -38,6 +38,9 @@ var byCode = func() map[Code]*Entry {
 	return m
 }()
 
+// Internal is the code of a fault of ours: something that cannot happen did. It has no row and no page of its own.
+const Internal Code = "internal"
+
 // Lookup returns the row of a code. An unknown code is a fault of the tool and gets a row that says so.
 func Lookup(c Code) *Entry {
 	if e := byCode[c]; e != nil {

@@ -1,5 +1,7 @@
 package diag
 
+import "strings"
+
 // Codes 43x to 45x: how instructions and parts may be written, and schedules.
 var rowForms = []Entry{
 	{Code: "OV430", Severity: Error,
@@ -174,6 +176,16 @@ var rowForms = []Entry{
 		Example: charted("| x . x\n  | x . x .", "from chart wave row 1 around"),
 		Fixed:   charted("| x . x .\n  | x . x .", "from chart wave row 1 around")},
 
+	{Code: "OV447", Severity: Error,
+		En: Wording{Message: `the row comes to more than {max} instructions once its groups are written out`, Mark: `is written out too often`,
+			Help:    map[string]string{"": `repeat the group instead of naming it again: [{name}] 10 times`},
+			Explain: `A named group stands for its list, so groups that name each other several times grow very fast. A group that is repeated is written out once.`},
+		Es: Wording{Message: `la vuelta llega a más de {max} instrucciones cuando se escriben sus grupos`, Mark: `se escribe demasiadas veces`,
+			Help:    map[string]string{"": `repetir el grupo en lugar de nombrarlo otra vez: [{name}] 10 times`},
+			Explain: `Un grupo con nombre equivale a su lista, así que los grupos que se nombran unos a otros varias veces crecen muy deprisa. Un grupo que se repite se escribe una sola vez.`},
+		Example: grown(5) + trial("  chain 6, join\n  round: sc in each = 6\n  round: sc in next, e, sc in each"),
+		Fixed:   grown(2) + trial("  chain 6, join\n  round: sc in each = 6\n  round: sc in next, b, sc in each = 106")},
+
 	{Code: "OV450", Severity: Error,
 		En: Wording{Message: `a schedule needs a plain row and a shaped one`, Mark: `lacks one of them`,
 			Help:    map[string]string{"": `add a line plain: … and a line shaping: … or at EDGE: …`},
@@ -278,4 +290,15 @@ func charted(grid, row string) string {
 	return kelp(kelpBall+"\n"+kelpSwatch) + "\nyarn sand like kelp\n  name en \"sand\" es \"arena\"\nend\n\n" + scGauge +
 		"\n\nchart wave\n  legend \"x\" kelp, \".\" sand\n  " + grid + "\nend\n\n" +
 		trial("  yarn kelp\n  chain 8, join\n  round: sc in each = 8\n  round: "+row)
+}
+
+// grown holds groups, each of which names the one above it ten times.
+func grown(n int) string {
+	names := []string{"a", "b", "c", "d", "e"}
+	text, of := "", "sc in same"
+	for _, name := range names[:n] {
+		text += "group " + name + " = [" + strings.Repeat(of+", ", 9) + of + "]\n"
+		of = name
+	}
+	return text + "\n"
 }
