@@ -179,7 +179,7 @@ error[OV420]: debía ser el último 1, pero quedan 3
 example.ovillo: 1 error
 
 # OV421
-error[OV421]: el patrón tendría más de 4000000 puntos en una talla
+error[OV421]: el patrón tendría más de 1000000 puntos en una talla
   --> example.ovillo:14:15
  14 |   20000 rows: sc in each = 1000
     |               ^^^^^^^^^^ pasa de lo que se puede comprobar
@@ -339,6 +339,15 @@ error[OV446]: esta hilera del gráfico tiene 3 casillas; la primera, 4
  16 |   | x . x
     |     ^^^^^ es de otro ancho
     = ayuda: dar a cada hilera 4 casillas
+
+example.ovillo: 1 error
+
+# OV447
+error[OV447]: la vuelta llega a más de 20000 instrucciones cuando se escriben sus grupos
+ --> example.ovillo:4:36
+ 4 | group d = [c, c, c, c, c, c, c, c, c, c]
+   |                                    ^ se escribe demasiadas veces
+   = ayuda: repetir el grupo en lugar de nombrarlo otra vez: [c] 10 times
 
 example.ovillo: 1 error
 
