@@ -11,7 +11,8 @@
 //
 // Reading has three layers. The lexer (lexer.go) cuts the text into tokens that tile it and never fails. The block loop
 // (parse.go, gather.go) joins lines into statements and statements into blocks. Each statement is then read on its own:
-// the tags in tree.go are its grammar, except for what must look ahead (values, names, bounds), which is read by hand.
+// the tags in tree.go are its grammar, except for what must look ahead (values, names, bounds) and for rows, of which a
+// pattern has most; those are read by hand, each node by its Parse method.
 //
 // The package knows nothing of meaning: whether a name is a stitch or a marker, and whether a row comes out, is worked
 // out in package compile.

@@ -39,13 +39,8 @@ func (b *Bound) read(r reader) error {
 		b.Last = r.take("last")
 		return r.lastOnes(&b.LastN)
 	}
-	var before BefCnt
-	ok, err := r.may(&before)
-	if err != nil {
+	if err := readIf(r, &b.Before); err != nil {
 		return err
-	}
-	if ok {
-		b.Before = &before
 	}
 	if r.take("marker") {
 		b.Marker = true
@@ -57,13 +52,8 @@ func (b *Bound) read(r reader) error {
 
 // lastOnes reads what stands behind `last`: how many, and a harmless `sts`.
 func (r reader) lastOnes(n **Cnt) error {
-	var c Cnt
-	ok, err := r.may(&c)
-	if err != nil {
+	if err := readIf(r, n); err != nil {
 		return err
-	}
-	if ok {
-		*n = &c
 	}
 	r.oneOf("st", "sts")
 	return nil
@@ -73,23 +63,16 @@ func (r reader) lastOnes(n **Cnt) error {
 func (s *Spread) Parse(lx *lexer.PeekingLexer) error {
 	r := reader{lx}
 	back, start := r.MakeCheckpoint(), r.start()
-	var n Cnt
-	ok, err := r.may(&n)
-	if err != nil {
+	if err := readIf(r, &s.N); err != nil {
 		return err
 	}
-	if !ok || !r.take("evenly") {
+	if s.N == nil || !r.take("evenly") {
 		r.LoadCheckpoint(back)
 		return participle.NextMatch
 	}
-	s.N = &n
 	s.How = r.oneOf("alternating", "centred")
-	var b Bound
-	if ok, err = r.may(&b); err != nil {
+	if err := readIf(r, &s.Bound); err != nil {
 		return err
-	}
-	if ok {
-		s.Bound = &b
 	}
 	r.close(&s.At, start)
 	return nil
@@ -99,32 +82,32 @@ func (s *Spread) Parse(lx *lexer.PeekingLexer) error {
 func (e *RepEnd) Parse(lx *lexer.PeekingLexer) error {
 	r := reader{lx}
 	start := r.start()
-	var b Bound
-	ok, err := r.may(&b)
-	switch {
-	case err != nil:
+	if err := e.read(r); err != nil {
 		return err
-	case ok:
-		e.Bound = &b
-	default:
-		if e.Full = r.oneOf("around", "across"); e.Full == "" {
-			var n Cnt
-			if ok, err = r.may(&n); err != nil {
-				return err
-			}
-			if !ok {
-				return participle.NextMatch
-			}
-			if !r.take("times") {
-				return r.want("times")
-			}
-			e.N = &n
-		}
 	}
 	if err := r.statedTimes(&e.Stated); err != nil {
 		return err
 	}
 	r.close(&e.At, start)
+	return nil
+}
+
+func (e *RepEnd) read(r reader) error {
+	if err := readIf(r, &e.Bound); err != nil || e.Bound != nil {
+		return err
+	}
+	if e.Full = r.oneOf("around", "across"); e.Full != "" {
+		return nil
+	}
+	if err := readIf(r, &e.N); err != nil {
+		return err
+	}
+	switch {
+	case e.N == nil:
+		return participle.NextMatch
+	case !r.take("times"):
+		return r.want("times")
+	}
 	return nil
 }
 
@@ -180,6 +163,5 @@ func (r reader) equalsAgain() bool {
 func (r reader) countsToEnd() bool {
 	defer r.LoadCheckpoint(r.MakeCheckpoint())
 	r.Next()
-	_, err := claimsPart.read(r.PeekingLexer)
-	return err == nil && r.Peek().Type == tEOF
+	return r.must(&Claims{}) == nil && r.Peek().Type == tEOF
 }

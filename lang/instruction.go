@@ -18,7 +18,7 @@ var (
 	chartPart    part[ChartRow]
 	togetherPart part[Together]
 	bracketPart  part[Bracket]
-	claimsPart   part[Claims]
+	rowOptPart   part[RowOpt]
 )
 
 // itemWords gives the parser of each instruction that begins with a word of its own.

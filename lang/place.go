@@ -163,29 +163,16 @@ func (n *InNext) Parse(lx *lexer.PeekingLexer) error {
 
 func (n *InNext) read(r reader) error {
 	if !r.kindAhead() && !r.loneName() {
-		var c Cnt
-		ok, err := r.may(&c)
-		if err != nil {
+		if err := readIf(r, &n.N); err != nil {
 			return err
 		}
-		if ok {
-			n.N = &c
-		}
 	}
-	var k Kinds
-	ok, err := r.may(&k)
-	if err != nil {
+	if err := readIf(r, &n.Kinds); err != nil {
 		return err
 	}
-	if ok {
-		n.Kinds = &k
-	} else {
-		var ref Ref
-		if ok, err = r.may(&ref); err != nil {
+	if n.Kinds == nil {
+		if err := readIf(r, &n.Ref); err != nil {
 			return err
-		}
-		if ok {
-			n.Ref = &ref
 		}
 	}
 	return n.depth(r)
@@ -209,9 +196,7 @@ func (n *InNext) depth(r reader) error {
 	if n.N != nil && n.Kinds == nil && n.Ref == nil && r.rowWord() {
 		return r.slip(slipBelow)
 	}
-	var c Cnt
-	ok, err := r.may(&c)
-	if err != nil || !ok {
+	if err := readIf(r, &n.Depth); err != nil || n.Depth == nil {
 		return err
 	}
 	if !r.rowWord() {
@@ -221,7 +206,6 @@ func (n *InNext) depth(r reader) error {
 	if !r.take("below") {
 		return r.want("below")
 	}
-	n.Depth = &c
 	return nil
 }
 
@@ -236,13 +220,8 @@ func (e *InEach) Parse(lx *lexer.PeekingLexer) error {
 	if err := e.places(r); err != nil {
 		return err
 	}
-	var b Bound
-	ok, err := r.may(&b)
-	if err != nil {
+	if err := readIf(r, &e.Bound); err != nil {
 		return err
-	}
-	if ok {
-		e.Bound = &b
 	}
 	r.close(&e.At, start)
 	if e.OfNext == nil && e.Kinds == nil && e.Ref == nil && e.Bound == nil {
@@ -262,23 +241,14 @@ func (e *InEach) places(r reader) error {
 		r.oneOf("st", "sts", "chain", "chains")
 		return nil
 	}
-	var k Kinds
-	ok, err := r.may(&k)
-	if err != nil {
+	if err := readIf(r, &e.Kinds); err != nil || e.Kinds != nil {
 		return err
-	}
-	if ok {
-		e.Kinds = &k
-		return nil
 	}
 	of := r.take("of")
-	var ref Ref
-	if ok, err = r.may(&ref); err != nil {
+	if err := readIf(r, &e.Ref); err != nil {
 		return err
 	}
-	if ok {
-		e.Ref = &ref
-	} else if of {
+	if of && e.Ref == nil {
 		return r.slip(slipPlace)
 	}
 	return nil

@@ -73,10 +73,25 @@ func missing(p participle.Parseable) slipKind {
 		return slipName
 	case *Ref, *In, *Target:
 		return slipPlace
-	case *Cnt, *PreCnt, *BefCnt:
+	case *Cnt, *PreCnt, *BefCnt, *Claim, *Claims, *OffItem:
 		return slipNumber
+	case *List:
+		return slipList
 	}
 	return slipValue
+}
+
+// readIf reads a part that can stand here into its field.
+func readIf[T any, P interface {
+	*T
+	participle.Parseable
+}](r reader, out **T) error {
+	n := new(T)
+	ok, err := r.may(P(n))
+	if ok {
+		*out = n
+	}
+	return err
 }
 
 // may reads a part that can stand here, and reports whether it does.

@@ -183,10 +183,18 @@ var (
 	endForm         = formOf[EndClaims]("", `end = 40`)
 )
 
-var rowReader = formOf[Row]("", "")
-
 // rowForm is a row; the right form goes with how the line begins.
-func rowForm(right string) *form { return &form{read: rowReader.read, right: right} }
+func rowForm(right string) *form { return &form{read: readRow, right: right} }
+
+// readRow reads a row that is all there is.
+func readRow(lx *lexer.PeekingLexer) (StatementNode, error) {
+	n, r := &Row{}, reader{lx}
+	err := r.must(n)
+	if err == nil && r.Peek().Type != tEOF {
+		err = r.slip(slipFit)
+	}
+	return n, err
+}
 
 var proseReader = formOf[Prose](InProse, "")
 

@@ -4,9 +4,10 @@ package lang
 // file knows the language: the comment above a node shows the form it stands for, and the tags are the grammar that reads
 // it. The tree holds no meaning: names, counts and sizes are worked out in package compile.
 //
-// In the tags, 'x' is a word of the language, @@ a node, ( ) ? * | as usual. Nodes without tags need to look ahead and are
-// read by hand: values and counts (value.go), names, references and texts (name.go), instructions by their first word
-// (instruction.go), how far and how often (extent.go), which places (place.go). Their comments give their grammar.
+// In the tags, 'x' is a word of the language, @@ a node, ( ) ? * | as usual. Nodes without tags are read by hand, since they
+// need to look ahead or are read most: values and counts (value.go), names, references and texts (name.go), rows and counts
+// (row.go), lists of instructions (instruction.go), stitches (work.go), how far and how often (extent.go), which places
+// (place.go). Their comments give their grammar.
 
 import (
 	"github.com/alecthomas/participle/v2/lexer"
@@ -510,12 +511,14 @@ type CountOff struct {
 }
 
 // OffItem is a step of a counting off: a marker, or a number of places.
+//
+//	offitem = ( "mark" name [ "in" "next" ] | cnt ) [ as ]
 type OffItem struct {
 	At
-	Mark  *Name `parser:"( 'mark' @@"`
-	Next  bool  `parser:"  ( 'in' @'next' )?"`
-	N     *Cnt  `parser:"| @@ )"`
-	Label *As   `parser:"@@?"`
+	Mark  *Name
+	Next  bool
+	N     *Cnt
+	Label *As
 }
 
 // Have states counts between rows.
@@ -681,27 +684,32 @@ type EndClaims struct {
 //	4 rounds: [fpdc, bpdc] around
 //	rounds plain for 21 cm, even: dc in each
 //	rounds to 32 cm: dc in each
-//	work divide
+//
+//	row = rowhead ":" list [ "=" claims ]
 type Row struct {
 	At
-	Head   *RowHead `parser:"@@"`
-	List   *List    `parser:"':' @@"`
-	Claims *Claims  `parser:"( '=' @@ )?"`
+	Head   *RowHead
+	List   *List
+	Claims *Claims
 }
 
 // RowHead is what stands before the colon.
+//
+//	rowhead = ( ( "round" | "row" ) [ name ]
+//	          | ( "rounds" | "rows" ) [ name ] ( "to" | "for" ) val
+//	          | cnt ( "rounds" | "rows" ) [ name ] ) { "," rowopt }
 type RowHead struct {
 	At
-	N      *Cnt      `parser:"( @@"`
-	Many   string    `parser:"  @( 'rounds' | 'rows' )"`
-	NLabel *Name     `parser:"  @@?"`
-	One    string    `parser:"| @( 'round' | 'row' )"`
-	Label  *Name     `parser:"  @@?"`
-	For    string    `parser:"| @( 'rounds' | 'rows' )"`
-	FLabel *Name     `parser:"  @@?"`
-	To     bool      `parser:"  ( @'to' | 'for' )"`
-	Length *Val      `parser:"  @@ )"`
-	Opts   []*RowOpt `parser:"( ',' @@ )*"`
+	One    string
+	Label  *Name
+	For    string
+	FLabel *Name
+	To     bool
+	Length *Val
+	N      *Cnt
+	Many   string
+	NLabel *Name
+	Opts   []*RowOpt
 }
 
 // RowOpt is an option of a header: how rows are rounded, or how the row begins.
@@ -731,25 +739,30 @@ type WorkRow struct {
 // Claims are counts that are stated, to be checked.
 //
 //	= 112 sts, 2 spaces
+//
+//	claims = claim { "," claim }
 type Claims struct {
 	At
-	Items []*Claim `parser:"@@ ( ',' @@ )*"`
+	Items []*Claim
 }
 
 // Claim is one stated count.
 //
 //	40 · 112 sts · 24 dc · 4 corners · 54 in back · 124 sts and chains · + 8 each time · multiple of 6 plus 1
+//
+//	claim = "multiple" "of" cnt [ "plus" cnt ] | ( "+" | "-" ) cnt "each" "time"
+//	      | cnt [ kinds | name | "sl" "st" ] [ "in" ref ]
 type Claim struct {
 	At
-	Mult *Cnt   `parser:"( 'multiple' 'of' @@"`
-	Plus *Cnt   `parser:"  ( 'plus' @@ )?"`
-	Less bool   `parser:"| ( '+' | @'-' )"` // - 8 each time: More is how many fewer
-	More *Cnt   `parser:"  @@ 'each' 'time'"`
-	N    *Cnt   `parser:"| @@"`
-	Kind *Kinds `parser:"  ( @@"`
-	Name *Name  `parser:"  | @@"`
-	Slip bool   `parser:"  | @'sl' 'st' )?"`
-	In   *Ref   `parser:"  ( 'in' @@ )? )"`
+	Mult *Cnt
+	Plus *Cnt
+	Less bool // - 8 each time: More is how many fewer
+	More *Cnt
+	N    *Cnt
+	Kind *Kinds
+	Name *Name
+	Slip bool
+	In   *Ref
 }
 
 // List is what is worked in a row, in order.
@@ -771,9 +784,11 @@ type Item interface {
 // As gives what was made, or passed over, a name.
 //
 //	as right_gap
+//
+//	as = "as" name
 type As struct {
 	At
-	Name *Name `parser:"'as' @@"`
+	Name *Name
 }
 
 // ChainItem makes chains.

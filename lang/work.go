@@ -14,13 +14,8 @@ func readWork(r reader) (Item, error) {
 
 // stitch reads how many in one place, the stitch, and where on the stitches below.
 func (w *Work) stitch(r reader) error {
-	var n PreCnt
-	ok, err := r.may(&n)
-	if err != nil {
+	if err := readIf(r, &w.N); err != nil {
 		return err
-	}
-	if ok {
-		w.N = &n
 	}
 	if r.take("sl") {
 		if w.Slip = r.take("st"); !w.Slip {
@@ -50,23 +45,10 @@ func (w *Work) where(r reader) error {
 		w.Target = &Target{}
 		return r.must(w.Target)
 	}
-	var s Spread
-	ok, err := r.may(&s)
-	if err != nil {
+	if err := readIf(r, &w.Spread); err != nil || w.Spread != nil {
 		return err
 	}
-	if ok {
-		w.Spread = &s
-		return nil
-	}
-	var e RepEnd
-	if ok, err = r.may(&e); err != nil {
-		return err
-	}
-	if ok {
-		w.End = &e
-	}
-	return nil
+	return readIf(r, &w.End)
 }
 
 // rest reads what may stand behind any work.
@@ -82,14 +64,5 @@ func (w *Work) rest(r reader) error {
 			return err
 		}
 	}
-	if r.word("as") {
-		start := r.start()
-		r.Next()
-		w.Label = &As{Name: &Name{}}
-		if err := r.must(w.Label.Name); err != nil {
-			return err
-		}
-		r.close(&w.Label.At, start)
-	}
-	return nil
+	return readIf(r, &w.Label)
 }
