@@ -1,6 +1,7 @@
 package lang
 
 import (
+	"bufio"
 	"strings"
 	"testing"
 
@@ -80,4 +81,39 @@ func exact(f *source.File, s source.Span, bad func(source.Span, string)) {
 	if text := f.Slice(s); strings.Trim(text, " \t\n\u00a0") != text {
 		bad(s, "is not exact")
 	}
+}
+
+// The text of a statement, read on its own, is the same statement.
+func TestSpansReadTheSame(t *testing.T) {
+	for _, f := range sources(t) {
+		tree, _ := Parse(f)
+		var check func(in Block, body []*Statement)
+		check = func(in Block, body []*Statement) {
+			for _, s := range body {
+				again := &blocks{file: source.NewFile("again.ovillo", f.Slice(s.Head))}
+				again.tokens = Tokens(again.file.Text)
+				kind := again.find(in, 0)
+				if _, isEnd := s.Node.(*EndClaims); isEnd {
+					kind = endForm
+				}
+				g := again.gather()
+				node, err := kind.read((&feed{text: again.file.Text, tokens: g.tokens, end: int(g.head.End)}).upgrade())
+				if err != nil {
+					t.Errorf("%s: %q: %v", f.Name, again.file.Text, err)
+				} else if got, want := nodeText(node), nodeText(s.Node); got != want {
+					t.Errorf("%s: %q reads\n%s\nand alone\n%s", f.Name, again.file.Text, want, got)
+				}
+				check(s.Block, s.Body)
+			}
+		}
+		check(InFile, tree.Body)
+	}
+}
+
+func nodeText(n StatementNode) string {
+	var b strings.Builder
+	d := &dumper{Writer: bufio.NewWriter(&b)}
+	d.node(n, "")
+	d.Flush()
+	return b.String()
 }
