@@ -16,7 +16,7 @@ import (
 // A pattern of one size may have maxStitches elements, seven times a large blanket. Several sizes share them, but each may
 // have leastStitches, twice the largest garment: all of them are kept at once, and a number that was mistyped must not take
 // the memory of the machine.
-const (
+var (
 	maxStitches   = 2_000_000
 	leastStitches = 250_000
 )
