@@ -49,8 +49,9 @@ const (
 	codeShapeEdges   diag.Code = "OV457" // edges are not named, or the part is no flat piece
 	codeShapeTwice   diag.Code = "OV458" // one edge shaped by two schedules
 
-	codeOpenRun  diag.Code = "OV510" // part of a skipped run was worked
-	codeOpenHole diag.Code = "OV511" // a skipped run nobody works
+	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
+	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works
+	codeSecondChain diag.Code = "OV512" // a new chain where one with a free other side waits
 
 	codeCount    diag.Code = "OV601"
 	codeMultiple diag.Code = "OV602"

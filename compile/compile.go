@@ -35,6 +35,7 @@ func Compile(f *lang.File) (*plan.Pattern, diag.List) {
 		}
 	}
 	c.openings()
+	c.bridges()
 	c.measures()
 	c.finishing()
 	c.notions()

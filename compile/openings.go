@@ -32,8 +32,11 @@ func sorted(s []string) []string { slices.Sort(s); return s }
 func (c *checker) opening(p *partState, name string) {
 	partly, never := newSpread(c), newSpread(c)
 	for z, fab := range p.fab {
+		if c.anyHalted(z) {
+			continue // the part that failed may be the one that works here
+		}
 		ids, skipped, _, ok := fab.Label(name)
-		if !ok || !skipped || !fab.Hole(name) || len(ids) == 0 || fab.Halted() {
+		if !ok || !skipped || !fab.Hole(name) || len(ids) == 0 {
 			continue
 		}
 		worked := 0
@@ -57,6 +60,16 @@ func (c *checker) opening(p *partState, name string) {
 	if never.any() {
 		c.report(diag.Diagnostic{Code: codeOpenHole, Span: at, Sizes: never.sizes(), Args: diag.Args{"name": name, "need": never.per(never.need)}})
 	}
+}
+
+// anyHalted reports whether some part is unknown in a size.
+func (c *checker) anyHalted(z int) bool {
+	for _, p := range c.parts {
+		if p.fab[z].Halted() {
+			return true
+		}
+	}
+	return false
 }
 
 // labelSpan is where a part sets a label.

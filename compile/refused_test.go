@@ -45,6 +45,8 @@ var refusedCases = []refusedCase{
 		slips: []string{"hdc to r1, hdc in r1, ch under", "hdc to r1, ch under"}, code: "OV416", need: "38 in S, 42 in M, 48 in L, 52 in XL", have: "39 in S, 43 in M, 49 in L, 53 in XL"},
 	{name: "C10 one length of group for all", source: "spread",
 		slips: []string{"10 times, [sc in next 4, 2 sc in next] 4 times", "14 times"}, code: "OV401", need: "5", have: "2"},
+	{name: "C11 a second chain between the legs", source: "trousers",
+		slips: []string{"from below body.fork, body.held", "from chain crotch, body.held"}, code: "OV512"},
 	{name: "C14 too few in the last chain", source: "oval",
 		slips: []string{"2 sc in first", "sc in first"}, code: "OV601", need: "26", have: "25"},
 	{name: "C14 straight parts too long", source: "oval",

@@ -89,8 +89,8 @@ var marks = []Entry{
 		Es: Wording{Message: `de los {need} lugares de {name} solo se tejen después {have}`, Mark: `se teje en parte`,
 			Help:    map[string]string{"": `tejer en todos: sc in each of {name}`},
 			Explain: `Lo que se salta con un nombre es una abertura. La pieza que sigue allí la teje entera; lo que sobrara sería un agujero que nadie quiso.`},
-		Example: opened("  round: 2 sc in strip.gap, sc in strip.hole.1, sc in strip.hole.2 = 4"),
-		Fixed:   opened("  round: 2 sc in strip.gap, sc in each of strip.hole = 6")},
+		Example: opened("  start in strip.gap\n  round: 2 sc in strip.gap, sc in strip.hole.1, sc in strip.hole.2 = 4"),
+		Fixed:   opened("  start in strip.gap\n  round: 2 sc in strip.gap, sc in each of strip.hole = 6")},
 
 	{Code: "OV511", Severity: Warning,
 		En: Wording{Message: `the {need} {need|place|places} skipped as {name} {need|is|are} never worked: an opening stays`, Mark: `stays open`,
@@ -101,10 +101,22 @@ var marks = []Entry{
 			Explain: `De un tramo saltado con nombre se espera que alguien lo teja. Si no, la abertura queda, y puede que así se quiera.`},
 		Example: trial("  chain 12, join\n  round: sc in each = 12\n  round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space"),
 		Fixed:   trial("  chain 12, join\n  round: sc in each = 12\n  round: sc in next 4, ch 4 as gap, skip 4, sc in each = 8 sts, 1 space")},
+
+	{Code: "OV512", Severity: Error,
+		En: Wording{Message: `a new chain is made here, but {part} left one over {run} whose other side nobody works into`, Mark: `a second chain over one opening`,
+			Related: map[string]string{"chain": `this chain has a free other side`},
+			Help:    map[string]string{"": `go along the other side of the chain that is there: give it a name with as, and write from below {part}.NAME, {part}.{run}`},
+			Explain: `Where places are passed over and chains made in their place, the chain has two sides: the row goes on along one, and the part that takes up the passed places goes along the other. Two chains there would leave a slit that has to be sewn.`},
+		Es: Wording{Message: `aquí se hace una cadeneta nueva, pero {part} dejó sobre {run} una en cuyo otro lado no teje nadie`, Mark: `una segunda cadeneta sobre una abertura`,
+			Related: map[string]string{"chain": `esta cadeneta tiene libre el otro lado`},
+			Help:    map[string]string{"": `tejer sobre el otro lado de la que ya existe: darle nombre con as y escribir from below {part}.NOMBRE, {part}.{run}`},
+			Explain: `Donde se saltan lugares y en su lugar se hacen cadenetas, la cadeneta tiene dos lados: por uno sigue la vuelta, y por el otro va la pieza que retoma los lugares saltados. Dos cadenetas dejarían una raja que habría que coser.`},
+		Example: opened("  from chain 4, strip.hole\n  round: sc in each = 8"),
+		Fixed:   opened("  from below strip.gap, strip.hole\n  round: sc in each = 8")},
 }
 
 // opened is a part with an opening, and a part worked into it.
-func opened(round string) string {
+func opened(lines string) string {
 	return trialOf("  in joined rounds\n  chain 12, join\n  round: sc in each = 12\n  round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space",
-		"\npart thumb\n  title en \"Thumb\" es \"Pulgar\"\n  in joined rounds\n  start in strip.gap\n"+round+"\nend\n")
+		"\npart thumb\n  title en \"Thumb\" es \"Pulgar\"\n  in joined rounds\n"+lines+"\nend\n")
 }

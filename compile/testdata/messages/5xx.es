@@ -88,3 +88,14 @@ aviso[OV511]: los 4 lugares saltados como hole no se tejen nunca: queda una aber
 
 example.ovillo: 1 aviso
 
+# OV512
+error[OV512]: aquí se hace una cadeneta nueva, pero strip dejó sobre hole una en cuyo otro lado no teje nadie
+  --> example.ovillo:21:8
+ 21 |   from chain 4, strip.hole
+    |        ^^^^^^^ una segunda cadeneta sobre una abertura
+ 15 |   round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space
+    |                             ------ esta cadeneta tiene libre el otro lado
+    = ayuda: tejer sobre el otro lado de la que ya existe: darle nombre con as y escribir from below strip.NOMBRE, strip.hole
+
+example.ovillo: 1 error
+

@@ -1,0 +1,101 @@
+package compile
+
+import (
+	"slices"
+
+	"ovillo/compile/fabric"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// This file looks for a second chain over one opening. A row that passes places over and makes chains instead leaves a chain
+// with a free other side; the part that goes on from those places works along it. One that makes a chain of its own leaves a
+// slit between the two.
+
+// bridges looks at every part that starts along places that were passed over and along a chain of its own.
+func (c *checker) bridges() {
+	for _, p := range c.pat.Parts {
+		q := c.parts[p.Name]
+		for _, s := range q.stmts {
+			from, ok := s.Node.(*lang.From)
+			if !ok {
+				continue
+			}
+			for _, own := range from.Runs {
+				if own.Chain != nil {
+					c.bridge(from, own)
+				}
+			}
+		}
+	}
+}
+
+// bridge compares one new chain with the chains over the runs it is joined to.
+func (c *checker) bridge(from *lang.From, own *lang.FromRun) {
+	for _, run := range from.Runs {
+		if run.Ref == nil || run.Below || len(run.Ref.Path) < 2 {
+			continue
+		}
+		p := c.parts[run.Ref.Path[0]]
+		if p == nil {
+			continue
+		}
+		for z := range p.fab {
+			if space, free := c.freeChain(p, z, run.Ref.Path[1]); free {
+				name := p.labelOf(z, space)
+				c.report(diag.Diagnostic{Code: codeSecondChain, Span: own.Span(), Args: diag.Args{"part": p.plan.Name, "name": name,
+					"run": run.Ref.Path[1]}, Related: []diag.Related{{Span: c.labelSpan(p, name), Key: "chain"}}})
+				return
+			}
+		}
+	}
+}
+
+// freeChain finds the chain made over a run that was passed over, if nobody worked into its other side.
+func (c *checker) freeChain(p *partState, z int, name string) (fabric.ID, bool) {
+	ids, skipped, row, ok := p.fab[z].Label(name)
+	if !ok || !skipped || len(ids) == 0 || c.anyHalted(z) {
+		return 0, false
+	}
+	elems, made := c.fabrics[z].Elems, p.serials[z][row].made
+	for i, id := range made {
+		if elems[id].Kind != fabric.Space || !beside(elems, made, i, ids) {
+			continue
+		}
+		worked := slices.ContainsFunc(elems, func(e fabric.Elem) bool {
+			_, own := p.serials[z][e.Row] // the part itself goes on along the first side
+			return e.Into.ID == id && (e.Into.Asp == fabric.OtherSide || !own)
+		})
+		if !worked {
+			return id, true
+		}
+	}
+	return 0, false
+}
+
+// beside reports whether the space at i of a row hangs over the places: the stitch before it or behind it stands next to
+// them. Places of a row are numbered in the order of making, so neighbours differ by one.
+func beside(elems []fabric.Elem, made []fabric.ID, i int, ids []fabric.ID) bool {
+	lo, hi := slices.Min(ids), slices.Max(ids)
+	n := len(made)
+	for _, j := range []int{i - 1, i + 1} {
+		at := elems[made[(j+n)%n]].Into2.ID
+		if j > i {
+			at = elems[made[j%n]].Into.ID
+		}
+		if at == lo-1 || at == hi+1 {
+			return true
+		}
+	}
+	return false
+}
+
+// labelOf is the label that a part gives an element; "" if it gives none.
+func (p *partState) labelOf(z int, id fabric.ID) string {
+	for _, name := range sorted(keys(p.names)) {
+		if ids, _, _, ok := p.fab[z].Label(name); ok && slices.Contains(ids, id) {
+			return name
+		}
+	}
+	return ""
+}
