@@ -3,19 +3,22 @@ module ovillo
 go 1.26.8
 
 require (
-	github.com/alecthomas/participle/v2 v2.1.4 // indirect
-	github.com/go-pdf/fpdf v0.9.0 // indirect
+	github.com/alecthomas/participle/v2 v2.1.4
+	github.com/go-pdf/fpdf v0.9.0
+	github.com/klippa-app/go-pdfium v1.21.4
+	github.com/rogpeppe/go-internal v1.16.0
+	github.com/stretchr/testify v1.12.1
+	github.com/yuin/goldmark v1.8.7
+	golang.org/x/image v0.48.0
+	golang.org/x/text v0.44.0
+	pgregory.net/rapid v1.3.0
+)
+
+require (
 	github.com/google/uuid v1.6.0 // indirect
 	github.com/jolestar/go-commons-pool/v2 v2.1.2 // indirect
-	github.com/klippa-app/go-pdfium v1.21.4 // indirect
-	github.com/rogpeppe/go-internal v1.16.0 // indirect
-	github.com/stretchr/testify v1.12.1 // indirect
 	github.com/tetratelabs/wazero v1.12.0 // indirect
-	github.com/yuin/goldmark v1.8.7 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
-	golang.org/x/image v0.48.0 // indirect
 	golang.org/x/sys v0.50.0 // indirect
-	golang.org/x/text v0.44.0 // indirect
 	golang.org/x/tools v0.52.0 // indirect
-	pgregory.net/rapid v1.3.0 // indirect
 )
