@@ -28,10 +28,10 @@ lang/format:      lang/source lang/diag lang
 compile/stitch:
 compile/plan:     lang/source compile/stitch
 compile/fabric:   lang/source compile/stitch compile/plan
-compile/value:    lang/source lang/diag lang compile/stitch compile/plan
+compile/value:    lang/diag lang compile/plan
 compile/figure:   lang/source lang/diag compile/plan
 compile/standard: lang/source lang/diag lang compile/plan
-compile/caution:  lang/source lang/diag lang compile/stitch compile/plan compile/standard
+compile/caution:  lang/source lang/diag lang compile/plan
 compile:          lang/source lang/diag lang compile/stitch compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
 
 render/rich:
@@ -41,8 +41,8 @@ render/font:      render/page
 render/sample:    compile/stitch compile/plan
 render/words:     compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
-render/draw:      compile/stitch compile/plan render/rich render/page render/scene render/words
-render/book:      compile/stitch compile/plan render/rich render/page render/scene render/font render/words render/layout render/draw
+render/draw:      compile/stitch compile/plan render/page render/scene render/words
+render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw
 render/pdf:       render/page render/font
 
 cmd/ovillo:       *
@@ -54,7 +54,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects and font subsets; moving to another is one package's work"},
 	{"github.com/yuin/goldmark", "render/words", "the designer's prose is Markdown"},
 	{"golang.org/x/image", "render/font render/pdf", "reads the metrics and kerning of the faces"},
-	{"golang.org/x/text", "lang lang/diag compile/value render/font render/words render/book", "Unicode: normal forms, widths, sorting"},
+	{"golang.org/x/text", "lang lang/diag render/font", "Unicode: normal forms of names and of letters, the width of a letter in a terminal"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},
 }
 
@@ -169,6 +169,46 @@ func TestLayers(t *testing.T) {
 			if why := refused(f.pkg, path, f.test, may); why != "" {
 				t.Errorf("%s: %s may not import %s: %s", set.Position(i.Pos()), f.pkg, path, why)
 			}
+		}
+	}
+}
+
+// TestLayersTight finds entries that nothing uses any more: a table that allows more than is needed guards less.
+func TestLayersTight(t *testing.T) {
+	_, may := allowed(t)
+	files, _ := moduleFiles(t, parser.ImportsOnly)
+	used := map[string]bool{}
+	for _, f := range files {
+		for _, i := range f.ast.Imports {
+			path := strings.Trim(i.Path.Value, `"`)
+			if !f.test {
+				used[f.pkg+" "+strings.TrimPrefix(path, module)] = true
+			}
+			for _, l := range libraries {
+				if !f.test && (path == l.path || strings.HasPrefix(path, l.path+"/")) {
+					used[f.pkg+" "+l.path] = true
+				}
+			}
+		}
+	}
+	for pkg, imports := range may {
+		for _, i := range imports {
+			if i != "*" && !used[pkg+" "+i] {
+				t.Errorf("%s no longer imports %s: take the entry out", pkg, i)
+			}
+		}
+	}
+	for _, l := range libraries {
+		for _, pkg := range strings.Fields(l.users) {
+			if !used[pkg+" "+l.path] {
+				t.Errorf("%s no longer uses %s: take the entry out", pkg, l.path)
+			}
+		}
+	}
+	for e := range exceptions {
+		pkg, path, _ := strings.Cut(e, ": ")
+		if !used[pkg+" "+path] {
+			t.Errorf("%s no longer imports %s: take the exception out", pkg, path)
 		}
 	}
 }
