@@ -64,7 +64,7 @@ func (c *call) build(path, output string, e edition) int {
 	}
 	data, pages, err := setPages(p, e, s.attachedName(p))
 	if err != nil {
-		c.say(msgCannotSet.with("path", s.file.Name, "why", whyNotSet(err).in(c.lang)))
+		c.say(c.whyNotSet(s, err))
 		return failed
 	}
 	if output == "-" {
@@ -81,13 +81,15 @@ func (c *call) build(path, output string, e edition) int {
 	return clean
 }
 
-// whyNotSet puts into words what an author can mend: a sign that the faces of the pages do not have.
-func whyNotSet(err error) said {
+// whyNotSet puts into words what an author can mend: a sign that the faces of the pages do not have. That anything else
+// about a checked pattern cannot be set is a fault of ours.
+func (c *call) whyNotSet(s *loaded, err error) said {
 	var missing *pdf.MissingError
-	if errors.As(err, &missing) {
-		return whyNoSign.with("sign", string(missing.Rune), "number", fmt.Sprintf("U+%04X", missing.Rune), "text", missing.Text)
+	if !errors.As(err, &missing) {
+		return msgInternal.with("path", s.file.Name, "fault", err.Error())
 	}
-	return whySystem.with("error", err.Error())
+	why := whyNoSign.with("sign", string(missing.Rune), "number", fmt.Sprintf("U+%04X", missing.Rune), "text", missing.Text)
+	return msgCannotSet.with("path", s.file.Name, "why", why.in(c.lang))
 }
 
 // edition is what can be chosen about the pages.
