@@ -1,6 +1,10 @@
 package lang
 
 import (
+	"go/ast"
+	"go/doc/comment"
+	"go/parser"
+	"go/token"
 	"os"
 	"reflect"
 	"regexp"
@@ -13,8 +17,15 @@ import (
 // wrappers put a fragment of the reference into the block it belongs to; % is the fragment.
 var wrappers = map[string]string{
 	"":        "%",
+	"file":    "%",
 	"pattern": "pattern p\n%end\n",
+	"sizes":   "sizes \"S\"\n%end\n",
+	"gauge":   "gauge 10 cm\n%end\n",
+	"yarn":    "yarn y\n%end\n",
+	"stitch":  "stitch s\n%end\n",
+	"chart":   "chart c\n%end\n",
 	"part":    "part p\n%end\n",
+	"shape":   "part p\nshape s: 30 rounds\n%end\nend\n",
 	"finish":  "finish\n%end\n",
 	"measure": "measure\n%end\n",
 	"row":     "part p\n%end\n",
@@ -91,4 +102,64 @@ func TestReferenceListsReservedWords(t *testing.T) {
 			t.Errorf("%s is reserved and not listed", w)
 		}
 	}
+}
+
+// Each form that the comment of a statement or an instruction in tree.go shows, up to its first word, is shown in an
+// example of the reference too.
+func TestReferenceShowsFormsOfTree(t *testing.T) {
+	var shown strings.Builder
+	for _, f := range referenceExamples(t) {
+		shown.WriteString(f.Text)
+	}
+	forms := formsOfTree(t)
+	for _, n := range allStatements {
+		checkFormsShown(t, shown.String(), forms, reflect.TypeOf(n).Elem().Name())
+	}
+	for _, n := range allItems {
+		checkFormsShown(t, shown.String(), forms, reflect.TypeOf(n).Elem().Name())
+	}
+}
+
+func checkFormsShown(t *testing.T, shown string, forms map[string][]string, node string) {
+	if len(forms[node]) == 0 {
+		t.Errorf("the comment of %s shows no form", node)
+	}
+	for _, form := range forms[node] {
+		word, _, _ := strings.Cut(form, " ")
+		begins := regexp.MustCompile(`(?m)(^|[:,(\[=])\s*` + regexp.QuoteMeta(word) + `([\s:,\])]|$)`)
+		if !begins.MatchString(shown) {
+			t.Errorf("%s: the reference shows nothing that begins like %q", node, form)
+		}
+	}
+}
+
+// formsOfTree gives the forms that the comments of tree.go show, by the name of the node: the indented lines of the first
+// block of each, parted at the dots.
+func formsOfTree(t *testing.T) map[string][]string {
+	file, err := parser.ParseFile(token.NewFileSet(), "tree.go", nil, parser.ParseComments)
+	if err != nil {
+		t.Fatal(err)
+	}
+	forms := map[string][]string{}
+	for _, d := range file.Decls {
+		g, ok := d.(*ast.GenDecl)
+		if !ok || g.Tok != token.TYPE || len(g.Specs) != 1 || g.Doc == nil {
+			continue
+		}
+		name := g.Specs[0].(*ast.TypeSpec).Name.Name
+		for _, b := range new(comment.Parser).Parse(g.Doc.Text()).Content {
+			c, ok := b.(*comment.Code)
+			if !ok {
+				continue
+			}
+			for _, line := range strings.Split(strings.TrimSpace(c.Text), "\n") {
+				if strings.TrimSpace(line) == "" {
+					break // behind a blank line stands the grammar
+				}
+				forms[name] = append(forms[name], strings.Split(strings.TrimSpace(line), " · ")...)
+			}
+			break
+		}
+	}
+	return forms
 }
