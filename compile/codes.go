@@ -48,6 +48,7 @@ const (
 	codeShapeSide    diag.Code = "OV456" // a shaped row shows the wrong side
 	codeShapeEdges   diag.Code = "OV457" // edges are not named, or the part is no flat piece
 	codeShapeTwice   diag.Code = "OV458" // one edge shaped by two schedules
+	codeMirror       diag.Code = "OV459" // a row that goes one way only
 
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works

@@ -25,6 +25,15 @@ var (
 // nothing to check; it may be printed only if the list has no error.
 func Compile(f *lang.File) (*plan.Pattern, diag.List) {
 	c := newChecker(f)
+	c.check()
+	if len(c.pat.Sizes) == 0 || len(c.pat.Parts) == 0 {
+		return nil, c.out
+	}
+	return c.pat, c.out
+}
+
+// check carries out the checks, in their order.
+func (c *checker) check() {
 	c.header()
 	c.sizes()
 	c.materials()
@@ -43,10 +52,6 @@ func Compile(f *lang.File) (*plan.Pattern, diag.List) {
 	c.cautions()
 	c.lettering()
 	c.flush()
-	if len(c.pat.Sizes) == 0 || len(c.pat.Parts) == 0 {
-		return nil, c.out
-	}
-	return c.pat, c.out
 }
 
 // checker is the state of one compilation.

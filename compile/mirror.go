@@ -3,183 +3,14 @@ package compile
 import (
 	"slices"
 
-	"ovillo/compile/fabric"
-	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 )
 
 // This file mirrors a part: every row is read from its other end. Sides and row numbers stay; slip stitches at the start
-// of a row become stitches that are left at its end, and the reverse; stitches of a cable cross the other way. The rows are
-// written out in full, since "reverse the shaping" is what makers ask not to be told.
-
-// mirrored returns the statements of a part as its mirror works them.
-func (p *partState) mirrored(stmts []*lang.Statement) []*lang.Statement {
-	var out []*lang.Statement
-	for _, s := range stmts {
-		c := *s
-		switch n := s.Node.(type) {
-		case *lang.Row:
-			r := *n
-			r.List = p.mirrorList(n.List)
-			c.Node = &r
-		case *lang.ShapeRow:
-			r := *n
-			r.List = p.mirrorList(n.List)
-			c.Node = &r
-		case *lang.ShapeAt:
-			r := *n
-			r.List = p.mirrorList(n.List)
-			c.Node = &r
-		case *lang.Edges:
-			c.Node = &lang.Edges{At: n.At, First: n.Last, Last: n.First}
-		case *lang.CountOff:
-			r := *n
-			r.Items = slices.Clone(n.Items)
-			slices.Reverse(r.Items)
-			c.Node = &r
-		}
-		c.Body = p.mirrored(s.Body)
-		out = append(out, &c)
-	}
-	return out
-}
-
-// mirrorList reads a list from its other end.
-func (p *partState) mirrorList(l *lang.List) *lang.List {
-	if l == nil {
-		return nil
-	}
-	out := &lang.List{At: l.At}
-	for i := len(l.Items) - 1; i >= 0; i-- {
-		out.Items = append(out.Items, p.mirrorItem(l.Items[i], i == 0, i == len(l.Items)-1))
-	}
-	p.rebound(out)
-	return out
-}
-
-func (p *partState) mirrorItem(it lang.Item, first, last bool) lang.Item {
-	switch n := it.(type) {
-	case *lang.Bracket:
-		c := *n
-		c.List = p.mirrorInner(n.List)
-		return &c
-	case *lang.Together:
-		c := *n
-		c.List = p.mirrorInner(n.List)
-		return &c
-	case *lang.Leave:
-		if last && !n.Rest {
-			next := &lang.Target{At: n.At, In: &lang.In{At: n.At, Next: &lang.InNext{At: n.At, N: n.N}}}
-			return &lang.Work{At: n.At, Slip: true, Target: next, Label: n.Label}
-		}
-	case *lang.Work:
-		if first && n.Slip && n.Target != nil && n.Target.In != nil && n.Target.In.Next != nil {
-			return &lang.Leave{At: n.At, N: n.Target.In.Next.N, Label: n.Label}
-		}
-		c := *n
-		c.Cross = map[string]string{"front": "back", "back": "front"}[n.Cross]
-		if t := n.Target; t != nil && t.In != nil && (t.In.First || t.In.Last) {
-			in := *t.In
-			in.First, in.Last = t.In.Last, t.In.First
-			c.Target = &lang.Target{At: t.At, In: &in}
-		}
-		return &c
-	}
-	return it
-}
-
-// mirrorInner reads what stands in brackets from its other end; its bounds stay.
-func (p *partState) mirrorInner(l *lang.List) *lang.List {
-	out := &lang.List{At: l.At}
-	for i := len(l.Items) - 1; i >= 0; i-- {
-		out.Items = append(out.Items, p.mirrorItem(l.Items[i], false, false))
-	}
-	return out
-}
-
-// rebound lets what goes as far as it can stop before what now follows it.
-func (p *partState) rebound(l *lang.List) {
-	for i, it := range l.Items {
-		rest := &lang.List{At: l.At, Items: l.Items[i+1:]}
-		switch n := it.(type) {
-		case *lang.Work:
-			switch {
-			case n.End != nil && n.End.N == nil && farEnd(n.End.Bound):
-				n.End = &lang.RepEnd{At: n.End.At, Bound: p.before(rest)}
-			case n.Target != nil && n.Target.In != nil && n.Target.In.Each != nil && n.Target.In.Each.Ref == nil &&
-				n.Target.In.Each.OfNext == nil && farEnd(n.Target.In.Each.Bound):
-				each := *n.Target.In.Each
-				each.Bound = p.before(rest)
-				in := *n.Target.In
-				in.Each = &each
-				t := *n.Target
-				t.In = &in
-				n.Target = &t
-			}
-		case *lang.Bracket:
-			if n.End != nil && n.End.N == nil && farEnd(n.End.Bound) {
-				n.End = &lang.RepEnd{At: n.End.At, Bound: p.before(rest), Stated: n.End.Stated}
-			}
-		}
-	}
-}
-
-// farEnd reports whether a bound is the end of the row, or so many before it.
-func farEnd(b *lang.Bound) bool { return b == nil || b.End || b.Last }
-
-// before is the bound that leaves room for what follows.
-func (p *partState) before(rest *lang.List) *lang.Bound {
-	b := &lang.Bound{At: rest.At, End: true}
-	if len(rest.Items) == 0 {
-		return b
-	}
-	low := p.c.lower(p, rest, nil)
-	if !low.ok {
-		return b
-	}
-	e := &lang.Expr{At: rest.At, Op: lang.OpNumber}
-	zero := true
-	for z := 0; z < p.c.z; z++ {
-		n := itoa(takes(low.ops, z))
-		zero = zero && n == "0"
-		if z == 0 {
-			e.Text = n
-			continue
-		}
-		e.Sizes = append(e.Sizes, n)
-	}
-	if zero {
-		return b
-	}
-	return &lang.Bound{At: rest.At, Last: true, LastN: &lang.Cnt{At: rest.At, E: e}}
-}
-
-// takes is how many places a list takes, in one size; what goes as far as it can counts none.
-func takes(ops []*fabric.Op, z int) int {
-	at := func(n plan.Nums, def int) int {
-		if n == nil || n[z] == plan.Absent {
-			return def
-		}
-		return n[z]
-	}
-	sum := 0
-	for _, o := range ops {
-		switch o.Kind {
-		case fabric.Draw:
-			sum += o.Form.Together * at(o.N, 1)
-		case fabric.Work, fabric.InOne:
-			if o.Target.Kind == fabric.Next || o.Target.Kind == fabric.Last {
-				sum += at(o.N, 1)
-			}
-		case fabric.SkipOver, fabric.Leave:
-			sum += at(o.N, 0)
-		case fabric.Repeat:
-			sum += takes(o.Body, z) * at(o.N, 0)
-		}
-	}
-	return sum
-}
+// of a row become stitches that are left at its end, and the reverse. The rows are written out in full, since "reverse the
+// shaping" is what makers ask not to be told. A row with something in it that goes one way only is refused: its mirror
+// image is the designer's to write.
 
 // mirrorOf returns the statements of the mirror of a part, with the part's own in place of those that say the same thing.
 func (c *checker) mirrorOf(p *partState, s *lang.Statement, name *lang.Name) []*lang.Statement {
@@ -189,5 +20,201 @@ func (c *checker) mirrorOf(p *partState, s *lang.Statement, name *lang.Name) []*
 		return s.Body
 	}
 	p.base, p.names = other.base, other.names
-	return c.merge(s, p.mirrored(other.stmts), name.Text)
+	m := &mirror{c: c, p: p, of: other.plan.Name, own: map[string]bool{}, gaps: map[string]bool{}, ins: map[string]bool{}}
+	for _, b := range s.Body {
+		m.own[likeKey(b)] = true
+	}
+	return c.merge(s, m.statements(other.stmts), name.Text)
+}
+
+// mirror is a part while it is mirrored.
+type mirror struct {
+	c         *checker
+	p         *partState
+	of        string          // the part that is mirrored
+	own       map[string]bool // what the mirror says itself
+	gaps, ins map[string]bool // markers between stitches, and in stitches
+	deep      int             // brackets and groups that are open
+}
+
+// maxGroups is how deep groups and brackets may stand in each other to be mirrored.
+const maxGroups = 20
+
+// marker notes where a marker stands from here on.
+func (m *mirror) marker(name string, in bool) { m.ins[name], m.gaps[name] = in, !in }
+
+// statements are the statements of the part as its mirror works them.
+func (m *mirror) statements(stmts []*lang.Statement) []*lang.Statement {
+	var out []*lang.Statement
+	for _, s := range stmts {
+		c := *s
+		outer := m.p.lex
+		switch n := s.Node.(type) {
+		case *lang.Row:
+			if k := likeKey(s); k != "" && m.own[k] {
+				break // the mirror has this row itself
+			}
+			r := *n
+			if r.List, c.Node = m.list(n.List), nil; r.List != nil {
+				c.Node = &r
+			}
+		case *lang.ShapeRow:
+			r := *n
+			if r.List, c.Node = m.list(n.List), nil; r.List != nil {
+				c.Node = &r
+			}
+		case *lang.ShapeAt:
+			r := *n
+			if r.List, c.Node = m.list(n.List), nil; r.List != nil {
+				c.Node = &r
+			}
+		case *lang.Edges:
+			c.Node = &lang.Edges{At: n.At, First: n.Last, Last: n.First}
+		case *lang.CountOff:
+			r := *n
+			r.Items = slices.Clone(n.Items)
+			slices.Reverse(r.Items)
+			c.Node = &r
+			for _, it := range n.Items {
+				if it.Mark != nil {
+					m.marker(it.Mark.Text, it.Next)
+				}
+			}
+		case *lang.Only:
+			m.quiet(func() { m.p.lex = m.c.pick(n.Sizes) })
+		}
+		c.Body = m.statements(s.Body)
+		m.p.lex = outer
+		out = append(out, &c)
+	}
+	return out
+}
+
+// quiet does something whose messages come again when the row is worked.
+func (m *mirror) quiet(do func()) {
+	before := len(m.c.out)
+	do()
+	m.c.out = m.c.out[:before]
+}
+
+// list reads the list of a row from its other end; nil if it cannot be, which is reported: what follows is then unknown.
+func (m *mirror) list(l *lang.List) *lang.List {
+	if l == nil {
+		return nil
+	}
+	items, ends := splitTail(l.Items)
+	if one := m.oneWay(items); one != nil {
+		m.refuse(one)
+		return nil
+	}
+	spans, one := m.measure(items)
+	if one != nil {
+		m.refuse(one)
+		return nil
+	}
+	for _, it := range items {
+		if n, ok := it.(*lang.Mark); ok && n.Gap {
+			m.marker(n.Name.Text, false)
+		}
+	}
+	out := &lang.List{At: l.At}
+	for i := len(items) - 1; i >= 0; i-- {
+		it := m.item(items[i], i == 0, i == len(items)-1)
+		if sp := spans[i]; sp != nil {
+			if it = sp.apply(m, it); it == nil {
+				m.refuse(items[i])
+				return nil
+			}
+		}
+		out.Items = append(out.Items, it)
+	}
+	out.Items = append(out.Items, ends...)
+	return out
+}
+
+func (m *mirror) refuse(n lang.Node) {
+	m.c.say(codeMirror, n.Span(), diag.Args{"part": m.of})
+}
+
+// splitTail parts a turn and a join, which end a row from either end, from what is worked in it.
+func splitTail(items []lang.Item) (row, tail []lang.Item) {
+	n := len(items)
+	for n > 0 {
+		switch items[n-1].(type) {
+		case *lang.Turn, *lang.Join:
+			n--
+			continue
+		}
+		break
+	}
+	return items[:n], items[n:]
+}
+
+// item reads one item from its other end.
+func (m *mirror) item(it lang.Item, first, last bool) lang.Item {
+	switch n := it.(type) {
+	case *lang.Bracket:
+		c := *n
+		c.List = m.inner(n.List)
+		return &c
+	case *lang.Together:
+		c := *n
+		c.List = m.inner(n.List)
+		return &c
+	case *lang.Leave:
+		if last {
+			next := &lang.Target{At: n.At, In: &lang.In{At: n.At, Next: &lang.InNext{At: n.At, N: n.N}}}
+			return &lang.Work{At: n.At, Slip: true, Target: next, Label: n.Label}
+		}
+	case *lang.Work:
+		return m.work(n, first)
+	}
+	return it
+}
+
+func (m *mirror) work(n *lang.Work, first bool) lang.Item {
+	if first && n.Slip && n.Target != nil && n.Target.In != nil && n.Target.In.Next != nil {
+		return &lang.Leave{At: n.At, N: n.Target.In.Next.N, Label: n.Label}
+	}
+	if g := m.group(n); g != nil {
+		return m.item(g, false, false)
+	}
+	c := *n
+	if t := n.Target; t != nil && t.In != nil && (t.In.First || t.In.Last) {
+		in := *t.In
+		in.First, in.Last = t.In.Last, t.In.First
+		if in.Last && in.LastN == nil && n.Target.In.LastN != nil {
+			in.LastN = n.Target.In.LastN
+		}
+		c.Target = &lang.Target{At: t.At, In: &in}
+	}
+	return &c
+}
+
+// group writes out a named group, so that it can be read from its other end; nil for a stitch.
+func (m *mirror) group(n *lang.Work) *lang.Bracket {
+	if n.Stitch == nil {
+		return nil
+	}
+	g := m.c.groups[n.Stitch.Text]
+	if g == nil {
+		return nil
+	}
+	end := n.End
+	if end == nil {
+		end = &lang.RepEnd{At: n.At, N: &lang.Cnt{At: n.At, E: &lang.Expr{At: n.At, Op: lang.OpNumber, Text: "1"}}}
+		if n.N != nil {
+			end.N.E = n.N.E
+		}
+	}
+	return &lang.Bracket{At: n.At, List: g.List, End: end, With: n.With, Label: n.Label}
+}
+
+// inner reads what stands in brackets from its other end.
+func (m *mirror) inner(l *lang.List) *lang.List {
+	out := &lang.List{At: l.At}
+	for i := len(l.Items) - 1; i >= 0; i-- {
+		out.Items = append(out.Items, m.item(l.Items[i], false, false))
+	}
+	return out
 }

@@ -8,7 +8,9 @@ import (
 
 	"pgregory.net/rapid"
 
-	"ovillo/compile/plan"
+	"ovillo/compile"
+	"ovillo/lang"
+	"ovillo/lang/source"
 )
 
 // drawRow is a row that comes out over n stitches, as it is written; all says that one of its instructions may go as far as
@@ -49,48 +51,93 @@ func drawRow(t *rapid.T, n int) (text string, makes int) {
 	return strings.Join(items, ", "), makes
 }
 
-// The mirror of a part has the stitches of the part in every row, and the mirror of the mirror is the part again.
+// drawOpen is a row over n stitches with instructions that go as far as they can: to a marker before place m, or in it, and
+// to the last few.
+func drawOpen(t *rapid.T, n int, name string) (lines string, makes int) {
+	m := rapid.IntRange(0, n-1).Draw(t, "marker")
+	in := rapid.Bool().Draw(t, "in a stitch")
+	lines = fmt.Sprintf("  count off: %d, mark %s, %d\n", m, name, n-m)
+	if in {
+		lines = fmt.Sprintf("  count off: %d, mark %s in next, %d\n", m, name, n-m-1)
+	}
+	var items []string
+	fixed := func(k int) {
+		if text, made := drawRow(t, k); text != "" {
+			items, makes = append(items, text), makes+made
+		}
+	}
+	open := func(from, to int, bound string) {
+		items, makes = append(items, "sc "+bound), makes+to-from
+	}
+	before := rapid.IntRange(0, m).Draw(t, "before")
+	first := rapid.IntRange(0, m-before).Draw(t, "first")
+	fixed(first)
+	if before > 0 {
+		open(first, m-before, fmt.Sprintf("to %d before %s", before, name))
+	} else {
+		open(first, m, "to "+name)
+	}
+	least := before
+	if in {
+		least++ // the marked stitch itself is worked by a number, for from the other end one cannot stop behind it
+	}
+	k := rapid.IntRange(least, n-(m-before)).Draw(t, "behind")
+	fixed(k)
+	at := m - before + k
+	last := rapid.IntRange(0, n-at).Draw(t, "last")
+	open(at, n-last, fmt.Sprintf("to last %d", last))
+	fixed(last)
+	return lines + "  row: " + strings.Join(items, ", ") + "\n", makes
+}
+
+// The mirror of a part works into the mirrored places, row by row; and the mirror of the mirror is the part again.
 func TestMirrorLaw(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(1, 10).Draw(t, "n")
 		start, lines := n, ""
 		for range rapid.IntRange(1, 4).Draw(t, "rows") {
-			text, makes := drawRow(t, n)
-			lines += "  row: " + text + "\n"
+			name := rapid.SampledFrom([]string{"m", "k"}).Draw(t, "name")
+			text, makes := drawOpen(t, n, name)
+			if rapid.Bool().Draw(t, "plain") {
+				text, makes = drawRow(t, n)
+				text = "  row: " + text + "\n"
+			}
+			lines += text
 			n = makes
 		}
-		p := clean(t, piece("rows", fmt.Sprintf("chain %d", start), lines)+mirrorPart("other", "piece")+mirrorPart("again", "other"))
-		a, b, c := p.Parts[0], p.Parts[1], p.Parts[2]
-		if got, want := stitchesOf(p, 1, 0), stitchesOf(p, 0, 0); !slices.Equal(got, want) {
-			t.Fatalf("%s\nthe mirror makes %v, the part %v", lines, got, want)
-		}
-		for i := range a.Steps {
-			first, ok := a.Steps[i].(*plan.Row)
-			if !ok {
-				continue
+		text := piece("rows", fmt.Sprintf("chain %d", start), lines) + mirrorPart("other", "piece") + mirrorPart("again", "other")
+		clean(t, text)
+		f, _ := lang.Parse(source.NewFile("mirror", text))
+		one, edges := compile.Made(f, "piece", 0)
+		other, _ := compile.Made(f, "other", 0)
+		again, _ := compile.Made(f, "again", 0)
+		for i := range one {
+			if got, want := strings.Join(other[i], ", "), mirrorOf(one[i], edges[i]); got != want {
+				t.Fatalf("%s\nrow %d of the mirror makes %s, want %s", lines, i+1, got, want)
 			}
-			back, again := b.Steps[i].(*plan.Row), c.Steps[i].(*plan.Row)
-			if x, y := outline(first.Work), outline(again.Work); x != y {
-				t.Fatalf("mirrored twice %s is %s", x, y)
-			}
-			if len(first.Work) != len(back.Work) {
-				t.Fatalf("%d instructions, %d in the mirror", len(first.Work), len(back.Work))
+			if !slices.Equal(one[i], again[i]) {
+				t.Fatalf("%s\nmirrored twice row %d makes %v, want %v", lines, i+1, again[i], one[i])
 			}
 		}
 	})
 }
 
-func mirrorPart(name, of string) string {
-	return fmt.Sprintf("\npart %s mirror of %s\n  title en \"%s\" es \"%s\"\nend\n", name, of, name, name)
+// mirrorOf reads what a row made over an edge of n places from its other end.
+func mirrorOf(made []string, n int) string {
+	var out []string
+	for _, s := range slices.Backward(made) {
+		var form string
+		var a, b int
+		if _, err := fmt.Sscanf(s, "%s %d-%d", &form, &a, &b); err == nil {
+			s = fmt.Sprintf("%s %d-%d", form, n-1-b, n-1-a)
+		}
+		out = append(out, s)
+	}
+	return strings.Join(out, ", ")
 }
 
-// outline is what instructions do, without where they stand in the source.
-func outline(work []plan.Instr) string {
-	var out []string
-	for _, in := range work {
-		out = append(out, fmt.Sprint(in.Op, in.Form.Together, in.Per, in.N, in.Reach, in.Last, outline(in.Body)))
-	}
-	return "(" + strings.Join(out, " ") + ")"
+func mirrorPart(name, of string) string {
+	return fmt.Sprintf("\npart %s mirror of %s\n  title en \"%s\" es \"%s\"\nend\n", name, of, name, name)
 }
 
 // Each size alone gives what it gives among the others.

@@ -275,6 +275,16 @@ var rowForms = []Entry{
 			Explain: `Cada borde sigue un plan; dos en un borde coincidirían en una hilera.`},
 		Example: flat("  edges armhole, neck\n  chain 20\n  row: sc in each = 20\n  shape v: 8 rows\n    plain: sc in each\n    at neck: dec on row 1, then every 2 rows, 3 times\n    at neck: dec on row 2, then every 2 rows, 3 times\n  end"),
 		Fixed:   flat("  edges armhole, neck\n  chain 20\n  row: sc in each = 20\n  shape v: 8 rows\n    plain: sc in each\n    at neck: dec on row 1, then every 2 rows, 3 times\n    at armhole: dec on row 2, then every 2 rows, 3 times\n  end = 14")},
+
+	{Code: "OV459", Severity: Error,
+		En: Wording{Message: `what is said here goes one way only, so the mirror of {part} cannot be made from it`, Mark: `has no mirror image of its own`,
+			Help:    map[string]string{"": `give the row a label, and write its mirror image under the same label in the part that mirrors {part}`},
+			Explain: `A mirrored row is read from its other end. Stitches, increases, decreases, groups, repeats, skips and counted-off markers have a mirror image. What speaks of the stitch before it (in same), of places by name, of a change of yarn or of crossing stitches has none that could not be read two ways, so it is the designer's to write.`},
+		Es: Wording{Message: `lo que se dice aquí va en un solo sentido, así que de ello no se puede sacar el reflejo de {part}`, Mark: `no tiene reflejo propio`,
+			Help:    map[string]string{"": `dar nombre a la hilera y escribir su reflejo con el mismo nombre en la pieza que refleja {part}`},
+			Explain: `Una hilera reflejada se lee desde su otro extremo. Los puntos, aumentos, disminuciones, grupos, repeticiones, saltos y marcadores contados tienen reflejo. Lo que habla del punto anterior (in same), de lugares por su nombre, de un cambio de hilo o de puntos que se cruzan no tiene uno que se lea de una sola manera, así que lo escribe quien diseña.`},
+		Example: mirrored("row: sc in next 3, sc in same, sc in each = 7"),
+		Fixed:   mirrored("row: sc in next 2, 2 sc in next, sc in each = 7")},
 }
 
 // noBase is a part without a base stitch.
@@ -301,4 +311,9 @@ func grown(n int) string {
 		of = name
 	}
 	return text + "\n"
+}
+
+// mirrored is a flat part with a row, and the mirror of the part.
+func mirrored(row string) string {
+	return trialOf("  in rows\n  chain 6\n  row: sc in each = 6\n  "+row, "\npart other mirror of strip\n  title en \"Other\" es \"Otra\"\nend\n")
 }

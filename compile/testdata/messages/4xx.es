@@ -432,3 +432,12 @@ error[OV458]: el borde neck tiene dos planes a la vez
 
 example.ovillo: 1 error
 
+# OV459
+error[OV459]: lo que se dice aquí va en un solo sentido, así que de ello no se puede sacar el reflejo de strip
+  --> example.ovillo:15:22
+ 15 |   row: sc in next 3, sc in same, sc in each = 7
+    |                      ^^^^^^^^^^ no tiene reflejo propio
+    = ayuda: dar nombre a la hilera y escribir su reflejo con el mismo nombre en la pieza que refleja strip
+
+example.ovillo: 1 error
+
