@@ -19,6 +19,8 @@ const (
 	codeSizeNames     diag.Code = "OV213"
 	codeLevel         diag.Code = "OV214"
 	codeTerms         diag.Code = "OV215"
+	codeEditionDate   diag.Code = "OV216"
+	codeNoParts       diag.Code = "OV217"
 
 	codeNumberAlone diag.Code = "OV430" // 5 dc
 	codeTwoNumbers  diag.Code = "OV431"
@@ -37,6 +39,7 @@ const (
 	codeChartRow    diag.Code = "OV444"
 	codeChartMark   diag.Code = "OV445"
 	codeChartWidth  diag.Code = "OV446"
+	codeOwnStitch   diag.Code = "OV448" // an own stitch that takes nothing, or makes more than can be
 	codeLongRow     diag.Code = "OV447" // groups in groups come to too many instructions
 
 	codeShapeRows    diag.Code = "OV450" // no plain or no shaped row

@@ -235,6 +235,9 @@ func (w *lowerer) work(n *lang.Work) *fabric.Op {
 			return nil
 		}
 		o.Form = f
+		if own, ok := w.c.own[f.ID]; ok {
+			o.Extra = own.Makes - 1
+		}
 		if f.Together > 1 {
 			o.Kind, many = fabric.Draw, true
 		}

@@ -127,6 +127,9 @@ func (c *checker) declarations() {
 	}
 }
 
+// maxMade is the most stitches one stitch of the designer's own may make.
+const maxMade = 100
+
 func (c *checker) ownStitch(s *lang.Statement, n *lang.Stitch) {
 	if !c.declare(n.Name) {
 		return
@@ -141,6 +144,10 @@ func (c *checker) ownStitch(s *lang.Statement, n *lang.Stitch) {
 			}
 			if v, ok := plainNumber(m.Makes); ok {
 				o.Makes = v
+			}
+			if o.Takes < 1 || o.Makes > maxMade {
+				c.say(codeOwnStitch, m.Span(), diag.Args{"max": maxMade})
+				o.Takes, o.Makes = 1, 1
 			}
 			if m.Tall != nil {
 				o.Tall = c.stitchID(m.Tall)

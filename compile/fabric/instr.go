@@ -26,7 +26,7 @@ func (r *row) work(op *Op) (int, *Fault) {
 	if op.Label != "" && op.Form.ID == slip {
 		r.name(op.Label, nil, true)
 	}
-	return r.each(op, per == 1, func(p Place) *Fault {
+	return r.each(op, per == 1 && op.Extra == 0, func(p Place) *Fault {
 		r.from = len(r.made)
 		for i := 0; i < per; i++ {
 			if f := r.stitch(op, p); f != nil {
@@ -46,7 +46,17 @@ func (r *row) stitch(op *Op, p Place) *Fault {
 	if op.Form.ID == slip {
 		k = Slip
 	}
-	return r.make(Elem{Kind: k, Form: r.f.intern(op.Form), Into: p, Into2: p})
+	return r.makeAll(op, Elem{Kind: k, Form: r.f.intern(op.Form), Into: p, Into2: p})
+}
+
+// makeAll adds what one stitch of an instruction makes.
+func (r *row) makeAll(op *Op, e Elem) *Fault {
+	for range 1 + op.Extra {
+		if f := r.make(e); f != nil {
+			return f
+		}
+	}
+	return nil
 }
 
 // inOne works a list into each place of the target.
@@ -103,7 +113,7 @@ func (r *row) drawOne(op *Op) *Fault {
 	}
 	r.drawing = false
 	r.from = len(r.made)
-	if f := r.make(Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
+	if f := r.makeAll(op, Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
 		return f
 	}
 	r.last, r.worked = last, true
@@ -224,7 +234,7 @@ func (r *row) spread(op *Op) (int, *Fault) {
 		if n <= 0 {
 			return nil
 		}
-		sub := &Op{Kind: Work, Form: f, Index: op.Index, Yarn: -1, Span: op.Span}
+		sub := &Op{Kind: Work, Form: f, Extra: op.Extra, Index: op.Index, Yarn: -1, Span: op.Span}
 		for i := 0; i < n; i++ {
 			p, fl := r.take(Stitches, per, per == 1)
 			if fl != nil {

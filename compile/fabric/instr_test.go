@@ -46,6 +46,9 @@ var rowCases = []rowCase{
 	{name: "no ring", edge: "s", ops: []*Op{ring(6)}, fault: Fault{Kind: NotRing}},
 	{name: "a ring is not a stitch", edge: "o", ops: []*Op{next(1)}, fault: Fault{Kind: TooFew, Need: 1}},
 
+	{name: "a stitch that makes three", edge: "sss", ops: []*Op{next(1), making(next(1), 3), next(1)}, made: "sssss", into: "0 1 1 1 2", account: [4]int{3}},
+	{name: "a stitch that makes none", edge: "sss", ops: []*Op{next(1), making(next(1), 0), next(1)}, made: "ss", into: "0 2", account: [4]int{3}},
+	{name: "two together, making two", edge: "ss", ops: []*Op{making(dec(2, 1), 2)}, made: "ss", into: "0-1 0-1", account: [4]int{2}},
 	{name: "two together", edge: "ssss", ops: []*Op{dec(2, 2)}, made: "ss", into: "0-1 2-3", account: [4]int{4}},
 	{name: "three together, two left", edge: "ss", ops: []*Op{dec(3, 1)}, fault: Fault{Kind: TooFew, Need: 3, Have: 2}},
 	{name: "together over a space", edge: "s1s", ops: []*Op{dec(2, 1), next(1)}, fault: Fault{Kind: SpaceInWay, Have: 1}},
@@ -91,6 +94,8 @@ var rowCases = []rowCase{
 func spacesOf(n int) *Op { o := nextOf(Spaces, 1); o.Target.Of = nums(n); return o }
 
 func ring(n int) *Op { o := at(InRing); o.Per = nums(n); return o }
+
+func making(o *Op, n int) *Op { o.Extra = n - 1; return o }
 
 func stating(o *Op, n int) *Op { o.Stated = nums(n); return o }
 

@@ -12,6 +12,7 @@ type Op struct {
 	Form   stitch.Form
 	N      plan.Nums // places, chains, times; see the kinds
 	Per    plan.Nums // stitches in each place; nil: 1
+	Extra  int       // how many stitches more than one each stitch makes; -1: it makes none
 	Stated plan.Nums // how many the author says it is; nil: not said
 	Target Target
 	Bound  Bound // Repeat (N nil), Skip to a bound, Spread

@@ -186,6 +186,16 @@ var rowForms = []Entry{
 		Example: grown(5) + trial("  chain 6, join\n  round: sc in each = 6\n  round: sc in next, e, sc in each"),
 		Fixed:   grown(2) + trial("  chain 6, join\n  round: sc in each = 6\n  round: sc in next, b, sc in each = 106")},
 
+	{Code: "OV448", Severity: Error,
+		En: Wording{Message: `a stitch of your own takes one place or more and makes up to {max} stitches`, Mark: `is neither`,
+			Help:    map[string]string{"": `count what it takes of the row below and what it leaves for the row above: takes 1, makes 3`},
+			Explain: `A stitch of the designer's own says how many places of the row below it takes and how many stitches stand on the next row. It may make none, where it only closes something.`},
+		Es: Wording{Message: `un punto propio ocupa uno o más lugares y hace hasta {max} puntos`, Mark: `no es así`,
+			Help:    map[string]string{"": `contar lo que ocupa de la vuelta anterior y lo que deja para la siguiente: takes 1, makes 3`},
+			Explain: `Un punto propio dice cuántos lugares de la vuelta anterior ocupa y cuántos puntos quedan para la siguiente. Puede no hacer ninguno, si solo cierra algo.`},
+		Example: ownStitch("takes 0, makes 1") + trial("  chain 6, join\n  round: sc in each = 6"),
+		Fixed:   ownStitch("takes 1, makes 3") + trial("  chain 6, join\n  round: sc in each = 6\n  round: pebble in next, sc in each = 8")},
+
 	{Code: "OV450", Severity: Error,
 		En: Wording{Message: `a schedule needs a plain row and a shaped one`, Mark: `lacks one of them`,
 			Help:    map[string]string{"": `add a line plain: … and a line shaping: … or at EDGE: …`},
@@ -316,4 +326,9 @@ func grown(n int) string {
 // mirrored is a flat part with a row, and the mirror of the part.
 func mirrored(row string) string {
 	return trialOf("  in rows\n  chain 6\n  row: sc in each = 6\n  "+row, "\npart other mirror of strip\n  title en \"Other\" es \"Otra\"\nend\n")
+}
+
+// ownStitch is a stitch of the designer's own.
+func ownStitch(takes string) string {
+	return "stitch pebble\n  " + takes + "\n  name en \"pebble\" es \"guijarro\"\n  en | Work it.\n  es | Tejerlo.\nend\n\n"
 }

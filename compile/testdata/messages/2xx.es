@@ -126,3 +126,21 @@ error[OV215]: uu no es una lectura de los nombres de puntos
 
 example.ovillo: 1 error
 
+# OV216
+error[OV216]: "3/2026" no es la fecha de una edición
+ --> example.ovillo:3:14
+ 3 |   edition 2, "3/2026"
+   |              ^^^^^^^^ se esperaba "2026-03" o "2026-03-31"
+   = ayuda: escribir el año, el mes y, si hace falta, el día, separados por guiones
+
+example.ovillo: 1 error
+
+# OV217
+error[OV217]: el patrón no tiene ninguna pieza que tejer
+ --> example.ovillo:1:1
+ 1 | sizes "one size"
+   | ^^^^^^^^^^^^^^^^ falta la pieza
+   = ayuda: añadir lo que se teje: part NOMBRE … end
+
+example.ovillo: 1 error
+

@@ -351,6 +351,15 @@ error[OV447]: la vuelta llega a más de 20000 instrucciones cuando se escriben s
 
 example.ovillo: 1 error
 
+# OV448
+error[OV448]: un punto propio ocupa uno o más lugares y hace hasta 100 puntos
+ --> example.ovillo:2:3
+ 2 |   takes 0, makes 1
+   |   ^^^^^^^^^^^^^^^^ no es así
+   = ayuda: contar lo que ocupa de la vuelta anterior y lo que deja para la siguiente: takes 1, makes 3
+
+example.ovillo: 1 error
+
 # OV450
 error[OV450]: un plan necesita una vuelta sencilla y una con aumentos o disminuciones
   --> example.ovillo:15:3
