@@ -43,6 +43,9 @@ func (c *checker) check() {
 			c.part(s, p)
 		}
 	}
+	if c.z > 0 && len(blocks[*lang.Part](c.file.Body)) == 0 {
+		c.say(codeNoParts, c.start(), nil)
+	}
 	c.openings()
 	c.bridges()
 	c.measures()
@@ -79,8 +82,6 @@ type checker struct {
 	used           map[int]bool // yarns used
 	saidThroughout bool
 	steps          int // statements of parts carried out
-	spiral         bool
-	ok             bool // false when sizes are unknown: nothing can be counted
 	area           yarnArea
 	facts          []yarnFacts
 	hookAt         source.Span

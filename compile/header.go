@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"regexp"
+	"strconv"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -57,7 +59,7 @@ func (c *checker) headerLine(s *lang.Statement) {
 			c.pat.Edition = v
 		}
 		if n.Date != nil {
-			c.pat.Date = n.Date.Text
+			c.editionDate(n.Date)
 		}
 	case *lang.Level:
 		c.pat.Level = c.oneOf(n.Word, codeLevel, "basic", "easy", "intermediate", "complex")
@@ -74,6 +76,36 @@ func (c *checker) headerLine(s *lang.Statement) {
 	case *lang.Prose:
 		c.headerProse(n.Word, c.prose(s))
 	}
+}
+
+// isoDate is a month or a day of it as ISO 8601 writes them.
+var isoDate = regexp.MustCompile(`^([0-9]{4})-(0[1-9]|1[0-2])(?:-([0-9]{2}))?$`)
+
+// editionDate reads the date of an edition. It is worked out here because nothing that decides what a page shows may
+// know the time.
+func (c *checker) editionDate(d *lang.Str) {
+	if m := isoDate.FindStringSubmatch(d.Text); m != nil && (m[3] == "" || inMonth(m[1], m[2], m[3])) {
+		c.pat.Date = d.Text
+		return
+	}
+	c.say(codeEditionDate, d.Span(), diag.Args{"word": strconv.Quote(d.Text)})
+}
+
+// inMonth reports whether a month of the Gregorian calendar has that day.
+func inMonth(year, month, day string) bool {
+	y, _ := strconv.Atoi(year)
+	d, _ := strconv.Atoi(day)
+	days := 31
+	switch month {
+	case "04", "06", "09", "11":
+		days = 30
+	case "02":
+		days = 28
+		if y%4 == 0 && (y%100 != 0 || y%400 == 0) {
+			days = 29
+		}
+	}
+	return 1 <= d && d <= days
 }
 
 func (c *checker) headerProse(word string, p plan.Prose) {

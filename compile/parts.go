@@ -305,7 +305,7 @@ func (p *partState) setStyle(n *lang.Style) {
 	case n.Word == "rows":
 		p.style = plan.Rows
 	case n.Word == "spiral":
-		p.style, p.c.spiral = plan.SpiralRounds, true
+		p.style = plan.SpiralRounds
 	case n.Turned:
 		p.style = plan.TurnedRounds
 	default:

@@ -135,6 +135,25 @@ var names = []Entry{
 		Es: Wording{Message: `{word} no es una lectura de los nombres de puntos`, Mark: `no se conoce`, Help: nearHelp(`parecidas: {near|or}`, `las lecturas son {known}`),
 			Explain: `Los nombres de los puntos se leen como en Estados Unidos o como en el Reino Unido.`},
 		Example: headed("  terms uu"), Fixed: headed("  terms us")},
+
+	{Code: "OV216", Severity: Error,
+		En: Wording{Message: `{word} is no date of an edition`, Mark: `expected "2026-03" or "2026-03-31"`,
+			Help:    map[string]string{"": `write the year, the month and, if it matters, the day, with hyphens between them`},
+			Explain: `An edition is dated by its month, or by its day. The figures stand in one order in every language, the year first.`},
+		Es: Wording{Message: `{word} no es la fecha de una edición`, Mark: `se esperaba "2026-03" o "2026-03-31"`,
+			Help:    map[string]string{"": `escribir el año, el mes y, si hace falta, el día, separados por guiones`},
+			Explain: `Una edición lleva la fecha de su mes o la de su día. Las cifras van en el mismo orden en todos los idiomas, con el año primero.`},
+		Example: headed("  edition 2, \"3/2026\""), Fixed: headed("  edition 2, \"2026-03\"")},
+
+	{Code: "OV217", Severity: Error,
+		En: Wording{Message: `the pattern has no part to work`, Mark: `there is no part`,
+			Help:    map[string]string{"": `add what is worked: part NAME … end`},
+			Explain: `Rows and rounds stand in parts, so there must be at least one, even if the whole piece is a single strip.`},
+		Es: Wording{Message: `el patrón no tiene ninguna pieza que tejer`, Mark: `falta la pieza`,
+			Help:    map[string]string{"": `añadir lo que se teje: part NOMBRE … end`},
+			Explain: `Las vueltas van dentro de piezas, así que debe haber al menos una, aunque todo sea una sola tira.`},
+		Example: "sizes \"one size\"\nend\n",
+		Fixed:   "sizes \"one size\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
 }
 
 // headed is a small source with a line in its header.

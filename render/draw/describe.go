@@ -19,7 +19,7 @@ func titleWords(l *layout, s *scene.Scene) {
 		said := []string{fmt.Sprintf(w.line, w.sizeOf(p))}
 		said = append(said, l.shapes(w)...)
 		for _, y := range slices.Sorted(maps.Keys(marks)) {
-			if look := w.looks(marks[y]); look != "" && y < len(p.Yarns) {
+			if look := w.looks(marks[y]); look != "" && y >= 0 && y < len(p.Yarns) {
 				said = append(said, fmt.Sprintf(w.yarn, w.YarnName(p.Yarns[y]), look))
 			}
 		}
