@@ -54,6 +54,14 @@ func (c *checker) flush() {
 	}
 }
 
+// faultHelp chooses the remedy: a repeat that is longer than the row has no count below that would come out even.
+func faultHelp(k faultKey, args diag.Args) string {
+	if k.kind == fabric.NotEven && diag.Fill("{less}", args, "en") == diag.Fill("{more}", args, "en") {
+		return "least"
+	}
+	return nearHelp(args)
+}
+
 func (c *checker) namesOf(zs []int) []string {
 	if len(zs) == c.z {
 		return nil

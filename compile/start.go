@@ -64,12 +64,16 @@ func (p *partState) startCount(n *lang.Cnt, mask []bool, at lang.Node) plan.Nums
 		p.halt(mask)
 		return nil
 	}
+	bad := newSpread(p.c)
 	for z, v := range k {
 		if v < 1 || v > 100_000 {
-			p.c.report(diag.Diagnostic{Code: codeStartNumber, Span: at.Span(), Args: diag.Args{"have": v}, Sizes: []string{p.c.pat.Sizes[z].Name}})
-			p.halt(mask)
-			return nil
+			bad.add(z, 1, v)
 		}
+	}
+	if bad.any() {
+		p.c.report(diag.Diagnostic{Code: codeStartNumber, Span: at.Span(), Args: diag.Args{"have": bad.per(bad.have)}, Sizes: bad.sizes()})
+		p.halt(mask)
+		return nil
 	}
 	return k
 }

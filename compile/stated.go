@@ -163,7 +163,7 @@ func (p *partState) differ(it *lang.Claim, want plan.Nums, mask []bool, get coun
 			p.fab[z].Halt()
 			continue
 		}
-		if have != want[z] {
+		if have != want[z] && !p.fab[z].Halted() {
 			bad.add(z, want[z], have)
 			p.fab[z].Halt()
 		}
@@ -255,7 +255,7 @@ func (p *partState) counter(it *lang.Claim, w *working) counting {
 	tally := func(z int) tally { return p.tally(z, w.last[z].Made) }
 	switch {
 	case it.In != nil:
-		return func(z int) (int, *fabric.Fault) { return p.fab[z].CountHere(it.In.Path[0]) }
+		return p.inCounter(it.In, (*fabric.Part).CountHere)
 	case it.Slip:
 		return func(z int) (int, *fabric.Fault) { return w.last[z].Slips, nil }
 	}
@@ -265,9 +265,28 @@ func (p *partState) counter(it *lang.Claim, w *working) counting {
 // liveCounter is how it is counted on the edge between two rows.
 func (p *partState) liveCounter(it *lang.Claim) counting {
 	if it.In != nil {
-		return func(z int) (int, *fabric.Fault) { return p.fab[z].CountIn(it.In.Path[0]) }
+		return p.inCounter(it.In, (*fabric.Part).CountIn)
 	}
 	return p.counterOf(it, func(z int) tally { return p.tally(z, p.fab[z].Edge()) })
+}
+
+// inCounter counts the places of a section or label, of this part or of another.
+func (p *partState) inCounter(n *lang.Ref, count func(*fabric.Part, string) (int, *fabric.Fault)) counting {
+	q, name := p, n.Path[0]
+	if other, ok := p.c.parts[name]; ok && len(n.Path) > 1 {
+		q, name, count = other, n.Path[1], (*fabric.Part).CountIn
+	}
+	if !q.names[name] {
+		p.c.say(codeNoName, n.Span(), diag.Args{"word": p.c.file.Source.Slice(n.Span()), "near": lang.Near(name, keys(q.names))})
+		return nil
+	}
+	return func(z int) (int, *fabric.Fault) {
+		if q.fab[z].Halted() {
+			p.fab[z].Halt()
+			return 0, nil
+		}
+		return count(q.fab[z], name)
+	}
 }
 
 func (p *partState) counterOf(it *lang.Claim, of func(z int) tally) counting {

@@ -51,6 +51,9 @@ type Fault struct {
 	Name string
 	// Total is what the instruction had to work with as a whole, where that helps: the places a repeat runs over.
 	Total int
+	// from is where the cursor stood when the instruction that failed began, once it is known.
+	from  int
+	known bool
 }
 
 func (e *Fault) Error() string {

@@ -141,9 +141,9 @@ func (r *row) repeat(op *Op) (int, *Fault) {
 	for r.c < stop {
 		c, s := r.c, r.sub
 		if f := r.list(op.Body); f != nil {
-			if f.Kind == TooFew || f.Kind == LastNotLast {
+			if f.Kind == TooFew && f.Name == "" {
 				// One pass took width places; this one ran out. What is said is the repeat as a whole.
-				return 0, &Fault{Kind: NotEven, Span: op.Span, Need: max(width, r.c-c+1, f.Need), Have: stop - start, Total: n}
+				return 0, &Fault{Kind: NotEven, Span: op.Span, Need: max(width, f.from-c+f.Need), Have: stop - start, Total: n}
 			}
 			return 0, f
 		}

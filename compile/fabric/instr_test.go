@@ -72,6 +72,9 @@ var rowCases = []rowCase{
 	{name: "around, over none", edge: "", style: plan.JoinedRounds, ops: []*Op{around(next(2))}, made: ""},
 	{name: "around does not come out even", edge: "ssssssss", style: plan.JoinedRounds, ops: []*Op{around(next(2), per(2, 1))}, fault: Fault{Kind: NotEven, Need: 3, Have: 8, Total: 2}},
 	{name: "around overshoots its bound", edge: "sssss", ops: []*Op{repeatTo(last(2), next(2)), next(2)}, fault: Fault{Kind: NotEven, Need: 2, Have: 3, Total: 2}},
+	{name: "around is longer than the row", edge: "sssss", ops: []*Op{around(next(2), skip(1), next(20))}, fault: Fault{Kind: NotEven, Need: 23, Have: 5}},
+	{name: "around skips more than there are", edge: "sssss", ops: []*Op{around(next(2), skip(4))}, fault: Fault{Kind: NotEven, Need: 6, Have: 5}},
+	{name: "around, in last too soon", edge: "ssss", ops: []*Op{around(next(1), at(Last))}, fault: Fault{Kind: LastNotLast, Need: 1, Have: 3}},
 	{name: "around takes nothing", edge: "ss", ops: []*Op{around(ch(1))}, fault: Fault{Kind: TakesNothing}},
 	{name: "stated times", edge: "ssss", ops: []*Op{stating(around(next(2)), 3)}, fault: Fault{Kind: StatedOther, Need: 3, Have: 2}},
 

@@ -178,8 +178,12 @@ func (r *row) one(op *Op) *Fault {
 	if op.Kind != Change && op.Yarn >= 0 {
 		r.yarn = op.Yarn
 	}
+	from := r.c
 	n, f := r.do(op)
 	if f != nil {
+		if !f.known {
+			f.from, f.known = from, true
+		}
 		return f
 	}
 	if op.Kind != Change && op.Yarn >= 0 {

@@ -282,7 +282,6 @@ error[OV440]: una pieza no puede empezar con 0 lugares
   --> example.ovillo:13:3
  13 |   chain 0, join
     |   ^^^^^^^^^^^^^ este número
-    = tallas: S
     = ayuda: empezar con 1 por lo menos
 
 example.ovillo: 1 error
