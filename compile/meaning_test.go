@@ -164,3 +164,196 @@ func outcome(text string) string {
 	}
 	return sizes[0] + " (" + sizes[1] + ")"
 }
+
+// wholes are sources of several parts and what the last row of the last part comes to.
+var wholes = []struct{ name, text, want string }{
+	{"words of the United Kingdom", `pattern p
+  title en "P" es "P"
+  terms uk
+end
+sizes "S", "M"
+end
+part piece
+  title en "Piece" es "Pieza"
+  in rows
+  chain 10
+  row: dc in each = 10 dc
+  row: tr in each = 10 tr
+  row, begin with ch 2: tr2tog, tr in each = 9 tr
+end
+`, "9"},
+	{"sc is no word of the United Kingdom", `pattern p
+  title en "P" es "P"
+  terms uk
+end
+sizes "S", "M"
+end
+part piece
+  title en "Piece" es "Pieza"
+  in rows
+  chain 10
+  row: sc in each = 10
+end
+`, "OV203"},
+	{"a part like another, from other places", two(`
+part other like piece
+  title en "Other" es "Otra"
+  chain 8
+end
+`), "8"},
+	{"a part like another with one row of its own", two(`
+part other like piece
+  title en "Other" es "Otra"
+  row rim: inc around = 20
+end
+`), "20"},
+	{"on from the last row", two(`
+part other
+  title en "Other" es "Otra"
+  in rows
+  from piece.edge
+  row: sc in each = 10
+  row: sc in each
+end
+`), "10"},
+	{"on from the other side of the chain", two(`
+part other
+  title en "Other" es "Otra"
+  in rows
+  from piece.foundation
+  row: sc in each = 10
+end
+`), "10"},
+	{"along two runs and a chain between", two(`
+part other
+  title en "Other" es "Otra"
+  in joined rounds
+  from piece.edge, chain 5, piece.foundation
+  round: sc in each = 25
+end
+`), "25"},
+	{"from a part that comes later", `sizes "S", "M"
+end
+part one
+  title en "One" es "Una"
+  in rows
+  from two.edge
+  row: sc in each = 10
+end
+part two
+  title en "Two" es "Dos"
+  in rows
+  chain 10
+  row: sc in each = 10
+end
+`, "OV202"},
+	{"a row worked again by its name", `sizes "S", "M"
+end
+part piece
+  title en "Piece" es "Pieza"
+  base sc
+  in joined rounds
+  chain 6, join
+  round grow: inc, sc in each
+  round: sc in each = 7
+  work grow
+  work grow
+end
+`, "9"},
+	{"rows for a length", gauged(`
+  in rows
+  chain 16
+  rows for 10 cm, even: sc in each = 16
+  rows to 20 cm: sc in each
+  have 16 sts
+`), "16"},
+	{"a fault silences what rests on it", two(`
+part broken
+  title en "Broken" es "Rota"
+  in rows
+  chain 10
+  row: sc in next 9
+  row: sc in next 99
+end
+part other
+  title en "Other" es "Otra"
+  in rows
+  from broken.edge
+  row: sc in next 77
+end
+`), "OV402"},
+	{"a cause in one size leaves the others checked", `sizes "S", "M"
+end
+part piece
+  title en "Piece" es "Pieza"
+  in rows
+  chain 10 (12)
+  row: [sc in next 5] across
+  row: sc in next 11
+end
+`, "OV405 OV401"},
+	{"a second name for one thing", "let a = 1\nlet a = 2\n" + two(""), "OV201"},
+	{"a chart from the right and from the left", `sizes "S", "M"
+end
+gauge 10 cm
+  sc 16 sts, 18 rows
+end
+yarn sand
+  name en "sand" es "arena"
+  ball 50 g, 120 m
+  swatch 16 sts by 18 rows of sc, 5 g
+end
+yarn kelp like sand
+  name en "kelp" es "alga"
+end
+chart steps
+  legend "." sand, "x" kelp
+  | x . . .
+  | . x x x
+end
+part piece
+  title en "Piece" es "Pieza"
+  yarn sand
+  base sc
+  in rows
+  chain 8
+  row: from chart steps row 1 across = 8
+  row: from chart steps row 2 2 times = 8
+end
+`, "8"},
+}
+
+// two is a part of ten stitches, and what follows it.
+func two(rest string) string {
+	return `sizes "S", "M"
+end
+part piece
+  title en "Piece" es "Pieza"
+  base sc
+  in rows
+  chain 10
+  row rim: sc in each
+  have multiple of 1
+end
+` + rest
+}
+
+// gauged is a part where the gauge is known.
+func gauged(lines string) string {
+	return `sizes "S", "M"
+end
+gauge 10 cm
+  sc 16 sts, 18 rows
+end
+part piece
+  title en "Piece" es "Pieza"
+` + lines + "end\n"
+}
+
+func TestWholes(t *testing.T) {
+	for _, c := range wholes {
+		if got := outcome(c.text); got != c.want {
+			t.Errorf("%s: gives %s, want %s", c.name, got, c.want)
+		}
+	}
+}
