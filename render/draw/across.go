@@ -33,7 +33,7 @@ func (s *sheet) across(pt *patch, k int) []dimension {
 		ends := pt.edgesAt(at)
 		d := dimension{from: s.on(ends[0]), to: s.on(ends[1])}
 		l := d.to.sub(d.from).length()
-		off := math.Abs(l-wide) / math.Max(wide, 1e-6)
+		off := math.Abs(l-wide) / max(wide, 1e-6)
 		if off > 0.06 {
 			continue
 		}
@@ -77,7 +77,7 @@ func (s *sheet) atEnds(pt *patch, k int) []dimension {
 				w := d.inLine(t)
 				w.cost = 5*float64(level) + 10*math.Abs(t-0.5)
 				// Above or below makes no difference, but two widths of one piece read best at its two ends.
-				w.cost += 0.5 * math.Min(math.Abs(end.away), 4)
+				w.cost += 0.5 * min(math.Abs(end.away), 4)
 				ways = append(ways, w)
 			}
 		}

@@ -118,7 +118,7 @@ func (s *sheet) net(terms []plan.MeasuredOn) float64 {
 	if !minus {
 		return 0
 	}
-	return math.Max(sum, 0)
+	return max(sum, 0)
 }
 
 // slanting reports whether patches hang all in one slanting line.
@@ -208,7 +208,7 @@ func edgeOf(set []*patch, along, out vec) (near, far vec, most float64) {
 			pts = left
 		}
 		for _, p := range pts {
-			most = math.Max(most, p.dot(out))
+			most = max(most, p.dot(out))
 		}
 		if v := pt.f.o.dot(along); v < lo {
 			lo, near = v, pts[0]
@@ -236,13 +236,13 @@ func (s *sheet) upright(set []*patch, side int, net float64) []dimension {
 		}
 	}
 	if net > 0 {
-		foot.y = math.Min(foot.y, top.y+net)
+		foot.y = min(foot.y, top.y+net)
 	}
 	a, b := s.on(top), s.on(foot)
 	x := math.Inf(-1)
 	for _, w := range s.board.walls {
 		for _, p := range clipped(w, a.y, b.y) {
-			x = math.Max(x, p.x*float64(side))
+			x = max(x, p.x*float64(side))
 		}
 	}
 	var ways []dimension

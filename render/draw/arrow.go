@@ -23,7 +23,7 @@ func (s *sheet) arrow() {
 	dir := pt.worked()
 	deep := pt.depths()
 	all := deep[len(deep)-1] * s.scale
-	long := math.Min(workLong, all*0.4)
+	long := min(workLong, all*0.4)
 	if long < workLeast {
 		return
 	}

@@ -107,6 +107,10 @@ func hugging(o [2]vec, walls [][2]vec) float64 {
 	for i := range samples {
 		p := o[0].to(o[1], (float64(i)+0.5)/samples)
 		for _, w := range walls {
+			if p.x < min(w[0].x, w[1].x)-near || p.x > max(w[0].x, w[1].x)+near ||
+				p.y < min(w[0].y, w[1].y)-near || p.y > max(w[0].y, w[1].y)+near {
+				continue // most lines are far away
+			}
 			if distance(p, w) < near {
 				n++
 				break

@@ -108,7 +108,7 @@ func (d dimension) strokes() [][2]vec {
 func (d dimension) opening(dir vec) float64 {
 	wide := letterGap + letterEm*0.6*float64(len([]rune(d.letter))-1)
 	// The gap is a box: an upright line needs its height, a level one its width.
-	return 0.5 * math.Min(wide/math.Max(math.Abs(dir.x), 1e-6), letterGap/math.Max(math.Abs(dir.y), 1e-6))
+	return 0.5 * min(wide/max(math.Abs(dir.x), 1e-6), letterGap/max(math.Abs(dir.y), 1e-6))
 }
 
 // box is the room of the letter.
@@ -160,7 +160,7 @@ func (d dimension) onRing(angle float64) vec {
 }
 
 // open is half the angle that the circle leaves for the letter.
-func (d dimension) open() float64 { return math.Min(letterGap/2/d.ring, 1) }
+func (d dimension) open() float64 { return min(letterGap/2/d.ring, 1) }
 
 func (d dimension) roundStrokes() [][2]vec {
 	const steps = 90

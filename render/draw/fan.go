@@ -151,7 +151,7 @@ func across(at float64) float64 {
 // hangAll hangs limbs on an edge one beside the other, each below its place.
 func (t *table) hangAll(pt *patch, limbs []limb, f frame) {
 	for _, m := range limbs {
-		room := math.Max(0, (lineWidth(pt, f)-m.wide)/2)
+		room := max(0, (lineWidth(pt, f)-m.wide)/2)
 		t.limb(m, f.moved(clamp(m.x*lineWidth(pt, f)/2, -room, room), 0))
 	}
 }
@@ -174,7 +174,7 @@ func (t *table) fingers(pt *patch, limbs []limb, f frame) {
 		sum += m.wide
 	}
 	// Where the tubes are wider than the edge, as with stitches added between fingers, they begin a little narrower.
-	squeeze := math.Min(1, lineWidth(pt, f)/math.Max(sum, 1e-6))
+	squeeze := min(1, lineWidth(pt, f)/max(sum, 1e-6))
 	angles := make([]float64, len(limbs))
 	base := make([]vec, 1, len(limbs)+1) // the corners, in the frame
 	for i, m := range limbs {

@@ -10,7 +10,7 @@ func (a vec) add(b vec) vec           { return vec{a.x + b.x, a.y + b.y} }
 func (a vec) sub(b vec) vec           { return vec{a.x - b.x, a.y - b.y} }
 func (a vec) times(k float64) vec     { return vec{a.x * k, a.y * k} }
 func (a vec) dot(b vec) float64       { return a.x*b.x + a.y*b.y }
-func (a vec) length() float64         { return math.Hypot(a.x, a.y) }
+func (a vec) length() float64         { return math.Sqrt(a.x*a.x + a.y*a.y) }
 func (a vec) to(b vec, t float64) vec { return a.add(b.sub(a).times(t)) }
 
 // unit is the direction of a; that of no length points right, so that a drawing never holds a number that is none.
@@ -54,8 +54,8 @@ func (b *box) add(p vec) {
 		*b = box{p, p, true}
 		return
 	}
-	b.min = vec{math.Min(b.min.x, p.x), math.Min(b.min.y, p.y)}
-	b.max = vec{math.Max(b.max.x, p.x), math.Max(b.max.y, p.y)}
+	b.min = vec{min(b.min.x, p.x), min(b.min.y, p.y)}
+	b.max = vec{max(b.max.x, p.x), max(b.max.y, p.y)}
 }
 
 func (b *box) join(c box) {
@@ -85,6 +85,9 @@ func (b box) meets(p, q vec) bool {
 	if !b.full {
 		return false
 	}
+	if max(p.x, q.x) < b.min.x || min(p.x, q.x) > b.max.x || max(p.y, q.y) < b.min.y || min(p.y, q.y) > b.max.y {
+		return false // most lines are far away
+	}
 	lo, hi := 0.0, 1.0
 	d := q.sub(p)
 	for _, side := range [4][2]float64{{-d.x, p.x - b.min.x}, {d.x, b.max.x - p.x}, {-d.y, p.y - b.min.y}, {d.y, b.max.y - p.y}} {
@@ -92,9 +95,9 @@ func (b box) meets(p, q vec) bool {
 		case dir == 0 && room <= 0:
 			return false
 		case dir < 0:
-			lo = math.Max(lo, room/dir)
+			lo = max(lo, room/dir)
 		case dir > 0:
-			hi = math.Min(hi, room/dir)
+			hi = min(hi, room/dir)
 		}
 	}
 	return lo < hi
@@ -109,6 +112,6 @@ func cross(a, b, c, d vec) bool {
 	return ab < -touch && cd < -touch
 }
 
-func clamp(v, lo, hi float64) float64 { return math.Max(lo, math.Min(hi, v)) }
+func clamp(v, lo, hi float64) float64 { return max(lo, min(hi, v)) }
 
 func degrees(d float64) float64 { return d * math.Pi / 180 }

@@ -16,13 +16,13 @@ func (t *table) legs(pt *patch, limbs []limb, f frame) {
 	angle := degrees(legsLeast)
 	for _, m := range limbs {
 		if m.wide > 0 {
-			angle = math.Max(angle, math.Acos(clamp(half/m.wide, 0, 1)))
+			angle = max(angle, math.Acos(clamp(half/m.wide, 0, 1)))
 		}
 	}
-	angle = math.Min(angle, degrees(legsMost))
+	angle = min(angle, degrees(legsMost))
 	gap, drop := half, 0.0
 	for _, m := range limbs {
-		gap = math.Min(gap, math.Max(0, half-m.wide*math.Cos(angle)))
+		gap = min(gap, max(0, half-m.wide*math.Cos(angle)))
 	}
 	drop = (half - gap) * math.Tan(angle)
 	for _, m := range limbs {
@@ -58,7 +58,7 @@ func (s shape) narrow(chord, slope float64) {
 func (s *shape) outwards(chord, side float64, up bool) {
 	s.lean = make([]float64, len(s.widths))
 	for k, w := range s.widths {
-		s.lean[k] = side * math.Max(0, w-chord) / 2
+		s.lean[k] = side * max(0, w-chord) / 2
 		if !up {
 			s.lean[k] = -s.lean[k]
 		}

@@ -74,7 +74,7 @@ func (s *sheet) tasks(l *layout) []task {
 		}
 		t.long = math.Inf(1)
 		for _, w := range t.ways {
-			t.long = math.Min(t.long, w.to.sub(w.from).length())
+			t.long = min(t.long, w.to.sub(w.from).length())
 		}
 		tasks = append(tasks, t)
 	}
@@ -185,7 +185,7 @@ func (s *sheet) acrossAny(pt *patch, k int, kind plan.MeasureKind) []dimension {
 func (s *sheet) circle(pt *patch, k int) []dimension {
 	reach := 0.0
 	for _, p := range pt.lines[k].pts {
-		reach = math.Max(reach, p.sub(pt.f.o).length())
+		reach = max(reach, p.sub(pt.f.o).length())
 	}
 	d := dimension{middle: s.on(pt.f.o), ring: reach*s.scale + dimOff}
 	if k < len(pt.lines)-1 {

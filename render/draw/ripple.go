@@ -16,7 +16,7 @@ func (pt *patch) ripple() {
 		c := pt.lines[i]
 		wide := c.last().sub(c.first()).length() / float64(r.waves)
 		// A slope of one stitch a row, and never more than twice the height of a row or a third of a wave.
-		high := math.Min(math.Min(wide/2*r.stitch/math.Max(r.high, 1e-3), 2*r.high), wide/3)
+		high := min(min(wide/2*r.stitch/max(r.high, 1e-3), 2*r.high), wide/3)
 		pt.lines[i] = c.waved(pt.f.along, r.waves, high)
 	}
 }

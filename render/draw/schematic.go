@@ -1,8 +1,6 @@
 package draw
 
 import (
-	"math"
-
 	"ovillo/compile/plan"
 	"ovillo/render/scene"
 )
@@ -35,7 +33,7 @@ func Schematic(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
 		pen.scale = 1
 		sh.signs(pen)
 	}
-	s.Items, s.H = pen.items, math.Min(h, high)
+	s.Items, s.H = pen.items, min(h, high)
 	return s, nil
 }
 
@@ -72,8 +70,8 @@ func (l *layout) dimensioned(w, h float64) (drawn []*sheet, at []vec, high float
 // with is room for both.
 func (m margins) with(n margins) margins {
 	return margins{
-		left: math.Max(m.left, n.left), right: math.Max(m.right, n.right),
-		top: math.Max(m.top, n.top), bottom: math.Max(m.bottom, n.bottom), gap: m.gap,
+		left: max(m.left, n.left), right: max(m.right, n.right),
+		top: max(m.top, n.top), bottom: max(m.bottom, n.bottom), gap: m.gap,
 	}
 }
 

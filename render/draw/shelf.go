@@ -1,7 +1,5 @@
 package draw
 
-import "math"
-
 // margins is the room in millimetres that a group needs on paper beside its own lines, and the gap to the next.
 type margins struct {
 	left, top, right, bottom, gap float64
@@ -17,8 +15,12 @@ type shelves struct {
 // shelve sets the groups out on one shelf or several, whichever makes them largest, in the middle of the room.
 func (l *layout) shelve(w, h float64, room func(*group) margins) shelves {
 	var best shelves
+	boxes := make([]box, len(l.groups))
+	for i, gr := range l.groups {
+		boxes[i] = gr.bounds()
+	}
 	for rows := 1; rows <= len(l.groups); rows++ {
-		if s := l.fit(rows, w, h, room); s.scale > best.scale*1.02 {
+		if s := l.fit(rows, w, h, boxes, room); s.scale > best.scale*1.02 {
 			best = s
 		}
 	}
@@ -26,11 +28,11 @@ func (l *layout) shelve(w, h float64, room func(*group) margins) shelves {
 }
 
 // fit finds the largest scale at which the groups fit on so many shelves.
-func (l *layout) fit(rows int, w, h float64, room func(*group) margins) shelves {
+func (l *layout) fit(rows int, w, h float64, boxes []box, room func(*group) margins) shelves {
 	lo, hi := 0.0, 1e4
 	for range 48 {
 		mid := (lo + hi) / 2
-		if s := l.stand(rows, mid, w, room); s.wide <= w && s.high <= h {
+		if s := l.stand(rows, mid, w, boxes, room); s.wide <= w && s.high <= h {
 			lo = mid
 		} else {
 			hi = mid
@@ -39,11 +41,11 @@ func (l *layout) fit(rows int, w, h float64, room func(*group) margins) shelves 
 	if lo == 0 {
 		return shelves{}
 	}
-	return l.stand(rows, lo, w, room)
+	return l.stand(rows, lo, w, boxes, room)
 }
 
-// stand sets the groups out at a scale, in rows of about the same number, their feet on one line.
-func (l *layout) stand(rows int, scale, w float64, room func(*group) margins) shelves {
+// stand sets the groups, whose bounds are given, out at a scale, in rows of about the same number, their feet on one line.
+func (l *layout) stand(rows int, scale, w float64, boxes []box, room func(*group) margins) shelves {
 	s := shelves{scale: scale, at: make([]vec, len(l.groups))}
 	per := (len(l.groups) + rows - 1) / rows
 	y := 0.0
@@ -51,12 +53,12 @@ func (l *layout) stand(rows int, scale, w float64, room func(*group) margins) sh
 		row := l.groups[from:min(from+per, len(l.groups))]
 		wide, high := 0.0, 0.0
 		for i, gr := range row {
-			m, b := room(gr), gr.bounds()
+			m, b := room(gr), boxes[from+i]
 			if i > 0 {
 				wide += m.gap
 			}
 			wide += m.left + b.width()*scale + m.right
-			high = math.Max(high, m.top+b.height()*scale+m.bottom)
+			high = max(high, m.top+b.height()*scale+m.bottom)
 		}
 		if from > 0 {
 			y += room(row[0]).gap
@@ -64,13 +66,13 @@ func (l *layout) stand(rows int, scale, w float64, room func(*group) margins) sh
 		x := (w - wide) / 2
 		if len(row) == 1 {
 			// A piece alone has its middle in the middle of the page, whatever stands beside it, if there is room.
-			m, b := room(row[0]), row[0].bounds()
+			m, b := room(row[0]), boxes[from]
 			half := -row[0].middle()*scale + b.min.x*scale
-			x = clamp(w/2+half-m.left, 0, math.Max(0, w-wide))
+			x = clamp(w/2+half-m.left, 0, max(0, w-wide))
 		}
-		s.wide = math.Max(s.wide, wide)
+		s.wide = max(s.wide, wide)
 		for i, gr := range row {
-			m, b := room(gr), gr.bounds()
+			m, b := room(gr), boxes[from+i]
 			x += m.left
 			s.at[from+i] = vec{x - b.min.x*scale, y + high - m.bottom - b.max.y*scale}
 			x += b.width()*scale + m.right + m.gap

@@ -1,7 +1,5 @@
 package draw
 
-import "math"
-
 // shape is what a strip is made from: its rows counted outwards from what it hangs on.
 type shape struct {
 	widths []float64 // flat, one more than rows
@@ -66,7 +64,7 @@ func (s shape) eased(values []float64) []float64 {
 func (s shape) ease(out, d []float64, from, to int) {
 	tolerance, pts := 0.0, make([]vec, 0, to-from+1)
 	for k := from; k <= to; k++ {
-		tolerance = math.Max(tolerance, s.stitch[k])
+		tolerance = max(tolerance, s.stitch[k])
 		pts = append(pts, vec{out[k], d[k]})
 	}
 	keep := make([]bool, len(pts))
@@ -159,7 +157,7 @@ func (s shape) tip() int {
 	)
 	d, widest := s.depths(), 0.0
 	for _, w := range s.widths {
-		widest = math.Max(widest, w)
+		widest = max(widest, w)
 	}
 	if widest == 0 || s.widths[0] > 0.25*widest {
 		return 0

@@ -51,7 +51,7 @@ func Title(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
 		}
 	}
 	s.Items = pen.items
-	s.H = math.Min(h, sh.high+2*titleOutline)
+	s.H = min(h, sh.high+2*titleOutline)
 	return s, nil
 }
 
@@ -74,7 +74,7 @@ func (pt *patch) sag() {
 	for k := range pt.lines {
 		i := pt.turn(k)
 		c := pt.lines[i]
-		sag := titleSag * math.Min(1, c.last().sub(c.first()).length()/titleWide)
+		sag := titleSag * min(1, c.last().sub(c.first()).length()/titleWide)
 		if pt.f.along.y < 0 {
 			sag = -sag
 		}
