@@ -19,7 +19,7 @@ const (
 // The schematic is as tall as there is room for, within these limits.
 const (
 	schematicMost  = 100.0
-	schematicLeast = 62.5
+	schematicLeast = 60.0
 	schematicStep  = 7.5
 )
 
