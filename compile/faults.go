@@ -1,7 +1,6 @@
 package compile
 
 import (
-	"cmp"
 	"slices"
 
 	"ovillo/compile/fabric"
@@ -23,6 +22,8 @@ type gathered struct {
 	sizes  []int
 	faults []*fabric.Fault
 	row    []int // number of the row, per size of sizes
+	edge   []int // places of the edge it was worked along, per size of sizes
+	below  source.Span
 	part   *partState
 }
 
@@ -31,7 +32,7 @@ func (c *checker) gather(f *fabric.Fault, z int, p *partState) {
 	k := faultKey{f.Kind, f.Span, f.Name}
 	g := c.seen[k]
 	if g == nil {
-		g = &gathered{part: p}
+		g = &gathered{part: p, below: p.below[z]}
 		c.seen[k] = g
 		c.keys = append(c.keys, k)
 	}
@@ -39,25 +40,43 @@ func (c *checker) gather(f *fabric.Fault, z int, p *partState) {
 		return
 	}
 	g.sizes, g.faults = append(g.sizes, z), append(g.faults, f)
-	g.row = append(g.row, p.number[z]+1)
+	g.row, g.edge = append(g.row, p.number[z]+1), append(g.edge, len(p.fab[z].Edge()))
 }
 
 // flush reports what was gathered.
 func (c *checker) flush() {
 	for _, k := range c.keys {
 		g := c.seen[k]
-		args, help := c.faultArgs(k, g), ""
-		if k.kind == fabric.TooFew && !slices.ContainsFunc(g.faults, func(f *fabric.Fault) bool { return f.Have > 0 }) {
-			help = "none"
-		}
-		c.report(diag.Diagnostic{Code: faultCode[k.kind], Span: k.span, Args: args, Sizes: c.namesOf(g.sizes), Help: cmp.Or(nearHelp(args), help)})
+		args := c.faultArgs(k, g)
+		c.report(diag.Diagnostic{Code: faultCode[k.kind], Span: k.span, Args: args, Sizes: c.namesOf(g.sizes), Help: faultHelp(k, g, args),
+			Related: c.madeBelow(k, g)})
 	}
 }
 
-// faultHelp chooses the remedy: a repeat that is longer than the row has no count below that would come out even.
-func faultHelp(k faultKey, args diag.Args) string {
-	if k.kind == fabric.NotEven && diag.Fill("{less}", args, "en") == diag.Fill("{more}", args, "en") {
+// ofPlaces are the faults whose cause may lie in the row below, or in the start.
+var ofPlaces = map[fabric.FaultKind]bool{fabric.TooFew: true, fabric.LeftOver: true, fabric.NotEven: true, fabric.NoRoom: true,
+	fabric.LeaveOther: true, fabric.LastNotLast: true, fabric.SpaceInWay: true, fabric.NoSpace: true, fabric.OtherSpace: true}
+
+// madeBelow points at what made the places of the edge, unless it is the very row that failed, worked again.
+func (c *checker) madeBelow(k faultKey, g *gathered) []diag.Related {
+	if !ofPlaces[k.kind] || k.name != "" || g.below.IsZero() || g.below.Start <= k.span.Start && k.span.End <= g.below.End {
+		return nil
+	}
+	s := newSpread(c)
+	for i, z := range g.sizes {
+		s.add(z, 0, g.edge[i])
+	}
+	return []diag.Related{{Span: g.below, Key: "below", Args: diag.Args{"edge": s.per(s.have)}}}
+}
+
+// faultHelp chooses the remedy: a repeat that is longer than the row has no count below that would come out even, and where
+// no place is left none can be offered.
+func faultHelp(k faultKey, g *gathered, args diag.Args) string {
+	switch {
+	case k.kind == fabric.NotEven && diag.Fill("{less}", args, "en") == diag.Fill("{more}", args, "en"):
 		return "least"
+	case k.kind == fabric.TooFew && !slices.ContainsFunc(g.faults, func(f *fabric.Fault) bool { return f.Have > 0 }):
+		return "none"
 	}
 	return nearHelp(args)
 }

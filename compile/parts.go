@@ -39,6 +39,7 @@ type partState struct {
 	tall      []float64
 	wrong     []bool // the next row shows the wrong side
 	serials   []map[int32]rowAt
+	below     []source.Span           // what made the edge that is worked along, per size
 	made      map[*lang.Row]*plan.Row // rows printed already, in the block at hand
 	fastened  bool
 	firstDone bool
@@ -63,7 +64,7 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 	p := &partState{
 		c: c, index: len(c.pat.Parts), head: s.Head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
-		number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), made: map[*lang.Row]*plan.Row{},
+		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), made: map[*lang.Row]*plan.Row{},
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{},
 		plan: &plan.Part{Name: n.Name.Text, Make: 1, Yarn: -1, Span: s.Head, Worked: make([][]plan.RowFact, c.z)},
 	}

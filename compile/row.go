@@ -315,6 +315,7 @@ func (w *working) size(z int) {
 			w.first[z], w.from[z] = res, p.number[z]
 		}
 		w.last[z], w.to[z] = res, p.number[z]
+		p.below[z] = w.n.List.Span()
 		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made}
 		w.fact(z, res)
 		if w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds || res.Turned {

@@ -15,6 +15,9 @@ func (p *partState) start(n lang.StatementNode, mask []bool) {
 		return
 	}
 	p.started = true
+	for z := range p.below {
+		p.below[z] = n.Span()
+	}
 	p.plan.Start.Fresh, p.plan.Start.Yarn = true, p.yarn
 	chain := stitch.Form{ID: stitch.Chain, Together: 1}
 	st := &p.plan.Start

@@ -25,14 +25,22 @@ end
 ` + after
 }
 
+// belowEn and belowEs label what made the places a row is worked over.
+var (
+	belowEn = map[string]string{"below": `places to work into: {edge}`}
+	belowEs = map[string]string{"below": `lugares en los que tejer: {edge}`}
+)
+
 var rows = []Entry{
 	{Code: "OV401", Severity: Error,
 		En: Wording{Message: `{need} {need|place is|places are} needed here, but only {have} {have|is|are} left in the row below`,
 			Mark:    `runs out of stitches`,
+			Related: belowEn,
 			Help:    map[string]string{"": `work {have} here, or make more in the row below`, "none": `make more in the row below, or end the row before this`},
 			Explain: `Every stitch needs a place in the row below. The instructions of the row are followed from its start; here they ask for more places than are left.`},
 		Es: Wording{Message: `aquí hacen falta {need} {need|lugar|lugares}, pero en la vuelta anterior solo {have|queda|quedan} {have}`,
 			Mark:    `se acaban los puntos`,
+			Related: belowEs,
 			Help:    map[string]string{"": `tejer {have} aquí, o hacer más en la vuelta anterior`, "none": `hacer más en la vuelta anterior, o terminar la vuelta antes de esto`},
 			Explain: `Cada punto necesita un lugar en la vuelta anterior. Las instrucciones se siguen desde el comienzo; aquí piden más lugares de los que quedan.`},
 		Example: trial("  chain 10, join\n  round: sc in next 12 = 12"),
@@ -41,10 +49,12 @@ var rows = []Entry{
 	{Code: "OV402", Severity: Error,
 		En: Wording{Message: `{have} {have|place|places} of the row below {have|is|are} left over at the end of the {round}`,
 			Mark:    `ends before the row below does`,
+			Related: belowEn,
 			Help:    map[string]string{"": `work into them, or say what becomes of them: sc in each, skip {have}, or leave {have}`},
 			Explain: `A row takes every place of the row below, skips it by name or leaves it on purpose. What is simply not mentioned is as a rule a count that is wrong, or a repeat that belongs to another size.`},
 		Es: Wording{Message: `al final de la {round} {have|sobra|sobran} {have} {have|lugar|lugares} de la anterior`,
 			Mark:    `termina antes que la anterior`,
+			Related: belowEs,
 			Help:    map[string]string{"": `tejer en ellos o decir qué pasa con ellos: sc in each, skip {have} o leave {have}`},
 			Explain: `Una vuelta ocupa cada lugar de la anterior, lo salta por su nombre o lo deja a propósito. Lo que no se menciona suele ser una cuenta equivocada o una repetición de otra talla.`},
 		Example: trial("  chain 12, join\n  round: sc in next 10 = 10"),
@@ -53,10 +63,12 @@ var rows = []Entry{
 	{Code: "OV403", Severity: Error,
 		En: Wording{Message: `a space of {have} {have|chain|chains} is in the way: a stitch was wanted next`,
 			Mark:    `meets a chain space`,
+			Related: belowEn,
 			Help:    map[string]string{"": `say how spaces count: in each st and space, in each st and chain; or pass it with skip space`},
 			Explain: `A chain space can be worked as one place, chain by chain, or not at all, and the counts differ. So it is never walked over unsaid.`},
 		Es: Wording{Message: `hay un espacio de {have} {have|cadeneta|cadenetas} en medio: se esperaba un punto`,
 			Mark:    `da con un espacio de cadenetas`,
+			Related: belowEs,
 			Help:    map[string]string{"": `decir cómo cuentan los espacios: in each st and space, in each st and chain; o pasarlo con skip space`},
 			Explain: `Un espacio de cadenetas puede tejerse como un lugar, cadeneta por cadeneta o no tejerse, y la cuenta cambia. Por eso nunca se pasa sin decirlo.`},
 		Example: trial("  chain 6, join\n  round: sc in next 3, ch 2, sc in next 3 = 6 sts, 1 space\n  round: sc in each"),
@@ -64,9 +76,11 @@ var rows = []Entry{
 
 	{Code: "OV404", Severity: Error,
 		En: Wording{Message: `there is no chain space ahead in the row below`, Mark: `looks for a space`,
+			Related: belowEn,
 			Help:    map[string]string{"": `make one in the row below with ch, or work into stitches here`},
 			Explain: `An instruction that works into a space looks from where the hook is to the end of the row. Spaces that lie behind are not met again.`},
 		Es: Wording{Message: `en lo que queda de la vuelta anterior no hay ningún espacio de cadenetas`, Mark: `busca un espacio`,
+			Related: belowEs,
 			Help:    map[string]string{"": `hacer uno en la vuelta anterior con ch, o tejer aquí en puntos`},
 			Explain: `Una instrucción que teje en un espacio lo busca desde donde está el ganchillo hasta el final. Los espacios que quedaron atrás ya no se encuentran.`},
 		Example: trial("  chain 6, join\n  round: sc in each = 6\n  round: sc in next 4, sc in next space, sc in each"),
@@ -75,10 +89,12 @@ var rows = []Entry{
 	{Code: "OV405", Severity: Error,
 		En: Wording{Message: `the repeat takes {need} {need|place|places} each time, which does not come out even over {have}`,
 			Mark:    `is not worked a whole number of times`,
+			Related: belowEn,
 			Help:    map[string]string{"": `{less} or {more} places would come out even`, "least": `{more} places would come out even`},
 			Explain: `A repeat that goes around, across or to a marker must meet its end exactly. Change the count of the row below, let the repeat stop earlier (to last 2), or work the rest outside the brackets.`},
 		Es: Wording{Message: `la repetición ocupa {need} {need|lugar|lugares} cada vez y no cuadra en {have}`,
 			Mark:    `no se teje un número entero de veces`,
+			Related: belowEs,
 			Help:    map[string]string{"": `con {less} o {more} lugares cuadraría`, "least": `con {more} lugares cuadraría`},
 			Explain: `Una repetición que llega hasta el final o hasta un marcador debe terminar justo allí. Se puede cambiar la cuenta de la vuelta anterior, hacer que termine antes (to last 2) o tejer el resto fuera de los corchetes.`},
 		Example: trial("  chain 13, join\n  round: sc in each = 13\n  round: [sc in next 2, ch 1, skip 1] around"),
@@ -106,9 +122,11 @@ var rows = []Entry{
 
 	{Code: "OV408", Severity: Error,
 		En: Wording{Message: `the next space is one of {have} {have|chain|chains}, not the one that is wanted`, Mark: `another kind of space comes first`,
+			Related: belowEn,
 			Help:    map[string]string{"": `work into that space first, or skip it: skip space`},
 			Explain: `Looking for a space of one kind, stitches are passed but never another space: otherwise a corner group would slip into a side unnoticed.`},
 		Es: Wording{Message: `el siguiente espacio es de {have} {have|cadeneta|cadenetas} y no el que se busca`, Mark: `antes hay otro tipo de espacio`,
+			Related: belowEs,
 			Help:    map[string]string{"": `tejer antes en ese espacio o saltarlo: skip space`},
 			Explain: `Al buscar un espacio de un tipo se pasan puntos, pero nunca otro espacio: si no, un grupo de esquina caería en un lado sin que se note.`},
 		Example: trial("  chain 6, join\n  round: sc in next 3, ch 1, sc in next 3, ch 2 = 6 sts, 2 spaces\n  round: 3 sc in next space of 2, skip rest"),
@@ -126,9 +144,11 @@ var rows = []Entry{
 
 	{Code: "OV410", Severity: Error,
 		En: Wording{Message: `{need} {need|stitch was|stitches were} to be left, but {have} {have|is|are} left`, Mark: `is not what is left`,
+			Related: belowEn,
 			Help:    map[string]string{"": `leave {have}, or work more before: leave rest takes whatever is left`},
 			Explain: `The number behind leave is checked: it must be exactly what remains of the row at this place.`},
 		Es: Wording{Message: `se querían dejar {need} {need|punto|puntos}, pero quedan {have}`, Mark: `no es lo que queda`,
+			Related: belowEs,
 			Help:    map[string]string{"": `dejar {have} o tejer más antes: leave rest deja lo que haya`},
 			Explain: `El número de leave se comprueba: debe ser justo lo que queda de la hilera en ese lugar.`},
 		Example: flat("  chain 20\n  row: sc in each = 20\n  row: sc in next 12, leave 6"),
@@ -176,9 +196,11 @@ var rows = []Entry{
 
 	{Code: "OV415", Severity: Error,
 		En: Wording{Message: `the shaping needs {need} {need|stitch|stitches}, but there {have|is|are} only {have}`, Mark: `has no room`,
+			Related: belowEn,
 			Help:    map[string]string{"": `shape fewer times in this row`},
 			Explain: `Each increase needs one stitch and each decrease two. Spread over a row, they must all find theirs.`},
 		Es: Wording{Message: `los aumentos o disminuciones necesitan {need} {need|punto|puntos}, pero solo hay {have}`, Mark: `no caben`,
+			Related: belowEs,
 			Help:    map[string]string{"": `hacer menos en esta vuelta`},
 			Explain: `Cada aumento necesita un punto y cada disminución, dos. Repartidos en la vuelta, todos deben encontrar los suyos.`},
 		Example: trial("  chain 10, join\n  round: sc in each = 10\n  round: dec 6 evenly"),
@@ -226,9 +248,11 @@ var rows = []Entry{
 
 	{Code: "OV420", Severity: Error,
 		En: Wording{Message: `{need} {need|was|were} to be the last of the row, but {have} {have|is|are} left`, Mark: `is not the end of the row`,
+			Related: belowEn,
 			Help:    map[string]string{"": `work up to it first: sc to last {need}`},
 			Explain: `in last says that nothing lies between here and the end of the row. That is checked.`},
 		Es: Wording{Message: `{need|debía ser el último|debían ser los últimos} {need}, pero {have|queda|quedan} {have}`, Mark: `no es el final de la hilera`,
+			Related: belowEs,
 			Help:    map[string]string{"": `tejer antes hasta allí: sc to last {need}`},
 			Explain: `in last dice que no hay nada entre aquí y el final de la hilera. Eso se comprueba.`},
 		Example: flat("  chain 8\n  row: sc in each = 8\n  row: sc in next 5, 2 sc in last"),

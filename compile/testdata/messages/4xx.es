@@ -3,6 +3,8 @@ error[OV401]: aquí hacen falta 12 lugares, pero en la vuelta anterior solo qued
   --> example.ovillo:14:10
  14 |   round: sc in next 12 = 12
     |          ^^^^^^^^^^^^^ se acaban los puntos
+ 13 |   chain 10, join
+    |   -------------- lugares en los que tejer: 10
     = ayuda: tejer 10 aquí, o hacer más en la vuelta anterior
 
 example.ovillo: 1 error
@@ -12,6 +14,8 @@ error[OV402]: al final de la vuelta sobran 2 lugares de la anterior
   --> example.ovillo:14:10
  14 |   round: sc in next 10 = 10
     |          ^^^^^^^^^^^^^ termina antes que la anterior
+ 13 |   chain 12, join
+    |   -------------- lugares en los que tejer: 12
     = ayuda: tejer en ellos o decir qué pasa con ellos: sc in each, skip 2 o leave 2
 
 example.ovillo: 1 error
@@ -21,6 +25,8 @@ error[OV403]: hay un espacio de 2 cadenetas en medio: se esperaba un punto
   --> example.ovillo:15:10
  15 |   round: sc in each
     |          ^^^^^^^^^^ da con un espacio de cadenetas
+ 14 |   round: sc in next 3, ch 2, sc in next 3 = 6 sts, 1 space
+    |          -------------------------------- lugares en los que tejer: 7
     = ayuda: decir cómo cuentan los espacios: in each st and space, in each st and chain; o pasarlo con skip space
 
 example.ovillo: 1 error
@@ -30,6 +36,8 @@ error[OV404]: en lo que queda de la vuelta anterior no hay ningún espacio de ca
   --> example.ovillo:15:24
  15 |   round: sc in next 4, sc in next space, sc in each
     |                        ^^^^^^^^^^^^^^^^ busca un espacio
+ 14 |   round: sc in each = 6
+    |          ---------- lugares en los que tejer: 6
     = ayuda: hacer uno en la vuelta anterior con ch, o tejer aquí en puntos
 
 example.ovillo: 1 error
@@ -39,6 +47,8 @@ error[OV405]: la repetición ocupa 3 lugares cada vez y no cuadra en 13
   --> example.ovillo:15:10
  15 |   round: [sc in next 2, ch 1, skip 1] around
     |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no se teje un número entero de veces
+ 14 |   round: sc in each = 13
+    |          ---------- lugares en los que tejer: 13
     = ayuda: con 12 o 15 lugares cuadraría
 
 example.ovillo: 1 error
@@ -66,6 +76,8 @@ error[OV408]: el siguiente espacio es de 1 cadeneta y no el que se busca
   --> example.ovillo:15:10
  15 |   round: 3 sc in next space of 2, skip rest
     |          ^^^^^^^^^^^^^^^^^^^^^^^ antes hay otro tipo de espacio
+ 14 |   round: sc in next 3, ch 1, sc in next 3, ch 2 = 6 sts, 2 spaces
+    |          -------------------------------------- lugares en los que tejer: 8
     = ayuda: tejer antes en ese espacio o saltarlo: skip space
 
 example.ovillo: 1 error
@@ -84,6 +96,8 @@ error[OV410]: se querían dejar 6 puntos, pero quedan 8
   --> example.ovillo:15:23
  15 |   row: sc in next 12, leave 6
     |                       ^^^^^^^ no es lo que queda
+ 14 |   row: sc in each = 20
+    |        ---------- lugares en los que tejer: 20
     = ayuda: dejar 8 o tejer más antes: leave rest deja lo que haya
 
 example.ovillo: 1 error
@@ -129,6 +143,8 @@ error[OV415]: los aumentos o disminuciones necesitan 12 puntos, pero solo hay 10
   --> example.ovillo:15:10
  15 |   round: dec 6 evenly
     |          ^^^^^^^^^^^^ no caben
+ 14 |   round: sc in each = 10
+    |          ---------- lugares en los que tejer: 10
     = ayuda: hacer menos en esta vuelta
 
 example.ovillo: 1 error
@@ -174,6 +190,8 @@ error[OV420]: debía ser el último 1, pero quedan 3
   --> example.ovillo:15:22
  15 |   row: sc in next 5, 2 sc in last
     |                      ^^^^^^^^^^^^ no es el final de la hilera
+ 14 |   row: sc in each = 8
+    |        ---------- lugares en los que tejer: 8
     = ayuda: tejer antes hasta allí: sc to last 1
 
 example.ovillo: 1 error
