@@ -13,7 +13,7 @@ import (
 func itoa(n int) string { return strconv.Itoa(n) }
 
 // countOff walks along the edge without working, sets markers and names sections.
-func (p *partState) countOff(n *lang.CountOff, mask []bool, record bool) {
+func (p *partState) countOff(n *lang.CountOff, mask []bool) {
 	mask = p.live(mask)
 	if !some(mask) {
 		return
@@ -51,11 +51,11 @@ func (p *partState) countOff(n *lang.CountOff, mask []bool, record bool) {
 		p.c.report(diag.Diagnostic{Code: codeCountOff, Span: n.Span(), Sizes: bad.sizes(),
 			Args: diag.Args{"need": bad.per(bad.need), "have": bad.per(bad.have)}})
 	}
-	p.add(step, record)
+	p.add(step)
 }
 
 // moveStart moves the start of the round to a marker.
-func (p *partState) moveStart(n *lang.RoundsBegin, mask []bool, record bool) {
+func (p *partState) moveStart(n *lang.RoundsBegin, mask []bool) {
 	mask = p.live(mask)
 	step := &plan.MoveStart{For: sizesOf(mask), Moved: p.c.nums(plan.Absent)}
 	name := n.Ref.Path[0]
@@ -65,11 +65,11 @@ func (p *partState) moveStart(n *lang.RoundsBegin, mask []bool, record bool) {
 		step.Moved[z] = k
 		return f
 	})
-	p.add(step, record)
+	p.add(step)
 }
 
 // repeat works the statements of a block several times.
-func (p *partState) repeat(s *lang.Statement, n *lang.Repeat, mask []bool, record bool) {
+func (p *partState) repeat(s *lang.Statement, n *lang.Repeat, mask []bool) {
 	mask = p.live(mask)
 	times := p.repeatTimes(s, n, mask)
 	if times == nil {
@@ -81,13 +81,13 @@ func (p *partState) repeat(s *lang.Statement, n *lang.Repeat, mask []bool, recor
 		starts[z], _, _ = p.fab[z].Count()
 	}
 	body, claims := splitEnd(s.Body)
-	p.block(times, mask, record, s, func(now []bool, record bool) { p.exec(body, now, record) })
+	p.block(times, mask, s, func(now []bool) { p.exec(body, now) })
 	p.endClaims(claims, mask, starts, times)
 }
 
-// block works something several times and prints its first pass as a block.
-func (p *partState) block(times plan.Nums, mask []bool, record bool, s *lang.Statement, pass func(now []bool, record bool)) {
-	from, before := len(p.plan.Steps), append([]int(nil), p.number...)
+// block works something several times, and prints it as it reads best.
+func (p *partState) block(times plan.Nums, mask []bool, s *lang.Statement, pass func(now []bool)) {
+	r := &repeated{p: p, times: times, mask: mask, at: s.Head, from: len(p.plan.Steps)}
 	p.blocks++
 	defer func() { p.blocks-- }()
 	for i, top := 0, maxOf(times, mask); i < top; i++ {
@@ -99,11 +99,10 @@ func (p *partState) block(times plan.Nums, mask []bool, record bool, s *lang.Sta
 			break
 		}
 		p.c.steps++
-		pass(now, record && i == 0)
+		r.begins(now)
+		pass(now)
 	}
-	if record {
-		p.gatherBlock(from, before, times, mask, s)
-	}
+	r.print()
 }
 
 func maxOf(n plan.Nums, mask []bool) int {
@@ -170,33 +169,6 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		}
 	}
 	return out
-}
-
-// gatherBlock gathers the steps of the first pass of a repeat into one printed block.
-func (p *partState) gatherBlock(from int, before []int, times plan.Nums, mask []bool, s *lang.Statement) {
-	steps := p.plan.Steps[from:]
-	var rows []*plan.Row
-	for _, st := range steps {
-		r, ok := st.(*plan.Row)
-		if !ok {
-			return // notes and markers between the rows print as they stand
-		}
-		rows = append(rows, r)
-	}
-	if len(rows) == 0 || times.Is(1) {
-		return
-	}
-	b := &plan.Block{Times: times, Rows: rows, For: sizesOf(mask), Span: s.Head,
-		First: p.c.nums(plan.Absent), Last: p.c.nums(plan.Absent)}
-	for z, on := range mask {
-		if on && times[z] > 0 {
-			b.First[z], b.Last[z] = before[z]+1, p.number[z]
-		}
-	}
-	if b.Counts = rows[len(rows)-1].Counts; b.Counts == nil {
-		b.Counts = []plan.Count{p.lastCount(times, mask)}
-	}
-	p.plan.Steps = append(p.plan.Steps[:from], b)
 }
 
 // lastCount counts the last row worked: by its stitch if it is all of one kind in every size.

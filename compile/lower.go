@@ -14,10 +14,11 @@ import (
 
 // lowered is a list of instructions ready to be worked in every size.
 type lowered struct {
-	ops    []*fabric.Op
-	traces int
-	join   *lang.Join // nil: as the style of the part says
-	ok     bool       // false: something in it could not be understood; that was reported
+	ops     []*fabric.Op
+	traces  int
+	join    *lang.Join // nil: as the style of the part says
+	ok      bool       // false: something in it could not be understood; that was reported
+	spreads []int      // the traces of shaping that is spread over the row
 }
 
 // lowerer turns the instructions of one row into operations of the fabric.
@@ -39,7 +40,7 @@ const maxInstructions = 20_000
 func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
 	w := &lowerer{c: c, p: p, mask: mask}
 	ops := w.list(l)
-	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad}
+	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil)}
 }
 
 func (w *lowerer) op(k fabric.OpKind, at lang.Node) *fabric.Op {

@@ -20,7 +20,7 @@ type edgeWork struct {
 }
 
 // merged works two schedules row by row.
-func (sc *schedule) merged(mask []bool, record bool) {
+func (sc *schedule) merged(mask []bool) {
 	p := sc.p
 	first, last, ok := sc.edgeWorks(mask)
 	if !ok {
@@ -43,7 +43,7 @@ func (sc *schedule) merged(mask []bool, record bool) {
 				continue
 			}
 			r := sc.mergedRow(first, last, c, p.wrong[slices.Index(now, true)])
-			p.rowTimes(r, now, record, p.c.nums(run))
+			p.rowTimes(r, now, p.c.nums(run))
 		}
 		i += run
 	}

@@ -39,8 +39,7 @@ type partState struct {
 	tall      []float64
 	wrong     []bool // the next row shows the wrong side
 	serials   []map[int32]rowAt
-	below     []source.Span           // what made the edge that is worked along, per size
-	made      map[*lang.Row]*plan.Row // rows printed already, in the block at hand
+	below     []source.Span // what made the edge that is worked along, per size
 	fastened  bool
 	firstDone bool
 	pending   *plan.Length
@@ -64,7 +63,7 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 	p := &partState{
 		c: c, index: len(c.pat.Parts), head: s.Head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
-		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), made: map[*lang.Row]*plan.Row{},
+		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z),
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{},
 		plan: &plan.Part{Name: n.Name.Text, Make: 1, Yarn: -1, Span: s.Head, Worked: make([][]plan.RowFact, c.z)},
 	}
@@ -91,7 +90,7 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 		p.setStyle(&lang.Style{Word: "joined"}) // a part that does not say is worked as its first row is called
 	}
 	p.collect(p.stmts)
-	p.exec(p.stmts, all(c.z), true)
+	p.exec(p.stmts, all(c.z))
 	p.close()
 }
 
@@ -352,9 +351,8 @@ func sizesOf(mask []bool) plan.Sizes {
 	return nil
 }
 
-// exec carries out statements of the part in the sizes of a mask. record says that they print; in later passes of a
-// repeat they do not.
-func (p *partState) exec(stmts []*lang.Statement, mask []bool, record bool) {
+// exec carries out statements of the part in the sizes of a mask.
+func (p *partState) exec(stmts []*lang.Statement, mask []bool) {
 	for _, s := range stmts {
 		if s.Node == nil {
 			p.halt(mask) // it could not be read: what follows is unknown
@@ -367,7 +365,7 @@ func (p *partState) exec(stmts []*lang.Statement, mask []bool, record bool) {
 			p.halt(mask)
 			return
 		}
-		p.statement(s, mask, record)
+		p.statement(s, mask)
 	}
 }
 
@@ -375,7 +373,7 @@ func (p *partState) exec(stmts []*lang.Statement, mask []bool, record bool) {
 // repeat with mistyped numbers must end.
 const maxSteps = 200_000
 
-func (p *partState) statement(s *lang.Statement, mask []bool, record bool) {
+func (p *partState) statement(s *lang.Statement, mask []bool) {
 	switch n := s.Node.(type) {
 	case *lang.Title:
 		p.plan.Title = p.c.text(n.Text, n)
@@ -417,28 +415,28 @@ func (p *partState) statement(s *lang.Statement, mask []bool, record bool) {
 	case *lang.Chain, *lang.Foundation, *lang.Ring, *lang.Start, *lang.From:
 		p.start(s.Node, mask)
 	case *lang.Row:
-		p.row(n, mask, record)
+		p.row(n, mask)
 	case *lang.WorkRow:
 		if r := p.rows[n.Label.Text]; r != nil {
-			p.row(r, mask, record)
+			p.row(r, mask)
 		} else {
 			p.c.say(codeNoName, n.Label.Span(), diag.Args{"word": n.Label.Text, "near": lang.Near(n.Label.Text, keys(p.rows))})
 		}
 	case *lang.Edges:
 		p.edges = n
 	case *lang.Shape:
-		p.shape(s, n, mask, record)
+		p.shape(s, n, mask)
 	case *lang.Repeat:
-		p.repeat(s, n, mask, record)
+		p.repeat(s, n, mask)
 	case *lang.Only:
-		p.only(s, n, mask, record)
+		p.only(s, n, mask)
 	default:
-		p.event(s, mask, record)
+		p.event(s, mask)
 	}
 }
 
 // only carries out statements for some sizes; a list of numbers in them has a number for each of those sizes.
-func (p *partState) only(s *lang.Statement, n *lang.Only, mask []bool, record bool) {
+func (p *partState) only(s *lang.Statement, n *lang.Only, mask []bool) {
 	outer := p.lex
 	lex := p.c.pick(n.Sizes)
 	now := make([]bool, p.c.z)
@@ -450,7 +448,7 @@ func (p *partState) only(s *lang.Statement, n *lang.Only, mask []bool, record bo
 		return
 	}
 	p.lex = lex
-	p.exec(s.Body, now, record)
+	p.exec(s.Body, now)
 	p.lex = outer
 }
 
@@ -463,19 +461,19 @@ func keys[V any](m map[string]V) []string {
 }
 
 // event carries out the statements between rows.
-func (p *partState) event(s *lang.Statement, mask []bool, record bool) {
+func (p *partState) event(s *lang.Statement, mask []bool) {
 	switch n := s.Node.(type) {
 	case *lang.CountOff:
-		p.countOff(n, mask, record)
+		p.countOff(n, mask)
 	case *lang.Have:
-		p.have(n, mask, record)
+		p.have(n, mask)
 	case *lang.RoundsBegin:
-		p.moveStart(n, mask, record)
+		p.moveStart(n, mask)
 	case *lang.LevelWith:
 		v, _ := plainNumber(n.N)
-		p.add(&plan.Fasten{Slip: v, For: sizesOf(mask)}, record)
+		p.add(&plan.Fasten{Slip: v, For: sizesOf(mask)})
 	case *lang.Close:
-		p.add(&plan.Fasten{Close: n.Loops, For: sizesOf(mask)}, record)
+		p.add(&plan.Fasten{Close: n.Loops, For: sizesOf(mask)})
 	case *lang.FastenOff:
 		p.fastened = true
 		if k := len(p.plan.Steps); k > 0 {
@@ -484,16 +482,14 @@ func (p *partState) event(s *lang.Statement, mask []bool, record bool) {
 				return
 			}
 		}
-		p.add(&plan.Fasten{Off: true, For: sizesOf(mask)}, record)
+		p.add(&plan.Fasten{Off: true, For: sizesOf(mask)})
 	case *lang.Prose:
-		p.add(&plan.NoteStep{Prose: p.c.prose(s), For: sizesOf(mask)}, record)
+		p.add(&plan.NoteStep{Prose: p.c.prose(s), For: sizesOf(mask)})
 	}
 }
 
-func (p *partState) add(s plan.Step, record bool) {
-	if record {
-		p.plan.Steps = append(p.plan.Steps, s)
-	}
+func (p *partState) add(s plan.Step) {
+	p.plan.Steps = append(p.plan.Steps, s)
 }
 
 // close ends a part.

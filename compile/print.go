@@ -1,23 +1,28 @@
 package compile
 
 import (
-	"slices"
-
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 )
 
-// print makes the printed step of a run of rows from what was worked.
-func (p *partState) print(w *working, record bool) {
+// print makes the printed steps of a run of rows from what was worked: one step, if they read alike.
+func (p *partState) print(w *working) {
+	tall, parts := p.pending, w.stretches()
+	for i, part := range parts {
+		if p.pending = nil; i == len(parts)-1 {
+			p.pending = tall // a height is that after the last of them
+		}
+		p.printRow(part)
+	}
+}
+
+// printRow makes one printed step.
+func (p *partState) printRow(w *working) {
 	worked := make([]bool, len(w.mask))
 	for z, on := range w.mask {
 		worked[z] = on && w.first[z] != nil
 	}
 	if !some(worked) {
-		return
-	}
-	if !record {
-		p.compare(w)
 		return
 	}
 	k := w.kick
@@ -49,7 +54,6 @@ func (p *partState) print(w *working, record bool) {
 		p.yarn = p.inHand
 	}
 	p.firstDone = true
-	p.made[w.n] = r
 	p.plan.Steps = append(p.plan.Steps, r)
 }
 
@@ -93,44 +97,6 @@ func handles(work []plan.Instr, marker int, op plan.Op) bool {
 	return false
 }
 
-// compare clears from a printed row what another pass of its block made different.
-func (p *partState) compare(w *working) {
-	r := p.made[w.n]
-	if r == nil {
-		return
-	}
-	if now := p.counts(w); !slices.EqualFunc(r.Counts, now, func(a, b plan.Count) bool {
-		return a.Kind == b.Kind && a.Form == b.Form && sameWhere(a.N, b.N)
-	}) {
-		r.Counts = nil
-	}
-	pr := &printer{p: p, w: w}
-	loosen(r.Work, pr.list(w.low.ops))
-}
-
-// sameWhere compares numbers in the sizes that have both.
-func sameWhere(a, b plan.Nums) bool {
-	for i := range a {
-		if a[i] != plan.Absent && b[i] != plan.Absent && a[i] != b[i] {
-			return false
-		}
-	}
-	return true
-}
-
-// loosen drops the numbers that differ from pass to pass, where the reach says it without them.
-func loosen(a, b []plan.Instr) {
-	for i := range a {
-		if i >= len(b) {
-			return
-		}
-		if a[i].N != nil && !sameWhere(a[i].N, b[i].N) {
-			a[i].N = nil
-		}
-		loosen(a[i].Body, b[i].Body)
-	}
-}
-
 // sides says which side faces, where it is worth saying.
 func (p *partState) sides(r *plan.Row, w *working) {
 	res := w.last[p.c.pat.Shown]
@@ -151,14 +117,23 @@ func (p *partState) sides(r *plan.Row, w *working) {
 		if !on || w.first[z] == nil {
 			continue
 		}
-		facts := p.plan.Worked[z]
-		x := facts[len(facts)-1].Wrong
+		x := wrongSide(p.plan.Worked[z], w.to[z])
 		if !first && x != wrong {
 			return
 		}
 		wrong, first = x, false
 	}
 	r.Sided, r.Wrong = !first, wrong
+}
+
+// wrongSide reports whether a row shows the wrong side.
+func wrongSide(facts []plan.RowFact, number int) bool {
+	for i := len(facts) - 1; i >= 0; i-- {
+		if facts[i].Number == number {
+			return facts[i].Wrong
+		}
+	}
+	return false
 }
 
 // joins says how the round is closed.

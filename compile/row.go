@@ -14,10 +14,10 @@ import (
 const maxRows = 20_000
 
 // row works a row, or a run of rows that read the same, in the sizes of a mask.
-func (p *partState) row(n *lang.Row, mask []bool, record bool) { p.rowTimes(n, mask, record, nil) }
+func (p *partState) row(n *lang.Row, mask []bool) { p.rowTimes(n, mask, nil) }
 
 // rowTimes works a row so many times, or as often as its header says if times is nil.
-func (p *partState) rowTimes(n *lang.Row, mask []bool, record bool, times plan.Nums) {
+func (p *partState) rowTimes(n *lang.Row, mask []bool, times plan.Nums) {
 	if !p.started {
 		p.c.say(codeNoStart, n.Head.Span(), diag.Args{"part": p.plan.Name})
 		p.started = true
@@ -44,13 +44,14 @@ func (p *partState) rowTimes(n *lang.Row, mask []bool, record bool, times plan.N
 	w := &working{p: p, n: n, low: low, kick: k, mask: mask, times: times,
 		first: make([]*fabric.Result, p.c.z), last: make([]*fabric.Result, p.c.z),
 		from: p.c.nums(plan.Absent), to: p.c.nums(plan.Absent), marks: map[int]map[string]bool{}}
+	w.each = make([][]*fabric.Result, p.c.z)
 	for z, on := range mask {
 		if on {
 			w.size(z)
 		}
 	}
 	p.claims(n.Claims, w)
-	p.print(w, record)
+	p.print(w)
 }
 
 // kick is how the row begins: its beginning chain and its yarn.
@@ -284,6 +285,7 @@ type working struct {
 	first, last []*fabric.Result
 	from, to    plan.Nums
 	marks       map[int]map[string]bool // the markers on the edge before the row, per size
+	each        [][]*fabric.Result      // the first two rows, per size; every row where shaping is spread
 }
 
 // size works the rows of one size.
@@ -316,6 +318,9 @@ func (w *working) size(z int) {
 		}
 		w.last[z], w.to[z] = res, p.number[z]
 		p.below[z] = w.n.List.Span()
+		if i < 2 || len(w.low.spreads) > 0 {
+			w.each[z] = append(w.each[z], res)
+		}
 		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made}
 		w.fact(z, res)
 		if w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds || res.Turned {

@@ -29,7 +29,7 @@ type schedule struct {
 }
 
 // shape works the rows of a schedule.
-func (p *partState) shape(s *lang.Statement, n *lang.Shape, mask []bool, record bool) {
+func (p *partState) shape(s *lang.Statement, n *lang.Shape, mask []bool) {
 	mask = p.live(mask)
 	if !some(mask) {
 		return
@@ -41,9 +41,9 @@ func (p *partState) shape(s *lang.Statement, n *lang.Shape, mask []bool, record 
 		return
 	}
 	if len(sc.at) > 0 {
-		sc.merged(mask, record)
+		sc.merged(mask)
 	} else if steps := sc.intervals(body, mask); steps != nil {
-		sc.work(steps, mask, record)
+		sc.work(steps, mask)
 	} else {
 		p.halt(mask)
 	}
@@ -287,7 +287,7 @@ func (sc *schedule) row(r *lang.ShapeRow) *lang.Row {
 }
 
 // work works intervals, then the rows that are left over.
-func (sc *schedule) work(steps []interval, mask []bool, record bool) {
+func (sc *schedule) work(steps []interval, mask []bool) {
 	p := sc.p
 	done := p.c.nums(0)
 	for _, st := range steps {
@@ -295,9 +295,9 @@ func (sc *schedule) work(steps []interval, mask []bool, record bool) {
 			continue
 		}
 		plain, shaped := sc.row(sc.plain), sc.row(sc.shaped)
-		p.block(st.times, mask, record, sc.s, func(now []bool, record bool) {
-			p.rowTimes(plain, now, record, st.plain)
-			p.rowTimes(shaped, now, record, nil)
+		p.block(st.times, mask, sc.s, func(now []bool) {
+			p.rowTimes(plain, now, st.plain)
+			p.rowTimes(shaped, now, nil)
 			sc.onRight(now)
 		})
 		for z := range done {
@@ -313,7 +313,7 @@ func (sc *schedule) work(steps []interval, mask []bool, record bool) {
 		}
 	}
 	if !rest.Is(0) {
-		p.rowTimes(sc.row(sc.plain), mask, record, rest)
+		p.rowTimes(sc.row(sc.plain), mask, rest)
 	}
 }
 

@@ -37,7 +37,7 @@ func (p *partState) claims(cl *lang.Claims, w *working) {
 }
 
 // have checks and prints counts between rows.
-func (p *partState) have(n *lang.Have, mask []bool, record bool) {
+func (p *partState) have(n *lang.Have, mask []bool) {
 	mask = p.live(mask)
 	if !some(mask) {
 		return
@@ -55,7 +55,7 @@ func (p *partState) have(n *lang.Have, mask []bool, record bool) {
 		}
 	}
 	if len(step.Counts) > 0 {
-		p.add(step, record)
+		p.add(step)
 	}
 }
 

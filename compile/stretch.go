@@ -1,0 +1,96 @@
+package compile
+
+import (
+	"slices"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+)
+
+// This file cuts a run of rows into stretches that read alike. "58 rows: sc in each" is another row over a new chain than
+// over the stitches of the row before, and "5 rounds: inc 6 evenly" is five different rounds.
+
+// stretches returns the run in pieces, each of which is true of all its rows.
+func (w *working) stretches() []*working {
+	top := maxOf(w.times, w.mask)
+	if top < 2 {
+		return []*working{w}
+	}
+	if len(w.low.spreads) > 0 {
+		return w.byGroups(top)
+	}
+	for z := range w.each {
+		if e := w.each[z]; len(e) > 1 && !takeAlike(w.low.ops, e[0], e[1]) {
+			return []*working{w.piece(0, 1), w.piece(1, top)}
+		}
+	}
+	return []*working{w}
+}
+
+// takeAlike reports whether two rows took the same kinds of place, instruction by instruction.
+func takeAlike(ops []*fabric.Op, a, b *fabric.Result) bool {
+	for _, o := range ops {
+		if a.Traces[o.Index].Took != b.Traces[o.Index].Took || !takeAlike(o.Body, a, b) {
+			return false
+		}
+	}
+	return true
+}
+
+// byGroups cuts a run with spread shaping wherever the shaping comes out in other groups.
+func (w *working) byGroups(top int) []*working {
+	var out []*working
+	from := 0
+	for i := 1; i <= top; i++ {
+		if i == top || !w.groupsAlike(i-1, i) {
+			out = append(out, w.piece(from, i))
+			from = i
+		}
+	}
+	return out
+}
+
+func (w *working) groupsAlike(i, j int) bool {
+	for _, e := range w.each {
+		if j >= len(e) {
+			continue
+		}
+		if !takeAlike(w.low.ops, e[i], e[j]) || slices.ContainsFunc(w.low.spreads, func(t int) bool {
+			return e[i].Traces[t].Group != e[j].Traces[t].Group
+		}) {
+			return false
+		}
+	}
+	return true
+}
+
+// piece is the rows of a run from number i up to number j, counted from 0.
+func (w *working) piece(i, j int) *working {
+	c := w.p.c
+	one := *w
+	one.times, one.from, one.to = c.nums(plan.Absent), c.nums(plan.Absent), c.nums(plan.Absent)
+	one.first, one.last = make([]*fabric.Result, c.z), make([]*fabric.Result, c.z)
+	for z, e := range w.each {
+		n := min(j, w.times[z]) - i
+		if n < 1 || i >= len(e) || w.first[z] == nil {
+			continue
+		}
+		one.times[z], one.from[z], one.to[z] = n, w.from[z]+i, w.from[z]+i+n-1
+		one.first[z] = e[i]
+		if one.last[z] = w.last[z]; i+n-1 < len(e) {
+			one.last[z] = e[i+n-1]
+		}
+	}
+	return &one
+}
+
+// spreadOps lists the traces of spread shaping in a list.
+func spreadOps(ops []*fabric.Op, to []int) []int {
+	for _, o := range ops {
+		if o.Kind == fabric.Spread {
+			to = append(to, o.Index)
+		}
+		to = spreadOps(o.Body, to)
+	}
+	return to
+}
