@@ -31,7 +31,7 @@ func (l *Language) PartNote(p *plan.Pattern, part *plan.Part) rich.Text {
 		if c.round() {
 			key = firstRoundWrong
 		}
-		out = append(out, rich.T(l.voice.line(key)))
+		out = append(out, fill(l.voice.line(key)))
 	}
 	if from := c.origins(part); len(from) > 0 {
 		out = append(out, sentence(l.voice.worked(from)))
