@@ -1,6 +1,7 @@
 package compile_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -10,22 +11,43 @@ import (
 	"ovillo/compile/stitch"
 )
 
-// reader works printed rows as a maker does who has only the page: so many places before it, so many stitches made. It reads
-// rows of stitches over stitches; ok is false for one that it cannot read.
+// reader works printed rows as a maker does who has only the page: along the row before, place by place. ok is false for a
+// row that it cannot read: one with markers, names or places elsewhere.
 type reader struct {
-	z, left, made int
-	ok            bool
+	z     int
+	edge  []int // the row before, as it is met: 0 is a stitch, n a space of n chains
+	at    int
+	sub   int   // chains used of the space at the cursor
+	made  []int // the same of the row that is worked
+	spent bool  // the row asked for a place that was not there
+	apart bool  // the next chains are a space of their own
+	ok    bool
 }
 
-// row works a printed row over so many places.
-func (r *reader) row(row *plan.Row, places int) (made, left int, ok bool) {
-	*r = reader{z: r.z, left: places, ok: true}
+// row works a printed row along an edge.
+func (r *reader) row(row *plan.Row, edge []int) (ok bool) {
+	*r = reader{z: r.z, edge: edge, ok: true}
 	if row.Begin.Counts {
-		r.left--
-		r.made++
+		r.begin(row)
 	}
 	r.list(row.Work)
-	return r.made, r.left, r.ok
+	return r.ok
+}
+
+// begin works a beginning chain that counts: it stands in the first place, or in the space that slip stitches lead to.
+func (r *reader) begin(row *plan.Row) {
+	i := slices.IndexFunc(row.Work, func(in plan.Instr) bool { return in.Op != plan.SlipOver })
+	switch {
+	case i >= 0 && row.Work[i].Over == plan.RingPlace:
+		r.at = len(r.edge)
+	case i > 0:
+		r.at += at(row.Work[0].N, r.z, 0)
+		r.take(plan.StitchSpace)
+	default:
+		r.take(plan.StitchSpace)
+	}
+	r.made = append(r.made, 0)
+	r.chains(row.Begin.And)
 }
 
 func (r *reader) list(work []plan.Instr) {
@@ -34,54 +56,163 @@ func (r *reader) list(work []plan.Instr) {
 	}
 }
 
-func (r *reader) instr(in *plan.Instr) {
-	if in.Over != plan.Stitch && in.Over != plan.FoundationCh || in.Deep > 0 || in.Form.ID == stitch.Slip {
-		r.ok = false
-		return
+// take takes the next place of a kind.
+func (r *reader) take(over plan.PlaceKind) {
+	for over == plan.Space && r.at < len(r.edge) && r.edge[r.at] == 0 {
+		r.at++
 	}
-	n := at(in.N, r.z, 1)
-	switch in.Reach {
-	case plan.Next, plan.Times, plan.Last:
-	case plan.ToEnd:
-		n = r.times(in, r.left)
-	case plan.ToLast:
-		n = r.times(in, r.left-at(in.Last, r.z, 1))
-	default:
-		r.ok = false
-		return
-	}
-	switch in.Op {
-	case plan.Work:
-		r.left, r.made = r.left-n, r.made+n*at(in.Per, r.z, 1)
-	case plan.Decrease:
-		r.left, r.made = r.left-n*in.Form.Together, r.made+n
-	case plan.Repeat:
-		for range n {
-			r.list(in.Body)
+	switch {
+	case r.at >= len(r.edge), (over == plan.Stitch || over == plan.FoundationCh) && r.edge[r.at] > 0:
+		r.spent = true
+	case over == plan.StitchChain && r.edge[r.at] > 0:
+		if r.sub++; r.sub == r.edge[r.at] {
+			r.at, r.sub = r.at+1, 0
 		}
-	case plan.SkipOver:
-		r.left -= n
 	default:
-		r.ok = false
+		r.at++
 	}
 }
 
-// times is how often an instruction is worked over so many places.
-func (r *reader) times(in *plan.Instr, places int) int {
-	one := 1
-	switch in.Op {
-	case plan.Decrease:
-		one = in.Form.Together
-	case plan.Repeat:
-		body := reader{z: r.z, left: places, ok: true}
-		body.list(in.Body)
-		one = places - body.left
+func (r *reader) chains(n int) {
+	if k := len(r.made) - 1; k >= 0 && r.made[k] > 0 && !r.apart {
+		r.made[k] += n
+	} else if n > 0 {
+		r.made = append(r.made, n)
 	}
-	if one < 1 {
+	r.apart = r.apart && n == 0
+}
+
+func (r *reader) stitches(n int) {
+	for range n {
+		r.made, r.apart = append(r.made, 0), false
+	}
+}
+
+func (r *reader) instr(in *plan.Instr) {
+	n := at(in.N, r.z, 1)
+	switch {
+	case in.Op == plan.Chains:
+		r.chains(n)
+		return
+	case in.Op == plan.SlipOver:
+		if len(r.made) == 0 {
+			r.at += n // else the beginning chain went with it
+		}
+		return
+	case in.Op == plan.ChangeTo:
+		return
+	case !readable(in):
 		r.ok = false
-		return 0
+		return
 	}
-	return places / one // what is left over shows at the end
+	switch in.Reach {
+	case plan.ToEnd:
+		r.far(in, len(r.edge))
+	case plan.ToLast:
+		r.far(in, len(r.edge)-at(in.Last, r.z, 1))
+	default:
+		if in.Reach == plan.Last && len(r.edge)-r.at != n {
+			r.spent = true
+		}
+		for i := 0; i < n && r.ok && !r.spent; i++ {
+			r.once(in)
+		}
+	}
+}
+
+// far works an instruction up to a place of the edge. What lies behind the last space is passed.
+func (r *reader) far(in *plan.Instr, stop int) {
+	for r.at < stop && r.ok && !r.spent {
+		if in.Over == plan.Space && !slices.ContainsFunc(r.edge[r.at:stop], func(n int) bool { return n > 0 }) {
+			r.at = stop
+			return
+		}
+		before, chains := r.at, r.sub
+		if r.once(in); r.at == before && r.sub == chains {
+			r.ok = false // it never comes to an end
+		}
+	}
+}
+
+// readable reports whether the page alone says where an instruction goes.
+func readable(in *plan.Instr) bool {
+	switch in.Reach {
+	case plan.Next, plan.Times, plan.Last, plan.ToEnd, plan.ToLast, plan.Same, plan.InRing:
+	default:
+		return false
+	}
+	switch in.Over {
+	case plan.Stitch, plan.FoundationCh, plan.Space, plan.StitchSpace, plan.StitchChain, plan.RingPlace:
+	default:
+		return false
+	}
+	switch in.Op {
+	case plan.Work, plan.Decrease, plan.Repeat, plan.InOne, plan.SkipOver:
+	default:
+		return false
+	}
+	return (in.Ref == nil || in.Reach == plan.Next && in.Ref.Kind == plan.RefSpace) && in.Deep == 0 && in.Form.ID != stitch.Slip
+}
+
+// once works one place, one decrease or one pass.
+func (r *reader) once(in *plan.Instr) {
+	over := in.Over
+	if in.Ref != nil {
+		over = plan.Space // "in next corner": the next space
+	}
+	place := func() {
+		switch in.Reach {
+		case plan.Same:
+		case plan.InRing:
+			r.at = len(r.edge)
+		default:
+			r.take(over)
+		}
+	}
+	switch in.Op {
+	case plan.Work:
+		place()
+		r.stitches(at(in.Per, r.z, 1))
+	case plan.Decrease:
+		for range in.Form.Together {
+			r.take(over)
+		}
+		r.stitches(1)
+	case plan.Repeat:
+		r.list(in.Body)
+	case plan.InOne:
+		place()
+		r.apart = in.Reach != plan.Same
+		r.inside(in.Body)
+	case plan.SkipOver:
+		r.take(over)
+	}
+}
+
+// inside works what goes into one place.
+func (r *reader) inside(work []plan.Instr) {
+	for i := range work {
+		switch in := &work[i]; in.Op {
+		case plan.Work:
+			r.stitches(at(in.N, r.z, 1) * at(in.Per, r.z, 1))
+		case plan.Chains:
+			r.chains(at(in.N, r.z, 1))
+		default:
+			r.ok = false
+		}
+	}
+}
+
+// tally counts what was made.
+func (r *reader) tally() (stitches, spaces, chains int) {
+	for _, n := range r.made {
+		if n == 0 {
+			stitches++
+		} else {
+			spaces, chains = spaces+1, chains+n
+		}
+	}
+	return
 }
 
 // checkPage compares the page of a pattern with its fabric, and returns how many rows could be read: every row prints, and a
@@ -95,20 +226,7 @@ func checkPage(t failer, p *plan.Pattern) (read int) {
 					t.Fatalf("%s: row %d of size %s does not print", part.Name, f.Number, p.Sizes[z].Name)
 				}
 			}
-			for number, row := range page {
-				fact := factOf(part, z, number)
-				if fact == nil {
-					t.Fatalf("%s prints a row %d that size %s does not have", part.Name, number, p.Sizes[z].Name)
-				}
-				r := reader{z: z}
-				made, left, ok := r.row(row, fact.Taken+fact.Passed)
-				if ok && (made != fact.Stitches || left != 0) {
-					t.Fatalf("%s row %d, size %s: the page makes %d and leaves %d, counted %d", part.Name, number, p.Sizes[z].Name, made, left, fact.Stitches)
-				}
-				if ok {
-					read++
-				}
-			}
+			read += readRows(t, part, page, z)
 		}
 	}
 	return read
@@ -166,6 +284,43 @@ func drawRows(t *rapid.T, deep int) string {
 		}
 	}
 	return strings.Join(append(out, "round: ST in each"), "\n")
+}
+
+// readRows works the page of a part in one size, and compares each row with what was counted.
+func readRows(t failer, part *plan.Part, page map[int]*plan.Row, z int) (read int) {
+	var edge []int // of the row before; nil: not known
+	for _, f := range part.Worked[z] {
+		row, before := page[f.Number], edge
+		if edge = nil; before == nil {
+			before = plainEdge(part, z, f)
+		}
+		r := reader{z: z}
+		if row == nil || before == nil || !r.row(row, before) {
+			continue
+		}
+		sts, spaces, chains := r.tally()
+		if sts != f.Stitches || spaces != f.Spaces || chains != f.Chains || r.spent || r.at != len(before) {
+			t.Fatalf("%s row %d, size %d: the page makes %d stitches, %d spaces and %d chains and stops at %d of %d; counted %d, %d and %d",
+				part.Name, f.Number, z, sts, spaces, chains, r.at, len(before), f.Stitches, f.Spaces, f.Chains)
+		}
+		read++
+		switch edge = slices.Clone(r.made); {
+		case !f.Closed:
+			slices.Reverse(edge)
+		case part.Style == plan.TurnedRounds && len(edge) > 0:
+			slices.Reverse(edge[1:])
+		}
+	}
+	return read
+}
+
+// plainEdge is the edge below a row if it is stitches alone; nil if it is not known.
+func plainEdge(part *plan.Part, z int, f plan.RowFact) []int {
+	below := factOf(part, z, f.Number-1)
+	if below != nil && below.Spaces > 0 || below == nil && f.Number > 1 {
+		return nil
+	}
+	return make([]int, f.Taken+f.Passed)
 }
 
 // pageOf is the printed row for every number of a part in one size.
