@@ -237,7 +237,7 @@ func TestPageIsWorked(t *testing.T) {
 	for _, path := range append(sources(t, casesAt+"/*.ovillo"), sources(t, "../examples/*.ovillo")...) {
 		read += checkPage(t, checked(t, path))
 	}
-	if read < 2000 {
+	if read < 3000 {
 		t.Errorf("only %d rows could be read", read)
 	}
 }
