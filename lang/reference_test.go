@@ -42,7 +42,7 @@ func referenceExamples(t *testing.T) []*source.File {
 		t.Fatal(err)
 	}
 	var files []*source.File
-	for _, m := range regexp.MustCompile("(?ms)^```ovillo ?([a-z]*)\n(.*?)^```$").FindAllStringSubmatch(string(text), -1) {
+	for _, m := range regexp.MustCompile("(?ms)^```ovillo ?([a-z]*)[^\n]*\n(.*?)^```$").FindAllStringSubmatch(string(text), -1) {
 		wrapper, ok := wrappers[m[1]]
 		if !ok {
 			t.Fatalf("a fragment of %q", m[1])
