@@ -27,13 +27,17 @@ func (c *checker) measure(n *lang.Measure) {
 	if len(n.Text) > 0 {
 		out.Text = c.text(n.Text, n)
 	}
+	taken := map[*lang.Expr]plan.MeasuredOn{}
 	v := c.eval(n.Value.E, nil, func(e *lang.Expr) (value.Vector, bool) {
 		w, of := c.measured(e)
 		if of != nil {
-			out.Of = append(out.Of, *of)
+			taken[e] = *of
 		}
 		return w, true
 	})
+	if of, ok := sumOf(n.Value.E, taken, false); ok {
+		out.Of = of
+	}
 	if v.Unknown {
 		return
 	}
@@ -45,6 +49,24 @@ func (c *checker) measure(n *lang.Measure) {
 	c.fit(n, &out)
 	c.wanted(n, &out)
 	c.pat.Measures = append(c.pat.Measures, out)
+}
+
+// sumOf is where a measure is taken: the terms of a sum. Anything else, such as twice a height or a length that stands on no
+// part, is a figure that no line of the drawing is as long as; ok is false then.
+func sumOf(e *lang.Expr, taken map[*lang.Expr]plan.MeasuredOn, minus bool) (of []plan.MeasuredOn, ok bool) {
+	switch e.Op {
+	case lang.OpMeasure:
+		on, known := taken[e]
+		on.Minus = minus
+		return []plan.MeasuredOn{on}, known
+	case lang.OpParen:
+		return sumOf(e.L, taken, minus)
+	case lang.OpAdd, lang.OpSub:
+		left, okL := sumOf(e.L, taken, minus)
+		right, okR := sumOf(e.R, taken, minus != (e.Op == lang.OpSub))
+		return append(left, right...), okL && okR
+	}
+	return nil, false
 }
 
 // measured works out around, height, width or length of a part; a value that is not known is silent.

@@ -1,0 +1,62 @@
+package compile_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"ovillo/compile"
+	"ovillo/lang"
+	"ovillo/lang/source"
+)
+
+// TestMeasureDrawn holds which measures have a line in the drawing: a sum of lengths of parts, each with its sign. A figure
+// that is worked out otherwise has none, since no line of the drawing is as long as it.
+func TestMeasureDrawn(t *testing.T) {
+	for _, c := range []struct{ value, want string }{
+		{"height of one", "A +0"},
+		{"height of one + height of two", "A +0+1"},
+		{"height of one + (height of one - height of two)", "A +0+0-1"},
+		{"height of one - (height of one - height of two)", "A +0-0+1"},
+		{"2 * height of one", " "},
+		{"height of one / 2", " "},
+		{"length(9, sc) + height of one", " "},
+		{"height of one + 2 cm", " "},
+	} {
+		text := `pattern p
+  title en "P" es "P"
+  terms us
+end
+sizes "S"
+end
+gauge 10 cm
+  sc 20 sts, 20 rows
+end
+part one
+  title en "One" es "Uno"
+  chain 10, join
+  9 rounds: sc in each
+end
+part two
+  title en "Two" es "Dos"
+  chain 10, join
+  5 rounds: sc in each
+end
+measure
+  m en "M" es "M" = ` + c.value + `
+end
+`
+		f, list := lang.Parse(source.NewFile("p.ovillo", text))
+		require.False(t, list.HasErrors(), "%s: %v", c.value, list)
+		p, _ := compile.Compile(f)
+		require.Len(t, p.Measures, 1, c.value)
+		var b strings.Builder
+		fmt.Fprintf(&b, "%s ", p.Measures[0].Letter)
+		for _, on := range p.Measures[0].Of {
+			fmt.Fprintf(&b, "%s%d", map[bool]string{false: "+", true: "-"}[on.Minus], on.Part)
+		}
+		require.Equal(t, c.want, b.String(), c.value)
+	}
+}
