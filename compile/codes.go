@@ -53,6 +53,9 @@ const (
 	codeShapeTwice   diag.Code = "OV458" // one edge shaped by two schedules
 	codeMirror       diag.Code = "OV459" // a row that goes one way only
 
+	codeSpacedAmong diag.Code = "OV470" // what is set at even distances stands among no plain stitches
+	codeSpacedWidth diag.Code = "OV471" // it takes a number of places that is not known
+
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works
 	codeSecondChain diag.Code = "OV512" // a new chain where one with a free other side waits

@@ -55,7 +55,7 @@ func (c *checker) flush() {
 
 // ofPlaces are the faults whose cause may lie in the row below, or in the start.
 var ofPlaces = map[fabric.FaultKind]bool{fabric.TooFew: true, fabric.LeftOver: true, fabric.NotEven: true, fabric.NoRoom: true,
-	fabric.LeaveOther: true, fabric.LastNotLast: true, fabric.SpaceInWay: true, fabric.NoSpace: true, fabric.OtherSpace: true}
+	fabric.LeaveOther: true, fabric.LastNotLast: true, fabric.SpaceInWay: true, fabric.Crowded: true, fabric.NoSpace: true, fabric.OtherSpace: true}
 
 // madeBelow points at what made the places of the edge, unless it is the very row that failed, worked again.
 func (c *checker) madeBelow(k faultKey, g *gathered) []diag.Related {
@@ -130,7 +130,7 @@ var faultCode = map[fabric.FaultKind]diag.Code{
 	fabric.NoGap: "OV409", fabric.LeaveOther: "OV410", fabric.StartSpace: "OV411", fabric.Between: "OV412",
 	fabric.NothingDone: "OV413", fabric.NotRing: "OV414", fabric.NoRoom: "OV415", fabric.StatedOther: "OV416",
 	fabric.Nested: "OV417", fabric.DrawnBelow: "OV418", fabric.Mismatch: "OV419", fabric.LastNotLast: "OV420",
-	fabric.TooMany: "OV421",
-	fabric.Behind:  "OV501", fabric.NotHere: "OV502", fabric.Unknown: "OV503", fabric.ManyPlaces: "OV504",
+	fabric.TooMany: "OV421", fabric.Crowded: "OV425",
+	fabric.Behind: "OV501", fabric.NotHere: "OV502", fabric.Unknown: "OV503", fabric.ManyPlaces: "OV504",
 	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508",
 }

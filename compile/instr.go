@@ -148,6 +148,8 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		pr.p.c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
 	case fabric.Spread:
 		return pr.spread(o)
+	case fabric.Spaced:
+		return pr.spaced(o)
 	}
 	return []plan.Instr{in}
 }

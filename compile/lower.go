@@ -253,7 +253,11 @@ func (w *lowerer) work(n *lang.Work) *fabric.Op {
 	o.Label = labelOf(n.Label)
 	w.with(o, n.With)
 	o.Cross = map[string]plan.Cross{"front": plan.CrossFront, "back": plan.CrossBack}[n.Cross]
-	return w.extent(o, n, before, many)
+	o = w.extent(o, n, before, many)
+	if n.Spaced != nil && o != nil {
+		return w.spaced(o, n)
+	}
+	return o
 }
 
 func loopOf(n *lang.Work) stitch.Loop {

@@ -124,6 +124,19 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: (sc, sc in next 2) in next, sc in each", "14"},
 	{"r 12", "round: [sc in next 2, sc in last] around", "OV420"},
 	{"r 12", "round: sc in each, sc in next", "OV401"},
+
+	// At even distances.
+	{"f 75", "row: sc in each\n  row: sc in each with [ch 2 as hole, skip 2] 5 times evenly after 4 = 65 sts, 5 holes", "65+5"},
+	{"f 20 (22)", "row: sc in each\n  row: sc in each with [ch 2, skip 2] 3 times evenly", "14+3 (16+3)"},
+	{"f 20", "row: sc in each\n  row: sc in each with [ch 2, skip 2] 3 (0) times evenly after 2", "14+3 (20)"},
+	{"f 20", "row: sc in each\n  row: sc to last 4 with [5 sc in next] 3 times evenly before last 2, sc in each", "32"},
+	{"f 20", "row: sc in each\n  row: sc in each with [dec] 4 times evenly after 2", "16"},
+	{"f 20", "row: sc in each\n  row: sc in each with [(sc, ch 1, sc) in next] 4 times evenly", "24+4"},
+	{"f 20", "row: sc in each\n  row: sc in each with [ch 2, skip 2] 8 times evenly after 2", "OV425"},
+	{"f 20", "row: sc in each\n  row: sc in each with [ch 2, skip to last 1] 2 times evenly after 2", "OV471"},
+	{"f 20", "row: sc in each\n  row: sc in each with [skip 0] 2 times evenly after 2", "OV471"},
+	{"f 20", "row: sc in each\n  row: 2 sc in each with [ch 2, skip 2] 2 times evenly", "OV470"},
+	{"f 20", "row: sc in each\n  row: dec with [ch 2, skip 2] 2 times evenly, sc in each", "OV470"},
 }
 
 func TestMeaning(t *testing.T) {

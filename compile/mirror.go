@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"reflect"
 	"slices"
 
 	"ovillo/lang"
@@ -128,8 +129,29 @@ func (m *mirror) list(l *lang.List) *lang.List {
 		}
 		out.Items = append(out.Items, it)
 	}
-	out.Items = append(out.Items, ends...)
+	out.Items = append(keepOpenings(out.Items), ends...)
 	return out
+}
+
+// keepOpenings lets chains and the stitches that are skipped under them stand in the order in which they were said: from
+// the other end it is the same opening.
+func keepOpenings(items []lang.Item) []lang.Item {
+	half := func(i int) bool {
+		if i < 0 || i >= len(items) {
+			return false
+		}
+		switch items[i].(type) {
+		case *lang.ChainItem, *lang.Skip:
+			return true
+		}
+		return false
+	}
+	for i := range items {
+		if half(i) && half(i+1) && !half(i-1) && !half(i+2) && reflect.TypeOf(items[i]) != reflect.TypeOf(items[i+1]) {
+			items[i], items[i+1] = items[i+1], items[i]
+		}
+	}
+	return items
 }
 
 func (m *mirror) refuse(n lang.Node) {
@@ -180,6 +202,11 @@ func (m *mirror) work(n *lang.Work, first bool) lang.Item {
 		return m.item(g, false, false)
 	}
 	c := *n
+	if n.Spaced != nil {
+		s := *n.Spaced
+		s.List, s.Last = m.inner(s.List), !s.Last
+		c.Spaced = &s
+	}
 	if t := n.Target; t != nil && t.In != nil && (t.In.First || t.In.Last) {
 		in := *t.In
 		in.First, in.Last = t.In.Last, t.In.First
@@ -216,5 +243,6 @@ func (m *mirror) inner(l *lang.List) *lang.List {
 	for i := len(l.Items) - 1; i >= 0; i-- {
 		out.Items = append(out.Items, m.item(l.Items[i], false, false))
 	}
+	out.Items = keepOpenings(out.Items)
 	return out
 }

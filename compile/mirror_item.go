@@ -103,7 +103,7 @@ func (m *mirror) withCount(it lang.Item, n *lang.Cnt, places plan.Nums) lang.Ite
 	}
 	switch w := it.(type) {
 	case *lang.Work:
-		if w.Spread != nil || w.Tog || w.Target != nil && w.Target.In == nil || w.Stitch != nil && !m.plainStitch(w.Stitch.Text) {
+		if w.Spread != nil || w.Spaced != nil || w.Tog || w.Target != nil && w.Target.In == nil || w.Stitch != nil && !m.plainStitch(w.Stitch.Text) {
 			return nil
 		}
 		var kinds *lang.Kinds
@@ -153,7 +153,7 @@ func (m *mirror) oneWay(items []lang.Item) lang.Item {
 				bad = m.oneWayInside(g.List)
 				break
 			}
-			bad = n.Cross != "" || n.Slip && n.End != nil || !bothWays(n.Target, m)
+			bad = n.Cross != "" || n.Slip && n.End != nil || !bothWays(n.Target, m) || n.Spaced != nil && m.oneWayInside(n.Spaced.List)
 		case *lang.Together:
 			bad = !bothWays(n.Target, m)
 		case *lang.Bracket:

@@ -218,7 +218,7 @@ func takes(ops []*fabric.Op, z int) (int, bool) {
 				return 0, false
 			}
 			sum += n * at(o.N, 0)
-		case fabric.Spread, fabric.SlideTo:
+		case fabric.Spread, fabric.Spaced, fabric.SlideTo:
 			return 0, false
 		}
 	}

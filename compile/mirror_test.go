@@ -197,3 +197,25 @@ func list(n []int) string {
 	}
 	return fmt.Sprintf("%d (%s)", n[0], strings.Join(rest, ", "))
 }
+
+// What is set at even distances is set as far from the other end in the mirror.
+func TestMirrorOfSpaced(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		n := rapid.IntRange(8, 40).Draw(t, "n")
+		k := rapid.IntRange(0, (n-2)/6).Draw(t, "times")
+		where := rapid.SampledFrom([]string{"", " after 1", " before last 1"}).Draw(t, "where")
+		what := rapid.SampledFrom([]string{"dec", "sc2tog, 3 sc in next", "skip 1, 2 sc in next"}).Draw(t, "what")
+		first, last := rapid.IntRange(0, 1).Draw(t, "first"), rapid.IntRange(0, 1).Draw(t, "last")
+		row := fmt.Sprintf("  row: sc in next %d, sc to last %d with [%s] %d times evenly%s, sc in next %d\n", first, last, what, k, where, last)
+		text := piece("rows", fmt.Sprintf("chain %d", n), row) + mirrorPart("other", "piece")
+		f, _ := lang.Parse(source.NewFile("mirror", text))
+		if p, list := compile.Compile(f); p == nil || list.HasErrors() {
+			t.Skip("no room")
+		}
+		one, edges := compile.Made(f, "piece", 0)
+		other, _ := compile.Made(f, "other", 0)
+		if got, want := strings.Join(other[0], ", "), mirrorOf(one[0], edges[0]); got != want {
+			t.Fatalf("%s\nthe mirror makes %s, want %s", row, got, want)
+		}
+	})
+}

@@ -2,6 +2,7 @@ package compile
 
 import (
 	"math"
+	"slices"
 
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
@@ -151,6 +152,11 @@ func firstStitch(ops []*fabric.Op) (*fabric.Op, bool) {
 		case fabric.Draw:
 			return o, false
 		case fabric.Spread:
+			return o, can
+		case fabric.Spaced:
+			if slices.Contains(o.Edge, 0) && o.How != fabric.FromEnd {
+				can = false // in some size the row begins with what is in the brackets
+			}
 			return o, can
 		}
 		if o.Form.ID == stitch.Slip {

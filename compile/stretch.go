@@ -87,7 +87,7 @@ func (w *working) piece(i, j int) *working {
 // spreadOps lists the traces of spread shaping in a list.
 func spreadOps(ops []*fabric.Op, to []int) []int {
 	for _, o := range ops {
-		if o.Kind == fabric.Spread {
+		if o.Kind == fabric.Spread || o.Kind == fabric.Spaced {
 			to = append(to, o.Index)
 		}
 		to = spreadOps(o.Body, to)

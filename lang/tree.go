@@ -901,7 +901,7 @@ type Bracket struct {
 //	dc in next 5 · 2 dc in each · dc to m1 · sc2tog · 4 dc together · inc 8 evenly · fptr in each of x crossing front
 //
 //	work = [ precnt ] ( "sl" "st" | name ) [ "flo" | "blo" | "tlo" | "third" "loop" ] [ "together" ]
-//	       [ target | spread | repend ] [ "crossing" ( "front" | "back" ) ] [ "with" name ] [ as ]
+//	       [ target | spread | repend ] [ "crossing" ( "front" | "back" ) ] [ spaced ] [ "with" name ] [ as ]
 type Work struct {
 	At
 	N      *PreCnt
@@ -914,8 +914,23 @@ type Work struct {
 	Spread *Spread
 	End    *RepEnd
 	Cross  string
+	Spaced *Spaced
 	With   *Name
 	Label  *As
+}
+
+// Spaced sets a bracket among plain stitches, several times, as far apart from each other as they go. Without `after` and
+// `before last` the two ends share what is left.
+//
+//	sc in each with [ch 2 as hole, skip 2] 5 times evenly after 4
+//
+//	spaced = "with" "[" list "]" cnt "times" "evenly" [ "after" cnt | "before" "last" cnt ]
+type Spaced struct {
+	At
+	List  *List
+	N     *Cnt
+	After *Cnt // how many plain stitches stand before the first one; nil: the ends share
+	Last  bool // they are counted from the end of the row
 }
 
 // Spread spreads increases or decreases over the row.

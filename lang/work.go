@@ -58,6 +58,12 @@ func (w *Work) rest(r reader) error {
 			return r.want("front", "back")
 		}
 	}
+	if r.word("with") && r.after().Value == "[" {
+		w.Spaced = &Spaced{}
+		if err := w.Spaced.read(r); err != nil {
+			return err
+		}
+	}
 	if r.take("with") {
 		w.With = &Name{}
 		if err := r.must(w.With); err != nil {
@@ -65,4 +71,42 @@ func (w *Work) rest(r reader) error {
 		}
 	}
 	return readIf(r, &w.Label)
+}
+
+// read reads a bracket that is set among plain stitches, from the word `with`.
+func (s *Spaced) read(r reader) error {
+	start := r.start()
+	r.Next()
+	r.Next()
+	s.List, s.N = &List{}, &Cnt{}
+	if err := r.must(s.List); err != nil {
+		return err
+	}
+	if !r.take("]") {
+		return r.want("]")
+	}
+	if err := r.must(s.N); err != nil {
+		return err
+	}
+	for _, word := range []string{"times", "evenly"} {
+		if !r.take(word) {
+			return r.want(word)
+		}
+	}
+	switch {
+	case r.take("after"):
+	case r.take("before"):
+		if s.Last = r.take("last"); !s.Last {
+			return r.want("last")
+		}
+	default:
+		r.close(&s.At, start)
+		return nil
+	}
+	s.After = &Cnt{}
+	if err := r.must(s.After); err != nil {
+		return err
+	}
+	r.close(&s.At, start)
+	return nil
 }

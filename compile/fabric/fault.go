@@ -40,6 +40,7 @@ const (
 	TooMany                           // more than Have stitches in all
 	LastNotLast                       // Need were to be the last, Have are left
 	NoNext                            // the marker Name was to stand in a stitch that the row does not make
+	Crowded                           // what is set at even distances needs Need places, Have are there
 )
 
 // Fault is why a row, or another step of a part, could not be worked in one size.

@@ -302,3 +302,58 @@ func TestSpreadLaw(t *testing.T) {
 		}
 	})
 }
+
+// What is set at even distances takes every place; between any two stand equally many stitches, and the end that is not
+// counted off has fewer than one more for each distance than the other. It is refused only where there is no room.
+func TestSpacedLaw(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		have, n, width := rapid.IntRange(1, 80).Draw(t, "have"), rapid.IntRange(0, 9).Draw(t, "n"), rapid.IntRange(1, 4).Draw(t, "width")
+		edge := rapid.IntRange(-1, 6).Draw(t, "edge")
+		fromEnd := rapid.Bool().Draw(t, "from the end")
+		g, need := SpacedGroups(have, n, width, edge, fromEnd)
+		o := op(Spaced, n)
+		o.Body = []*Op{ch(2), skip(width)}
+		if edge >= 0 {
+			o.Edge = nums(edge)
+		}
+		if fromEnd {
+			o.How = FromEnd
+		}
+		f, p := edged(strings.Repeat("s", have), false)
+		res, fault := p.Work(rowOf(plan.Rows, o))
+		if need > have {
+			if fault == nil || fault.Kind != Crowded || fault.Need != need || fault.Have != have {
+				t.Fatalf("%d of %d, edge %d, over %d: %v", n, width, edge, have, fault)
+			}
+			if _, more := SpacedGroups(need, n, width, edge, fromEnd); more > need {
+				t.Fatalf("%d are needed, but %d are not enough", need, need)
+			}
+			return
+		}
+		if fault != nil {
+			t.Fatal(fault)
+		}
+		account(t, f, p, res, plan.Rows)
+		if g.Before+g.After+n*width+g.Short*g.ShortPlain != have {
+			t.Fatalf("the groups take another number than %d: %+v", have, g)
+		}
+		if n == 0 {
+			return
+		}
+		if n > 1 && g.ShortPlain < 1 {
+			t.Fatalf("nothing stands between: %+v", g)
+		}
+		near, far := g.Before, g.After
+		if fromEnd {
+			near, far = far, near
+		}
+		switch {
+		case edge < 0 && (far < near || far > near+1 || near < 1 || near+far < g.ShortPlain || near+far >= g.ShortPlain+n):
+			t.Fatalf("the ends do not share what is left: %+v", g)
+		case edge >= 0 && near != edge:
+			t.Fatalf("not %d before the first: %+v", edge, g)
+		case edge >= 0 && n > 1 && (far < edge || far >= edge+n-1):
+			t.Fatalf("the far end does not hold what is left: %+v", g)
+		}
+	})
+}

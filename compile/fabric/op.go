@@ -22,6 +22,7 @@ type Op struct {
 	Where  plan.MarkWhere
 	Yarn   int // Change: the yarn; others: -1, or the yarn of this instruction alone
 	How    Spreading
+	Edge   plan.Nums // Spaced: the plain stitches before the first, or with FromEnd behind the last; nil: the ends share
 	Cross  plan.Cross
 	Span   source.Span
 	Index  int // of its trace in the row; the same in every size
@@ -42,6 +43,7 @@ const (
 	Repeat // Body, N times or to Bound
 	InOne  // Body into each place of Target
 	Spread // N increases (Per 2) or decreases (Together 2) spread to Bound
+	Spaced // Body, N times, as far apart as they go among single stitches of Form, to Bound
 	Mark
 	Move
 	Unmark
@@ -57,6 +59,7 @@ const (
 	AtEnds Spreading = iota // the shaping is the last of its group, long groups first
 	Alternating
 	Centred
+	FromEnd // Spaced: as from the other end of the row
 )
 
 // TargetKind says where stitches go.

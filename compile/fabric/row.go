@@ -237,6 +237,8 @@ func (r *row) do(op *Op) (int, *Fault) {
 		return r.leave(op)
 	case Spread:
 		return r.spread(op)
+	case Spaced:
+		return r.spaced(op)
 	case SlideTo:
 		return r.slide(op)
 	case Mark, Move, Unmark:

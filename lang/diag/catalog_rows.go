@@ -267,4 +267,16 @@ var rows = []Entry{
 			Explain: `Se sigue cada punto. El límite está muy por encima de la manta más grande y protege de un número mal escrito.`},
 		Example: flat("  chain 1000\n  20000 rows: sc in each = 1000"),
 		Fixed:   flat("  chain 1000\n  20 rows: sc in each = 1000")},
+
+	{Code: "OV425", Severity: Error,
+		En: Wording{Message: `what is set evenly needs {need} {need|stitch|stitches}, but there {have|is|are} only {have}`, Mark: `has no room`,
+			Related: belowEn,
+			Help:    map[string]string{"": `set fewer of them, or begin nearer the end: after 2`},
+			Explain: `Between any two stands at least one stitch, and at the far end no fewer than are counted off at the near one. Without after, at least one stands at either end.`},
+		Es: Wording{Message: `lo que se reparte necesita {need} {need|punto|puntos}, pero solo hay {have}`, Mark: `no cabe`,
+			Related: belowEs,
+			Help:    map[string]string{"": `repartir menos, o empezar más cerca del borde: after 2`},
+			Explain: `Entre dos queda al menos un punto, y en el otro extremo no menos de los que se cuentan en el primero. Sin after queda al menos uno en cada extremo.`},
+		Example: flat("  chain 20\n  row: sc in each = 20\n  row: sc in each with [ch 2, skip 2] 5 times evenly after 4"),
+		Fixed:   flat("  chain 22\n  row: sc in each = 22\n  row: sc in each with [ch 2, skip 2] 5 times evenly after 4 = 12 sts, 5 spaces")},
 }

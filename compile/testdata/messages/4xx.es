@@ -205,6 +205,17 @@ error[OV421]: el patrón tendría más de 1000000 puntos en una talla
 
 example.ovillo: 1 error
 
+# OV425
+error[OV425]: lo que se reparte necesita 22 puntos, pero solo hay 20
+  --> example.ovillo:15:8
+ 15 |   row: sc in each with [ch 2, skip 2] 5 times evenly after 4
+    |        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no cabe
+ 14 |   row: sc in each = 20
+    |        ---------- lugares en los que tejer: 20
+    = ayuda: repartir menos, o empezar más cerca del borde: after 2
+
+example.ovillo: 1 error
+
 # OV430
 error[OV430]: 2 sc se lee de dos maneras: uno en cada uno de 2 lugares, o 2 en un lugar
   --> example.ovillo:15:10
@@ -464,6 +475,24 @@ error[OV459]: lo que se dice aquí va en un solo sentido, así que de ello no se
  15 |   row: sc in next 3, sc in same, sc in each = 7
     |                      ^^^^^^^^^^ no tiene reflejo propio
     = ayuda: dar nombre a la hilera y escribir su reflejo con el mismo nombre en la pieza que refleja strip
+
+example.ovillo: 1 error
+
+# OV470
+error[OV470]: lo que se reparte necesita puntos sencillos alrededor, uno en cada lugar
+  --> example.ovillo:15:22
+ 15 |   row: sc in next 20 with [ch 2, skip 2] 3 times evenly
+    |                      ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no tiene puntos sencillos alrededor
+    = ayuda: empezar con el punto que va entre medias: sc in each with [ … ] 5 times evenly
+
+example.ovillo: 1 error
+
+# OV471
+error[OV471]: no se puede saber cuántos lugares ocupa ch 2, así que no se puede repartir
+  --> example.ovillo:15:25
+ 15 |   row: sc in each with [ch 2] 3 times evenly
+    |                         ^^^^ no ocupa un número fijo de lugares
+    = ayuda: hacer que ocupe un número de puntos: [ch 2, skip 2], [dc5tog]
 
 example.ovillo: 1 error
 
