@@ -16,18 +16,17 @@ import (
 	"ovillo/lang/source"
 )
 
-// An example of the reference stands behind ```ovillo. Alone, that is a whole source. A word behind it says what the example
-// is a piece of, `each` that every line of it is a piece of its own, and `on NAME` which source around it is meant: a file of
-// testdata/reference, by the name of the piece if nothing else is said. There % is the place of the example, and {n} the width
-// of an edge: the narrowest on which the example comes out.
+// An example of the reference stands behind ```ovillo. Alone, that is a whole source. A word behind it says which piece of one
+// the example is, and `on NAME` the source around it, a file of testdata/reference. There % is the place of the example, and {n}
+// the width of an edge: the narrowest on which the example comes out. Each line of a row or a value is an example of its own,
+// and so is each line of a piece that says `each`.
 type referenceExample struct {
 	line                int
 	piece, around, text string
 }
 
-var referenceFence = regexp.MustCompile("(?ms)^```ovillo(?: ([a-z]+)( each)?(?: on ([a-z-]+))?)?\n(.*?)^```$")
+var referenceFence = regexp.MustCompile("(?ms)^```ovillo(?: ([a-z]+)( each)? on ([a-z-]+))?\n(.*?)^```$")
 
-// Lines of these pieces are always pieces of their own.
 var lineByLine = map[string]bool{"row": true, "value": true}
 
 func referenceExamples(t *testing.T) []referenceExample {
@@ -35,7 +34,7 @@ func referenceExamples(t *testing.T) []referenceExample {
 	require.NoError(t, err)
 	var out []referenceExample
 	matches := referenceFence.FindAllSubmatchIndex(text, -1)
-	require.Equal(t, bytes.Count(text, []byte("\n```ovillo")), len(matches), "each example begins in a way that is known")
+	require.Equal(t, bytes.Count(text, []byte("\n```ovillo")), len(matches), "each example says the piece it is, and the source around it: ```ovillo row on flat")
 	for _, m := range matches {
 		group := func(i int) string {
 			if m[2*i] < 0 {
@@ -45,9 +44,6 @@ func referenceExamples(t *testing.T) []referenceExample {
 		}
 		e := referenceExample{piece: group(1), around: group(3), text: group(4)}
 		e.line = bytes.Count(text[:m[8]], []byte("\n")) + 1
-		if e.around == "" {
-			continue
-		}
 		if group(2) == "" && !lineByLine[e.piece] {
 			out = append(out, e)
 			continue
@@ -64,21 +60,28 @@ func referenceExamples(t *testing.T) []referenceExample {
 	return out
 }
 
-// TestReferenceChecks checks every example of the reference in the source around it.
+// TestReferenceChecks checks every example of the reference in the source around it. Every such source is used.
 func TestReferenceChecks(t *testing.T) {
 	examples := referenceExamples(t)
-	require.Greater(t, len(examples), 2)
+	require.Greater(t, len(examples), 150)
+	unused := map[string]bool{}
+	for _, path := range sources(t, "testdata/reference/*.ovillo") {
+		unused[strings.TrimSuffix(filepath.Base(path), ".ovillo")] = true
+	}
 	for _, e := range examples {
 		around := "%"
 		if e.around != "" {
 			text, err := os.ReadFile(filepath.Join("testdata", "reference", e.around+".ovillo"))
 			require.NoError(t, err, "line %d", e.line)
+			require.Equal(t, 1, strings.Count(string(text), "%"), "%s: one place for the example", e.around)
 			around = string(text)
+			delete(unused, e.around)
 		}
 		if said := checksOnSomeEdge(strings.Replace(around, "%", strings.TrimRight(e.text, "\n"), 1)); said != "" {
 			t.Errorf("reference.md, line %d, on %q:\n%s\n%s", e.line, e.around, e.text, said)
 		}
 	}
+	require.Empty(t, unused, "no example of the reference stands in these sources")
 }
 
 // checksOnSomeEdge checks a source with each width of its edge until one has no errors. It returns what is said of the

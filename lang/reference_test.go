@@ -82,6 +82,61 @@ func TestReference(t *testing.T) {
 	}
 }
 
+// Between them the examples set every field of every node of the tree, and each word that a field may hold: there is no form
+// that the reference does not show.
+func TestReferenceShowsEveryForm(t *testing.T) {
+	set, types := map[string]bool{}, map[reflect.Type]bool{}
+	for _, f := range referenceExamples(t) {
+		tree, _ := Parse(f)
+		Walk(tree, func(n Node) bool {
+			v := reflect.ValueOf(n).Elem()
+			types[v.Type()] = true
+			for i := range v.NumField() {
+				name := v.Type().Name() + "." + v.Type().Field(i).Name
+				set[name] = set[name] || !v.Field(i).IsZero()
+				if v.Field(i).Kind() == reflect.String {
+					set[name+" "+v.Field(i).String()] = true
+				}
+			}
+			return true
+		})
+	}
+	for typ := range types {
+		for i := range typ.NumField() {
+			f := typ.Field(i)
+			if name := typ.Name() + "." + f.Name; !set[name] {
+				t.Errorf("no example of the reference sets %s", name)
+			}
+			for _, w := range wordsOf(typ.Name(), f) {
+				if name := typ.Name() + "." + f.Name + " " + w; !set[name] {
+					t.Errorf("no example of the reference shows %s", name)
+				}
+			}
+		}
+	}
+}
+
+// readByHand are the words of fields without tags.
+var readByHand = map[string]string{
+	"Work.Loop": "flo blo tlo", "Work.Cross": "front back", "Spread.How": "alternating centred", "RepEnd.Full": "around across",
+	"Target.Prep": "below beside", "Kinds.A": "st sts space spaces chains gap gaps left", "Kinds.B": "space chain",
+	"RowHead.One": "round row", "RowHead.For": "rounds rows", "RowHead.Many": "rounds",
+}
+
+// wordsOf gives the words that can be read into a field.
+func wordsOf(node string, f reflect.StructField) []string {
+	if f.Type.Kind() != reflect.String {
+		return nil
+	}
+	out := strings.Fields(readByHand[node+"."+f.Name])
+	for _, m := range regexp.MustCompile(`@\(([^)]*)\)|@'([a-z]+)'`).FindAllStringSubmatch(f.Tag.Get("parser"), -1) {
+		for _, w := range regexp.MustCompile(`[a-z]+`).FindAllString(m[1]+m[2], -1) {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
 // The list of reserved words in the reference is the list there is.
 func TestReferenceListsReservedWords(t *testing.T) {
 	text, err := os.ReadFile("reference.md")

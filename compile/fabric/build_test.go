@@ -104,6 +104,8 @@ func dec(k, n int) *Op { o := op(Draw, n); o.Form.Together = k; return o }
 
 func ch(n int) *Op { return op(Chains, n) }
 
+func slipped(n int) *Op { o := next(n); o.Form.ID = slip; return o }
+
 func skip(n int) *Op { return op(SkipOver, n) }
 
 func skipTo(b Bound) *Op { o := op(SkipOver, 0); o.N, o.Bound = nil, b; return o }

@@ -53,6 +53,7 @@ var rowCases = []rowCase{
 	{name: "three together, two left", edge: "ss", ops: []*Op{dec(3, 1)}, fault: Fault{Kind: TooFew, Need: 3, Have: 2}},
 	{name: "together over a space", edge: "s1s", ops: []*Op{dec(2, 1), next(1)}, fault: Fault{Kind: SpaceInWay, Have: 1}},
 	{name: "chains one behind the other are one space", edge: "ss", ops: []*Op{next(1), ch(2), ch(1), next(1)}, made: "s3s", into: "0 - 1", account: [4]int{2}},
+	{name: "a slip stitch parts two spaces", edge: "sss", ops: []*Op{next(1), ch(2), slipped(1), ch(1), next(1)}, made: "s21s", into: "0 - - 2", account: [4]int{3}},
 	{name: "no chains", edge: "ss", ops: []*Op{next(1), ch(0), next(1)}, made: "ss", into: "0 1", account: [4]int{2}},
 	{name: "a label on half a space", edge: "ss", ops: []*Op{next(1), ch(2), as(ch(1), "x"), next(1)}, fault: Fault{Kind: Nested, Name: "x"}},
 	{name: "skip", edge: "ssss", ops: []*Op{next(1), skip(2), next(1)}, made: "ss", into: "0 3", account: [4]int{2, 2, 0, 0}},

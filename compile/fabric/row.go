@@ -277,6 +277,7 @@ func (r *row) make(e Elem) *Fault {
 	id := r.f.add(e)
 	if e.Kind == Slip {
 		r.res.Slips++
+		r.apart = true // it holds the chains down: those behind it are another space
 		return nil
 	}
 	r.made = append(r.made, id)
