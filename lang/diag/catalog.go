@@ -1,5 +1,11 @@
 package diag
 
+import (
+	"regexp"
+	"strconv"
+	"strings"
+)
+
 // Entry is one row of the catalogue: everything the tool says about one code.
 //
 // Texts are templates: {name} puts in an argument, {name|one|other} chooses by the number in name. Both languages must
@@ -9,8 +15,21 @@ type Entry struct {
 	Code     Code
 	Severity Severity
 	En, Es   Wording
-	// Example is a whole small source that raises exactly this code; Fixed is the same source put right.
+	// Example is a whole small source that raises exactly this code; Fixed is the same source put right. A remark such as
+	// `# … 3000 times` stands for the line above it, worth so many lines in all.
 	Example, Fixed string
+}
+
+// manyTimes is the remark of an example that would fill a book.
+var manyTimes = regexp.MustCompile(`(?m)^(.*\n) *# … ([0-9]+) times\n`)
+
+// Whole returns the example with every line as often as it is meant.
+func (e *Entry) Whole() string {
+	return manyTimes.ReplaceAllStringFunc(e.Example, func(s string) string {
+		m := manyTimes.FindStringSubmatch(s)
+		n, _ := strconv.Atoi(m[2])
+		return strings.Repeat(m[1], n)
+	})
 }
 
 // Wording is the text of a message in one language.

@@ -46,7 +46,7 @@ pattern at all, but a picture or a document saved under the wrong name.`},
 			Message: `este archivo ocupa más de {limit} megabytes`,
 			Explain: `El patrón se lee entero, y uno de este tamaño daría miles de páginas. Casi siempre un archivo así no es un patrón,
 sino una imagen o un documento guardado con otro nombre.`},
-		Example: "# a file that goes on for more than 4 megabytes\n",
+		Example: "# What a file of another kind holds, read as text.\n# … 90000 times\n",
 		Fixed:   band(`round: sc in each`)},
 
 	{Code: "OV102", Severity: Error,
@@ -96,7 +96,7 @@ by accident.`},
 			Help:    map[string]string{"": `repártala en varias hileras, o escriba una sola vez lo que se repite, entre corchetes: [ … ] 20 times`},
 			Explain: `Las hileras más largas de los patrones reales tienen unos cientos de palabras. Una más larga es, casi seguro, un texto
 pegado sin querer.`},
-		Example: "# a row that goes on for more than 10 000 words\n",
+		Example: band("round:\n    sc in next,\n    # … 3000 times\n    sc in each"),
 		Fixed:   band(`round: [sc in next 2] 20 times`)},
 
 	{Code: "OV105", Severity: Note,
@@ -110,7 +110,7 @@ follows. The first messages are the ones to read.`},
 			Help:    map[string]string{"": `corrija los primeros y compruebe de nuevo`},
 			Explain: `Cuando casi todas las líneas tienen fallos, el archivo no suele ser un patrón, o un signo cercano al principio
 estropea todo lo que sigue. Los primeros mensajes son los que conviene leer.`},
-		Example: "# a file with hundreds of lines that are no pattern\n",
+		Example: "Dear knitters and crocheters\n# … 600 times\n",
 		Fixed:   band(`round: sc in each`)},
 }
 

@@ -1,3 +1,11 @@
+# OV101
+error[OV101]: este archivo ocupa más de 4 megabytes
+     --> example.ovillo:82242:14
+ 82242 | # What a file of another kind holds, read as text.
+       |              ^
+
+example.ovillo: 1 error
+
 # OV102
 error[OV102]: el texto no está guardado como UTF-8: el byte 0xF1 no representa ninguna letra
  --> example.ovillo:2:31
@@ -15,6 +23,24 @@ error[OV103]: hay más de 200 paréntesis o bloques unos dentro de otros
     = ayuda: dé un nombre a la lista interior con group, o cierre los paréntesis que quedaron abiertos
 
 example.ovillo: 1 error
+
+# OV104
+error[OV104]: esta línea tiene más de 10000 palabras
+    --> example.ovillo:2517:11
+ 2517 |     sc in next,
+      |           ^^^^ hasta aquí se ha leído
+      = ayuda: repártala en varias hileras, o escriba una sola vez lo que se repite, entre corchetes: [ … ] 20 times
+
+example.ovillo: 1 error
+
+# OV105
+nota[OV105]: se han encontrado más de 500 fallos; los que siguen a este lugar no se muestran
+   --> example.ovillo:501:1
+ 501 | Dear knitters and crocheters
+     | ^^^^
+     = ayuda: corrija los primeros y compruebe de nuevo
+
+example.ovillo: 1 nota
 
 # OV111
 error[OV111]: aquí ninguna línea puede empezar por «rownd»
