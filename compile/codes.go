@@ -56,6 +56,10 @@ const (
 	codeSpacedAmong diag.Code = "OV470" // what is set at even distances stands among no plain stitches
 	codeSpacedWidth diag.Code = "OV471" // it takes a number of places that is not known
 
+	codePicot       diag.Code = "OV490" // a picot with a place or a number
+	codeGroupOf     diag.Code = "OV491" // a group of too few or too many stitches, or of another stitch
+	codePlainStitch diag.Code = "OV492" // a decrease, a group or a post stitch where a plain stitch is meant
+
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works
 	codeSecondChain diag.Code = "OV512" // a new chain where one with a free other side waits
@@ -85,5 +89,4 @@ const (
 	codeMeasured    diag.Code = "OV753"
 	codeMeasuredRow diag.Code = "OV754"
 	codeSeam        diag.Code = "OV757"
-	codeNotion      diag.Code = "OV758"
 )

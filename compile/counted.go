@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"cmp"
 	"sort"
 
 	"ovillo/compile/fabric"
@@ -13,28 +14,48 @@ import (
 type tally struct {
 	sts, chains int
 	forms       map[stitch.Form]int
+	groups      map[stitch.Form]int // shells, V stitches and picots: what they are made of is counted among the others
 	spaces      map[int]int
 }
 
 func (p *partState) tally(z int, made []fabric.ID) tally {
-	t := tally{forms: map[stitch.Form]int{}, spaces: map[int]int{}}
+	t := tally{forms: map[stitch.Form]int{}, groups: map[stitch.Form]int{}, spaces: map[int]int{}}
 	elems := p.c.fabrics[z].Elems
 	for _, id := range made {
 		el := &elems[id]
+		for _, f := range p.c.fabrics[z].RidesOn(id) {
+			t.groups[f]++
+		}
 		if el.Kind == fabric.Space {
 			t.spaces[int(el.N)]++
 			t.chains += int(el.N)
 			continue
 		}
 		t.sts++
-		t.forms[countAs(p.c.fabrics[z].FormOf(id))]++
+		f := p.c.fabrics[z].FormOf(id)
+		t.forms[countAs(f)]++
+		if f.Group.Open() {
+			t.groups[f]++
+		}
+	}
+	for f, n := range t.groups {
+		if f.Group.Open() {
+			sts, _ := f.Makes()
+			t.groups[f] = n / sts
+		}
 	}
 	return t
 }
 
-// countAs is the form under which a stitch is counted: a decrease and a stitch in one loop count as their stitch, a post
-// stitch as itself.
-func countAs(f stitch.Form) stitch.Form { return stitch.Form{ID: f.ID, Post: f.Post, Together: 1} }
+// countAs is the form under which a stitch is counted: a decrease, a stitch in one loop and a stitch of a shell count as
+// their stitch, a post stitch and a cluster as themselves.
+func countAs(f stitch.Form) stitch.Form {
+	c := stitch.Form{ID: f.ID, Post: f.Post, Together: 1}
+	if f.Group.Closed() {
+		c.Group, c.Of = f.Group, f.Of
+	}
+	return c
+}
 
 // counts are what prints under a row: one kind of stitch by its name, several as stitches; with spaces each kind apart.
 func (p *partState) counts(w *working) []plan.Count {
@@ -134,7 +155,7 @@ func sortedForms(m map[stitch.Form]bool) []stitch.Form {
 		if at[a.ID] != at[b.ID] {
 			return at[a.ID] < at[b.ID]
 		}
-		return a.ID < b.ID || a.ID == b.ID && a.Post < b.Post
+		return cmp.Or(cmp.Compare(a.ID, b.ID), cmp.Compare(a.Post, b.Post), cmp.Compare(a.Group, b.Group), cmp.Compare(a.Of, b.Of)) < 0
 	})
 	return out
 }

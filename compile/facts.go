@@ -18,14 +18,18 @@ type content struct {
 	n      map[made]int
 	spaces int
 	chains map[int]int // by yarn
+	rides  map[int]int // the chains of picots, by yarn; they lie on no edge
 }
 
 // contentOf counts what a row made, run by run.
 func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
-	c := content{n: map[made]int{}, chains: map[int]int{}}
+	c := content{n: map[made]int{}, chains: map[int]int{}, rides: map[int]int{}}
 	for i := 0; i < len(ids); {
 		el := &f.Elems[ids[i]]
 		j := i + 1
+		for _, r := range f.RidesOn(ids[i]) {
+			c.rides[int(el.Yarn)] += r.Of + 1 // and a slip stitch, which takes about as much as a chain
+		}
 		if el.Kind == fabric.Space {
 			c.spaces++
 			c.chains[int(el.Yarn)] += int(el.N)
@@ -33,7 +37,7 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 			continue
 		}
 		for j < len(ids) {
-			if o := &f.Elems[ids[j]]; o.Kind != el.Kind || o.Form != el.Form || o.Yarn != el.Yarn {
+			if o := &f.Elems[ids[j]]; o.Kind != el.Kind || o.Form != el.Form || o.Yarn != el.Yarn || len(f.RidesOn(ids[j])) > 0 {
 				break
 			}
 			j++
@@ -70,15 +74,18 @@ func (w *working) fact(z int, res *fabric.Result) {
 		if k.form.Post != stitch.NoPost {
 			posts += n
 		}
-		c.addArea(k.yarn, z, sw*sh*float64(n)*float64(p.plan.Make))
+		c.addArea(k.yarn, z, sw*sh*k.form.Yarn()*float64(n)*float64(p.plan.Make))
 	}
-	chainWidth, least := c.chainSize(got)
+	chainWidth, least, share := c.chainSize(got)
 	if height == 0 {
 		height = least
 	}
+	for y, n := range got.rides {
+		c.addArea(y, z, chainWidth*height*share*float64(n)*float64(p.plan.Make))
+	}
 	for y, n := range got.chains {
 		f.Chains += n
-		c.addArea(y, z, chainWidth*height*chainShare*float64(n)*float64(p.plan.Make))
+		c.addArea(y, z, chainWidth*height*share*float64(n)*float64(p.plan.Make))
 	}
 	width += chainWidth * float64(f.Chains)
 	f.Yarn = mostly(yarns, w.kick.yarn)
@@ -96,16 +103,27 @@ func (w *working) fact(z int, res *fabric.Result) {
 	p.plan.Worked[z] = append(p.plan.Worked[z], f)
 }
 
-// chainSize is the width of a chain of a row and the height of a row of chains alone: by the first stitch of the row, or by
-// the first gauge.
-func (c *checker) chainSize(got content) (width, height float64) {
+// chainSize is the width of a chain of a row, the height of a row of chains alone, and how much of a stitch's yarn a chain
+// takes: by the first stitch of the row, or by the first gauge.
+func (c *checker) chainSize(got content) (width, height, share float64) {
+	var by stitch.ID
 	switch {
 	case len(got.kinds) > 0:
-		width, height, _ = c.stitchSize(got.kinds[0].form.ID)
+		by = got.kinds[0].form.ID
 	case len(c.pat.Gauges) > 0:
-		width, height, _ = c.stitchSize(c.pat.Gauges[0].Stitch)
+		by = c.pat.Gauges[0].Stitch
+	default:
+		return 0, 0, 0
 	}
-	return width, height
+	width, height, _ = c.stitchSize(by)
+	if o, own := c.own[by]; own {
+		by = o.Tall
+	}
+	chain, _ := stitch.Of(stitch.Chain)
+	if k, ok := stitch.Of(by); ok {
+		share = chain.Yarn / k.Yarn
+	}
+	return width, height, share
 }
 
 // mostly is the yarn of most stitches; at a tie the first.

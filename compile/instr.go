@@ -106,14 +106,25 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 	in := plan.Instr{Form: o.Form, N: pr.numbers(o), Marker: -1, Yarn: o.Yarn, Label: o.Label, Called: pr.p.calls[o.Label], Cross: o.Cross}
 	if o.Form.ID != "" {
 		pr.p.c.useForm(o.Form)
-		if o.Form.Together > 1 || o.Form.Post != stitch.NoPost {
-			pr.p.c.useForm(stitch.Form{ID: o.Form.ID, Together: 1})
+		if o.Form.Derived() {
+			pr.p.c.useForm(o.Form.Base())
+		}
+		if o.Form.Group != stitch.Single {
+			pr.p.c.useForm(stitch.Form{ID: o.Form.ID, Post: o.Form.Post, Together: 1})
+		}
+		if o.Form.Group == stitch.Vee || o.Form.Group == stitch.Picot {
+			pr.p.c.useForm(stitch.Plain(stitch.Chain))
+		}
+		if o.Form.Group == stitch.Picot {
+			pr.p.c.useForm(stitch.Plain(stitch.Slip))
 		}
 	}
 	switch o.Kind {
 	case fabric.Work:
 		in.Op, in.Per = plan.Work, o.Per
 		pr.target(&in, o)
+	case fabric.Ride:
+		in.Op = plan.RideOn
 	case fabric.Draw:
 		in.Op = plan.Decrease
 		pr.over(&in, o)

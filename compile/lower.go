@@ -239,7 +239,10 @@ func (w *lowerer) work(n *lang.Work) *fabric.Op {
 		if own, ok := w.c.own[f.ID]; ok {
 			o.Extra = own.Makes - 1
 		}
-		if f.Together > 1 {
+		switch {
+		case f.Group == stitch.Picot:
+			return w.picot(o, n)
+		case f.Together > 1:
 			o.Kind, many = fabric.Draw, true
 		}
 	}
@@ -257,6 +260,18 @@ func (w *lowerer) work(n *lang.Work) *fabric.Op {
 	if n.Spaced != nil && o != nil {
 		return w.spaced(o, n)
 	}
+	return o
+}
+
+// picot reads a picot: it has no place but the stitch before it.
+func (w *lowerer) picot(o *fabric.Op, n *lang.Work) *fabric.Op {
+	bare := lang.Work{At: n.At, Stitch: n.Stitch, With: n.With}
+	if *n != bare {
+		w.say(codePicot, n.Span(), diag.Args{"word": n.Stitch.Text})
+		return nil
+	}
+	o.Kind = fabric.Ride
+	w.with(o, n.With)
 	return o
 }
 
@@ -293,6 +308,10 @@ func (w *lowerer) together(o *fabric.Op, n *lang.Work, before plan.Nums) bool {
 	k, same := before.Same()
 	if before == nil || !same || k < 2 {
 		w.say(codeTogether, n.Span(), nil)
+		return false
+	}
+	if form, ok := stitch.Of(o.Form.ID); o.Form.Group != stitch.Single || ok && !form.Body {
+		w.say(codePlainStitch, n.Stitch.Span(), diag.Args{"word": n.Stitch.Text})
 		return false
 	}
 	o.Kind, o.Form.Together, o.N = fabric.Draw, k, w.c.nums(1)

@@ -1,7 +1,6 @@
 package compile
 
 import (
-	"math"
 	"math/big"
 
 	"ovillo/compile/plan"
@@ -28,38 +27,10 @@ func (c *checker) materials() {
 			c.addHook(h)
 			c.hookAt = n.Span()
 			c.out = append(c.out, standard.CheckHook(h, n.Span())...)
-		case *lang.Notion:
-			c.readNotion(n)
 		case *lang.Yarn:
 			c.readYarn(s, n)
 		}
 	}
-}
-
-// readNotion reads something else that is needed: a number of it, a length, or a weight, in whole grams.
-func (c *checker) readNotion(n *lang.Notion) {
-	out := plan.Notion{Text: c.text(n.Text, n)}
-	if n.Amount != nil {
-		v := c.value(n.Amount, nil)
-		switch {
-		case v.Unknown:
-		case v.Dim == value.Count:
-			out.N, _ = v.Counts(&scope{c, nil, nil}, n.Amount.E)
-		case v.Dim == value.Length:
-			out.Length = v.Lengths()
-		case v.Dim == value.Mass:
-			out.Grams = c.nums(plan.Absent)
-			for z, x := range v.N {
-				if x != nil {
-					g, _ := x.Float64()
-					out.Grams[z] = int(math.Ceil(g))
-				}
-			}
-		default:
-			c.say(codeNotion, n.Amount.Span(), nil)
-		}
-	}
-	c.pat.Notions.Others = append(c.pat.Notions.Others, out)
 }
 
 func (c *checker) hookSize(n *lang.Hook) plan.Length {
@@ -148,7 +119,7 @@ func (c *checker) stitchSize(id stitch.ID) (w, h float64, measured bool) {
 			r, _ := g.rows.Float64()
 			return w, 1000 / r, true
 		}
-		h, _ := c.estimate(id, w)
+		_, h := c.estimate(id, w)
 		return w, h, false
 	}
 	for _, p := range c.pat.Gauges {
@@ -157,17 +128,17 @@ func (c *checker) stitchSize(id stitch.ID) (w, h float64, measured bool) {
 			continue
 		}
 		s, _ := g.sts.Float64()
-		h, _ := c.estimate(id, 1000/s)
-		return 1000 / s, h, false
+		w, h := c.estimate(id, 1000/s)
+		return w, h, false
 	}
 	return 0, 0, false
 }
 
-// estimate is the height of a stitch from the gauge of another.
-func (c *checker) estimate(id stitch.ID, w float64) (float64, bool) {
+// estimate is the width and height of a stitch from the gauge of another, whose width is w.
+func (c *checker) estimate(id stitch.ID, w float64) (width, height float64) {
 	k, ok := stitch.Of(id)
 	if !ok {
-		return w, false
+		return w, w
 	}
 	for _, p := range c.pat.Gauges {
 		g := c.gauge[p.Stitch]
@@ -176,9 +147,9 @@ func (c *checker) estimate(id stitch.ID, w float64) (float64, bool) {
 			continue
 		}
 		r, _ := g.rows.Float64()
-		return 1000 / r * k.Height / from.Height, true
+		return w * k.Width / from.Width, 1000 / r * k.Height / from.Height
 	}
-	return w, false
+	return w, w
 }
 
 func (c *checker) readYarn(s *lang.Statement, n *lang.Yarn) {

@@ -2,6 +2,7 @@ package compile
 
 import (
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/lang"
 )
 
@@ -142,6 +143,15 @@ func (m *mirror) plainStitch(word string) bool {
 	return ok && f.Together == 1
 }
 
+// picot reports whether an instruction sets a picot on the stitch before it.
+func (m *mirror) picot(n *lang.Work) bool {
+	if n.Stitch == nil {
+		return false
+	}
+	f, _ := m.c.form(n.Stitch.Text)
+	return f.Group == stitch.Picot
+}
+
 // oneWay finds an item that cannot be read from its other end: what speaks of the stitch before it, of a name, of a yarn
 // from here on, or of the way stitches cross.
 func (m *mirror) oneWay(items []lang.Item) lang.Item {
@@ -153,7 +163,7 @@ func (m *mirror) oneWay(items []lang.Item) lang.Item {
 				bad = m.oneWayInside(g.List)
 				break
 			}
-			bad = n.Cross != "" || n.Slip && n.End != nil || !bothWays(n.Target, m) || n.Spaced != nil && m.oneWayInside(n.Spaced.List)
+			bad = m.picot(n) || n.Cross != "" || n.Slip && n.End != nil || !bothWays(n.Target, m) || n.Spaced != nil && m.oneWayInside(n.Spaced.List)
 		case *lang.Together:
 			bad = !bothWays(n.Target, m)
 		case *lang.Bracket:

@@ -15,7 +15,8 @@ func made(work []plan.Instr, z int) int {
 		switch in.Op {
 		case plan.Work:
 			if in.Form.ID != stitch.Slip {
-				sum += n * k
+				sts, _ := in.Form.Makes()
+				sum += n * k * sts
 			}
 		case plan.Decrease:
 			sum += n

@@ -88,6 +88,20 @@ func (r *reader) stitches(n int) {
 	}
 }
 
+// forms makes n of a form: a V stitch has a chain in its middle.
+func (r *reader) forms(f stitch.Form, n int) {
+	for range n {
+		sts, spaces := f.Makes()
+		for i := range sts {
+			if i > 0 && spaces > 0 {
+				r.apart = true
+				r.chains(1)
+			}
+			r.stitches(1)
+		}
+	}
+}
+
 func (r *reader) instr(in *plan.Instr) {
 	n := at(in.N, r.z, 1)
 	switch {
@@ -99,7 +113,7 @@ func (r *reader) instr(in *plan.Instr) {
 			r.at += n // else the beginning chain went with it
 		}
 		return
-	case in.Op == plan.ChangeTo:
+	case in.Op == plan.ChangeTo, in.Op == plan.RideOn:
 		return
 	case !readable(in):
 		r.ok = false
@@ -172,7 +186,7 @@ func (r *reader) once(in *plan.Instr) {
 	switch in.Op {
 	case plan.Work:
 		place()
-		r.stitches(at(in.Per, r.z, 1))
+		r.forms(in.Form, at(in.Per, r.z, 1))
 	case plan.Decrease:
 		for range in.Form.Together {
 			r.take(over)
@@ -194,7 +208,8 @@ func (r *reader) inside(work []plan.Instr) {
 	for i := range work {
 		switch in := &work[i]; in.Op {
 		case plan.Work:
-			r.stitches(at(in.N, r.z, 1) * at(in.Per, r.z, 1))
+			r.forms(in.Form, at(in.N, r.z, 1)*at(in.Per, r.z, 1))
+		case plan.RideOn:
 		case plan.Chains:
 			r.chains(at(in.N, r.z, 1))
 		default:

@@ -86,9 +86,7 @@ func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
 		}
 	}
 	k.newYarn = p.firstDone && k.yarn != p.inHand && p.inHand >= 0
-	// A spiral has no beginning chains. Along both sides of a chain its first round needs them all the same: the first stitch
-	// cannot go into the chain next to the hook.
-	if k.style == plan.SpiralRounds && (p.firstDone || p.plan.Start.Kind != plan.StartBothSides) {
+	if k.style == plan.SpiralRounds {
 		return k
 	}
 	if !p.beginning(k, low, over, mask) {
@@ -141,7 +139,7 @@ func firstStitch(ops []*fabric.Op) (*fabric.Op, bool) {
 	can := true
 	for _, o := range ops {
 		switch o.Kind {
-		case fabric.Mark, fabric.Move, fabric.Unmark, fabric.Change, fabric.SlideTo, fabric.Turn:
+		case fabric.Mark, fabric.Move, fabric.Unmark, fabric.Change, fabric.SlideTo, fabric.Turn, fabric.Ride:
 			continue
 		case fabric.SkipOver, fabric.SkipSpaces, fabric.Chains, fabric.Leave:
 			can = false
@@ -164,21 +162,17 @@ func firstStitch(ops []*fabric.Op) (*fabric.Op, bool) {
 		if o.Form.ID == stitch.Slip {
 			continue
 		}
-		return o, can && o.Form.Post == stitch.NoPost && o.Cross == plan.NoCross
+		return o, can && !o.Form.Derived() && o.Cross == plan.NoCross
 	}
 	return nil, false
 }
 
 // word is the word of the source for a stitch.
 func (c *checker) word(id stitch.ID) string {
-	k, ok := stitch.Of(id)
-	switch {
-	case !ok:
-		return string(id)
-	case c.pat.UKTerms:
-		return k.UK
+	if k, ok := stitch.Of(id); ok {
+		return k.Word(c.pat.UKTerms)
 	}
-	return k.US
+	return string(id)
 }
 
 // times is how many rows a header asks for in each size.

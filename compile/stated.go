@@ -73,7 +73,7 @@ func (p *partState) printed(it *lang.Claim) (plan.Count, bool) {
 	case it.Kind != nil && strings.HasPrefix(it.Kind.A, "chain"):
 		return plan.Count{Kind: plan.CountChains}, true
 	case it.Name != nil:
-		if f, ok := p.c.form(it.Name.Text); ok {
+		if f, ok := p.countedForm(it.Name.Text); ok {
 			return plan.Count{Kind: plan.CountForm, Form: f}, true
 		}
 		name := p.labelNamed(it.Name.Text)
@@ -217,7 +217,7 @@ func (p *partState) namesSpaces(cl *lang.Claims, w *working) {
 			return
 		}
 		if it.Name != nil {
-			if _, isStitch := p.c.form(it.Name.Text); !isStitch {
+			if _, isStitch := p.countedForm(it.Name.Text); !isStitch {
 				return
 			}
 		}
@@ -322,16 +322,8 @@ func ofKind(k *lang.Kinds, t tally) int {
 
 // nameCounter counts stitches of a kind, or the places of a label, written in the singular or the plural.
 func (p *partState) nameCounter(n *lang.Name, of func(z int) tally) counting {
-	if f, ok := p.c.form(n.Text); ok {
-		return func(z int) (int, *fabric.Fault) {
-			k := 0
-			for g, v := range of(z).forms {
-				if g.ID == f.ID && (f.Post == stitch.NoPost || g.Post == f.Post) {
-					k += v
-				}
-			}
-			return k, nil
-		}
+	if f, ok := p.countedForm(n.Text); ok {
+		return func(z int) (int, *fabric.Fault) { return of(z).count(f), nil }
 	}
 	name := p.labelNamed(n.Text)
 	if !p.names[name] {
@@ -339,6 +331,30 @@ func (p *partState) nameCounter(n *lang.Name, of func(z int) tally) counting {
 		return nil
 	}
 	return func(z int) (int, *fabric.Fault) { return p.fab[z].CountHere(name) }
+}
+
+// countedForm is the stitch that a word of a claim stands for: a group may stand in the plural.
+func (p *partState) countedForm(word string) (stitch.Form, bool) {
+	f, ok := p.c.form(word)
+	if one, plural := strings.CutSuffix(word, "s"); !ok && plural {
+		f, ok = p.c.form(one)
+		ok = ok && f.Group != stitch.Single
+	}
+	return f, ok
+}
+
+// count is how many of a stitch there are: without a post, those round posts too.
+func (t tally) count(f stitch.Form) int {
+	if f.Group.Open() || f.Group == stitch.Picot {
+		return t.groups[f]
+	}
+	k := 0
+	for g, v := range t.forms {
+		if g.ID == f.ID && g.Group == f.Group && g.Of == f.Of && (f.Post == stitch.NoPost || g.Post == f.Post) {
+			k += v
+		}
+	}
+	return k
 }
 
 // labelNamed is the label that a word of a claim stands for: corner for corners.

@@ -12,9 +12,6 @@ import (
 	"ovillo/lang/source"
 )
 
-// chainShare is how much of a stitch's yarn a chain of a space takes (common practice, no source).
-const chainShare = 0.35
-
 // yarnFacts are what a yarn's lines say beyond what prints.
 type yarnFacts struct {
 	swatch  figure.Swatch

@@ -250,16 +250,6 @@ type Hook struct {
 	Size *Val `parser:"'hook' @@"`
 }
 
-// Notion is something that is needed besides yarn and hook, with how much or how many of it if that is said.
-//
-//	notion en "toy stuffing" es "relleno para muñecos", 30 g
-//	notion en "black embroidery thread" es "hilo de bordar negro"
-type Notion struct {
-	At
-	Text   []*Bi `parser:"'notion' @@+"`
-	Amount *Val  `parser:"( ',' @@ )?"`
-}
-
 // Yarn opens a yarn, at the top; in a part it says which yarn is used.
 //
 //	yarn kelp like sand … end
@@ -563,13 +553,12 @@ type Close struct {
 	Loops string `parser:"'close' 'through' ( @( 'front' | 'back' | 'both' ) 'loops' )"`
 }
 
-// FastenOff cuts the yarn, close to the work or with a tail to sew with.
+// FastenOff cuts the yarn.
 //
 //	fasten off
-//	fasten off, long tail
 type FastenOff struct {
 	At
-	Tail bool `parser:"'fasten' 'off' ( ',' @'long' 'tail' )?"`
+	Word bool `parser:"@'fasten' 'off'"`
 }
 
 // Repeat works the rows of its block several times.
@@ -1172,7 +1161,6 @@ func (*Shown) statement()        {}
 func (*Gauge) statement()        {}
 func (*GaugeLine) statement()    {}
 func (*Hook) statement()         {}
-func (*Notion) statement()       {}
 func (*Yarn) statement()         {}
 func (*YarnName) statement()     {}
 func (*Weight) statement()       {}

@@ -68,6 +68,7 @@ type Fabric struct {
 	Parts map[string]*Part
 	Limit int // most elements allowed; 0: no limit
 
+	rides map[ID][]stitch.Form // the picots on an element
 	rows  int32
 	steps int // instructions carried out
 	forms []stitch.Form
@@ -104,6 +105,9 @@ func (f *Fabric) intern(form stitch.Form) FormID {
 	f.forms = append(f.forms, form)
 	return FormID(len(f.forms) - 1)
 }
+
+// RidesOn are the picots on an element.
+func (f *Fabric) RidesOn(id ID) []stitch.Form { return f.rides[id] }
 
 // FormOf is the stitch that an element is.
 func (f *Fabric) FormOf(id ID) stitch.Form { return f.forms[f.Elems[id].Form] }

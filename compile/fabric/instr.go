@@ -26,7 +26,7 @@ func (r *row) work(op *Op) (int, *Fault) {
 	if op.Label != "" && op.Form.ID == slip {
 		r.name(op.Label, nil, true)
 	}
-	return r.each(op, per == 1 && op.Extra == 0, func(p Place) *Fault {
+	return r.each(op, per == 1 && op.Extra == 0 && !op.Form.Group.Open(), func(p Place) *Fault {
 		r.from = len(r.made)
 		for i := 0; i < per; i++ {
 			if f := r.stitch(op, p); f != nil {
@@ -51,12 +51,41 @@ func (r *row) stitch(op *Op, p Place) *Fault {
 
 // makeAll adds what one stitch of an instruction makes.
 func (r *row) makeAll(op *Op, e Elem) *Fault {
+	switch op.Form.Group {
+	case stitch.Shell:
+		for range op.Form.Of {
+			if f := r.make(e); f != nil {
+				return f
+			}
+		}
+		return nil
+	case stitch.Vee:
+		for _, e := range []Elem{e, {Kind: Space, N: 1, Into: nowhere, Into2: nowhere}, e} {
+			if f := r.make(e); f != nil {
+				return f
+			}
+		}
+		return nil
+	}
 	for range 1 + op.Extra {
 		if f := r.make(e); f != nil {
 			return f
 		}
 	}
 	return nil
+}
+
+// ride sets a picot on what was just made.
+func (r *row) ride(op *Op) (int, *Fault) {
+	if len(r.made) == 0 {
+		return 0, fault(NothingDone, 0, 0, "")
+	}
+	if r.f.rides == nil {
+		r.f.rides = map[ID][]stitch.Form{}
+	}
+	id := r.made[len(r.made)-1]
+	r.f.rides[id] = append(r.f.rides[id], op.Form)
+	return 1, nil
 }
 
 // inOne works a list into each place of the target.

@@ -43,6 +43,7 @@ const (
 	Repeat // Body, N times or to Bound
 	InOne  // Body into each place of Target
 	Spread // N increases (Per 2) or decreases (Together 2) spread to Bound
+	Ride   // a picot of Form on what was just made: it takes and makes nothing
 	Spaced // Body, N times, as far apart as they go among single stitches of Form, to Bound
 	Mark
 	Move

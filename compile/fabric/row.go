@@ -239,6 +239,8 @@ func (r *row) do(op *Op) (int, *Fault) {
 		return r.spread(op)
 	case Spaced:
 		return r.spaced(op)
+	case Ride:
+		return r.ride(op)
 	case SlideTo:
 		return r.slide(op)
 	case Mark, Move, Unmark:

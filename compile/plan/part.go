@@ -128,7 +128,6 @@ type OffItem struct {
 // Fasten ends the part: fasten off, level a spiral (Slip > 0), or draw the last round together.
 type Fasten struct {
 	Off   bool
-	Tail  bool // with a long tail, to sew with
 	Slip  int
 	Close string // "", "front", "back", "both": through these loops
 	For   Sizes
@@ -220,6 +219,7 @@ const (
 	MoveMark
 	RemoveMark
 	ChangeTo // go on with Yarn
+	RideOn   // a picot of Form on the stitch just made
 	SlipOver // N slip stitches that only carry the yarn on; not counted
 )
 

@@ -17,6 +17,12 @@ const (
 	TR    ID = "tr"
 	DTR   ID = "dtr"
 	TRTR  ID = "trtr"
+
+	// Extended stitches: one yarn drawn through one loop before the stitch is finished.
+	ESC  ID = "esc"
+	EHDC ID = "ehdc"
+	EDC  ID = "edc"
+	ETR  ID = "etr"
 )
 
 // Post says that a stitch goes round the post of a stitch instead of into its top.
@@ -40,47 +46,32 @@ const (
 	ThirdLoop
 )
 
-// Form is a stitch as it is worked: its kind, round which post or into which loop, and how many places it draws
-// together (1 for an ordinary stitch).
+// Form is a stitch as it is worked: its kind, round which post or into which loop, how many places it draws together (1
+// for an ordinary stitch), and what group of it goes into one place (a group has Of stitches; Single has none).
 type Form struct {
 	ID       ID
 	Post     Post
 	Loop     Loop
 	Together int
+	Group    Group
+	Of       int
 }
 
-// Kind is one row of the table.
-type Kind struct {
-	ID     ID
-	US, UK string // abbreviations as a source writes them
-	// Begin is the number of chains that usually start a row of the stitch, and Counts whether they count as its first
-	// stitch. Source: geometry_facts, section 2 (sl st 0, sc 1, hdc 2, dc 3, tr 4, dtr 5; trtr 6); in sc the chain does
-	// not count, for hdc print is divided and the chain is taken not to count.
-	Begin  int
-	Counts bool
-	// Height is the nominal height of the stitch in chains, used only where no gauge is given (common practice, no
-	// source beyond the ladder above).
-	Height float64
-}
+// Plain is a stitch worked into the top of one place.
+func Plain(id ID) Form { return Form{ID: id, Together: 1} }
 
-// Table holds the standard stitches, short to tall.
-var Table = []Kind{
-	{ID: Chain, US: "ch", UK: "ch", Height: 0},
-	{ID: Slip, US: "slst", UK: "ss", Height: 0.3},
-	{ID: SC, US: "sc", UK: "dc", Begin: 1, Height: 1},
-	{ID: HDC, US: "hdc", UK: "htr", Begin: 2, Height: 1.45},
-	{ID: DC, US: "dc", UK: "tr", Begin: 3, Counts: true, Height: 1.9},
-	{ID: TR, US: "tr", UK: "dtr", Begin: 4, Counts: true, Height: 2.6},
-	{ID: DTR, US: "dtr", UK: "trtr", Begin: 5, Counts: true, Height: 3.3},
-	{ID: TRTR, US: "trtr", UK: "qtr", Begin: 6, Counts: true, Height: 4},
-}
+// Base is the form that a post stitch, a decrease or a group is made of.
+func (f Form) Base() Form { return Plain(f.ID) }
 
-// Of returns the table's row of a stitch.
-func Of(id ID) (Kind, bool) {
-	for _, k := range Table {
-		if k.ID == id {
-			return k, true
-		}
+// Derived reports whether a form is more than its plain stitch, in one loop or both.
+func (f Form) Derived() bool { return f.Post != NoPost || f.Together > 1 || f.Group != Single }
+
+// Yarn is how much yarn a form takes, beside its plain stitch: stitches that share a head or a foot take nearly the yarn of
+// as many whole ones (common practice, no source).
+func (f Form) Yarn() float64 {
+	legs := max(f.Together, 1)
+	if f.Group.Closed() {
+		legs *= max(f.Of, 1)
 	}
-	return Kind{}, false
+	return float64(legs)
 }

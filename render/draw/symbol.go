@@ -25,23 +25,25 @@ const (
 	loopDeep    = 0.8
 	loopBelow   = 0.9 // of the arc of a loop below the foot
 	togetherMax = 8
+	// The short bar of an extended stitch, and how far down the stem it lies.
+	extendedWide = 1.7
+	extendedLow  = 0.84
 )
-
-// slashes are the yarn overs of a stitch as its symbol shows them: none on hdc, by custom.
-var slashes = map[stitch.ID]int{stitch.HDC: 0, stitch.DC: 1, stitch.TR: 2, stitch.DTR: 3, stitch.TRTR: 4}
 
 // Symbol is the international symbol of a stitch, its foot at the bottom. There is none for own stitches, nor for
 // loops that no custom has a sign for.
 func Symbol(f stitch.Form) (*scene.Scene, bool) {
 	p := &pen{scale: 1}
 	k, known := stitch.Of(f.ID)
-	if !known || f.Loop == stitch.ThirdLoop || f.Together > togetherMax {
+	if !known || f.Loop == stitch.ThirdLoop || f.Together > togetherMax || f.Of > togetherMax {
 		return nil, false
 	}
-	switch f.ID {
-	case stitch.Chain:
+	switch {
+	case f.Group != stitch.Single:
+		p.group(f, k)
+	case k.Symbol == stitch.Oval:
 		p.round(ellipse(vec{}, chainWide/2, chainHigh/2), symbolLine)
-	case stitch.Slip:
+	case k.Symbol == stitch.Dot:
 		p.area(black, ellipse(vec{}, slipWide/2, slipWide/2))
 	default:
 		p.stitch(f, k)
@@ -51,50 +53,70 @@ func Symbol(f stitch.Form) (*scene.Scene, bool) {
 
 // stitch draws a stitch with a stem, or several that share one head.
 func (p *pen) stitch(f stitch.Form, k stitch.Kind) {
-	dc, _ := stitch.Of(stitch.DC)
-	tall := dcTall * k.Height / dc.Height
-	if f.ID == stitch.SC && f.Together < 2 {
-		tall = scArm
-	}
-	head := vec{0, -tall}
+	head := vec{0, -tallOf(f, k)}
 	n := max(f.Together, 1)
 	for i := range n {
 		foot := vec{footPitch * (float64(i) - float64(n-1)/2), 0}
-		p.round(straight(head, foot), symbolLine)
-		p.crossbars(f, head, foot)
+		p.stem(f, k, head, foot)
 		p.foot(f, head, foot)
 	}
-	if f.ID != stitch.SC {
+	p.capOf(k, head)
+}
+
+// tallOf is the height of a symbol. The cross of an sc is smaller than the stitch, by custom; drawn together with others
+// it is a stem.
+func tallOf(f stitch.Form, k stitch.Kind) float64 {
+	if k.Symbol == stitch.Cross && f.Together < 2 && f.Group == stitch.Single {
+		sc, _ := stitch.Of(stitch.SC)
+		return scArm * k.Height / sc.Height
+	}
+	dc, _ := stitch.Of(stitch.DC)
+	return dcTall * k.Height / dc.Height
+}
+
+// capOf draws the bar over a stem.
+func (p *pen) capOf(k stitch.Kind, head vec) {
+	if k.Symbol != stitch.Cross {
 		p.round(straight(head.add(vec{-capWide / 2, 0}), head.add(vec{capWide / 2, 0})), symbolLine)
 	}
 }
 
-// crossbars draws the bar of an sc, or the slashes of a taller stitch, across its stem.
-func (p *pen) crossbars(f stitch.Form, head, foot vec) {
-	if f.ID == stitch.SC {
-		across := vec{scArm / 2, 0}
-		if f.Together > 1 {
-			across = head.sub(foot).unit().normal().times(scArm / 4)
+// stem draws a stem with its bars.
+func (p *pen) stem(f stitch.Form, k stitch.Kind, head, foot vec) {
+	p.round(straight(head, foot), symbolLine)
+	p.crossbars(k, f.Together > 1, head, foot)
+}
+
+// crossbars draws the bar of an sc, or the slashes of a taller stitch, across its stem, and the short bar low on it that an
+// extended stitch has. Beside each other, in narrow, bars of neighbouring stems would run together at the head.
+func (p *pen) crossbars(k stitch.Kind, narrow bool, head, foot vec) {
+	if k.Extends != "" {
+		across := head.sub(foot).unit().normal().times(extendedWide / 2)
+		low := head.to(foot, extendedLow)
+		p.round(straight(low.sub(across), low.add(across)), symbolLine)
+	}
+	if k.Symbol == stitch.Cross {
+		across, mid := vec{scArm / 2, 0}, head.to(foot, 0.5)
+		if k.Extends != "" {
+			mid = head.to(foot, 0.36) // the arms of the cross stay as long
 		}
-		mid := head.to(foot, 0.5)
-		if f.Together > 1 {
-			mid = head.to(foot, 0.62)
+		if narrow {
+			across, mid = head.sub(foot).unit().normal().times(scArm/4), head.to(foot, 0.62)
+			if k.Extends != "" {
+				mid = head.to(foot, 0.5)
+			}
 		}
 		p.round(straight(mid.sub(across), mid.add(across)), symbolLine)
 		return
 	}
-	n := slashes[f.ID]
+	n := k.Slashes
 	down := foot.sub(head).unit()
+	at, half := 0.47, vec{slashWide / 2, -slashHigh / 2}
+	if narrow {
+		at, half = 0.6, half.times(0.75)
+	}
 	for i := range n {
-		mid := head.to(foot, 0.47).add(down.times(slashPitch * (float64(i) - float64(n-1)/2)))
-		if f.Together > 1 {
-			// Beside each other the slashes of neighbouring stems would run together at the head.
-			mid = head.to(foot, 0.6).add(down.times(slashPitch * (float64(i) - float64(n-1)/2)))
-		}
-		half := vec{slashWide / 2, -slashHigh / 2}
-		if f.Together > 1 {
-			half = half.times(0.75)
-		}
+		mid := head.to(foot, at).add(down.times(slashPitch * (float64(i) - float64(n-1)/2)))
 		p.round(straight(mid.sub(half), mid.add(half)), symbolLine)
 	}
 }

@@ -95,13 +95,72 @@ func TestLoopsAreArcsBelow(t *testing.T) {
 }
 
 func TestSymbolsStayInTheirFrame(t *testing.T) {
+	keep := func(f stitch.Form) {
+		s := symbol(t, f)
+		sound(t, string(f.ID), s)
+		inside(t, string(f.ID), s, s.W, s.H)
+	}
 	for _, k := range stitch.Table {
-		for together := range 6 {
-			for post := range stitch.BackPost + 1 {
-				s := symbol(t, stitch.Form{ID: k.ID, Together: together, Post: post})
-				sound(t, string(k.ID), s)
-				inside(t, string(k.ID), s, s.W, s.H)
+		for post := range stitch.BackPost + 1 {
+			for together := range 6 {
+				keep(stitch.Form{ID: k.ID, Together: together, Post: post})
 			}
+			for _, g := range stitch.Groups {
+				for of := max(g.Least, g.Usual); of <= togetherMax; of++ {
+					keep(stitch.Form{ID: k.ID, Together: 1, Post: post, Group: g.Group, Of: of})
+				}
+			}
+		}
+	}
+}
+
+// An extended stitch is its stitch, taller, with a bar more.
+func TestExtendedStitchesHaveABarMore(t *testing.T) {
+	for _, k := range stitch.Table {
+		if k.Extends == "" {
+			continue
+		}
+		s, of := symbol(t, form(k.ID)), symbol(t, form(k.Extends))
+		if s.H <= of.H || len(s.Items) != len(of.Items)+1 {
+			t.Errorf("%s: %.1f mm and %d strokes, %s has %.1f and %d", k.ID, s.H, len(s.Items), k.Extends, of.H, len(of.Items))
+		}
+	}
+}
+
+// The stems of a cluster share head and foot, those of a shell their foot alone; a picot has a chain for each of its own.
+func TestGroupsShareHeadOrFoot(t *testing.T) {
+	ends := func(s *scene.Scene) (starts, stops map[float64]int) {
+		starts, stops = map[float64]int{}, map[float64]int{}
+		for _, it := range s.Items {
+			c := it.(scene.Path).Cmds
+			last := c[len(c)-1].P
+			end := last[0]
+			if len(c) > 2 {
+				end = last[2]
+			}
+			starts[math.Round(c[0].P[0].X*100)]++
+			stops[math.Round(end.X*100)]++
+		}
+		return starts, stops
+	}
+	most := func(m map[float64]int) int {
+		n := 0
+		for _, v := range m {
+			n = max(n, v)
+		}
+		return n
+	}
+	for n := 3; n <= 6; n++ {
+		starts, stops := ends(symbol(t, stitch.Form{ID: stitch.HDC, Together: 1, Group: stitch.Cluster, Of: n}))
+		if most(starts) < n || most(stops) < n {
+			t.Errorf("%d hdc in a cluster: %d share a head, %d a foot", n, most(starts), most(stops))
+		}
+		starts, stops = ends(symbol(t, stitch.Form{ID: stitch.HDC, Together: 1, Group: stitch.Shell, Of: n}))
+		if most(starts) > 2 || most(stops) < n {
+			t.Errorf("%d hdc in a shell: %d share a head, %d a foot", n, most(starts), most(stops))
+		}
+		if got := len(symbol(t, stitch.Form{ID: stitch.Chain, Together: 1, Group: stitch.Picot, Of: n}).Items); got != n+1 {
+			t.Errorf("a picot of %d has %d strokes, want its chains and a dot", n, got)
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -14,7 +15,9 @@ func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
 	c := l.context(p, nil, nil)
 	var out []Abbreviation
 	for _, f := range c.printedForms() {
-		out = append(out, c.abbreviation(f))
+		if f.Group == stitch.Single { // a group is called by its name, and is a special stitch
+			out = append(out, c.abbreviation(f))
+		}
 	}
 	for _, own := range p.Own {
 		n := l.ownNoun(&own, stitch.Form{})
@@ -31,7 +34,7 @@ func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
 }
 
 // printedForms lists the forms of the standard stitches that are printed, short to tall; a stitch, then what is made of
-// it: several together, then round the post from front and back. Loops are spelled out and need no row.
+// it: several together, groups, then round the post from front and back. Loops are spelled out and need no row.
 func (c *context) printedForms() []stitch.Form {
 	var forms []stitch.Form
 	add := func(f stitch.Form) {
@@ -52,7 +55,7 @@ func (c *context) printedForms() []stitch.Form {
 		if d := int(a.Post) - int(b.Post); d != 0 {
 			return d
 		}
-		return a.Together - b.Together
+		return cmp.Or(a.Together-b.Together, int(a.Group)-int(b.Group), a.Of-b.Of)
 	})
 	return forms
 }
@@ -167,6 +170,9 @@ func usesSpaces(p *plan.Pattern) bool {
 			found = true
 		}
 	})
+	for _, f := range p.Stitches {
+		found = found || f.Group == stitch.Vee // explained with its space
+	}
 	for _, part := range p.Parts {
 		for _, r := range part.Start.Runs {
 			found = found || r.Kind == plan.RefSpace && r.Called == nil

@@ -131,7 +131,7 @@ func (c *context) refPlace(r *plan.Ref) noun {
 		return c.space(r.Chains)
 	case r.Kind == plan.RefFoundation:
 		return c.l.voice.places(plan.FoundationCh)
-	case r.Kind == plan.RefStitches && r.Form.ID != "" && r.Form.Post == stitch.NoPost && r.Form.Together <= 1:
+	case r.Kind == plan.RefStitches && r.Form.ID != "" && !r.Form.Derived():
 		return c.form(r.Form)
 	}
 	// The long names of post stitches and decreases would be read together with what follows them.

@@ -18,11 +18,35 @@ func spokenForms() []stitch.Form {
 		}
 		for post := stitch.NoPost; post <= stitch.BackPost; post++ {
 			for loop := stitch.BothLoops; loop <= stitch.ThirdLoop; loop++ {
-				if post == stitch.NoPost || loop == stitch.BothLoops {
+				if post == stitch.NoPost || loop == stitch.BothLoops && k.Body {
 					forms = append(forms, stitch.Form{ID: k.ID, Post: post, Loop: loop, Together: 1})
 				}
 			}
-			forms = append(forms, stitch.Form{ID: k.ID, Post: post, Together: 2}, stitch.Form{ID: k.ID, Post: post, Together: 3})
+			if k.Body {
+				forms = append(forms, stitch.Form{ID: k.ID, Post: post, Together: 2}, stitch.Form{ID: k.ID, Post: post, Together: 3})
+			}
+		}
+	}
+	return append(forms, spokenGroups()...)
+}
+
+// spokenGroups are the groups of stitches in one place, of a stitch without yarn overs, one of either gender, and round a
+// post.
+func spokenGroups() []stitch.Form {
+	var forms []stitch.Form
+	for _, g := range stitch.Groups {
+		for _, k := range stitch.Table {
+			if k.ID != g.Only && (g.Only != "" || !k.Body) {
+				continue
+			}
+			n := g.Usual
+			if n == 0 {
+				n = g.Least + 2
+			}
+			forms = append(forms, stitch.Form{ID: k.ID, Together: 1, Group: g.Group, Of: n})
+			if k.ID == stitch.DC {
+				forms = append(forms, stitch.Form{ID: k.ID, Post: stitch.FrontPost, Together: 1, Group: g.Group, Of: n})
+			}
 		}
 	}
 	return forms
@@ -173,7 +197,6 @@ func stepCorpus(l *Language, f func(what string, text rich.Text)) {
 	for _, slip := range []int{1, 2} {
 		say(fmt.Sprint("level ", slip), tablePattern(), &plan.Fasten{Slip: slip, Off: true})
 	}
-	say("long tail", tablePattern(), &plan.Fasten{Off: true, Tail: true})
 	for _, loops := range []string{"front", "back", "both"} {
 		say("close "+loops, tablePattern(), &plan.Fasten{Close: loops})
 	}

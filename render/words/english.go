@@ -30,18 +30,31 @@ func (e *english) and(items []rich.Text) rich.Text {
 	return fill("{} and {}", join(", ", items[:n-1]...), items[n-1])
 }
 
-// form is a stitch by its abbreviation, as the trade builds it: FPdc, dc2tog.
+// form is a stitch by its abbreviation, as the trade builds it: FPdc, dc2tog, 3-dc cluster.
 func (e *english) form(f stitch.Form) noun {
 	c, ok := concept(f.ID)
 	if !ok {
 		return noun{one: rich.T(string(f.ID)), many: rich.T(string(f.ID))}
 	}
-	if f.Post == stitch.NoPost && f.Together <= 1 {
+	if !f.Derived() {
 		n := e.short(c)
 		n.many = n.one
 		return n
 	}
 	short := postPrefix(f.Post) + e.term(c).short
+	if f.Group != stitch.Single {
+		g := e.term(groupConcept(f.Group))
+		switch f.Group {
+		case stitch.Vee:
+			short += tie
+		case stitch.Picot:
+			short += "-" + strconv.Itoa(f.Of) + tie
+		default:
+			short = strconv.Itoa(f.Of) + "-" + short + tie
+		}
+		name := e.formName(f)
+		return noun{one: abbr(short+g.short, name), many: abbr(short+g.shorts, name)}
+	}
 	if f.Together > 1 {
 		short += strconv.Itoa(f.Together) + "tog"
 	}
@@ -53,14 +66,19 @@ func postPrefix(p stitch.Post) string {
 	return [...]string{stitch.NoPost: "", stitch.FrontPost: "FP", stitch.BackPost: "BP"}[p]
 }
 
-// formName is a stitch in full: front post double crochet, 2 double crochets worked together.
+// formName is a stitch in full: front post double crochet, 2 double crochets worked together, cluster of 3 double crochets.
 func (e *english) formName(f stitch.Form) string {
 	c, ok := concept(f.ID)
 	if !ok {
 		return string(f.ID)
 	}
 	post := [...]string{stitch.NoPost: "", stitch.FrontPost: "front post ", stitch.BackPost: "back post "}[f.Post]
-	if f.Together > 1 {
+	switch {
+	case f.Group == stitch.Vee:
+		return e.word(groupConcept(f.Group)) + " of " + post + e.term(c).many
+	case f.Group != stitch.Single:
+		return e.word(groupConcept(f.Group)) + " of " + strconv.Itoa(f.Of) + tie + post + e.term(c).many
+	case f.Together > 1:
 		return strconv.Itoa(f.Together) + tie + post + e.term(c).many + " worked together"
 	}
 	return post + e.term(c).one

@@ -3,7 +3,6 @@ package words
 import (
 	"strconv"
 
-	"ovillo/compile/stitch"
 	"ovillo/render/rich"
 )
 
@@ -81,92 +80,6 @@ func (e *english) edition(n int, year, month int) string {
 		return "Edition " + strconv.Itoa(n)
 	}
 	return "Edition " + strconv.Itoa(n) + ", " + date
-}
-
-func (e *english) takesMakes(takes, makes int) rich.Text {
-	st := e.short("st")
-	noun := func(n int) rich.Text {
-		if n == 1 {
-			return st.one
-		}
-		return st.many
-	}
-	return fill("Takes {}~{}, makes {}.", takes, noun(takes), makes)
-}
-
-// specialName heads an explained stitch: Front post double crochet (FPdc).
-func (e *english) specialName(f stitch.Form) rich.Text {
-	return rich.T(e.formName(f) + " (" + e.form(f).one.String() + ")")
-}
-
-// overText is the yarn overs before the hook goes in: "yarn over 2 times, ".
-func overText(n int) string {
-	switch n {
-	case 0:
-		return ""
-	case 1:
-		return "yarn over, "
-	}
-	return "yarn over " + strconv.Itoa(n) + tie + "times, "
-}
-
-// special explains a stitch round a post, a stitch that draws several together, or one that is both.
-func (e *english) special(s explained) rich.Text {
-	if s.form.Together > 1 {
-		return e.together(s)
-	}
-	from := "insert hook from front to back to front around the post of the st: the post comes forward"
-	if s.form.Post == stitch.BackPost {
-		from = "insert hook from back to front to back around the post of the st: the post stands away from you"
-	}
-	return fill("{}. Finish as {} {}. {}", upper(overText(s.overs)+from), article(s.base.one), s.base.one, e.takesMakes(1, 1))
-}
-
-// article is a or an, by how an abbreviation is read out: an sc, an hdc, a dc.
-func article(t rich.Text) string {
-	switch t.String() {
-	case "sc", "hdc", "htr", "FPsc", "FPhdc", "FPdc", "FPtr":
-		return "an"
-	}
-	return "a"
-}
-
-// together explains a decrease: each stitch but for its last step, then all of them at once. A half double crochet keeps
-// two loops of each stitch, any other one.
-func (e *english) together(s explained) rich.Text {
-	n := s.form.Together
-	where := "insert hook in next st"
-	if s.form.Post == stitch.FrontPost {
-		where = "insert hook from front to back to front around next st"
-	}
-	if s.form.Post == stitch.BackPost {
-		where = "insert hook from back to front to back around next st"
-	}
-	steps := overText(s.overs) + where + ", yarn over, draw up a loop"
-	kept := n + 1
-	switch {
-	case s.form.ID == stitch.HDC:
-		kept = 2*n + 1
-	case s.overs == 1:
-		steps += ", yarn over, draw through 2" + tie + "loops"
-	case s.overs > 1:
-		steps += ", [yarn over, draw through 2" + tie + "loops] " + strconv.Itoa(s.overs) + tie + "times"
-		return fill("Do this {}~times: {}. Then yarn over, draw through all {}~loops. {}", n, steps, kept, e.takesMakes(n, 1))
-	}
-	return fill("[{}] {}~times; yarn over, draw through all {}~loops. {}", upper(steps), n, kept, e.takesMakes(n, 1))
-}
-
-// foundationSpecial explains stitches that make their own chain.
-func (e *english) foundationSpecial(s explained) (head, text rich.Text) {
-	head = fill("Foundation {}", s.base.many)
-	lead := "yarn over, "
-	if s.overs == 0 {
-		lead = ""
-	}
-	text = fill("First stitch: {}~{}, "+lead+"insert hook in {}~{} from hook, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
-		"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}.",
-		e.short("ch").one, s.start, e.ordinal(s.start), e.short("ch").one, article(s.base.one), s.base.one, e.short("st").one)
-	return head, text
 }
 
 func (e *english) sew(a, b named) rich.Text { return fill("sew {} to {}", e.run(a), e.run(b)) }

@@ -170,6 +170,8 @@ func (c *context) deed(in *plan.Instr) item {
 		return item{text: c.work(in, s), heavy: s.heavy()}
 	case plan.Decrease:
 		return item{text: v.decrease(c.form(in.Form), in.Form.Together, s.n, s)}
+	case plan.RideOn:
+		return item{text: v.work(working{form: c.form(in.Form), per: exactly(1), at: spot{reach: nowhere}})}
 	case plan.Chains:
 		return item{text: v.chains(s.n), loose: true}
 	case plan.SkipOver:

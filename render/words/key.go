@@ -101,14 +101,11 @@ const (
 	sideYarnNoSwatch
 	sideYarnNoGauge
 	gaugeCheck    // {} stitches
-	sizeNamed     // {} size
 	drawingText   // {} size
 	drawingHalves // {} size, {} letters
 	drawingHalf   // {} size, {} letter
 	notionPin
-	longTail
-	notionAmount // {} a weight or a length, {} the thing
-	howSizes     // {} the sizes as a list
+	howSizes // {} the sizes as a list
 	howDash
 	howSizeGroups
 	howColumnsHead

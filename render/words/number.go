@@ -17,6 +17,9 @@ type num struct {
 	list  bool // it is written as a list of sizes
 }
 
+// exactly is a number that does not come from a pattern.
+func exactly(n int) num { return num{at: plan.Nums{n}, text: rich.T(strconv.Itoa(n))} }
+
 // some reports whether any size has the number.
 func (n num) some() bool {
 	for _, v := range n.at {

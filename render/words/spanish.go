@@ -146,17 +146,26 @@ func ordinalES(n int, feminine bool) string {
 	return strconv.Itoa(n) + ".º"
 }
 
-// form is a stitch by its abbreviation: pa rel del, 2pajun.
+// form is a stitch by its abbreviation: pa rel del, 2pajun, racimo de 3 pa.
 func (s *spanish) form(f stitch.Form) noun {
 	c, ok := concept(f.ID)
 	if !ok {
 		return noun{one: rich.T(string(f.ID)), many: rich.T(string(f.ID))}
 	}
 	t := s.term(c)
-	if f.Post == stitch.NoPost && f.Together <= 1 {
+	if !f.Derived() {
 		return abbreviated(t)
 	}
+	name := s.formName(f)
 	short, shorts := t.short+postSuffix(f.Post), t.shorts+postSuffix(f.Post)
+	if f.Group != stitch.Single {
+		g := s.term(groupConcept(f.Group))
+		what := tie + "de" + tie + strconv.Itoa(f.Of) + tie + shorts
+		if f.Group == stitch.Vee {
+			what = tie + "de" + tie + short
+		}
+		return noun{one: abbr(g.short+what, name), many: abbr(g.shorts+what, name), feminine: g.feminine}
+	}
 	if f.Together > 1 {
 		short = strconv.Itoa(f.Together) + short + "jun"
 		if strings.Contains(short, tie) || t.short == t.one || len(t.short) > 4 {
@@ -164,7 +173,6 @@ func (s *spanish) form(f stitch.Form) noun {
 		}
 		shorts = short
 	}
-	name := s.formName(f)
 	return noun{one: abbr(short, name), many: abbr(shorts, name), feminine: t.feminine}
 }
 
@@ -172,7 +180,7 @@ func postSuffix(p stitch.Post) string {
 	return [...]string{stitch.NoPost: "", stitch.FrontPost: tie + "rel" + tie + "del", stitch.BackPost: tie + "rel" + tie + "det"}[p]
 }
 
-// formName is a stitch in full: punto alto en relieve por delante, 2 puntos altos cerrados juntos.
+// formName is a stitch in full: punto alto en relieve por delante, 2 puntos altos cerrados juntos, racimo de 3 puntos altos.
 func (s *spanish) formName(f stitch.Form) string {
 	c, ok := concept(f.ID)
 	if !ok {
@@ -180,7 +188,12 @@ func (s *spanish) formName(f stitch.Form) string {
 	}
 	t := s.term(c)
 	post := [...]string{stitch.NoPost: "", stitch.FrontPost: " en relieve por delante", stitch.BackPost: " en relieve por detrás"}[f.Post]
-	if f.Together <= 1 {
+	switch {
+	case f.Group == stitch.Vee:
+		return s.word(groupConcept(f.Group)) + " de " + t.many + post
+	case f.Group != stitch.Single:
+		return s.word(groupConcept(f.Group)) + " de " + strconv.Itoa(f.Of) + tie + t.many + post
+	case f.Together <= 1:
 		return t.one + post
 	}
 	closed := " cerrados juntos"

@@ -3,7 +3,6 @@ package words
 import (
 	"strconv"
 
-	"ovillo/compile/stitch"
 	"ovillo/render/rich"
 )
 
@@ -81,80 +80,6 @@ func (s *spanish) edition(n int, year, month int) string {
 		return "Edición " + strconv.Itoa(n)
 	}
 	return "Edición " + strconv.Itoa(n) + ", " + date
-}
-
-func (s *spanish) takesMakes(takes, makes int) rich.Text {
-	st := s.short("st")
-	noun := st.many
-	if takes == 1 {
-		noun = st.one
-	}
-	return fill("Toma {}~{}, da~{}.", takes, noun, makes)
-}
-
-// specialName heads an explained stitch: Punto alto en relieve por delante (pa rel del).
-func (s *spanish) specialName(f stitch.Form) rich.Text {
-	return rich.T(s.formName(f) + " (" + s.form(f).one.String() + ")")
-}
-
-// overTextES is the yarn overs before the hook goes in: "2 lazadas, ".
-func overTextES(n int) string {
-	switch n {
-	case 0:
-		return ""
-	case 1:
-		return "lazada, "
-	}
-	return strconv.Itoa(n) + tie + "lazadas, "
-}
-
-// special explains a stitch round a post, a stitch that draws several together, or one that is both.
-func (s *spanish) special(x explained) rich.Text {
-	if x.form.Together > 1 {
-		return s.together(x)
-	}
-	from := "de delante hacia atrás y de nuevo hacia delante, alrededor del cuerpo del punto, que queda en relieve por delante"
-	if x.form.Post == stitch.BackPost {
-		from = "de atrás hacia delante y de nuevo hacia atrás, alrededor del cuerpo del punto, que queda hundido"
-	}
-	how := overTextES(x.overs) + s.expand("insertar {el hook} ") + from
-	return fill("{}. Terminar como "+x.base.agree("un", "una")+" {}. {}", upper(how), x.base.one, s.takesMakes(1, 1))
-}
-
-// together explains a decrease: each stitch but for its last step, then all of them at once. A half double crochet keeps
-// two loops of each stitch, any other one.
-func (s *spanish) together(x explained) rich.Text {
-	n := x.form.Together
-	where := "insertar {el hook} en el siguiente punto"
-	switch x.form.Post {
-	case stitch.FrontPost:
-		where = "insertar {el hook} de delante hacia atrás y de nuevo hacia delante alrededor del siguiente punto"
-	case stitch.BackPost:
-		where = "insertar {el hook} de atrás hacia delante y de nuevo hacia atrás alrededor del siguiente punto"
-	}
-	steps := overTextES(x.overs) + s.expand(where) + ", lazada, sacar un bucle"
-	kept := n + 1
-	switch {
-	case x.form.ID == stitch.HDC:
-		kept = 2*n + 1
-	case x.overs == 1:
-		steps += ", lazada, pasar por 2" + tie + "bucles"
-	case x.overs > 1:
-		steps += ", [lazada, pasar por 2" + tie + "bucles] " + strconv.Itoa(x.overs) + tie + "veces"
-		return fill("Hacer esto {}~veces: {}. Después, lazada y pasar por los {}~bucles. {}", n, steps, kept, s.takesMakes(n, 1))
-	}
-	return fill("[{}] {}~veces; lazada, pasar por los {}~bucles. {}", upper(steps), n, kept, s.takesMakes(n, 1))
-}
-
-// foundationSpecial explains stitches that make their own chain.
-func (s *spanish) foundationSpecial(x explained) (head, text rich.Text) {
-	ch, chain := s.short("ch"), s.word("ch")
-	head = fill("{} sin "+chain+" base", x.base.one)
-	over := overTextES(x.overs)
-	text = fill("Primer punto: {}~{}, "+over+s.expand("insertar {el hook} en {}")+", lazada, sacar un bucle; lazada, pasar por 1~bucle (es la "+chain+
-		" del punto); terminar como "+x.base.agree("un", "una")+" {}. Puntos siguientes: "+over+s.expand("insertar {el hook} en la "+chain+" del punto anterior y seguir igual. Cada uno hace su propia "+chain+" y da 1~punto."),
-		x.start, ch.many, s.hookChain(x.start), x.base.one)
-	return head, text
 }
 
 func (s *spanish) sew(a, b named) rich.Text { return fill("coser {} {}", s.run(a), to(s.run(b))) }

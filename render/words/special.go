@@ -6,13 +6,13 @@ import (
 	"ovillo/render/rich"
 )
 
-// Specials explains the stitches that need it: those round a post, those that draw several places together, those of
-// the designer's own, and starts without a chain. Each says what it takes and what it makes.
+// Specials explains the stitches that need it: extended ones, those round a post, those that draw several places together,
+// groups in one place, those of the designer's own, and starts without a chain. Each says what it takes and what it makes.
 func (l *Language) Specials(p *plan.Pattern) []Special {
 	c := l.context(p, nil, nil)
 	var out []Special
 	for _, f := range c.printedForms() {
-		if f.Post == stitch.NoPost && f.Together == 1 {
+		if k, _ := stitch.Of(f.ID); !f.Derived() && k.Extends == "" {
 			continue
 		}
 		out = append(out, Special{Form: f, Head: merge(capital(l.voice.specialName(f))), Text: paragraph(l.voice.special(c.explain(f)))})
@@ -26,23 +26,21 @@ func (l *Language) Specials(p *plan.Pattern) []Special {
 // explain collects what the instructions of a stitch depend on.
 func (c *context) explain(f stitch.Form) explained {
 	k, _ := stitch.Of(f.ID)
-	return explained{form: f, overs: overs(f.ID), start: max(k.Begin, 2), base: c.l.voice.form(plainForm(f.ID))}
+	v := c.l.voice
+	x := explained{form: f, overs: k.Overs, start: max(k.Begin, 2), base: v.form(f.Base()), single: v.form(stitch.Form{ID: f.ID, Post: f.Post, Together: 1}),
+		extended: k.Extends != "", half: f.ID == stitch.HDC || k.Extends == stitch.HDC}
+	if x.extended {
+		x.extends = v.form(stitch.Plain(k.Extends))
+	}
+	return x
 }
 
-// overs is how many times the yarn goes over the hook before the hook goes in: none for single crochet, once more for
-// each taller stitch from double crochet on; half double crochet has one and is drawn through all loops at once.
-func overs(id stitch.ID) int {
-	switch id {
-	case stitch.HDC, stitch.DC:
-		return 1
-	case stitch.TR:
-		return 2
-	case stitch.DTR:
-		return 3
-	case stitch.TRTR:
-		return 4
+// kept is how many loops are on the hook before n stitches are finished at once.
+func (x explained) kept(n int) int {
+	if x.half {
+		return 2*n + 1
 	}
-	return 0
+	return n + 1
 }
 
 func (c *context) ownSpecial(own *plan.OwnStitch) Special {
@@ -55,7 +53,7 @@ func (c *context) ownSpecial(own *plan.OwnStitch) Special {
 	for _, b := range c.prose(own.How) {
 		body = append(body, stopped(b.Text))
 	}
-	body = append(body, c.l.voice.takesMakes(own.Takes, own.Makes))
+	body = append(body, c.l.voice.takesMakes(own.Takes, own.Makes, 0))
 	return Special{
 		Form: stitch.Form{ID: own.ID, Together: 1},
 		Head: merge(capital(head)), Text: paragraph(join(" ", body...)),
@@ -71,7 +69,7 @@ func (c *context) starts() []Special {
 		case plan.StartRing:
 			if !ring {
 				ring = true
-				out = append(out, Special{Head: rich.T(c.l.voice.line(ringName)), Text: paragraph(fill(c.l.voice.line(ringText)))})
+				out = append(out, Special{Head: rich.T(c.l.voice.line(ringName)), Text: paragraph(rich.T(c.l.voice.line(ringText)))})
 			}
 		case plan.StartFoundation, plan.StartFoundationJoined:
 			f := part.Start.Form

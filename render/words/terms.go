@@ -170,6 +170,12 @@ func concept(id stitch.ID) (string, bool) {
 	return string(id), ok
 }
 
+// groupConcept is the row of the table for a group of stitches.
+func groupConcept(g stitch.Group) string {
+	k, _ := g.Kind()
+	return k.Word
+}
+
 // others lists the readings of the same language that were read somewhere, but for this one.
 func (r *reading) others() []*reading {
 	list := []*reading{}

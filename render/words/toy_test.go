@@ -41,7 +41,6 @@ yarn,,ν
 needle,,μ
 weave,,υ
 fasten,,φ
-size,,Σ
 decimal,,·
 `
 
@@ -88,7 +87,7 @@ func (y toy) line(l line) string {
 		return "/ "
 	case sideYarnEstimate, fibreShare, drawingHalves, drawingHalf:
 		return "λ {} {}"
-	case termsText, gaugeCheck, sizeNamed, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart:
+	case termsText, gaugeCheck, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart:
 		return "λ {}"
 	}
 	return "λ"
@@ -183,9 +182,9 @@ func (y toy) specialName(f stitch.Form) rich.Text              { return y.t("※
 func (y toy) foundationSpecial(x explained) (a, b rich.Text) {
 	return y.t("※"), y.t("※", x.base.one)
 }
-func (y toy) takesMakes(a, b int) rich.Text { return y.t("⇄", a, b) }
-func (y toy) otherForm(stitch.Form) string  { return "" }
-func (y toy) otherTerm(term) string         { return "" }
+func (y toy) takesMakes(a, b, c int) rich.Text { return y.t("⇄", a, b) }
+func (y toy) otherForm(stitch.Form) string     { return "" }
+func (y toy) otherTerm(term) string            { return "" }
 
 // inToy gives every text of the author a version in the toy language.
 func inToy(v reflect.Value) {

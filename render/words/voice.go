@@ -122,7 +122,7 @@ type frontTalk interface {
 	special(s explained) rich.Text
 	specialName(f stitch.Form) rich.Text
 	foundationSpecial(s explained) (head, text rich.Text)
-	takesMakes(takes, makes int) rich.Text
+	takesMakes(takes, makes, spaces int) rich.Text
 	otherForm(f stitch.Form) string // how a reader of another country is told the name of a form
 	otherTerm(t term) string
 }
@@ -260,8 +260,12 @@ type cord struct {
 
 // explained is a stitch that is explained in full.
 type explained struct {
-	form  stitch.Form
-	overs int // yarn overs before the hook goes in
-	start int // chains with which a row of it starts without a foundation
-	base  noun
+	form     stitch.Form
+	overs    int // yarn overs before the hook goes in
+	start    int // chains with which a row of it starts without a foundation
+	base     noun
+	single   noun // one stitch of a group
+	extended bool // the yarn goes through one loop before the stitch is finished
+	extends  noun // the stitch it is finished as
+	half     bool // it keeps two loops until it is finished
 }

@@ -496,3 +496,30 @@ error[OV471]: no se puede saber cuántos lugares ocupa ch 2, así que no se pued
 
 example.ovillo: 1 error
 
+# OV490
+error[OV490]: picot va solo: un piquito se hace sobre el punto anterior
+  --> example.ovillo:15:25
+ 15 |   round: [sc in next 2, picot in next] 2 times
+    |                         ^^^^^^^^^^^^^ no tiene lugar propio
+    = ayuda: escribirlo entre comas: sc in next 3, picot. Otro tamaño es ch4picot
+
+example.ovillo: 1 error
+
+# OV491
+error[OV491]: dc3puff no es un grupo: puff se hace con 2 a 20 hdc
+  --> example.ovillo:15:10
+ 15 |   round: dc3puff in each
+    |          ^^^^^^^ no se puede hacer
+    = ayuda: el número va entre el punto y el grupo: dc3cl, dc5bob, dc5pop, hdc3puff, dc5shell, ch4picot
+
+example.ovillo: 1 error
+
+# OV492
+error[OV492]: dc3cl se hace con otro punto, y aquí va un punto sencillo
+  --> example.ovillo:13:8
+ 13 |   base dc3cl
+    |        ^^^^^ no es un punto sencillo
+    = ayuda: nombrar solo el punto: sc, hdc, dc
+
+example.ovillo: 1 error
+
