@@ -59,6 +59,7 @@ const (
 	codePicot       diag.Code = "OV490" // a picot with a place or a number
 	codeGroupOf     diag.Code = "OV491" // a group of too few or too many stitches, or of another stitch
 	codePlainStitch diag.Code = "OV492" // a decrease, a group or a post stitch where a plain stitch is meant
+	codeMarkName    diag.Code = "OV515" // a marker is set without a name
 
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works

@@ -132,5 +132,6 @@ var faultCode = map[fabric.FaultKind]diag.Code{
 	fabric.Nested: "OV417", fabric.DrawnBelow: "OV418", fabric.Mismatch: "OV419", fabric.LastNotLast: "OV420",
 	fabric.TooMany: "OV421", fabric.Crowded: "OV425",
 	fabric.Behind: "OV501", fabric.NotHere: "OV502", fabric.Unknown: "OV503", fabric.ManyPlaces: "OV504",
-	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508",
+	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508", fabric.NoMarker: "OV513", fabric.NoneMet: "OV514",
+	fabric.NotMarked: "OV516",
 }

@@ -154,7 +154,7 @@ func sameWhere(a, b plan.Nums) bool {
 func sameWork(a, b []plan.Instr) bool {
 	return slices.EqualFunc(a, b, func(x, y plan.Instr) bool {
 		same := x.Op == y.Op && x.Form == y.Form && sameWhere(x.Per, y.Per) && x.Reach == y.Reach && x.Over == y.Over &&
-			sameWhere(x.Last, y.Last) && sameWhere(x.Before, y.Before) && x.Deep == y.Deep && x.Marker == y.Marker && x.Where == y.Where &&
+			sameWhere(x.Last, y.Last) && sameWhere(x.Before, y.Before) && x.Deep == y.Deep && x.Marker == y.Marker && x.Marked == y.Marked && x.Where == y.Where &&
 			x.Cross == y.Cross && x.Yarn == y.Yarn && x.Label == y.Label && x.AfterBegin == y.AfterBegin
 		return same && (openReach(x) || sameWhere(x.N, y.N)) && sameRef(x.Ref, y.Ref) && sameWork(x.Body, y.Body) && sameSpread(x.Spread, y.Spread)
 	})

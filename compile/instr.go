@@ -136,7 +136,7 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		if o.Kind == fabric.SkipSpaces {
 			in.Over = plan.Space
 		} else if o.N == nil {
-			pr.bound(&in, &o.Bound)
+			pr.bound(&in, o, &o.Bound)
 		}
 		pr.overTook(&in, o)
 	case fabric.Leave:
@@ -150,12 +150,14 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		pr.target(&in, o)
 	case fabric.Mark, fabric.Move, fabric.Unmark:
 		in.Op = map[fabric.OpKind]plan.Op{fabric.Mark: plan.PlaceMark, fabric.Move: plan.MoveMark, fabric.Unmark: plan.RemoveMark}[o.Kind]
-		in.Marker, in.Where = pr.p.marker(o.Marker), o.Where
+		if in.Where = o.Where; o.Marker != "" {
+			in.Marker = pr.p.marker(o.Marker)
+		}
 	case fabric.Change:
 		in.Op = plan.ChangeTo
 	case fabric.SlideTo:
 		in.Op = plan.SlipOver
-		pr.bound(&in, &o.Bound)
+		pr.bound(&in, o, &o.Bound)
 		pr.p.c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
 	case fabric.Spread:
 		return pr.spread(o)
@@ -175,7 +177,7 @@ func (pr *printer) repeat(in plan.Instr, o *fabric.Op) []plan.Instr {
 	case o.N != nil:
 		in.Reach = plan.Times
 	default:
-		pr.bound(&in, &o.Bound)
+		pr.bound(&in, o, &o.Bound)
 	}
 	if len(in.Body) == 1 && in.Body[0].Op == plan.Decrease && in.Body[0].N.Is(1) && in.Reach != plan.ToMark {
 		d := in.Body[0]
@@ -236,7 +238,7 @@ func (pr *printer) spread(o *fabric.Op) []plan.Instr {
 	return append(out, work(after)...)
 }
 
-func (pr *printer) bound(in *plan.Instr, b *fabric.Bound) {
+func (pr *printer) bound(in *plan.Instr, o *fabric.Op, b *fabric.Bound) {
 	switch b.Kind {
 	case fabric.ToEnd:
 		in.Reach = plan.ToEnd
@@ -245,7 +247,7 @@ func (pr *printer) bound(in *plan.Instr, b *fabric.Bound) {
 	case fabric.ToSpace:
 		in.Reach = plan.ToSpace
 	default:
-		in.Reach, in.Before = plan.ToMark, b.N
+		in.Reach, in.Before, in.Marked = plan.ToMark, b.N, pr.marked(o)
 		if b.Kind == fabric.ToMarker {
 			return
 		}
@@ -253,10 +255,21 @@ func (pr *printer) bound(in *plan.Instr, b *fabric.Bound) {
 			in.Marker = i
 			return
 		}
-		in.Reach = plan.ToLabel
+		in.Reach, in.Marked = plan.ToLabel, false
 		ref := pr.p.refer(fabric.Ref{Name: b.Name}, pr.w.mask, fabric.NamedEach)
 		in.Ref = &ref
 	}
+}
+
+// marked reports whether the markers up to which an instruction goes stand in stitches, all of them.
+func (pr *printer) marked(o *fabric.Op) bool {
+	var met fabric.Met
+	for _, res := range pr.w.first {
+		if res != nil {
+			met |= res.Traces[o.Index].Met
+		}
+	}
+	return met == fabric.MetStitch
 }
 
 // target says where an instruction works.
@@ -265,7 +278,7 @@ func (pr *printer) target(in *plan.Instr, o *fabric.Op) {
 	pr.over(in, o)
 	switch t.Kind {
 	case fabric.Each:
-		pr.bound(in, &t.Bound)
+		pr.bound(in, o, &t.Bound)
 	case fabric.First:
 		in.Reach = plan.First
 	case fabric.Last:

@@ -180,11 +180,17 @@ func (w *lowerer) skip(n *lang.Skip) *fabric.Op {
 func (w *lowerer) mark(n *lang.Mark) *fabric.Op {
 	k := map[string]fabric.OpKind{"mark": fabric.Mark, "move": fabric.Move, "unmark": fabric.Unmark}[n.Verb]
 	o := w.op(k, n)
-	if n.Name == nil {
+	switch {
+	case n.Met && k == fabric.Mark:
+		w.say(codeMarkName, n.Span(), nil)
+		return nil
+	case n.Met:
+	case n.Name == nil:
 		w.bad = true
 		return nil
+	default:
+		o.Marker = n.Name.Text
 	}
-	o.Marker = n.Name.Text
 	switch {
 	case n.Gap:
 		o.Where = plan.GapHere
@@ -197,7 +203,7 @@ func (w *lowerer) mark(n *lang.Mark) *fabric.Op {
 	case n.To == "last":
 		o.Where = plan.LastOne
 	}
-	if k != fabric.Unmark {
+	if k != fabric.Unmark && !n.Met {
 		w.p.marker(o.Marker)
 	}
 	return o

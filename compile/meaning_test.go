@@ -101,7 +101,7 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: sc in each\n  count off: 6 as back, mark m, 6\n  round: inc, sc in each\n  have 8 in back", "OV601"},
 	{"r 12", "round: sc in next 4, mark m, sc in each\n  round: sc to m, 2 sc in m, sc in each", "13"},
 	{"r 12", "round: sc in each\n  count off: 4, mark m, 8\n  rounds begin at m\n  round: sc in next 8, 2 sc in each", "16"},
-	{"r 12", "round: sc in each\n  count off: 4, mark m, 8\n  round: sc to m, sc in each\n  round: sc to m, sc to end, sc in marker", "OV407"},
+	{"r 12", "round: sc in each\n  count off: 4, mark m, 8\n  round: sc to m, sc in each\n  round: sc to m, sc to end, sc in marker", "OV516"},
 
 	// Labels.
 	{"r 12", "round: sc in next 4 as a, sc in each\n  round: 2 sc in each of a, sc in each", "16"},
@@ -147,6 +147,13 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: (sc, sc in next 2) in next, sc in each", "14"},
 	{"r 12", "round: [sc in next 2, sc in last] around", "OV420"},
 	{"r 12", "round: sc in each, sc in next", "OV401"},
+
+	// Markers that are met, whichever they are.
+	{"r 12", "round: sc in each\n  count off: 3, mark a in next, 3, mark b in next, 4\n  2 rounds: [sc to marker, 3 sc in marker, move marker to the middle one] 2 times, sc to end", "20"},
+	{"r 12", "round: sc in each\n  count off: 3, mark a, 6, mark b, 3\n  2 rounds: [sc to 1 before marker, 2 sc in each of next 2] 2 times, sc to end", "20"},
+	{"r 12", "round: sc in each\n  count off: 3 as s, 9 as t\n  round: sc to marker, sc to end", "OV513"},
+	{"r 12", "round: sc in each\n  count off: 3, mark a in next, 8\n  round: sc to marker, unmark marker, sc in each\n  round: sc to a, sc in each", "OV503"},
+	{"r 12", "round: sc in each\n  count off: 3, mark a in next, 8\n  round: sc to a, move marker", "OV514"},
 
 	// At even distances.
 	{"f 75", "row: sc in each\n  row: sc in each with [ch 2 as hole, skip 2] 5 times evenly after 4 = 65 sts, 5 holes", "65+5"},

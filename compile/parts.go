@@ -44,7 +44,8 @@ type partState struct {
 	firstDone bool
 	pending   *plan.Length
 	markers   map[string]int
-	lastUse   map[string]*lang.Row // the last row that names a marker
+	lastUse   map[string]*lang.Row // the last row that asks for a marker
+	marked    []string             // the markers that were set so far, while names are collected
 	blocks    int                  // how many repeats are open
 	maxMarks  int
 }
@@ -243,10 +244,18 @@ func (p *partState) collectNames(at lang.Node, row *lang.Row, seen map[*lang.Gro
 			if row != nil && m.Name != nil {
 				p.lastUse[m.Name.Text] = row
 			}
+			if m.Name != nil && m.Verb == "mark" {
+				p.marked = append(p.marked, m.Name.Text)
+			}
 		case *lang.OffItem:
 			if m.Mark != nil {
 				p.names[m.Mark.Text] = true
+				p.marked = append(p.marked, m.Mark.Text)
 			}
+		case *lang.Bound:
+			p.meets(m.Marker, row)
+		case *lang.In:
+			p.meets(m.Marker, row)
 		case *lang.Claims:
 			p.stated = true
 		case *lang.Ref:
@@ -264,6 +273,15 @@ func (p *partState) collectNames(at lang.Node, row *lang.Row, seen map[*lang.Gro
 		}
 		return true
 	})
+}
+
+// meets notes that a row meets markers by no name: it may be any of those that were set before.
+func (p *partState) meets(any bool, row *lang.Row) {
+	if any && row != nil {
+		for _, name := range p.marked {
+			p.lastUse[name] = row
+		}
+	}
 }
 
 // known reports a name that nothing sets.

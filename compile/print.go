@@ -1,6 +1,9 @@
 package compile
 
 import (
+	"slices"
+
+	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 )
@@ -61,6 +64,7 @@ func (p *partState) printRow(w *working) {
 func (p *partState) marks(r *plan.Row, w *working) {
 	for i, m := range p.plan.Markers {
 		stays, goes := false, false
+		touched := w.touches(m.Name)
 		for z, before := range w.marks {
 			if before[m.Name] {
 				stays = stays || p.fab[z].MarkerAt(m.Name)
@@ -68,33 +72,23 @@ func (p *partState) marks(r *plan.Row, w *working) {
 			}
 		}
 		switch {
-		case stays && p.blocks == 0 && p.lastUse[m.Name] == w.n && !places(r.Work, i):
+		case stays && p.blocks == 0 && p.lastUse[m.Name] == w.n && !touched:
 			// Nothing looks for it any more: it is taken out, not carried to the end of the part.
 			r.Drop = append(r.Drop, i)
 			for z := range w.marks {
 				p.fab[z].Unmark(m.Name)
 			}
-		case goes && !stays && !removes(r.Work, i):
+		case goes && !stays && !touched:
 			r.Drop = append(r.Drop, i)
-		case stays && !places(r.Work, i):
+		case stays && !touched:
 			r.MarksUp = true
 		}
 	}
 }
 
-func removes(work []plan.Instr, marker int) bool { return handles(work, marker, plan.RemoveMark) }
-func places(work []plan.Instr, marker int) bool {
-	return handles(work, marker, plan.PlaceMark) || handles(work, marker, plan.MoveMark)
-}
-
-// handles reports whether a row does something with a marker.
-func handles(work []plan.Instr, marker int, op plan.Op) bool {
-	for _, in := range work {
-		if in.Op == op && in.Marker == marker || handles(in.Body, marker, op) {
-			return true
-		}
-	}
-	return false
+// touches reports whether the row itself places, moves or takes away a marker, in any size.
+func (w *working) touches(marker string) bool {
+	return slices.ContainsFunc(w.last, func(r *fabric.Result) bool { return r != nil && slices.Contains(r.Touched, marker) })
 }
 
 // sides says which side faces, where it is worth saying.

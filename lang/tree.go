@@ -843,13 +843,14 @@ type Join struct {
 	With *Name `parser:"  ( 'with' @@ )? )"`
 }
 
-// Mark places, moves or removes a marker.
+// Mark places, moves or removes a marker. `marker` is the one that was met last, whichever it is.
 //
-//	mark r1 · mark r1 in next · mark r1 before next · move r1 to the middle one · unmark r1
+//	mark r1 · mark r1 in next · mark r1 before next · move r1 to the middle one · move marker to the middle one · unmark r1
 type Mark struct {
 	At
 	Verb string `parser:"@( 'mark' | 'move' | 'unmark' )"`
-	Name *Name  `parser:"@@"`
+	Met  bool   `parser:"( @'marker'"`
+	Name *Name  `parser:"| @@ )"`
 	Next bool   `parser:"( 'in' @'next'"`
 	Gap  bool   `parser:"| @'before' 'next'"`
 	To   string `parser:"| 'to' @( 'first' | 'middle' | 'last' ) 'one' )?"`

@@ -1,5 +1,11 @@
 package fabric
 
+import (
+	"maps"
+	"slices"
+	"strings"
+)
+
 // This file finds how far an instruction goes.
 
 // bound is the place of the edge up to which an instruction goes.
@@ -36,22 +42,23 @@ func (r *row) bound(b *Bound) (int, *Fault) {
 func (r *row) find(b *Bound) (int, *Fault) {
 	e := &r.p.edge
 	if b.Kind == ToMarker {
-		best := -1
-		for _, m := range r.p.marks {
-			if m.edge == e.serial && m.at >= r.c && (best < 0 || m.at < best) {
-				best = m.at
+		var best *marker
+		for _, name := range slices.Sorted(maps.Keys(r.p.marks)) {
+			m := r.p.marks[name]
+			if m.edge == e.serial && m.at >= r.c && (best == nil || m.at < best.at) && !strings.HasPrefix(name, hidden) {
+				best, r.met = m, name
 			}
 		}
-		if best < 0 {
-			return 0, fault(NotHere, 0, 0, "")
+		if best == nil {
+			return 0, fault(NoMarker, 0, 0, "")
 		}
-		return best, nil
+		return r.meet(best), nil
 	}
 	if m := r.p.marks[b.Name]; m != nil {
 		if m.edge != e.serial {
 			return 0, fault(Lost, 0, 0, b.Name)
 		}
-		return m.at, nil
+		return r.meet(m), nil
 	}
 	ids, f := r.p.ids(b.Name)
 	if f != nil {
@@ -74,4 +81,14 @@ func (r *row) find(b *Bound) (int, *Fault) {
 		return 0, fault(Behind, 0, 0, b.Name)
 	}
 	return 0, fault(NotHere, 0, 0, b.Name)
+}
+
+// meet notes how a marker stands and returns where.
+func (r *row) meet(m *marker) int {
+	if m.gap {
+		r.cur.Met |= MetGap
+	} else {
+		r.cur.Met |= MetStitch
+	}
+	return m.at
 }

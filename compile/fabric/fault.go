@@ -40,6 +40,9 @@ const (
 	TooMany                           // more than Have stitches in all
 	LastNotLast                       // Need were to be the last, Have are left
 	NoNext                            // the marker Name was to stand in a stitch that the row does not make
+	NoMarker                          // no marker lies ahead
+	NotMarked                         // the next place carries no marker
+	NoneMet                           // no marker was met yet in this row
 	Crowded                           // what is set at even distances needs Need places, Have are there
 )
 

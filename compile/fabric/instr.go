@@ -341,6 +341,11 @@ func (g Groups) order(how Spreading) []int {
 // mark places, moves or removes a marker.
 func (r *row) mark(op *Op) *Fault {
 	name := op.Marker
+	if name == "" {
+		if name = r.met; name == "" {
+			return fault(NoneMet, 0, 0, "")
+		}
+	}
 	_, carried := r.carry[name]
 	m := r.p.marks[name]
 	switch op.Kind {

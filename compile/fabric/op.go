@@ -18,7 +18,7 @@ type Op struct {
 	Bound  Bound // Repeat (N nil), Skip to a bound, Spread
 	Body   []*Op
 	Label  string
-	Marker string
+	Marker string // Move, Unmark: ""; the one that was met last
 	Where  plan.MarkWhere
 	Yarn   int // Change: the yarn; others: -1, or the yarn of this instruction alone
 	How    Spreading
@@ -159,7 +159,17 @@ type Trace struct {
 	Chains int  // chains of the spaces it took; -1 if they differ, 0 if none
 	Group  Groups
 	Ref    []ID // the places of the run it named, the first time
+	Met    Met  // the markers up to which it went
 }
+
+// Met is where the markers stood up to which an instruction went, as bits.
+type Met uint8
+
+// Where a marker can stand.
+const (
+	MetStitch Met = 1 << iota
+	MetGap
+)
 
 // Took is what an instruction took, as bits.
 type Took uint8

@@ -20,6 +20,7 @@ type Result struct {
 	Places                       int // of the edge that was worked along
 	Turned                       bool
 	LastYarn                     int
+	Touched                      []string // the markers that the row itself placed, moved or took away
 }
 
 type status uint8
@@ -48,6 +49,7 @@ type row struct {
 	marked  []standing
 	carry   map[string]standing
 	touched map[string]bool        // markers the row itself places or moves
+	met     string                 // the marker met last, where a marker was looked for by no name
 	ahead   map[string]source.Span // markers placed in the next stitch, and where that is said
 	fresh   map[string]*label      // names given again, to be read from the next row on
 	apart   bool                   // the next chains do not join the ones before them
@@ -89,6 +91,7 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 		return nil, f
 	}
 	r.res.Made, r.res.Turned, r.res.LastYarn = r.made, r.turned, r.yarn
+	r.res.Touched = slices.Sorted(maps.Keys(r.touched))
 	return &r.res, nil
 }
 

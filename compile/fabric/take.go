@@ -83,9 +83,11 @@ func (r *row) each(op *Op, single bool, do func(Place) *Fault) (int, *Fault) {
 	case GapHere:
 		f = r.gapHere(at)
 	case InMarked:
-		if !slices.ContainsFunc(r.marked, func(s standing) bool { return s.at == r.c }) {
-			return 0, fault(Ahead, 0, 0, "")
+		i := slices.IndexFunc(r.marked, func(s standing) bool { return s.at == r.c })
+		if i < 0 {
+			return 0, fault(NotMarked, 0, 0, "")
 		}
+		r.met = r.marked[i].name
 		f = next(Stitches)
 	case UnworkedNext, UnworkedEach:
 		f = r.unworked(op, at)

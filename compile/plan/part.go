@@ -276,8 +276,9 @@ type Instr struct {
 	Chains Nums // chains of the space worked into, where it is a space and all are alike; else nil
 	Last   Nums // ToLast
 	Before Nums // ToMark
+	Marked bool // ToMark: the marker stands in a stitch, in every size
 	Deep   int  // rows below
-	Marker int  // index into Part.Markers; -1 if none
+	Marker int  // index into Part.Markers; -1 if none, or for one that is met by no name
 	Where  MarkWhere
 	Ref    *Ref
 	Body   []Instr

@@ -154,9 +154,13 @@ func (e *english) bound(s spot) rich.Text {
 	case plan.ToSpace:
 		return fill("to next {}", s.space.one)
 	case plan.ToMark:
-		to = rich.T("next marker")
-		if s.marker > 0 {
+		switch {
+		case s.marker > 0:
 			to = fill("marker~{}", s.marker)
+		case s.marked:
+			to = fill("next marked {}", st.one)
+		default:
+			to = rich.T("next marker")
 		}
 	case plan.ToLabel:
 		to = e.run(s.ref)

@@ -57,7 +57,7 @@ func alikeInstr(a, b *plan.Instr) bool {
 	if !plainOne(a) || !plainOne(b) || (a.Marker < 0) != (b.Marker < 0) {
 		return false
 	}
-	same := a.Op == b.Op && a.Form == b.Form && a.Reach == b.Reach && a.Over == b.Over && a.Deep == b.Deep && a.Where == b.Where && a.Cross == b.Cross && a.Yarn == b.Yarn
+	same := a.Op == b.Op && a.Form == b.Form && a.Reach == b.Reach && a.Over == b.Over && a.Deep == b.Deep && a.Where == b.Where && a.Marked == b.Marked && a.Cross == b.Cross && a.Yarn == b.Yarn
 	same = same && slices.Equal(a.Per, b.Per) && slices.Equal(a.Last, b.Last) && slices.Equal(a.Before, b.Before) && slices.Equal(a.Chains, b.Chains)
 	return same && (a.Reach == plan.ToMark || slices.Equal(a.N, b.N))
 }

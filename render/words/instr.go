@@ -214,7 +214,7 @@ func (c *context) work(in *plan.Instr, s spot) rich.Text {
 func (c *context) spot(in *plan.Instr) spot {
 	s := spot{
 		reach: in.Reach, over: in.Over, n: c.num(in.N), after: in.AfterBegin, first: !c.worked,
-		round: c.round(), marker: c.marker(in.Marker), deep: in.Deep, ref: c.named(in.Ref),
+		round: c.round(), marker: c.marker(in.Marker), marked: in.Marked, deep: in.Deep, ref: c.named(in.Ref),
 	}
 	if in.Before != nil {
 		s.before = c.num(in.Before)

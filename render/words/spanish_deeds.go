@@ -162,9 +162,13 @@ func (s *spanish) bound(at spot) rich.Text {
 	case plan.ToSpace:
 		return fill("hasta {}", at.space.next())
 	case plan.ToMark:
-		end = rich.T("el siguiente marcador")
-		if at.marker > 0 {
+		switch {
+		case at.marker > 0:
 			end = fill("el marcador~{}", at.marker)
+		case at.marked:
+			end = fill("el siguiente {} marcado", s.places(plan.Stitch).one)
+		default:
+			end = rich.T("el siguiente marcador")
 		}
 	case plan.ToLabel:
 		end = s.run(at.ref)

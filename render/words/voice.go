@@ -147,6 +147,7 @@ type spot struct {
 	first  bool // nothing was worked in the row before this
 	round  bool
 	marker int
+	marked bool // the marker it goes to stands in a stitch
 	before num
 	last   num
 	deep   int

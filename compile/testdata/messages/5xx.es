@@ -99,3 +99,39 @@ error[OV512]: aquí se hace una cadeneta nueva, pero strip dejó sobre hole una 
 
 example.ovillo: 1 error
 
+# OV513
+error[OV513]: en lo que queda de la vuelta anterior no hay ningún marcador
+  --> example.ovillo:16:11
+ 16 |   round: [sc to marker, 3 sc in marker, move marker to the middle one] 2 times, sc to end
+    |           ^^^^^^^^^^^^ busca un marcador
+    = ayuda: ponerlo en una vuelta anterior o contarlo, o tejer hasta el final: sc to end
+
+example.ovillo: 1 error
+
+# OV514
+error[OV514]: en esta vuelta aún no se ha llegado a ningún marcador
+  --> example.ovillo:16:38
+ 16 |   round: sc in next 2, 3 sc in next, move marker to the middle one, sc to end
+    |                                      ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿qué marcador?
+    = ayuda: llegar antes a él: sc to marker, 3 sc in marker; o nombrarlo: move m
+
+example.ovillo: 1 error
+
+# OV515
+error[OV515]: un marcador que se coloca necesita un nombre
+  --> example.ovillo:14:24
+ 14 |   round: sc in next 4, mark marker, sc in each = 8
+    |                        ^^^^^^^^^^^ ¿qué marcador?
+    = ayuda: mark m, y después: sc to m
+
+example.ovillo: 1 error
+
+# OV516
+error[OV516]: el siguiente lugar no lleva marcador
+  --> example.ovillo:16:22
+ 16 |   round: sc in next, 3 sc in marker, sc to end
+    |                      ^^^^^^^^^^^^^^ no está marcado
+    = ayuda: llegar antes al marcador: sc to marker
+
+example.ovillo: 1 error
+
