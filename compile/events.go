@@ -40,7 +40,7 @@ func (p *partState) countOff(n *lang.CountOff, mask []bool) {
 	p.each(mask, n, func(z int) *fabric.Fault {
 		f := p.fab[z].CountOff(steps)
 		if f != nil && f.Kind == fabric.StatedOther {
-			bad.add(z, f.Have, f.Need)
+			bad.add(z, f.Need, f.Have)
 			p.fab[z].Halt()
 			return nil
 		}

@@ -18,11 +18,11 @@ error[OV602]: la vuelta tiene 13, que no es «multiple of 6»
 example.ovillo: 1 error
 
 # OV603
-error[OV603]: se cuentan 12 lugares, pero el borde tiene 11
+error[OV603]: se cuentan 11 lugares, pero el borde tiene 12
   --> example.ovillo:15:3
  15 |   count off: 2, mark m, 9
-    |   ^^^^^^^^^^^^^^^^^^^^^^^ cuenta 12
-    = ayuda: llevar los números a 11 en total; un marcador en un punto cuenta uno
+    |   ^^^^^^^^^^^^^^^^^^^^^^^ cuenta 11
+    = ayuda: llevar los números a 12 en total; un marcador en un punto cuenta uno
 
 example.ovillo: 1 error
 
