@@ -92,6 +92,17 @@ func (c *closedCase) whole(z int) (float64, error) {
 			return float64(len(part.Worked[z])), nil
 		}
 	}
+	if part := partOf(c.p, c.row); part != nil && part.Grid != nil {
+		g := part.Grid
+		n, ok := map[string]plan.Nums{"free": g.Kinds[0], "one side": g.Kinds[1], "two sides": g.Kinds[2], "shared": g.Shared,
+			"side joins": g.AtSides, "corner joins": g.AtCorners}[c.what]
+		switch {
+		case ok:
+			return float64(n[z]), nil
+		case c.what == "joins":
+			return float64(g.AtSides[z] + g.AtCorners[z]), nil
+		}
+	}
 	for _, m := range c.p.Measures {
 		switch {
 		case m.Name == c.row && c.what == "cm":

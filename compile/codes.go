@@ -53,8 +53,16 @@ const (
 	codeShapeTwice   diag.Code = "OV458" // one edge shaped by two schedules
 	codeMirror       diag.Code = "OV459" // a row that goes one way only
 
-	codeSpacedAmong diag.Code = "OV470" // what is set at even distances stands among no plain stitches
-	codeSpacedWidth diag.Code = "OV471" // it takes a number of places that is not known
+	codeSpacedAmong  diag.Code = "OV470" // what is set at even distances stands among no plain stitches
+	codeSpacedWidth  diag.Code = "OV471" // it takes a number of places that is not known
+	codeMotifLines   diag.Code = "OV480" // how many motifs, or where they are joined, is not said
+	codeMotifNumber  diag.Code = "OV481"
+	codeMotifRound   diag.Code = "OV482" // not the last round of the motif
+	codeMotifOpen    diag.Code = "OV483" // the last row of the motif is no round, or shows the wrong side
+	codeMotifCorners diag.Code = "OV484" // not four corners that are spaces
+	codeMotifSides   diag.Code = "OV485" // sides that are not alike
+	codeMotifParts   diag.Code = "OV487" // a round that cannot be parted into sides
+	codeAround       diag.Code = "OV488" // no joined motifs
 
 	codePicot       diag.Code = "OV490" // a picot with a place or a number
 	codeGroupOf     diag.Code = "OV491" // a group of too few or too many stitches, or of another stitch

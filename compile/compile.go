@@ -38,9 +38,13 @@ func (c *checker) check() {
 	c.sizes()
 	c.materials()
 	c.declarations()
+	c.motifCounts()
 	for _, s := range c.file.Body {
-		if p, ok := s.Node.(*lang.Part); ok {
-			c.part(s, p)
+		switch n := s.Node.(type) {
+		case *lang.Part:
+			c.part(s, n)
+		case *lang.Motifs:
+			c.joinMotifs(s, n)
 		}
 	}
 	if c.z > 0 && len(blocks[*lang.Part](c.file.Body)) == 0 {
@@ -78,6 +82,7 @@ type checker struct {
 	base           stitch.ID
 	style          *lang.Style
 	parts          map[string]*partState
+	motifs         map[*lang.Motifs]*motifCount
 	forms          map[stitch.Form]bool
 	used           map[int]bool // yarns used
 	saidThroughout bool
@@ -96,7 +101,7 @@ func newChecker(f *lang.File) *checker {
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{},
 		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
-		parts: map[string]*partState{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
+		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 	}
 }
 

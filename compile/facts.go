@@ -74,18 +74,18 @@ func (w *working) fact(z int, res *fabric.Result) {
 		if k.form.Post != stitch.NoPost {
 			posts += n
 		}
-		c.addArea(k.yarn, z, sw*sh*k.form.Yarn()*float64(n)*float64(p.plan.Make))
+		c.addArea(k.yarn, z, sw*sh*k.form.Yarn()*float64(n)*p.pieces(z))
 	}
 	chainWidth, least, share := c.chainSize(got)
 	if height == 0 {
 		height = least
 	}
 	for y, n := range got.rides {
-		c.addArea(y, z, chainWidth*height*share*float64(n)*float64(p.plan.Make))
+		c.addArea(y, z, chainWidth*height*share*float64(n)*p.pieces(z))
 	}
 	for y, n := range got.chains {
 		f.Chains += n
-		c.addArea(y, z, chainWidth*height*share*float64(n)*float64(p.plan.Make))
+		c.addArea(y, z, chainWidth*height*share*float64(n)*p.pieces(z))
 	}
 	width += chainWidth * float64(f.Chains)
 	f.Yarn = mostly(yarns, w.kick.yarn)
@@ -101,6 +101,15 @@ func (w *working) fact(z int, res *fabric.Result) {
 	}
 	p.tall[z] += height
 	p.plan.Worked[z] = append(p.plan.Worked[z], f)
+}
+
+// pieces is how many of the part are made.
+func (p *partState) pieces(z int) float64 {
+	n := float64(p.plan.Make)
+	if p.plan.Motifs != nil {
+		n *= float64(max(p.plan.Motifs[z], 0))
+	}
+	return n
 }
 
 // chainSize is the width of a chain of a row, the height of a row of chains alone, and how much of a stitch's yarn a chain

@@ -130,7 +130,7 @@ var faultCode = map[fabric.FaultKind]diag.Code{
 	fabric.NoGap: "OV409", fabric.LeaveOther: "OV410", fabric.StartSpace: "OV411", fabric.Between: "OV412",
 	fabric.NothingDone: "OV413", fabric.NotRing: "OV414", fabric.NoRoom: "OV415", fabric.StatedOther: "OV416",
 	fabric.Nested: "OV417", fabric.DrawnBelow: "OV418", fabric.Mismatch: "OV419", fabric.LastNotLast: "OV420",
-	fabric.TooMany: "OV421", fabric.Crowded: "OV425",
+	fabric.TooMany: "OV421", fabric.Crowded: "OV425", fabric.ShortSpace: "OV486",
 	fabric.Behind: "OV501", fabric.NotHere: "OV502", fabric.Unknown: "OV503", fabric.ManyPlaces: "OV504",
 	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508", fabric.NoMarker: "OV513", fabric.NoneMet: "OV514",
 	fabric.NotMarked: "OV516",

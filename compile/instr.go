@@ -21,19 +21,24 @@ func (pr *printer) carried(k *kick) []plan.Instr {
 	if k.style != plan.JoinedRounds || k.newYarn || pr.p.plan.Start.Kind == plan.StartIn {
 		return nil
 	}
-	n := pr.p.c.nums(plan.Absent)
-	some := false
+	n, to := pr.p.c.nums(plan.Absent), pr.p.c.nums(plan.Absent)
+	some, space := false, true
 	for z := range n {
 		if res := pr.w.first[z]; res != nil {
-			n[z] = res.Walked
+			n[z], to[z] = res.Walked, res.WalkedTo
 			some = some || res.Walked > 0
+			space = space && (res.WalkedTo > 0 || res.Walked == 0)
 		}
 	}
 	if !some {
 		return nil
 	}
 	pr.p.c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
-	return []plan.Instr{{Op: plan.SlipOver, N: n, Marker: -1, Yarn: -1}}
+	in := plan.Instr{Op: plan.SlipOver, N: n, Marker: -1, Yarn: -1}
+	if space {
+		in.Reach, in.Chains = plan.ToSpace, to
+	}
+	return []plan.Instr{in}
 }
 
 func (pr *printer) list(ops []*fabric.Op) []plan.Instr {
@@ -163,6 +168,8 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		return pr.spread(o)
 	case fabric.Spaced:
 		return pr.spaced(o)
+	case fabric.JoinSpace:
+		return pr.joinSpace(in, o)
 	}
 	return []plan.Instr{in}
 }
@@ -317,7 +324,11 @@ func (pr *printer) named(in *plan.Instr, t *fabric.Target) {
 		ref.Row = nil
 	}
 	in.Ref = &ref
-	switch t.Kind {
+	how := t.Kind
+	if how == fabric.Named && ref.Own && ref.Pick == plan.Whole && !ref.Count.Is(1) {
+		how = fabric.NextNamed // in corner, of several: the one that comes next
+	}
+	switch how {
 	case fabric.NextNamed:
 		in.Reach = plan.Next
 	case fabric.Below:

@@ -48,6 +48,8 @@ type partState struct {
 	marked    []string             // the markers that were set so far, while names are collected
 	blocks    int                  // how many repeats are open
 	maxMarks  int
+	roles     map[string]plan.Role // names that the form of the start sets
+	last      []lastRow            // of a motif that is to be joined to others, per size
 }
 
 // rowAt is where a row of the fabric stands: its printed number and the elements it made.
@@ -61,12 +63,29 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 	if c.z == 0 || !c.declare(n.Name) {
 		return
 	}
+	p := c.newPart(n.Name.Text, s.Head)
+	p.plan.Motifs = c.motifsOf(n.Name.Text)
+	p.stmts = c.withLike(p, s, n)
+	p.names = map[string]bool{}
+	c.enter(p)
+	if c.style != nil {
+		p.setStyle(c.style)
+	} else if firstRowWord(p.stmts) == "round" {
+		p.setStyle(&lang.Style{Word: "joined"}) // a part that does not say is worked as its first row is called
+	}
+	p.collect(p.stmts)
+	p.exec(p.stmts, all(c.z))
+	p.close()
+}
+
+// newPart is a part of which nothing is worked yet.
+func (c *checker) newPart(name string, head source.Span) *partState {
 	p := &partState{
-		c: c, index: len(c.pat.Parts), head: s.Head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
+		c: c, index: len(c.pat.Parts), head: head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z),
-		markers: map[string]int{}, lastUse: map[string]*lang.Row{},
-		plan: &plan.Part{Name: n.Name.Text, Make: 1, Yarn: -1, Span: s.Head, Worked: make([][]plan.RowFact, c.z)},
+		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, roles: map[string]plan.Role{}, last: make([]lastRow, c.z),
+		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}
 	for id, b := range c.begins {
 		p.begins[id] = b
@@ -78,21 +97,16 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 		p.plan.Hook = c.pat.Hooks[0]
 	}
 	for _, f := range c.fabrics {
-		p.fab = append(p.fab, f.Begin(n.Name.Text))
+		p.fab = append(p.fab, f.Begin(name))
 		p.serials = append(p.serials, map[int32]rowAt{})
 	}
-	p.stmts = c.withLike(p, s, n)
-	p.names = map[string]bool{}
-	c.parts[n.Name.Text] = p
+	return p
+}
+
+// enter makes a part known.
+func (c *checker) enter(p *partState) {
+	c.parts[p.plan.Name] = p
 	c.pat.Parts = append(c.pat.Parts, p.plan)
-	if c.style != nil {
-		p.setStyle(c.style)
-	} else if firstRowWord(p.stmts) == "round" {
-		p.setStyle(&lang.Style{Word: "joined"}) // a part that does not say is worked as its first row is called
-	}
-	p.collect(p.stmts)
-	p.exec(p.stmts, all(c.z))
-	p.close()
 }
 
 // firstRowWord is how the first row of some statements is called: row or round; "" if there is none.

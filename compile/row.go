@@ -305,6 +305,9 @@ func (w *working) size(z int) {
 		}
 		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.kick.yarn, Wrong: p.wrong[z],
 			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No}
+		if p.plan.Motifs != nil {
+			p.last[z] = lastRow{w, p.fab[z].Copy()}
+		}
 		res, f := p.fab[z].Work(row)
 		if f != nil {
 			p.c.gather(f, z, p)

@@ -179,6 +179,9 @@ func (p *partState) continues() {
 }
 
 func (p *partState) fromRef(it *lang.FromRun, mask []bool, runs [][]fabric.Run) bool {
+	if it.Around {
+		return p.fromAround(it, mask, runs)
+	}
 	path := it.Ref.Path
 	if q, ok := p.c.parts[path[0]]; ok && len(path) == 2 && (path[1] == fabric.FoundationName || path[1] == fabric.EdgeName) {
 		kind := plan.RefEdge
@@ -300,7 +303,7 @@ func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan
 	if r.Part != "" {
 		q = p.c.parts[r.Part]
 	}
-	out := plan.Ref{Kind: plan.RefStitches, Part: q.index, Own: q == p, Label: r.Name, Called: q.calls[r.Name], Pick: r.Pick, Nth: r.Nth,
+	out := plan.Ref{Kind: plan.RefStitches, Part: q.index, Own: q == p, Label: r.Name, Called: q.calls[r.Name], Role: q.roles[r.Name], Pick: r.Pick, Nth: r.Nth,
 		Row: p.c.nums(plan.Absent), Count: p.c.nums(plan.Absent), Below: how == fabric.Below}
 	if r.Name == fabric.FoundationName || r.Name == fabric.EdgeName {
 		if !q.names[r.Name] {

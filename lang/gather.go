@@ -169,7 +169,12 @@ func (b *blocks) beginsLine(i int) bool {
 
 // rowsAhead reports whether `rows` or `rounds` stands on the line of token i outside brackets, before any comma, colon or
 // equals sign: leg - 2 rounds: …
-func (b *blocks) rowsAhead(i int) bool {
+func (b *blocks) rowsAhead(i int) bool { return b.wordAhead(i, "rows", "rounds") }
+
+// acrossAhead reports whether `across` stands there: wide - 1 across, 3 down.
+func (b *blocks) acrossAhead(i int) bool { return b.wordAhead(i, "across", "across") }
+
+func (b *blocks) wordAhead(i int, one, other string) bool {
 	for depth := 0; i >= 0; i = b.sayingOnLine(i + 1) {
 		switch b.textAt(i) {
 		case "(":
@@ -180,7 +185,7 @@ func (b *blocks) rowsAhead(i int) bool {
 			if depth == 0 {
 				return false
 			}
-		case "rows", "rounds":
+		case one, other:
 			if depth == 0 && b.textAt(b.sayingOnLine(i+1)) != "(" {
 				return true
 			}

@@ -143,7 +143,7 @@ func (b *blocks) close(at int32) {
 // find is the form of the statement that begins with the token at i in a block, or nil.
 func (b *blocks) find(in Block, i int) *form {
 	t, table := b.tokens[i], forms[in]
-	if t.Kind == Number && table[anyNumber] != nil && b.rowsAhead(i) {
+	if t.Kind == Number && table[anyNumber] != nil && b.rowsAhead(i) == (in == InPart) {
 		return table[anyNumber]
 	}
 	if t.Kind != Word {
@@ -156,7 +156,7 @@ func (b *blocks) find(in Block, i int) *form {
 	if f := table[word]; f != nil {
 		return f
 	}
-	if Reserved(word) && word != "rows" || in == InPart && !b.rowsAhead(i) {
+	if Reserved(word) && word != "rows" || in == InPart && !b.rowsAhead(i) || in == InMotifs && !b.acrossAhead(i) {
 		return nil
 	}
 	return table[anyName]

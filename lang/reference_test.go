@@ -26,6 +26,7 @@ var wrappers = map[string]string{
 	"chart":   "chart c\n%end\n",
 	"part":    "part p\n%end\n",
 	"shape":   "part p\nshape s: 30 rounds\n%end\nend\n",
+	"motifs":  "motifs m of g\n%end\n",
 	"finish":  "finish\n%end\n",
 	"measure": "measure\n%end\n",
 	"row":     "part p\n%end\n",

@@ -46,6 +46,7 @@ var forms = map[Block]map[string]*form{
 		"stitch":  formOf[Stitch](InStitch, `stitch pebble`),
 		"chart":   formOf[Chart](InChart, `chart wave`),
 		"part":    formOf[Part](InPart, `part body`),
+		"motifs":  formOf[Motifs](InMotifs, `motifs throw of square`),
 		"call":    callForm,
 		"base":    baseForm,
 		"begin":   beginForm,
@@ -104,6 +105,7 @@ var forms = map[Block]map[string]*form{
 		"legend": formOf[Legend]("", `legend "." sand, "x" kelp`),
 	},
 	InPart:   partForms,
+	InMotifs: motifForms,
 	InFinish: finishForms,
 	InMeasure: {
 		anyName: formOf[Measure]("", `hips = around body at row 2`),
@@ -117,6 +119,16 @@ var forms = map[Block]map[string]*form{
 		"first":   formOf[FirstOn]("", `first on round 3, every 3 rounds, 13 times`),
 		"at":      formOf[ShapeAt]("", `at armhole: dec on row 1, then every 2 rows, 6 times in all`),
 	},
+}
+
+var motifForms = map[string]*form{
+	"title":   titleForm,
+	"call":    callForm,
+	anyNumber: motifGridForm,
+	anyName:   motifGridForm,
+	"joined":  formOf[MotifJoin]("", `joined in round 4: at each corner and each side, sl st in place of 1 ch`),
+	"note":    proseForm("note"),
+	"step":    proseForm("step"),
 }
 
 var partForms = map[string]*form{
@@ -178,6 +190,7 @@ var (
 	styleForm       = formOf[Style]("", `in joined rounds`)
 	yarnUseForm     = formOf[Yarn]("", `yarn sand`)
 	yarnNameForm    = formOf[YarnName]("", `name en "sand" es "arena"`)
+	motifGridForm   = formOf[MotifGrid]("", `4 across, 5 down`)
 	firstSideForm   = formOf[FirstSide]("", `row 1 is wrong side`)
 	roundsBeginForm = formOf[RoundsBegin]("", `rounds begin at inner`)
 	endForm         = formOf[EndClaims]("", `end = 40`)

@@ -64,6 +64,7 @@ const (
 	InMeasure Block = "measure"
 	InProse   Block = "prose"
 	InShape   Block = "shape"
+	InMotifs  Block = "motifs"
 )
 
 // RawLine is a line behind a bar.
@@ -489,6 +490,7 @@ type Start struct {
 //
 //	from waistband.foundation
 //	from below yoke.under, yoke.sleeve
+//	from around throw
 type From struct {
 	At
 	Runs []*FromRun `parser:"'from' @@ ( ',' @@ )*"`
@@ -497,9 +499,10 @@ type From struct {
 // FromRun is one run of the edge a part starts along.
 type FromRun struct {
 	At
-	Below bool `parser:"@'below'?"`
-	Chain *Cnt `parser:"( 'chain' @@"`
-	Ref   *Ref `parser:"| @@ )"`
+	Around bool `parser:"( @'around'"`
+	Below  bool `parser:"| @'below' )?"`
+	Chain  *Cnt `parser:"( 'chain' @@"`
+	Ref    *Ref `parser:"| @@ )"`
 }
 
 // CountOff walks along the edge without working: it sets markers and names sections, and must reach the end.
@@ -656,6 +659,35 @@ type ShapeAt struct {
 	Row   *Cnt  `parser:"'on' ( 'row' | 'round' ) @@ ','"`
 	Every *Cnt  `parser:"'then'? 'every' @@ ( 'row' | 'rows' | 'round' | 'rounds' ) ','"`
 	Times *Cnt  `parser:"@@ 'times' ( 'in' 'all' )?"`
+}
+
+// Motifs opens motifs of one kind that are joined to one another while they are worked. The motif is a part of its own.
+//
+//	motifs throw of granny … end
+type Motifs struct {
+	At
+	Name *Name `parser:"'motifs' @@"`
+	Of   *Name `parser:"'of' @@"`
+}
+
+// MotifGrid says how many motifs lie beside one another, and how many rows of them there are.
+//
+//	2 (3) across, 3 (4) down
+type MotifGrid struct {
+	At
+	Across *Cnt `parser:"@@ 'across' ','"`
+	Down   *Cnt `parser:"@@ 'down'"`
+}
+
+// MotifJoin says where the last round of a motif is joined to the motifs beside it, and what a join stands in place of.
+// The first label names the corners.
+//
+//	joined in round 4: at each corner and each side, sl st in place of 1 ch
+type MotifJoin struct {
+	At
+	Round  *Cnt    `parser:"'joined' 'in' 'round' @@ ':'"`
+	Labels []*Name `parser:"'at' 'each' @@ ( 'and' 'each' @@ )* ','"`
+	Chains *Cnt    `parser:"'sl' 'st' 'in' 'place' 'of' @@ 'ch'"`
 }
 
 // Only holds statements for some sizes.
@@ -1203,6 +1235,9 @@ func (*Every) statement()        {}
 func (*OnRows) statement()       {}
 func (*FirstOn) statement()      {}
 func (*ShapeAt) statement()      {}
+func (*Motifs) statement()       {}
+func (*MotifGrid) statement()    {}
+func (*MotifJoin) statement()    {}
 func (*Row) statement()          {}
 func (*WorkRow) statement()      {}
 func (*Finish) statement()       {}

@@ -37,9 +37,9 @@ var classes = func() map[string]class {
 		{reserved, "plus multiple but for every on"},
 		// rows and blocks
 		{reserved, `row rows round rounds fasten have repeat only count shape part pattern sizes gauge let stitch group chart
-		            finish measure note intro yarn hook`},
+		            finish measure note intro yarn hook motifs`},
 		{lineWord, `row rows round rounds fasten have repeat only count shape part pattern sizes gauge let stitch group chart
-		            finish measure yarn hook end`},
+		            finish measure yarn hook motifs end`},
 		{proseWord, "intro note step care licence changes"},
 		{unitWord, "cm mm in g kg oz m yd months month years year"},
 		{roundingWord, "nearest up down even odd"},

@@ -44,6 +44,7 @@ const (
 	NotMarked                         // the next place carries no marker
 	NoneMet                           // no marker was met yet in this row
 	Crowded                           // what is set at even distances needs Need places, Have are there
+	ShortSpace                        // a join stands in place of Need chains, the space Name has Have
 )
 
 // Fault is why a row, or another step of a part, could not be worked in one size.

@@ -32,6 +32,9 @@ func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fau
 	if t.Kind == NextNamed {
 		return r.nextNamed(op, ids, next)
 	}
+	if t.Kind == Named && t.Ref.Pick == plan.Whole && len(ids) > 1 && r.alone(ids) {
+		return next(Stitches | Spaces) // in corner: the one that comes next
+	}
 	if ids, f = pick(ids, t.Ref); f != nil {
 		return f
 	}
@@ -61,6 +64,12 @@ func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fau
 		return r.run(ids, t, at, next, true)
 	}
 	return r.run(ids, t, at, next, false)
+}
+
+// alone reports whether the next place is one of several that stand apart, such as corners: not part of a run.
+func (r *row) alone(ids []ID) bool {
+	has := func(i int) bool { return i >= 0 && i < len(r.places) && slices.Contains(ids, r.places[i]) }
+	return has(r.c) && !has(r.c-1) && !has(r.c+1)
 }
 
 func pick(ids []ID, ref Ref) ([]ID, *Fault) {

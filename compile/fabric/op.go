@@ -48,8 +48,9 @@ const (
 	Mark
 	Move
 	Unmark
-	Change  // yarn
-	SlideTo // slip stitches to Bound, which only carry the start on
+	Change    // yarn
+	SlideTo   // slip stitches to Bound, which only carry the start on
+	JoinSpace // a space of N chains in which a slip stitch, into a motif beside this one, stands in place of Per of them
 )
 
 // Spreading says where spread shaping goes.

@@ -19,6 +19,7 @@ type Part struct {
 	spans  map[string]section
 	found  []ID // the foundation, in the order of making
 	joined bool // the foundation was joined
+	joins  []ID // spaces of the last row that are joined to motifs beside it
 	halted bool // a row failed: everything that rests on this part is unknown
 }
 
@@ -115,6 +116,7 @@ type Run struct {
 	Places []Place
 	Closed bool
 	Halted bool
+	Names  map[string][]int // labels that the new edge has from the start: indices of places
 }
 
 // From starts along runs, one behind the other. The edge is closed if it is one closed run, or if the part is worked in
@@ -127,6 +129,7 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 			p.Halt()
 			return nil
 		}
+		first := len(e.p)
 		for _, pl := range r.Places {
 			src := p.f.Elems[pl.ID]
 			el := Elem{Kind: src.Kind, Form: src.Form, N: src.N, Into: pl, Into2: pl, Row: row}
@@ -138,6 +141,13 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 			}
 			e.p = append(e.p, p.f.add(el))
 			p.f.use(pl.ID)
+		}
+		for name, at := range r.Names {
+			l := &label{row: row}
+			for _, i := range at {
+				l.ids = append(l.ids, e.p[first+i])
+			}
+			p.labels[name] = l
 		}
 	}
 	p.edge = e

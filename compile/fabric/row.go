@@ -17,6 +17,7 @@ type Result struct {
 	Taken, Skipped, Passed, Left int
 	Named                        int // places worked into by name, beyond the edge that was worked along
 	Walked                       int // places passed before the first stitch
+	WalkedTo                     int // chains of the space behind them; 0 if a stitch stands there
 	Places                       int // of the edge that was worked along
 	Turned                       bool
 	LastYarn                     int
@@ -56,6 +57,7 @@ type row struct {
 	drawing bool
 	turned  bool
 	un, pre int // unworked places taken
+	joins   []ID
 	yarn    int
 	res     Result
 	cur     *Trace
@@ -246,6 +248,8 @@ func (r *row) do(op *Op) (int, *Fault) {
 		return r.ride(op)
 	case SlideTo:
 		return r.slide(op)
+	case JoinSpace:
+		return r.joinSpace(op)
 	case Mark, Move, Unmark:
 		return 0, r.mark(op)
 	case Turn:
@@ -361,7 +365,7 @@ func (r *row) finish() *Fault {
 			slices.Reverse(e.p[1:])
 		}
 	}
-	r.p.edge = e
+	r.p.edge, r.p.joins = e, r.joins
 	maps.Copy(r.p.labels, r.fresh)
 	for name, s := range r.carry {
 		r.p.marks[name] = &marker{edge: e.serial, at: turnedAt(style, s, n), gap: s.gap}

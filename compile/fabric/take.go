@@ -234,6 +234,9 @@ func (r *row) takeChain(el *Elem, p Place, per int, single bool) Place {
 func (r *row) walked(n int) {
 	if len(r.made) == 0 {
 		r.res.Walked += n
+		if n > 0 && r.c < len(r.places) && r.el(r.c).Kind == Space {
+			r.res.WalkedTo = int(r.el(r.c).N)
+		}
 	}
 }
 

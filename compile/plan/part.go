@@ -35,6 +35,9 @@ type Part struct {
 	Worked [][]RowFact
 	// From says on which other parts this one grows, one entry a run; empty for a part that starts by itself.
 	From []Origin
+
+	Motifs Nums  // how many of the part are made to be joined to one another; nil if it is no such motif
+	Grid   *Grid // motifs joined to one another, which this part is; nil if it is worked by itself
 }
 
 // Marker is a stitch marker of a part. Number is how it is printed: marker 1.
@@ -58,6 +61,7 @@ const (
 	StartFoundationJoined
 	StartFrom // along runs of other parts
 	StartIn   // in one place of another part
+	StartGrid // nowhere: the part is motifs joined to one another
 )
 
 // Start is how a part starts.
@@ -221,6 +225,7 @@ const (
 	ChangeTo // go on with Yarn
 	RideOn   // a picot of Form on the stitch just made
 	SlipOver // N slip stitches that only carry the yarn on; not counted
+	JoinTo   // a slip stitch into the matching space, of Chains chains, of the motif beside this one
 )
 
 // Reach says how the instruction says how far it goes, or where.
@@ -337,6 +342,7 @@ const (
 	RefFoundation                    // the other side of a part's start
 	RefRow                           // a row of a part
 	RefSection                       // what lies between two markers
+	RefAround                        // the outer edge of joined motifs, all the way round
 )
 
 // Pick says which place of a run is meant.
@@ -365,7 +371,18 @@ type Ref struct {
 	Chains Nums        // RefSpace: chains
 	Form   stitch.Form // the stitch, where all are alike; else the zero Form
 	Below  bool        // its other side
+	Role   Role        // what a place is by its position, where the form names it and the source does not
 }
+
+// Role is what a place is by its position.
+type Role uint8
+
+// The roles.
+const (
+	NoRole      Role = iota
+	OuterCorner      // a corner of joined motifs as a whole
+	Joint            // a corner space of a motif, on the outer edge where two motifs are joined
+)
 
 // CountKind says what is counted.
 type CountKind uint8

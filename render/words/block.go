@@ -49,7 +49,7 @@ func (c *context) likeBefore(r *plan.Row) int {
 	if c.nth == 0 || r.Begin.FromHook > 0 {
 		return 0
 	}
-	c.worked = false
+	c.worked, c.said = false, &said{}
 	b := r.Begin
 	key := fmt.Sprint(b.Chains, b.And, b.Counts, b.As, r.Join, r.Turn, r.MarksUp, r.Drop, run(c.items(r.Work)).String())
 	if nth, ok := c.before[key]; ok && len(key) > longRow {

@@ -14,10 +14,30 @@ type context struct {
 	sizes plan.Sizes
 	// worked is set once something was worked in the row.
 	worked bool
-	flat   bool // the row at hand is worked back and forth, in a part of rounds
+	said   *said // what the row at hand has said in full
+	flat   bool  // the row at hand is worked back and forth, in a part of rounds
 	// before is what the rows of the block at hand say, by their place in it.
 	before map[string]int
 	nth    int // place of the row in the block; 0 outside of one
+}
+
+// said is what a row has said in full, and need not say again.
+type said struct {
+	joins bool            // to what motifs are joined
+	made  map[string]bool // for what chains are made
+}
+
+// once reports whether something is said for the first time in the row, and notes it.
+func (s *said) once(name string) bool {
+	if s == nil {
+		return true
+	}
+	first := !s.made[name]
+	if s.made == nil {
+		s.made = map[string]bool{}
+	}
+	s.made[name] = true
+	return first
 }
 
 func (l *Language) context(p *plan.Pattern, part *plan.Part, sizes plan.Sizes) *context {
@@ -106,6 +126,9 @@ func (c *context) named(r *plan.Ref) named {
 		return named{}
 	}
 	n := named{Ref: *r, called: c.l.read.of(r.Called)}
+	if n.called == "" {
+		n.called = c.l.role(r.Role)
+	}
 	if !r.Own {
 		n.whose = c.partName(r.Part)
 	}

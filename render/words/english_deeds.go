@@ -305,6 +305,15 @@ func (e *english) withYarn(t rich.Text, yarn string) rich.Text { return fill("wi
 // slideOver is slip stitches that only carry the yarn to another place.
 func (e *english) slideOver(n num, s spot) rich.Text {
 	sl := e.short("slst").one
+	switch {
+	case len(s.into) == 0:
+	case !n.some():
+		return fill("{} in {} (does not count)", sl, s.into)
+	case n.one():
+		return fill("{} in next {} and in {} (these do not count)", sl, e.places(plan.Stitch).one, s.into)
+	default:
+		return fill("{} in each of next {}~{} and in {} (these do not count)", sl, n, e.places(plan.Stitch).many, s.into)
+	}
 	to := rich.Text(nil)
 	switch s.reach {
 	case plan.ToMark, plan.ToLabel, plan.ToLast, plan.ToSpace:
@@ -318,6 +327,8 @@ func (e *english) slideOver(n num, s spot) rich.Text {
 	}
 	return fill("{} in each of next {}~{}{} (these do not count)", sl, n, s.place.many, to)
 }
+
+func (e *english) nextOne(r named) rich.Text { return fill("next {}", e.kindOf(r)) }
 
 func (e *english) crossing(t rich.Text, c plan.Cross) rich.Text {
 	if c == plan.CrossFront {

@@ -104,6 +104,7 @@ func (c *context) item(in *plan.Instr) item {
 	}
 	switch name := c.l.read.of(in.Called); {
 	case name == "" || in.Op == plan.SkipOver || in.Op == plan.LeaveRest:
+	case in.Op == plan.Chains && !c.said.once(name):
 	case in.Op == plan.Chains:
 		it.text, it.heavy = c.l.voice.made(it.text, name), true
 	default:
@@ -192,9 +193,29 @@ func (c *context) deed(in *plan.Instr) item {
 	case plan.ChangeTo:
 		return item{text: v.change(c.yarn(in.Yarn))}
 	case plan.SlipOver:
+		if s.into = c.slidInto(in, s); len(s.into) > 0 {
+			s.n = c.num(c.minus(in.N, 1))
+		}
 		return item{text: v.slideOver(s.n, s), heavy: true}
+	case plan.JoinTo:
+		return item{text: c.joinTo(in), loose: true}
 	}
 	return item{}
+}
+
+// slidInto is the space into which the last of the slip stitches goes that carry the yarn to the start of a round. The round
+// before was joined in its first stitch, so that one of the places passed needs no slip stitch.
+func (c *context) slidInto(in *plan.Instr, s spot) rich.Text {
+	joined := c.part != nil && (c.part.Style == plan.JoinedRounds || c.part.Style == plan.TurnedRounds)
+	switch {
+	case !s.first || !joined || c.flat || in.N == nil || c.num(in.N).gaps():
+		return nil
+	case in.Reach == plan.ToLabel && in.Ref.Kind == plan.RefSpace:
+		return c.l.voice.nextOne(s.ref)
+	case in.Reach == plan.ToSpace && in.Chains != nil:
+		return c.l.voice.nextOne(named{place: s.space})
+	}
+	return nil
 }
 
 // heavy reports whether the words for a spot are long.

@@ -136,6 +136,13 @@ const (
 	fibreShare // {} per cent, {} fibre
 	ringName   // the adjustable ring, as an explained stitch
 	ringText
+	motifLayout // label of the step that lays motifs out
+	motifFree
+	motifOneSide
+	motifTwoSides
+	motifAsItStands
+	outerCorner     // what a corner of joined motifs is called, with its article
+	joinedCorner    // and a corner space at a join
 	yarnTable       // head of the yarn table
 	yarnTableWeight // the same, {} weight of a ball
 	lastLine

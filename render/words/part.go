@@ -19,6 +19,12 @@ func (l *Language) PartTitle(p *plan.Pattern, i int) string {
 func (l *Language) PartNote(p *plan.Pattern, part *plan.Part) rich.Text {
 	c := l.context(p, part, nil)
 	var out []rich.Text
+	if part.Motifs != nil {
+		out = append(out, sentence(l.voice.makeMotifs(c.num(part.Motifs))))
+	}
+	if part.Grid != nil {
+		return paragraph(sentence(l.voice.motifs(c.laid(part.Grid))))
+	}
 	if part.Make > 1 {
 		out = append(out, sentence(l.voice.makeSeveral(part.Make)))
 	}
@@ -101,6 +107,10 @@ func (l *Language) Start(p *plan.Pattern, part *plan.Part) StepText {
 		body, st.Count = c.foundationStart(s)
 		st.Label = l.voice.namedLabel(l.voice.fixed(StartLabel), l.voice.label(c.round(), 1, 1))
 	case plan.StartFrom:
+		if len(s.Runs) == 1 && s.Runs[0].Kind == plan.RefAround {
+			body = append(body, l.voice.startAround(c.named(&s.Runs[0]), c.joined(s, part)))
+			break
+		}
 		if len(s.Runs) > 1 || s.Fresh && len(s.Runs) > 0 {
 			body = append(body, l.voice.startAlong(c.runs(s.Runs), c.joined(s, part)))
 		}

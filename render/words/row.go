@@ -20,6 +20,10 @@ func (l *Language) Step(p *plan.Pattern, part *plan.Part, s plan.Step) StepText 
 	case *plan.MoveStart:
 		c := l.context(p, part, s.For)
 		return c.step(nil, l.voice.moveStart(c.marker(s.Marker), c.num(s.Moved)))
+	case *plan.Grid:
+		return l.context(p, part, nil).grid(s)
+	case *plan.JoinRound:
+		return l.context(p, part, s.For).joinRound(s)
 	case *plan.NoteStep:
 		return l.context(p, part, s.For).noteStep(s)
 	case *plan.Counted:
@@ -136,7 +140,7 @@ func (c *context) times(n plan.Nums) rich.Text {
 
 // instructions writes the beginning chain and the instructions of a row.
 func (c *context) instructions(r *plan.Row) rich.Text {
-	c.worked = false
+	c.worked, c.said = false, &said{}
 	lead := leading(r.Work)
 	items, work := c.items(r.Work[:lead]), r.Work[lead:]
 	switch {

@@ -320,6 +320,14 @@ func (s *spanish) slideOver(n num, at spot) rich.Text {
 	}
 	at.place = s.places(plan.Stitch)
 	switch {
+	case len(at.into) > 0 && !n.some():
+		return fill("1~{} en {} (no cuenta)", sl, at.into)
+	case len(at.into) > 0 && n.one():
+		return fill("1~{} en {} y en {} (no cuentan)", sl, at.place.next(), at.into)
+	case len(at.into) > 0 && !n.plain():
+		return fill("1~{} por {} en {}~{} y 1~{} en {} (no cuentan)", sl, at.place.one, n, at.place.many, sl, at.into)
+	case len(at.into) > 0:
+		return fill("1~{} en {} y en {} (no cuentan)", sl, at.place.eachNext(n), at.into)
 	case n.one():
 		return fill("1~{} en {}{} (no cuenta)", sl, at.place.next(), end)
 	case n.unknown():
@@ -329,6 +337,8 @@ func (s *spanish) slideOver(n num, at spot) rich.Text {
 	}
 	return fill("1~{} en {}{} (no cuentan)", sl, at.place.eachNext(n), end)
 }
+
+func (s *spanish) nextOne(r named) rich.Text { return s.kindOf(r) }
 
 func (s *spanish) crossing(t rich.Text, c plan.Cross) rich.Text {
 	if c == plan.CrossFront {

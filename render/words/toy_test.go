@@ -114,6 +114,7 @@ func (y toy) change(n string) rich.Text                           { return y.t("
 func (y toy) withYarn(t rich.Text, n string) rich.Text            { return y.t("Δ", n, t) }
 func (y toy) slideOver(n num, p spot) rich.Text                   { return y.t("≈", n, y.at(p)) }
 func (y toy) sideAndBase(f noun, r named, b bool) rich.Text       { return y.t("⊥", f.one, y.ref(r)) }
+func (y toy) nextOne(r named) rich.Text                           { return y.ref(r) }
 func (y toy) crossing(t rich.Text, c plan.Cross) rich.Text        { return y.t("χ", t, int(c)) }
 func (y toy) called(t rich.Text, n string) rich.Text              { return y.t("=", t, n) }
 func (y toy) made(t rich.Text, n string) rich.Text                { return y.t("=", t, n) }
@@ -143,6 +144,12 @@ func (y toy) onlySizes(z []string) rich.Text                  { return y.t("∈"
 func (y toy) startFoundation(n num, f noun) rich.Text         { return y.t("∞", n, f.one) }
 func (y toy) joinRing(f noun, twist bool) rich.Text           { return y.t("∪", f.one) }
 func (y toy) startAlong(r []named, j joined) rich.Text        { return y.t("Δ", y.refs(r), j.name) }
+func (y toy) makeMotifs(n num) rich.Text                      { return y.t("▦", n) }
+func (y toy) motifs(g laid) rich.Text                         { return y.t("▦", g.across, g.down) }
+func (y toy) layMotifs(g laid) rich.Text                      { return y.t("▦", g.n) }
+func (y toy) whichMotifs(n num, s int, rest bool) rich.Text   { return y.t("▦", n, s) }
+func (y toy) joinTo(space noun, again bool) rich.Text         { return y.t("∪", space.one) }
+func (y toy) startAround(r named, j joined) rich.Text         { return y.t("Δ", y.ref(r), j.name) }
 func (y toy) startIn(r named, j joined) rich.Text             { return y.t("Δ", y.ref(r), j.name) }
 func (y toy) countOff(o counting) rich.Text {
 	out := rich.T("#")

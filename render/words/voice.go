@@ -16,6 +16,7 @@ type voice interface {
 	partTalk
 	finishTalk
 	frontTalk
+	motifTalk
 }
 
 // phrases looks up what never changes its form.
@@ -49,6 +50,7 @@ type deeds interface {
 	change(yarn string) rich.Text
 	withYarn(t rich.Text, yarn string) rich.Text
 	slideOver(n num, s spot) rich.Text
+	nextOne(r named) rich.Text // the next place of a kind, without a preposition
 	sideAndBase(f noun, r named, sideFirst bool) rich.Text
 	crossing(t rich.Text, c plan.Cross) rich.Text
 	called(t rich.Text, name string) rich.Text // stitches that are called something
@@ -96,6 +98,16 @@ type partTalk interface {
 	handedHook(size, yarn string) rich.Text
 	worked(from []string) rich.Text
 	makeSeveral(n int) rich.Text
+}
+
+// motifTalk is motifs that are joined to one another.
+type motifTalk interface {
+	makeMotifs(n num) rich.Text
+	motifs(g laid) rich.Text    // how many, as a note
+	layMotifs(g laid) rich.Text // in which order they are worked
+	whichMotifs(n num, sides int, rest bool) rich.Text
+	joinTo(space noun, again bool) rich.Text
+	startAround(r named, y joined) rich.Text
 }
 
 // finishTalk is the finishing.
@@ -152,6 +164,7 @@ type spot struct {
 	last   num
 	deep   int
 	ref    named
+	into   rich.Text // of slip stitches that carry the yarn on: the space into which the last one goes; nil if it is a stitch
 }
 
 // few returns how many places are meant if that is one small number, which says more than how far.

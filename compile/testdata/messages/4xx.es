@@ -523,3 +523,84 @@ error[OV492]: dc3cl se hace con otro punto, y aquí va un punto sencillo
 
 example.ovillo: 1 error
 
+# OV480
+error[OV480]: los motivos unidos necesitan dos líneas: cuántos son y dónde se unen
+  --> example.ovillo:18:1
+ 18 | motifs throw of strip
+    | ^^^^^^^^^^^^^^^^^^^^^ falta una de ellas
+    = ayuda: escribir 3 across, 4 down y joined in round 2: at each corner, sl st in place of 1 ch
+
+example.ovillo: 1 error
+
+# OV481
+error[OV481]: hay al menos un motivo a lo ancho y uno a lo largo, y 10000 en total como mucho
+  --> example.ovillo:20:3
+ 20 |   0 across, 3 down
+    |   ^^^^^^^^^^^^^^^^ tantos no se pueden disponer
+    = ayuda: decir cuántos motivos van lado a lado y cuántas filas de ellos hay
+
+example.ovillo: 1 error
+
+# OV482
+error[OV482]: los motivos se unen en su última vuelta, que en strip es la 2
+  --> example.ovillo:21:19
+ 21 |   joined in round 1: at each corner and each side, sl st in place of 1 ch
+    |                   ^ no es la última vuelta
+    = ayuda: unir en la última vuelta, o acabar el motivo con la que se une
+
+example.ovillo: 1 error
+
+# OV483
+error[OV483]: strip no termina con una vuelta por el derecho
+  --> example.ovillo:20:30
+ 20 |   joined in round 1: at each corner and each side, sl st in place of 1 ch
+    |                              ^^^^^^ se une en esa vuelta
+    = ayuda: tejer el motivo en vueltas cerradas
+
+example.ovillo: 1 error
+
+# OV484
+error[OV484]: la última vuelta de strip tiene 3 lugares llamados corner, y hacen falta cuatro esquinas que sean espacios de cadeneta
+  --> example.ovillo:20:30
+ 20 |   joined in round 1: at each corner, sl st in place of 1 ch
+    |                              ^^^^^^ no está en cuatro esquinas
+    = ayuda: dar el nombre a las cadenetas de las cuatro esquinas de esa vuelta y ponerlo el primero
+
+example.ovillo: 1 error
+
+# OV485
+error[OV485]: los cuatro lados de la última vuelta de strip no son iguales
+  --> example.ovillo:20:30
+ 20 |   joined in round 1: at each corner, sl st in place of 1 ch
+    |                              ^^^^^^ divide la vuelta en lados distintos
+    = ayuda: tejer los mismos puntos y espacios entre cada dos esquinas
+
+example.ovillo: 1 error
+
+# OV486
+error[OV486]: una unión sustituye 2 cadenetas, y side tiene 1
+  --> example.ovillo:21:3
+ 21 |   joined in round 2: at each corner and each side, sl st in place of 2 ch
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ une un espacio demasiado pequeño
+    = ayuda: hacer espacios más largos o sustituir menos cadenetas
+
+example.ovillo: 1 error
+
+# OV487
+error[OV487]: la última vuelta de strip, tal como está escrita, no se puede dividir en lados unidos y lados libres
+  --> example.ovillo:21:3
+ 21 |   joined in round 2: at each corner, sl st in place of 1 ch
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ habría que unir 4 y se llega a 1
+    = ayuda: poner los nombres en las propias cadenetas, una esquina tras otra: [(2 dc, ch 2 as corner, 2 dc) in next corner, ch 1 as side] 4 times
+
+example.ovillo: 1 error
+
+# OV488
+error[OV488]: around recorre el contorno de motivos unidos, y strip no lo es
+  --> example.ovillo:20:8
+ 20 |   from around strip
+    |        ^^^^^^^^^^^^ no tiene un contorno de esa clase
+    = ayuda: comenzar por su última vuelta: from strip.edge
+
+example.ovillo: 1 error
+
