@@ -31,6 +31,10 @@ func hereDrawing(p *plan.Pattern, part int) *scene.Scene {
 	return drawn(draw.Here(p, part, hereW, hereH), nil)
 }
 
+func motifPlan(p *plan.Pattern, part int, high float64) *scene.Scene {
+	return drawn(draw.Motifs(p, part, drawingW, high), nil)
+}
+
 func symbol(f stitch.Form) *scene.Scene {
 	s, _ := draw.Symbol(f)
 	return drawn(s, nil)

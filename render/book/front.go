@@ -149,7 +149,7 @@ func (s *setter) opening(high float64) layout.Strip {
 	if drawn != nil {
 		b.Put(0, 0, s.figure(drawn, (blockW-drawn.W)/2, s.sect))
 		b.H = layout.Snap(b.H)
-		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(sd, sd.x, sd.w()) }))
+		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.DrawingCaption, sd, sd.x, sd.w()) }))
 	}
 	b.H = layout.Snap(b.H)
 	return layout.Strip{Box: b, Space: afterTitle, Keep: true}
@@ -169,7 +169,7 @@ func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
 		x := blockW - (drawingW+drawn.W)/2
 		right := s.figure(drawn, x, s.sect)
 		right.H = layout.Snap(right.H)
-		right.Below(captionGap, s.caption(sd, blockW-drawingW, drawingW))
+		right.Below(captionGap, s.caption(words.DrawingCaption, sd, blockW-drawingW, drawingW))
 		b.Put(0, 0, right)
 		b.H = layout.Snap(b.H)
 	}
@@ -189,13 +189,13 @@ func (s *setter) intro(sd side, x, w float64) layout.Box {
 	return b
 }
 
-// caption says what the drawing shows.
-func (s *setter) caption(sd side, x, w float64) layout.Box {
+// caption says what a drawing of the size that is shown shows.
+func (s *setter) caption(key words.Key, sd side, x, w float64) layout.Box {
 	size := ""
 	if s.p.Shown >= 0 && s.p.Shown < s.sizes {
 		size = sd.l.SizeName(s.p.Sizes[s.p.Shown])
 	}
-	text := rich.T(sd.l.SayWith(words.DrawingCaption, size))
+	text := rich.T(sd.l.SayWith(key, size))
 	return layout.Set(layout.Break(text, captionType, w, 0), captionType, x, sd.elem(s.sect, "P"))
 }
 

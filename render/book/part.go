@@ -19,7 +19,8 @@ const (
 	headPad    = 2.5
 	numberGap  = 2.5
 	noteMargin = 5.0 // by which the note clears the drawing
-	firstRows  = 2   // rows that must stand below a part's head
+	motifPlanH = 110.0
+	firstRows  = 2 // rows that must stand below a part's head
 )
 
 // parts sets all parts. The first one starts a sheet, for those who skip what comes before, if fresh is set.
@@ -158,8 +159,29 @@ func (s *setter) partRows(n int) []set {
 			r.texts = append(r.texts, sd.l.Step(s.p, part, step))
 		}
 		rows = append(rows, set{s.row(r), len(r.texts[0].Label) == 0 && r.ticks == 1})
+		if _, ok := step.(*plan.Grid); ok {
+			rows = append(rows, s.motifPlan(n)...)
+		}
 	}
 	return rows
+}
+
+// motifPlan sets the plan of joined motifs, which belongs to the step above it.
+func (s *setter) motifPlan(n int) []set {
+	d := motifPlan(s.p, n, motifPlanH)
+	if d == nil {
+		return nil
+	}
+	x := (blockW - d.W) / 2
+	if !s.two() {
+		x = s.sides[0].x
+	}
+	b := s.figure(d, x, s.sect)
+	b.H = layout.Snap(b.H)
+	if s.sizes > 1 {
+		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.MotifCaption, sd, sd.x, sd.w()) }))
+	}
+	return []set{{strips: []layout.Strip{{Box: b, Space: rowSpace}}, trails: true}}
 }
 
 // stepRow says which boxes and tape go with a step.
@@ -169,7 +191,7 @@ func (s *setter) stepRow(part *plan.Part, step plan.Step) row {
 		return rounds(part, st.First, st.Last)
 	case *plan.Block:
 		return rounds(part, st.First, st.Last)
-	case *plan.NoteStep, *plan.Counted:
+	case *plan.NoteStep, *plan.Counted, *plan.Grid, *plan.JoinRound: // motifs are crossed off on their plan
 		return row{}
 	}
 	return row{ticks: 1}

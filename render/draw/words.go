@@ -26,6 +26,7 @@ type wording struct {
 	onEdge, empty                string
 	yarn, ribs                   string
 	bars, dots, dashes           string
+	motifs, motifRows            string
 }
 
 // looks names the mark of a yarn; the ground has none.
@@ -59,6 +60,8 @@ var english = wording{
 	yarn:      "Rows mostly of %s are drawn as %s.",
 	ribs:      "Ribs are upright strokes.",
 	bars:      "bars", dots: "dots", dashes: "short bars",
+	motifs:    "Layout of the motifs: %s",
+	motifRows: "Size %s: squares numbered row by row from the top left, %d across and %d down.",
 }
 
 var spanish = wording{
@@ -87,6 +90,8 @@ var spanish = wording{
 	yarn:      "Las hileras o vueltas sobre todo en %s se dibujan como %s.",
 	ribs:      "El elástico se dibuja con trazos verticales.",
 	bars:      "barras", dots: "puntos", dashes: "barras cortas",
+	motifs:    "Disposición de los motivos: %s",
+	motifRows: "Talla %s: cuadros numerados fila por fila desde arriba a la izquierda, %d a lo ancho y %d a lo largo.",
 }
 
 // speech is a language: its names of things, and what it says of drawings.

@@ -103,6 +103,7 @@ var englishFixed = map[Key]string{
 	Grams:             "grams",
 	Balls:             "{ball*}",
 	CircleYourSize:    "Circle your size.",
+	MotifCaption:      "Size {}: the motifs in the order of working.",
 	DrawingCaption:    "Size {}, drawn from the pattern: each line is a row or round.",
 	DesignBy:          "Design: {}",
 	PageOf:            "page {} of {}",

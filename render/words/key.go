@@ -29,6 +29,7 @@ const (
 	Balls
 	CircleYourSize
 	DrawingCaption // {} the size that is drawn
+	MotifCaption   // {} the same, of joined motifs
 	DesignBy       // {} the designer
 	PageOf         // {} page, {} pages
 	StartLabel

@@ -102,6 +102,7 @@ var spanishFixed = map[Key]string{
 	Grams:             "gramos",
 	Balls:             "{ball*}",
 	CircleYourSize:    "Rodear con un círculo {el size} que se va a tejer.",
+	MotifCaption:      "{Size} {}: los motivos en el orden en que se tejen.",
 	DrawingCaption:    "{Size} {}. Dibujo hecho a partir del patrón: cada línea es una hilera o vuelta.",
 	DesignBy:          "Diseño: {}",
 	PageOf:            "página {} de {}",
