@@ -339,6 +339,13 @@ func (e *english) crossing(t rich.Text, c plan.Cross) rich.Text {
 
 func (e *english) called(t rich.Text, name string) rich.Text { return fill("{} ({})", t, name) }
 
+func (e *english) whichOne(nth, of int, f noun, name string) string {
+	if 2*nth == of+1 {
+		return "the middle one is " + name
+	}
+	return "the " + e.ordinal(nth) + " of them is " + name
+}
+
 func (e *english) made(t rich.Text, name string) rich.Text { return join("", t, e.forWhat(name)) }
 
 func (e *english) inSizes(t rich.Text, sizes []string) rich.Text {

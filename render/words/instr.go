@@ -185,7 +185,7 @@ func (c *context) deed(in *plan.Instr) item {
 	case plan.Repeat:
 		return c.repeat(in, s)
 	case plan.InOne:
-		return item{text: v.inOne(c.inside(in.Body), s.n, s), heavy: s.heavy()}
+		return item{text: c.inOne(in, s), heavy: s.heavy()}
 	case plan.SpreadOut:
 		return c.spread(in)
 	case plan.PlaceMark, plan.MoveMark, plan.RemoveMark:
@@ -307,23 +307,6 @@ func (c *context) body(work []plan.Instr) rich.Text {
 	var texts []rich.Text
 	for _, it := range inner.items(work) {
 		texts = append(texts, it.text)
-	}
-	return join(", ", texts...)
-}
-
-// inside writes what goes into one place: stitches and chains, without saying where.
-func (c *context) inside(work []plan.Instr) rich.Text {
-	var texts []rich.Text
-	for i := range work {
-		in := &work[i]
-		if c.idle(in) {
-			continue
-		}
-		if in.Op == plan.Work {
-			texts = append(texts, c.l.voice.work(working{form: c.form(in.Form), per: c.per(c.product(in.N, in.Per)), at: spot{reach: nowhere}}))
-			continue
-		}
-		texts = append(texts, c.item(in).text)
 	}
 	return join(", ", texts...)
 }

@@ -349,6 +349,13 @@ func (s *spanish) crossing(t rich.Text, c plan.Cross) rich.Text {
 
 func (s *spanish) called(t rich.Text, name string) rich.Text { return fill("{} ({})", t, name) }
 
+func (s *spanish) whichOne(nth, of int, f noun, name string) string {
+	if 2*nth == of+1 {
+		return f.agree("el del medio", "la del medio") + " es " + name
+	}
+	return f.the(false) + " " + ordinalES(nth, f.feminine) + " es " + name
+}
+
 func (s *spanish) made(t rich.Text, name string) rich.Text { return join("", t, s.forWhat(name)) }
 
 func (s *spanish) inSizes(t rich.Text, sizes []string) rich.Text {

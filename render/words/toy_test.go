@@ -114,6 +114,7 @@ func (y toy) change(n string) rich.Text                           { return y.t("
 func (y toy) withYarn(t rich.Text, n string) rich.Text            { return y.t("Δ", n, t) }
 func (y toy) slideOver(n num, p spot) rich.Text                   { return y.t("≈", n, y.at(p)) }
 func (y toy) sideAndBase(f noun, r named, b bool) rich.Text       { return y.t("⊥", f.one, y.ref(r)) }
+func (y toy) whichOne(nth, of int, f noun, n string) string       { return y.s("=", nth, of, f.one, n) }
 func (y toy) nextOne(r named) rich.Text                           { return y.ref(r) }
 func (y toy) crossing(t rich.Text, c plan.Cross) rich.Text        { return y.t("χ", t, int(c)) }
 func (y toy) called(t rich.Text, n string) rich.Text              { return y.t("=", t, n) }

@@ -53,8 +53,9 @@ type deeds interface {
 	nextOne(r named) rich.Text // the next place of a kind, without a preposition
 	sideAndBase(f noun, r named, sideFirst bool) rich.Text
 	crossing(t rich.Text, c plan.Cross) rich.Text
-	called(t rich.Text, name string) rich.Text // stitches that are called something
-	made(t rich.Text, name string) rich.Text   // chains that are for something
+	called(t rich.Text, name string) rich.Text        // stitches that are called something
+	whichOne(nth, of int, f noun, name string) string // which of several stitches in one place is called something
+	made(t rich.Text, name string) rich.Text          // chains that are for something
 	inSizes(t rich.Text, sizes []string) rich.Text
 	fromHook(f noun, h hooked, rest spot) rich.Text // rest.n without numbers: nothing follows
 	startHook(h hooked) rich.Text
