@@ -98,4 +98,5 @@ const (
 	codeMeasured    diag.Code = "OV753"
 	codeMeasuredRow diag.Code = "OV754"
 	codeSeam        diag.Code = "OV757"
+	codeNotion      diag.Code = "OV758"
 )

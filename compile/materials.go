@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"math"
 	"math/big"
 
 	"ovillo/compile/plan"
@@ -27,10 +28,38 @@ func (c *checker) materials() {
 			c.addHook(h)
 			c.hookAt = n.Span()
 			c.out = append(c.out, standard.CheckHook(h, n.Span())...)
+		case *lang.Notion:
+			c.readNotion(n)
 		case *lang.Yarn:
 			c.readYarn(s, n)
 		}
 	}
+}
+
+// readNotion reads something else that is needed: a number of it, a length, or a weight, in whole grams.
+func (c *checker) readNotion(n *lang.Notion) {
+	out := plan.Notion{Text: c.text(n.Text, n)}
+	if n.Amount != nil {
+		v := c.value(n.Amount, nil)
+		switch {
+		case v.Unknown:
+		case v.Dim == value.Count:
+			out.N, _ = v.Counts(&scope{c, nil, nil}, n.Amount.E)
+		case v.Dim == value.Length:
+			out.Length = v.Lengths()
+		case v.Dim == value.Mass:
+			out.Grams = c.nums(plan.Absent)
+			for z, x := range v.N {
+				if x != nil {
+					g, _ := x.Float64()
+					out.Grams[z] = int(math.Ceil(g))
+				}
+			}
+		default:
+			c.say(codeNotion, n.Amount.Span(), nil)
+		}
+	}
+	c.pat.Notions.Others = append(c.pat.Notions.Others, out)
 }
 
 func (c *checker) hookSize(n *lang.Hook) plan.Length {

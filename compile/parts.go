@@ -514,7 +514,7 @@ func (p *partState) event(s *lang.Statement, mask []bool) {
 				return
 			}
 		}
-		p.add(&plan.Fasten{Off: true, For: sizesOf(mask)})
+		p.add(&plan.Fasten{Off: true, Tail: n.Tail, For: sizesOf(mask)})
 	case *lang.Prose:
 		p.add(&plan.NoteStep{Prose: p.c.prose(s), For: sizesOf(mask)})
 	}

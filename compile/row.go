@@ -86,7 +86,9 @@ func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
 		}
 	}
 	k.newYarn = p.firstDone && k.yarn != p.inHand && p.inHand >= 0
-	if k.style == plan.SpiralRounds {
+	// A spiral has no beginning chains. Along both sides of a chain its first round needs them all the same: the first stitch
+	// cannot go into the chain next to the hook.
+	if k.style == plan.SpiralRounds && (p.firstDone || p.plan.Start.Kind != plan.StartBothSides) {
 		return k
 	}
 	if !p.beginning(k, low, over, mask) {

@@ -40,6 +40,7 @@ var forms = map[Block]map[string]*form{
 		"sizes":   formOf[Sizes](InSizes, `sizes "S", "M", "L"`),
 		"gauge":   formOf[Gauge](InGauge, `gauge 10 cm`),
 		"hook":    hookForm,
+		"notion":  formOf[Notion]("", `notion en "toy stuffing" es "relleno para muñecos", 30 g`),
 		"yarn":    formOf[Yarn](InYarn, `yarn sand`),
 		"let":     formOf[Let]("", `let leg = 48 (52, 56)`),
 		"group":   formOf[Group]("", `group wave = [sc in next, skip 2, 5 dc in next, skip 2]`),

@@ -251,6 +251,16 @@ type Hook struct {
 	Size *Val `parser:"'hook' @@"`
 }
 
+// Notion is something that is needed besides yarn and hook, with how much or how many of it if that is said.
+//
+//	notion en "toy stuffing" es "relleno para muñecos", 30 g
+//	notion en "black embroidery thread" es "hilo de bordar negro"
+type Notion struct {
+	At
+	Text   []*Bi `parser:"'notion' @@+"`
+	Amount *Val  `parser:"( ',' @@ )?"`
+}
+
 // Yarn opens a yarn, at the top; in a part it says which yarn is used.
 //
 //	yarn kelp like sand … end
@@ -556,12 +566,13 @@ type Close struct {
 	Loops string `parser:"'close' 'through' ( @( 'front' | 'back' | 'both' ) 'loops' )"`
 }
 
-// FastenOff cuts the yarn.
+// FastenOff cuts the yarn, close to the work or with a tail to sew with.
 //
 //	fasten off
+//	fasten off, long tail
 type FastenOff struct {
 	At
-	Word bool `parser:"@'fasten' 'off'"`
+	Tail bool `parser:"'fasten' 'off' ( ',' @'long' 'tail' )?"`
 }
 
 // Repeat works the rows of its block several times.
@@ -1194,6 +1205,7 @@ func (*Shown) statement()        {}
 func (*Gauge) statement()        {}
 func (*GaugeLine) statement()    {}
 func (*Hook) statement()         {}
+func (*Notion) statement()       {}
 func (*Yarn) statement()         {}
 func (*YarnName) statement()     {}
 func (*Weight) statement()       {}

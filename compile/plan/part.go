@@ -132,6 +132,7 @@ type OffItem struct {
 // Fasten ends the part: fasten off, level a spiral (Slip > 0), or draw the last round together.
 type Fasten struct {
 	Off   bool
+	Tail  bool // with a long tail, to sew with
 	Slip  int
 	Close string // "", "front", "back", "both": through these loops
 	For   Sizes

@@ -156,6 +156,16 @@ type Notions struct {
 	Needle  bool
 	Buttons []Buttons
 	Pin     bool // something to thread a cord
+	Others  []Notion
+}
+
+// Notion is something else that is needed, by a name of the source. At most one of the amounts is not nil; where all are,
+// the source does not say how much of it.
+type Notion struct {
+	Text   Text
+	N      Nums
+	Length Lengths
+	Grams  Nums
 }
 
 // Buttons of one size of button.

@@ -355,6 +355,22 @@ no limit is given, 1 cm is meant.`},
 			Explain: `Dos bordes que se cosen deben medir más o menos lo mismo en todas las tallas, o el más largo hará arrugas. Si no se da
 un margen, vale 1 cm.`},
 		Example: seamTrial("26 (30)"), Fixed: seamTrial("20 (24)")},
+
+	{Code: "OV758", Severity: Error,
+		En: Wording{
+			Message: `how much is needed is a weight, a length or a number`,
+			Mark:    `this is none of them`,
+			Help:    map[string]string{"": `write the amount in g, cm or m, or how many: notion en "toy stuffing" es "relleno", 30 g`},
+			Explain: `What stands behind a notion is bought: by weight, such as stuffing, by length, such as elastic or ribbon, or by the piece,
+such as snap fasteners. Where no amount is said, the name alone is printed.`},
+		Es: Wording{
+			Message: `lo que hace falta se dice con un peso, una longitud o un número`,
+			Mark:    `esto no es nada de eso`,
+			Help:    map[string]string{"": `escriba la cantidad en g, cm o m, o cuántos son: notion en "toy stuffing" es "relleno", 30 g`},
+			Explain: `Lo que sigue a notion se compra: por peso, como el relleno, por longitud, como el elástico o la cinta, o por piezas,
+como los broches. Si no se dice la cantidad, se imprime solo el nombre.`},
+		Example: swatchOf(scGauge+"\nnotion en \"toy stuffing\" es \"relleno\", 30 %", plainPart, ""),
+		Fixed:   swatchOf(scGauge+"\nnotion en \"toy stuffing\" es \"relleno\", 30 g", plainPart, "")},
 }
 
 // easeTrial is a small source whose piece has some ease over a waist of so many cm.

@@ -193,7 +193,7 @@ func (s *setter) intro(sd side, x, w float64) layout.Box {
 func (s *setter) caption(key words.Key, sd side, x, w float64) layout.Box {
 	size := ""
 	if s.p.Shown >= 0 && s.p.Shown < s.sizes {
-		size = sd.l.SizeName(s.p.Sizes[s.p.Shown])
+		size = upperFirst(sd.l.InSize(s.p.Sizes[s.p.Shown]))
 	}
 	text := rich.T(sd.l.SayWith(key, size))
 	return layout.Set(layout.Break(text, captionType, w, 0), captionType, x, sd.elem(s.sect, "P"))

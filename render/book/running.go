@@ -7,7 +7,6 @@ import (
 
 	"ovillo/render/layout"
 	"ovillo/render/page"
-	"ovillo/render/words"
 )
 
 // header is the line at the top of every page but the first: the title, and the size where there is only one.
@@ -15,7 +14,7 @@ func (s *setter) header() layout.Box {
 	return s.each(func(sd side) layout.Box {
 		text := sd.l.Title(s.p)
 		if s.sizes == 1 {
-			text += ", " + lowerFirst(sd.l.Say(words.SizeHead)) + " " + sd.l.SizeName(s.p.Sizes[0])
+			text += ", " + sd.l.InSize(s.p.Sizes[0])
 		}
 		return layout.Text(shortened(text, runningTop, s.headRoom(sd)), runningTop, false, sd.margin(), nil)
 	})

@@ -197,6 +197,7 @@ func stepCorpus(l *Language, f func(what string, text rich.Text)) {
 	for _, slip := range []int{1, 2} {
 		say(fmt.Sprint("level ", slip), tablePattern(), &plan.Fasten{Slip: slip, Off: true})
 	}
+	say("long tail", tablePattern(), &plan.Fasten{Off: true, Tail: true})
 	for _, loops := range []string{"front", "back", "both"} {
 		say("close "+loops, tablePattern(), &plan.Fasten{Close: loops})
 	}

@@ -3,6 +3,7 @@ package words
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -121,6 +122,21 @@ func (l *Language) SizeName(s plan.Size) string {
 		return nbsp(t)
 	}
 	return nbsp(s.Name)
+}
+
+// InSize names a size within a sentence: size 2 y. A name that says already that it is one, such as "one size", stands
+// alone.
+func (l *Language) InSize(s plan.Size) string {
+	name := l.SizeName(s)
+	for _, r := range l.read.all.readings {
+		if r.code != l.read.code {
+			continue
+		}
+		if t := r.term("size"); slices.ContainsFunc(strings.Fields(name), func(w string) bool { return strings.EqualFold(w, t.one) }) {
+			return name
+		}
+	}
+	return fill(l.voice.line(sizeNamed), name).String()
 }
 
 // YarnName is the name of a yarn.

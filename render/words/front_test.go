@@ -49,7 +49,9 @@ func everything() *plan.Pattern {
 		{Kind: plan.SewButtons, Yarn: -1, Buttons: plan.Buttons{Size: 12500, N: plan.Nums{3, 4, 5}}},
 		{Kind: plan.WeaveEnds, Yarn: -1},
 	}
-	p.Notions = plan.Notions{Markers: 1, Pin: true, Buttons: []plan.Buttons{{Size: 15000, N: plan.Nums{1, 1, 1}}, {Size: 12500, N: plan.Nums{3, 4, 5}}}}
+	p.Notions = plan.Notions{Markers: 1, Pin: true, Buttons: []plan.Buttons{{Size: 15000, N: plan.Nums{1, 1, 1}}, {Size: 12500, N: plan.Nums{3, 4, 5}}},
+		Others: []plan.Notion{{Text: both("black thread", "hilo negro")}, {Text: both("snap fasteners", "broches"), N: plan.Nums{3, 3, 4}},
+			{Text: both("elastic", "elástico"), Length: plan.Lengths{400000, 420000, 440000}}, {Text: both("stuffing", "relleno"), Grams: plan.Nums{30, 30, 30}}}}
 	p.Measures = []plan.Measure{
 		{Name: "calf", Letter: "A", Values: plan.Lengths{250000, 250000, 250000}, Of: []plan.MeasuredOn{{Kind: plan.Around}}},
 		{Name: "flap_of_hat", Text: both("Flap", "Oreja"), Values: plan.Lengths{100000, plan.NoLength, 120000}},

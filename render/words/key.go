@@ -102,11 +102,14 @@ const (
 	sideYarnNoSwatch
 	sideYarnNoGauge
 	gaugeCheck    // {} stitches
+	sizeNamed     // {} size
 	drawingText   // {} size
 	drawingHalves // {} size, {} letters
 	drawingHalf   // {} size, {} letter
 	notionPin
-	howSizes // {} the sizes as a list
+	longTail
+	notionAmount // {} a weight or a length, {} the thing
+	howSizes     // {} the sizes as a list
 	howDash
 	howSizeGroups
 	howColumnsHead

@@ -3,6 +3,8 @@ package words
 import (
 	"strings"
 	"testing"
+
+	"ovillo/compile/plan"
 )
 
 func TestEveryKeyIsSaid(t *testing.T) {
@@ -63,9 +65,21 @@ func TestFixedTextsFillIn(t *testing.T) {
 		"es-AR": "Talle 2 y. Dibujo hecho a partir del patrón: cada línea es una hilera o vuelta. | Diseño: Marta Lucena | página 2 de 8 | metros (yardas)",
 	} {
 		l := language(t, tag)
-		got := strings.Join([]string{l.SayWith(DrawingCaption, "2 y"), l.SayWith(DesignBy, "Marta Lucena"), l.SayWith(PageOf, "2", "8"), l.Say(MetersYards)}, " | ")
+		got := strings.Join([]string{l.SayWith(DrawingCaption, upper(l.InSize(plan.Size{Name: "2 y"}))), l.SayWith(DesignBy, "Marta Lucena"), l.SayWith(PageOf, "2", "8"), l.Say(MetersYards)}, " | ")
+		got = strings.ReplaceAll(got, tie, " ")
 		if got != want {
 			t.Errorf("%s:\n got %s\nwant %s", tag, got, want)
+		}
+	}
+}
+
+func TestInSize(t *testing.T) {
+	for _, c := range []struct{ tag, name, want string }{
+		{"en-US", "2 y", "size 2 y"}, {"en-US", "one size", "one size"}, {"en-US", "One Size", "One Size"}, {"en-US", "oversized", "size oversized"},
+		{"es", "2 años", "talla 2 años"}, {"es", "talla única", "talla única"}, {"es", "talle único", "talle único"}, {"es-AR", "4", "talle 4"},
+	} {
+		if got := strings.ReplaceAll(language(t, c.tag).InSize(plan.Size{Name: c.name}), tie, " "); got != c.want {
+			t.Errorf("%s: %q is called %q, not %q", c.tag, c.name, got, c.want)
 		}
 	}
 }

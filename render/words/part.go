@@ -167,6 +167,8 @@ func (c *context) fasten(f *plan.Fasten) StepText {
 	switch {
 	case f.Close != "":
 		body = append(body, sentence(c.l.voice.closeThrough(f.Close)))
+	case f.Off && f.Tail:
+		body = append(body, rich.T(upper(c.l.read.word("fasten"))+c.l.voice.line(longTail)+"."))
 	case f.Off:
 		body = append(body, rich.T(upper(c.l.read.word("fasten"))+"."))
 	}

@@ -88,7 +88,24 @@ func (c *context) notions() rich.Text {
 	for _, b := range n.Buttons {
 		items = append(items, c.l.voice.buttonsNeeded(c.tally(b.N), c.l.millimetres(b.Size)))
 	}
+	for _, o := range n.Others {
+		items = append(items, c.notion(o))
+	}
 	return sentence(join(", ", items...))
+}
+
+// notion writes something else that is needed, with how much of it is needed.
+func (c *context) notion(n plan.Notion) rich.Text {
+	name := c.l.read.of(n.Text)
+	switch {
+	case n.N != nil:
+		return fill("{}~{}", c.tally(n.N), name)
+	case n.Grams != nil:
+		return fill(c.l.voice.line(notionAmount), fill("{}~g", c.tally(n.Grams)), name)
+	case n.Length != nil:
+		return fill(c.l.voice.line(notionAmount), c.both(n.Length), name)
+	}
+	return rich.T(name)
 }
 
 // fibres says what the yarns are made of, once if all are made of the same.
@@ -162,7 +179,7 @@ func (c *context) drawing() rich.Text {
 			halves = append(halves, m.Letter)
 		}
 	}
-	size := c.l.SizeName(c.p.Sizes[c.p.Shown])
+	size := upper(c.l.InSize(c.p.Sizes[c.p.Shown]))
 	if len(halves) == 0 {
 		return fill(c.l.voice.line(drawingText), size)
 	}

@@ -69,7 +69,7 @@ func (c *context) starts() []Special {
 		case plan.StartRing:
 			if !ring {
 				ring = true
-				out = append(out, Special{Head: rich.T(c.l.voice.line(ringName)), Text: paragraph(rich.T(c.l.voice.line(ringText)))})
+				out = append(out, Special{Head: rich.T(c.l.voice.line(ringName)), Text: paragraph(fill(c.l.voice.line(ringText)))})
 			}
 		case plan.StartFoundation, plan.StartFoundationJoined:
 			f := part.Start.Form

@@ -41,6 +41,7 @@ yarn,,ν
 needle,,μ
 weave,,υ
 fasten,,φ
+size,,Σ
 decimal,,·
 `
 
@@ -87,7 +88,7 @@ func (y toy) line(l line) string {
 		return "/ "
 	case sideYarnEstimate, fibreShare, drawingHalves, drawingHalf:
 		return "λ {} {}"
-	case termsText, gaugeCheck, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart:
+	case termsText, gaugeCheck, sizeNamed, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart:
 		return "λ {}"
 	}
 	return "λ"

@@ -182,3 +182,12 @@ error[OV757]: los dos bordes de esta costura miden 12,5 cm en S, 15,0 cm en M y 
 
 example.ovillo: 1 error
 
+# OV758
+error[OV758]: lo que hace falta se dice con un peso, una longitud o un número
+  --> example.ovillo:13:40
+ 13 | notion en "toy stuffing" es "relleno", 30 %
+    |                                        ^^^^ esto no es nada de eso
+    = ayuda: escriba la cantidad en g, cm o m, o cuántos son: notion en "toy stuffing" es "relleno", 30 g
+
+example.ovillo: 1 error
+
