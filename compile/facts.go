@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"slices"
+
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -52,6 +54,13 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 	return c
 }
 
+// plain reports whether any stitch is not worked round a post. A stitch round a post reaches down into the row below, so
+// that beside plain stitches it does not make the row taller, however tall it is: a cable of trebles in rows of double
+// crochet. Common practice, no source.
+func (c content) plain() bool {
+	return slices.ContainsFunc(c.kinds, func(k made) bool { return k.form.Post == stitch.NoPost })
+}
+
 // fact notes what a row is: its counts, its width and height by the gauge, and the fabric each yarn makes of it.
 func (w *working) fact(z int, res *fabric.Result) {
 	p, c := w.p, w.p.c
@@ -59,7 +68,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
 		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: got.spaces, ByForm: map[stitch.Form]int{}}
 	var width, height float64
-	posts := 0
+	posts, plain := 0, got.plain()
 	yarns := map[int]int{}
 	for _, k := range got.kinds {
 		n := got.n[k]
@@ -68,7 +77,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 		yarns[k.yarn] += n
 		sw, sh, _ := c.stitchSize(k.form.ID)
 		width += sw * float64(n)
-		if sh > height {
+		if sh > height && !(plain && k.form.Post != stitch.NoPost) {
 			height, f.Tall = sh, k.form.ID
 		}
 		if k.form.Post != stitch.NoPost {

@@ -6,6 +6,7 @@ import (
 
 	"ovillo/compile/figure"
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
@@ -150,7 +151,14 @@ func rowsAt(facts []plan.RowFact, number int) []plan.RowFact {
 // gauged reports a stitch of the rows that has no gauge of its own: a length cannot rest on an estimate.
 func (c *checker) gauged(facts []plan.RowFact, e *lang.Expr) bool {
 	for _, f := range facts {
+		plain := false
 		for form := range f.ByForm {
+			plain = plain || form.Post == stitch.NoPost
+		}
+		for form := range f.ByForm {
+			if plain && form.Post != stitch.NoPost {
+				continue // it stands beside plain stitches, whose gauge decides
+			}
 			if _, _, ok := c.stitchSize(form.ID); !ok {
 				c.say(codeNoGauge, e.Span(), diag.Args{"stitch": c.word(form.ID)})
 				return false

@@ -8,9 +8,36 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ovillo/compile"
+	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/source"
 )
+
+// TestPostsBesidePlainStitches holds the height of rows with stitches round the post: beside plain stitches these do not make
+// a row taller, and need no gauge for it; where all of a row is worked round posts they decide.
+func TestPostsBesidePlainStitches(t *testing.T) {
+	for _, c := range []struct {
+		row  string
+		want plan.Length // of both rows; 0: refused, since tr has no gauge
+	}{
+		{"row: dc in next 2, fptr in next 6, dc in next 2", 20 * plan.Millimetre},
+		{"row: [fpdc, bpdc] across", 20 * plan.Millimetre},
+		{"row: fptr in each", 0},
+		{"row: dc in next 2, tr in next 6, dc in next 2", 0},
+	} {
+		text := "pattern p\n  terms us\nend\nsizes \"S\"\nend\ngauge 10 cm\n  dc 20 sts, 10 rows\nend\npart one\n  in rows\n  begin tr none\n  begin dc none\n  chain 10\n  row: dc in each\n  " +
+			c.row + "\nend\nmeasure\n  tall = height of one\nend\n"
+		f, list := lang.Parse(source.NewFile("p.ovillo", text))
+		require.False(t, list.HasErrors(), "%s: %v", c.row, list)
+		p, list := compile.Compile(f)
+		if c.want == 0 {
+			require.True(t, list.HasErrors(), c.row)
+			continue
+		}
+		require.False(t, list.HasErrors(), "%s: %v", c.row, list)
+		require.Equal(t, plan.Lengths{c.want}, p.Measures[0].Values, c.row)
+	}
+}
 
 // TestMeasureDrawn holds which measures have a line in the drawing: a sum of lengths of parts, each with its sign. A figure
 // that is worked out otherwise has none, since no line of the drawing is as long as it.

@@ -63,7 +63,10 @@ type change struct {
 // changes walks through the instructions of a row. taken is how many places it takes in all.
 func changes(work []plan.Instr, size int) (list []change, taken float64) {
 	at := 0.0
-	for _, in := range work {
+	for i, in := range work {
+		if crossedLater(work, i) {
+			continue
+		}
 		takes, makes, valleys := effect(in, size)
 		list = append(list, change{at, at + takes, makes - takes, valleys})
 		at += takes
@@ -104,8 +107,31 @@ func effect(in plan.Instr, size int) (takes, makes float64, valleys int) {
 	return 0, 0, 0
 }
 
+// crossedLater reports whether what an instruction skips is worked by a later one that crosses, as in a cable: the row then
+// passes nothing over. Each crossing belongs to the nearest skip before it that has none yet.
+func crossedLater(work []plan.Instr, i int) bool {
+	if work[i].Op != plan.SkipOver {
+		return false
+	}
+	open := 0
+	for _, in := range work[i+1:] {
+		switch {
+		case in.Op == plan.SkipOver:
+			open++
+		case in.Cross != plan.NoCross && open == 0:
+			return true
+		case in.Cross != plan.NoCross:
+			open--
+		}
+	}
+	return false
+}
+
 func effects(work []plan.Instr, size int) (takes, makes float64, valleys int) {
-	for _, in := range work {
+	for i, in := range work {
+		if crossedLater(work, i) {
+			continue
+		}
 		t, m, v := effect(in, size)
 		takes, makes, valleys = takes+t, makes+m, valleys+v
 	}

@@ -25,19 +25,28 @@ func (c *context) block(b *plan.Block) StepText {
 		c.flat = r.Flat
 		if !sure {
 			c.nth = 0
-			body = append(body, c.sentences(r, c.l.voice.blockTimes(i == 0, c.per(r.Times), c.round()), nil)...)
+			body = append(body, join(" ", c.sentences(r, c.l.voice.blockTimes(i == 0, c.per(r.Times), c.round()), nil)...))
 			continue
 		}
 		n, _ := c.rowTimes(r)
 		c.nth = at
-		body = append(body, c.sentences(r, c.l.voice.blockRow(c.round(), at, at+n-1, c.rowName(r)), nil)...)
+		body = append(body, join(" ", c.sentences(r, c.l.voice.blockRow(c.round(), at, at+n-1, c.rowName(r)), nil)...))
 		at += n
 	}
 	if t := c.tall(b.Tall); t != nil {
 		body = append(body, t)
 	}
-	st.Body = paragraph(join(" ", body...))
+	st.Body = paragraph(join(between(b), body...))
 	return st
+}
+
+// between is what parts the rows of a block from one another. Three and more each begin a line of their own, so that a
+// maker finds the one at hand.
+func between(b *plan.Block) string {
+	if len(b.Rows) > 2 {
+		return "\n"
+	}
+	return " "
 }
 
 // longRow is the length from which a row of a block that reads like one before is only compared with it.

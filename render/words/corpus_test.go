@@ -197,6 +197,8 @@ func stepCorpus(l *Language, f func(what string, text rich.Text)) {
 	for _, slip := range []int{1, 2} {
 		say(fmt.Sprint("level ", slip), tablePattern(), &plan.Fasten{Slip: slip, Off: true})
 	}
+	three := &plan.Row{Times: plan.Nums{1, 1, 1}, Work: []plan.Instr{tableInstr(plan.Work, plan.ToEnd, plan.Stitch, plan.Nums{8, 9, 10})}}
+	say("block of three", tablePattern(), &plan.Block{Times: plan.Nums{4, 4, 4}, First: plan.Nums{2, 2, 2}, Last: plan.Nums{13, 13, 13}, Rows: []*plan.Row{three, three, three}})
 	say("long tail", tablePattern(), &plan.Fasten{Off: true, Tail: true})
 	for _, loops := range []string{"front", "back", "both"} {
 		say("close "+loops, tablePattern(), &plan.Fasten{Close: loops})
