@@ -69,6 +69,8 @@ const (
 	codePlainStitch diag.Code = "OV492" // a decrease, a group or a post stitch where a plain stitch is meant
 	codeMarkName    diag.Code = "OV515" // a marker is set without a name
 
+	codeBackRow diag.Code = "OV493" // something else in a row that goes the other way
+
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works
 	codeSecondChain diag.Code = "OV512" // a new chain where one with a free other side waits

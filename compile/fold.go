@@ -133,7 +133,7 @@ func (r *repeated) block(first []plan.Step, others [][]plan.Step, skipped int) *
 func sameRow(a, b *plan.Row) bool {
 	x, y := a.Begin, b.Begin
 	x.Throughout, y.Throughout = false, false
-	return a.Span == b.Span && a.Label == b.Label && a.Flat == b.Flat && x == y && a.Join == b.Join && a.Turn == b.Turn &&
+	return a.Span == b.Span && a.Label == b.Label && a.Flat == b.Flat && x == y && a.Join == b.Join && a.Turn == b.Turn && a.Back == b.Back && a.Unturned == b.Unturned &&
 		a.Yarn == b.Yarn && a.NewYarn == b.NewYarn && a.Hook == b.Hook && a.MarksUp == b.MarksUp && slices.Equal(a.Drop, b.Drop) &&
 		sameWhere(a.Times, b.Times) && sameWork(a.Work, b.Work)
 }

@@ -130,6 +130,8 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		pr.target(&in, o)
 	case fabric.Ride:
 		in.Op = plan.RideOn
+	case fabric.Found:
+		in.Op = plan.Lengthen
 	case fabric.Draw:
 		in.Op = plan.Decrease
 		pr.over(&in, o)

@@ -19,6 +19,7 @@ type lowered struct {
 	join    *lang.Join // nil: as the style of the part says
 	ok      bool       // false: something in it could not be understood; that was reported
 	spreads []int      // the traces of shaping that is spread over the row
+	back    bool       // the row goes the other way
 }
 
 // lowerer turns the instructions of one row into operations of the fabric.
@@ -40,7 +41,31 @@ const maxInstructions = 20_000
 func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
 	w := &lowerer{c: c, p: p, mask: mask}
 	ops := w.list(l)
-	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil)}
+	back := w.goesBack(ops)
+	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back}
+}
+
+// goesBack reports whether a row is one of a stitch that is worked the other way. All its stitches must then be.
+func (w *lowerer) goesBack(ops []*fabric.Op) bool {
+	var other *fabric.Op
+	back := stitch.ID("")
+	var walk func([]*fabric.Op)
+	walk = func(ops []*fabric.Op) {
+		for _, o := range ops {
+			switch k, _ := stitch.Of(o.Form.ID); {
+			case k.Back:
+				back = k.ID
+			case o.Form.ID != "" && o.Form.ID != stitch.Slip && other == nil:
+				other = o
+			}
+			walk(o.Body)
+		}
+	}
+	walk(ops)
+	if back != "" && other != nil {
+		w.say(codeBackRow, other.Span, diag.Args{"stitch": w.c.word(back)})
+	}
+	return back != ""
 }
 
 func (w *lowerer) op(k fabric.OpKind, at lang.Node) *fabric.Op {
@@ -91,6 +116,8 @@ func (w *lowerer) item(it lang.Item) *fabric.Op {
 		o := w.op(fabric.Chains, n)
 		o.N, o.Label = w.cnt(n.N, 1), labelOf(n.Label)
 		return o
+	case *lang.Lengthen:
+		return w.lengthen(n)
 	case *lang.Skip:
 		return w.skip(n)
 	case *lang.Leave:
@@ -265,6 +292,21 @@ func (w *lowerer) work(n *lang.Work) *fabric.Op {
 	o = w.extent(o, n, before, many)
 	if n.Spaced != nil && o != nil {
 		return w.spaced(o, n)
+	}
+	return o
+}
+
+// lengthen reads stitches that stand on no place.
+func (w *lowerer) lengthen(n *lang.Lengthen) *fabric.Op {
+	o := w.op(fabric.Found, n)
+	o.Form = stitch.Plain(w.c.stitchID(n.Stitch))
+	o.N, o.Label = w.cnt(n.N, 1), labelOf(n.Label)
+	if k, ok := stitch.Of(o.Form.ID); !ok || !k.Body {
+		if o.Form.ID != "" {
+			w.say(codePlainStitch, n.Stitch.Span(), diag.Args{"word": n.Stitch.Text})
+		}
+		w.bad = true
+		return nil
 	}
 	return o
 }

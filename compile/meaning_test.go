@@ -56,6 +56,17 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: sc in next, 2 dc3cl in each = 1 sc, 22 dc3cl", "23"},
 	{"r 12", "round: sc in next 4, mark m, sc in next, dc3cl in next, sc in each\n  round: sc to m, sc in each", "12"},
 
+	// The other way.
+	{"r 12", "round: rsc in each = 12 rsc", "12"},
+	{"r 12", "round: sc in each\n  round: [rsc in next, ch 1, skip 1] around = 6 rsc, 6 spaces", "6+6"},
+	{"r 12", "round: rsc in next 3, sc in each", "OV493"},
+	{"r 12", "round: (rsc, dc) in next, rsc in each", "OV493"},
+	{"r 12", "round: fprsc in each", "OV203"},
+	{"r 12", "round: rsc2tog, rsc in each", "OV203"},
+	{"r 12", "round: sc in next 3 as a, sc in each\n  round: rsc in next 10, rsc in a.3, rsc in each", "12"},
+	{"r 12", "round: sc in next 3 as a, sc in each\n  round: rsc in each\n  round: sc in next 2, 3 sc in next, sc in each", "14"},
+	{"f 12", "row: sc in each\n  row: sc in next 3 as a, sc in each\n  row: rsc in next 9, rsc in a.3, rsc in each", "12"},
+
 	// Sizes.
 	{"r 12 (16)", "round: [sc in next 3, inc] around = 3 (4) times", "15 (20)"},
 	{"r 12 (16)", "round: [sc in next 3, inc] 3 times, sc in each", "15 (19)"},

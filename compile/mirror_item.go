@@ -143,13 +143,14 @@ func (m *mirror) plainStitch(word string) bool {
 	return ok && f.Together == 1
 }
 
-// picot reports whether an instruction sets a picot on the stitch before it.
-func (m *mirror) picot(n *lang.Work) bool {
+// fixed reports whether a stitch goes one way: a picot sits on the stitch before it, a reverse stitch has its own way.
+func (m *mirror) fixed(n *lang.Work) bool {
 	if n.Stitch == nil {
 		return false
 	}
 	f, _ := m.c.form(n.Stitch.Text)
-	return f.Group == stitch.Picot
+	k, _ := stitch.Of(f.ID)
+	return f.Group == stitch.Picot || k.Back
 }
 
 // oneWay finds an item that cannot be read from its other end: what speaks of the stitch before it, of a name, of a yarn
@@ -163,7 +164,9 @@ func (m *mirror) oneWay(items []lang.Item) lang.Item {
 				bad = m.oneWayInside(g.List)
 				break
 			}
-			bad = m.picot(n) || n.Cross != "" || n.Slip && n.End != nil || !bothWays(n.Target, m) || n.Spaced != nil && m.oneWayInside(n.Spaced.List)
+			bad = m.fixed(n) || n.Cross != "" || n.Slip && n.End != nil || !bothWays(n.Target, m) || n.Spaced != nil && m.oneWayInside(n.Spaced.List)
+		case *lang.Lengthen:
+			bad = true // it stands at the end of its row, and a row cannot begin with it
 		case *lang.Together:
 			bad = !bothWays(n.Target, m)
 		case *lang.Bracket:

@@ -38,6 +38,7 @@ type partState struct {
 	number    []int // of the last row, per size
 	tall      []float64
 	wrong     []bool // the next row shows the wrong side
+	back      []bool // the last row went the other way
 	serials   []map[int32]rowAt
 	below     []source.Span // what made the edge that is worked along, per size
 	fastened  bool
@@ -83,7 +84,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 	p := &partState{
 		c: c, index: len(c.pat.Parts), head: head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
-		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z),
+		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, roles: map[string]plan.Role{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}

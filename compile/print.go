@@ -30,7 +30,7 @@ func (p *partState) printRow(w *working) {
 	}
 	k := w.kick
 	r := &plan.Row{First: w.from, Last: w.to, Times: w.times, Label: rowLabel(w.n.Head), For: sizesOf(worked), Span: w.n.Head.Span(),
-		Yarn: k.yarn, NewYarn: k.newYarn, Begin: k.begin, Flat: p.style != plan.Rows && k.style == plan.Rows}
+		Back: w.low.back, Unturned: w.unturned, Yarn: k.yarn, NewYarn: k.newYarn, Begin: k.begin, Flat: p.style != plan.Rows && k.style == plan.Rows}
 	r.Called = p.calls[r.Label]
 	pr := &printer{p: p, w: w}
 	r.Work = append(pr.carried(k), pr.list(w.low.ops)...)

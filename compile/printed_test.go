@@ -18,7 +18,7 @@ func made(work []plan.Instr, z int) int {
 				sts, _ := in.Form.Makes()
 				sum += n * k * sts
 			}
-		case plan.Decrease:
+		case plan.Decrease, plan.Lengthen:
 			sum += n
 		case plan.Repeat, plan.InOne:
 			sum += n * made(in.Body, z)

@@ -113,6 +113,9 @@ func (r *reader) instr(in *plan.Instr) {
 			r.at += n // else the beginning chain went with it
 		}
 		return
+	case in.Op == plan.Lengthen:
+		r.stitches(n)
+		return
 	case in.Op == plan.ChangeTo, in.Op == plan.RideOn:
 		return
 	case !readable(in):
@@ -310,7 +313,7 @@ func readRows(t failer, part *plan.Part, page map[int]*plan.Row, z int) (read in
 			before = plainEdge(part, z, f)
 		}
 		r := reader{z: z}
-		if row == nil || before == nil || !r.row(row, before) {
+		if row == nil || row.Back || before == nil || !r.row(row, before) {
 			continue
 		}
 		sts, spaces, chains := r.tally()

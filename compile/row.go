@@ -289,6 +289,7 @@ type working struct {
 	first, last []*fabric.Result
 	from, to    plan.Nums
 	marks       map[int]map[string]bool // the markers on the edge before the row, per size
+	unturned    bool                    // the work is not turned before the row
 	each        [][]*fabric.Result      // the first two rows, per size; every row where shaping is spread
 }
 
@@ -305,8 +306,13 @@ func (w *working) size(z int) {
 			p.halt(w.mask)
 			return
 		}
+		turns := w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds
+		if turns && p.number[z] > 0 && p.back[z] != w.low.back {
+			p.wrong[z], w.unturned = !p.wrong[z], true // the hook is where the row begins only if the work is not turned
+		}
+		p.back[z] = w.low.back
 		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.kick.yarn, Wrong: p.wrong[z],
-			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No}
+			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No, Back: w.low.back}
 		if p.plan.Motifs != nil {
 			p.last[z] = lastRow{w, p.fab[z].Copy()}
 		}
@@ -330,7 +336,7 @@ func (w *working) size(z int) {
 		}
 		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made}
 		w.fact(z, res)
-		if w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds || res.Turned {
+		if turns || res.Turned {
 			p.wrong[z] = !p.wrong[z]
 		}
 	}

@@ -236,6 +236,8 @@ func change(ops []*fabric.Op, z int) int {
 			if o.Target.Kind != fabric.Each {
 				sum += (at(o.Per, 1) - 1) * at(o.N, 1)
 			}
+		case fabric.Found:
+			sum += at(o.N, 0)
 		case fabric.Spread:
 			if o.Form.Together > 1 {
 				sum -= at(o.N, 0)

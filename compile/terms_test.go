@@ -19,9 +19,9 @@ import (
 // readings are the names of the stitches as the trade writes them in the United States and the United Kingdom: stitch4ever.com
 // and spotlightstores.com; of trtr crochetforall.com; of the extended ones but for esc from memory.
 var readings = map[string]string{"sc": "dc", "hdc": "htr", "dc": "tr", "tr": "dtr", "dtr": "trtr", "trtr": "qtr",
-	"esc": "edc", "ehdc": "ehtr", "edc": "etr", "etr": "edtr"}
+	"esc": "edc", "ehdc": "ehtr", "edc": "etr", "etr": "edtr", "rsc": "revdc"}
 
-var stitchWord = regexp.MustCompile(`\b(fp|bp|)(e?sc|e?hdc|e?dc|e?tr|dtr|trtr)(\d+(?:tog|cl|bob|pop|puff|shell)s?|vsts?|)\b`)
+var stitchWord = regexp.MustCompile(`\b(fp|bp|)(e?sc|rsc|e?hdc|e?dc|e?tr|dtr|trtr)(\d+(?:tog|cl|bob|pop|puff|shell)s?|vsts?|)\b`)
 
 // inUK writes a source of United States terms in those of the United Kingdom. Texts and remarks stay as they are.
 func inUK(text string) string {
@@ -120,6 +120,10 @@ func TestReadingsAreTwins(t *testing.T) {
 	}
 }
 
+func TestReverseIsATwin(t *testing.T) {
+	twins(t, "pattern trial\n  title en \"T\" es \"T\"\n  terms us\nend\nsizes \"a\"\nend\npart strip\n  title en \"S\" es \"S\"\n  in rows\n  chain 9\n  row: sc in each\n  row: rsc in each = 9 rsc\nend\n")
+}
+
 // Every example, a whole garment each, is the same garment in the other reading.
 func TestExamplesAreTwins(t *testing.T) {
 	for _, path := range sources(t, "../examples/*.ovillo") {
@@ -135,7 +139,7 @@ func TestReadingsOfTheTable(t *testing.T) {
 	for _, k := range stitch.Table {
 		require.Positive(t, k.Width, k.ID)
 		require.Positive(t, k.Yarn, k.ID)
-		if k.Body {
+		if k.Body || k.Back {
 			words = append(words, k.US)
 			require.Equal(t, readings[k.US], k.UK)
 		}

@@ -9,6 +9,7 @@ import (
 
 var (
 	chainPart    part[ChainItem]
+	lengthenPart part[Lengthen]
 	skipPart     part[Skip]
 	leavePart    part[Leave]
 	turnPart     part[Turn]
@@ -26,8 +27,11 @@ var itemWords map[string]func(*lexer.PeekingLexer) (Item, error)
 
 func init() { // not a literal: the parsers lead back to readItem
 	itemWords = map[string]func(*lexer.PeekingLexer) (Item, error){
-		"ch":     itemOf(&chainPart),
-		"skip":   itemOf(&skipPart),
+		"ch":   itemOf(&chainPart),
+		"skip": itemOf(&skipPart),
+
+		"foundation": itemOf(&lengthenPart),
+
 		"leave":  itemOf(&leavePart),
 		"turn":   itemOf(&turnPart),
 		"join":   itemOf(&joinPart),

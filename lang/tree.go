@@ -844,6 +844,17 @@ type ChainItem struct {
 	Label *As  `parser:"@@?"`
 }
 
+// Lengthen makes stitches that stand on no place: each is worked into the foot of the one before it, the first into the foot of
+// the stitch just made. At the end of a row they make it longer.
+//
+//	foundation dc 6 as wing
+type Lengthen struct {
+	At
+	Stitch *Name `parser:"'foundation' @@"`
+	N      *Cnt  `parser:"@@"`
+	Label  *As   `parser:"@@?"`
+}
+
 // Skip passes places over; they are still there to be worked later.
 //
 //	skip 2 · skip space · skip leg as left · skip to r2 as sleeve = arm · skip rest
@@ -1262,6 +1273,7 @@ func (*MeasureBlock) statement() {}
 func (*Measure) statement()      {}
 
 func (*ChainItem) item()  {}
+func (*Lengthen) item()   {}
 func (*Skip) item()       {}
 func (*Leave) item()      {}
 func (*Turn) item()       {}

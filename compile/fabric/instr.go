@@ -75,6 +75,26 @@ func (r *row) makeAll(op *Op, e Elem) *Fault {
 	return nil
 }
 
+// found makes stitches that stand on no place, from the foot of the stitch just made on.
+func (r *row) found(op *Op) (int, *Fault) {
+	k := len(r.made) - 1
+	n := r.num(op.N, 0)
+	switch {
+	case n == 0:
+		return 0, nil
+	case r.group != nil:
+		return 0, fault(Nested, 0, 0, "")
+	case k < 0 || r.f.Elems[r.made[k]].Kind != Stitch:
+		return 0, fault(NothingDone, 0, 0, "")
+	}
+	for range n {
+		if f := r.make(Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: nowhere, Into2: nowhere}); f != nil {
+			return 0, f
+		}
+	}
+	return n, nil
+}
+
 // ride sets a picot on what was just made.
 func (r *row) ride(op *Op) (int, *Fault) {
 	if len(r.made) == 0 {

@@ -43,6 +43,7 @@ const (
 	Repeat // Body, N times or to Bound
 	InOne  // Body into each place of Target
 	Spread // N increases (Per 2) or decreases (Together 2) spread to Bound
+	Found  // N stitches of Form, each in the foot of the one before it
 	Ride   // a picot of Form on what was just made: it takes and makes nothing
 	Spaced // Body, N times, as far apart as they go among single stitches of Form, to Bound
 	Mark
@@ -145,6 +146,7 @@ type Row struct {
 	Style  Style
 	Open   bool // a round that is not joined
 	Turned bool // filled by Turn
+	Back   bool // worked the other way, without turning
 	Yarn   int
 	Wrong  bool // the wrong side faces
 	Span   source.Span

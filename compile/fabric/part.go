@@ -28,6 +28,7 @@ type edge struct {
 	p      []ID
 	closed bool
 	free   bool // no edge yet: every place is named
+	back   bool // a row that goes the other way meets it in this order, since the work would be turned before another
 	serial int32
 	// post and pre are places left unworked beyond the end of the edge (nearest first) and before its start (nearest
 	// last). In a round that was opened both ends look at the same run: loop, and it is kept in post.
@@ -80,7 +81,7 @@ func (p *Part) Foundation(form stitch.Form, n int, closed bool) *Fault {
 		ids[i] = p.f.add(Elem{Kind: Stitch, Form: id, Into: nowhere, Into2: nowhere, Row: row})
 	}
 	p.found, p.joined = ids, closed
-	p.edge = edge{p: slices.Clone(ids), closed: closed, serial: row}
+	p.edge = edge{p: slices.Clone(ids), closed: closed, serial: row, back: !closed}
 	if !closed && form.ID != stitch.Chain {
 		slices.Reverse(p.edge.p) // a foundation row of stitches is turned; a chain is worked back along by itself
 	}
@@ -152,6 +153,25 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 	}
 	p.edge = e
 	return nil
+}
+
+// face turns the edge round for a row that goes the other way. A round keeps the place of its join first.
+func (p *Part) face() {
+	e := &p.edge
+	n := len(e.p)
+	style := plan.Rows
+	if e.p = slices.Clone(e.p); e.closed && n > 0 {
+		style = plan.TurnedRounds
+		slices.Reverse(e.p[1:])
+	} else {
+		slices.Reverse(e.p)
+		e.post, e.pre = reversed(e.pre), reversed(e.post)
+	}
+	for _, m := range p.marks {
+		if m.edge == e.serial {
+			m.at = turnedAt(style, standing{at: m.at, gap: m.gap}, n)
+		}
+	}
 }
 
 // EdgeRun is the live edge of the part, as another part meets it.

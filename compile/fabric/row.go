@@ -71,6 +71,9 @@ type standing struct {
 
 // Work works one row along the live edge. On a fault the part keeps its old edge.
 func (p *Part) Work(in *Row) (*Result, *Fault) {
+	if in.Back && !p.edge.back {
+		p.face()
+	}
 	r := &row{p: p, f: p.f, in: in, places: p.edge.p, carry: map[string]standing{}, touched: map[string]bool{}, yarn: in.Yarn}
 	r.res.Traces = make([]Trace, in.Traces)
 	r.res.Places = len(r.places)
@@ -244,6 +247,8 @@ func (r *row) do(op *Op) (int, *Fault) {
 		return r.spread(op)
 	case Spaced:
 		return r.spaced(op)
+	case Found:
+		return r.found(op)
 	case Ride:
 		return r.ride(op)
 	case SlideTo:
@@ -341,7 +346,7 @@ func (r *row) finish() *Fault {
 	}
 	old := &r.p.edge
 	n := len(r.made)
-	e := edge{p: slices.Clone(r.made), serial: r.f.rows}
+	e := edge{p: slices.Clone(r.made), serial: r.f.rows, back: style == plan.Rows || style == plan.TurnedRounds}
 	post, pre := old.post[min(r.un, len(old.post)):], old.pre
 	switch {
 	case style == plan.Rows:
@@ -361,6 +366,9 @@ func (r *row) finish() *Fault {
 			return fault(StartSpace, 0, 0, "")
 		}
 		e.closed = true
+		if r.in.Back {
+			style = plan.TurnedRounds // the next round goes on the way all rounds go
+		}
 		if style == plan.TurnedRounds && n > 0 {
 			slices.Reverse(e.p[1:])
 		}

@@ -126,7 +126,7 @@ func Width(ops []*Op, size int) (int, bool) {
 				return 0, false
 			}
 			sum += n * at(o.N, 0)
-		case Chains, Ride, Mark, Move, Unmark, Change:
+		case Chains, Found, Ride, Mark, Move, Unmark, Change:
 		default:
 			return 0, false
 		}

@@ -91,6 +91,8 @@ type Row struct {
 	Work        []Instr
 	Join        Join
 	Turn        bool
+	Back        bool    // worked the other way: from left to right for who holds the hook in the right hand
+	Unturned    bool    // the work is not turned before it, in a part that is turned after each row
 	Flat        bool    // worked as a row, in a part that is worked in rounds
 	Counts      []Count // after the row (the last of the run)
 	Yarn        int     // yarn the row starts with
@@ -224,6 +226,7 @@ const (
 	MoveMark
 	RemoveMark
 	ChangeTo // go on with Yarn
+	Lengthen // N stitches of Form, each in the foot of the one before it
 	RideOn   // a picot of Form on the stitch just made
 	SlipOver // N slip stitches that only carry the yarn on; not counted
 	JoinTo   // a slip stitch into the matching space, of Chains chains, of the motif beside this one

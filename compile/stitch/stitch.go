@@ -23,6 +23,9 @@ const (
 	EHDC ID = "ehdc"
 	EDC  ID = "edc"
 	ETR  ID = "etr"
+
+	// RSC is reverse single crochet: the row goes the other way, without turning.
+	RSC ID = "rsc"
 )
 
 // Post says that a stitch goes round the post of a stitch instead of into its top.

@@ -27,6 +27,8 @@ type Kind struct {
 	Body bool
 	// Extends is the stitch that an extended one is made of, or "".
 	Extends ID
+	// Back says that a row of the stitch is worked backwards, from where the row before it ended, without turning.
+	Back bool
 	// Symbol is the body of its symbol, and Slashes the slashes across its stem: as many as yarn overs, but none on a
 	// half double crochet, by custom (dailyhandmade.com ?p=2036; of tall and extended stitches from memory).
 	Symbol  Symbol
@@ -49,6 +51,7 @@ var Table = []Kind{
 	{ID: Chain, US: "ch", UK: "ch", Makes: 1, Width: 1, Yarn: 0.46, Symbol: Oval},
 	{ID: Slip, US: "slst", UK: "ss", Takes: 1, Height: 0.3, Width: 1, Yarn: 0.5, Symbol: Dot},
 	{ID: SC, US: "sc", UK: "dc", Begin: 1, Takes: 1, Makes: 1, Height: 1, Width: 1, Yarn: 1, Body: true, Symbol: Cross},
+	{ID: RSC, US: "rsc", UK: "revdc", Begin: 1, Takes: 1, Makes: 1, Height: 1, Width: 1, Yarn: 1.1, Back: true, Symbol: Cross},
 	{ID: ESC, US: "esc", UK: "edc", Begin: 2, Takes: 1, Makes: 1, Height: 1.4, Width: 1, Yarn: 1.4, Body: true, Extends: SC, Symbol: Cross},
 	{ID: HDC, US: "hdc", UK: "htr", Begin: 2, Takes: 1, Makes: 1, Height: 1.45, Width: 1, Yarn: 1.48, Overs: 1, Body: true, Symbol: Stem},
 	{ID: EHDC, US: "ehdc", UK: "ehtr", Begin: 3, Takes: 1, Makes: 1, Height: 1.85, Width: 1, Yarn: 1.9, Overs: 1, Body: true, Extends: HDC, Symbol: Stem},

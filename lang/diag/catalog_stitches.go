@@ -33,4 +33,14 @@ var stitches = []Entry{
 			Explain: `La muestra, el punto base de una pieza, la altura de los puntos propios y las cadenetas del comienzo son de puntos sencillos: no de una disminución, un grupo ni un punto en relieve. Tampoco se cierran juntos grupos ni cadenetas.`},
 		Example: flat("  base dc3cl\n  chain 8\n  row: sc in each = 8"),
 		Fixed:   flat("  base dc\n  chain 8\n  row: sc in each = 8")},
+
+	{Code: "OV493", Severity: Error,
+		En: Wording{Message: `a row of {stitch} is worked the other way, so no other stitch can stand in it`, Mark: `goes the usual way`,
+			Help:    map[string]string{"": `work the whole row in {stitch}, or this stitch in a row of its own`},
+			Explain: `Reverse stitches go back along the row just made, without turning. A row is worked one way: chains, skips and slip stitches may stand between them, other stitches may not.`},
+		Es: Wording{Message: `una hilera de {stitch} se teje en el otro sentido, así que no admite otros puntos`, Mark: `va en el sentido de siempre`,
+			Help:    map[string]string{"": `tejer toda la hilera en {stitch}, o este punto en una hilera aparte`},
+			Explain: `El punto cangrejo vuelve sobre la hilera recién hecha, sin girar. Una hilera se teje en un solo sentido: entre los puntos puede haber cadenetas, saltos y puntos deslizados, pero no otros puntos.`},
+		Example: trial("  chain 6, join\n  round: sc in each = 6\n  round: rsc in next 3, sc in next 3"),
+		Fixed:   trial("  chain 6, join\n  round: sc in each = 6\n  round: rsc in each = 6 rsc")},
 }

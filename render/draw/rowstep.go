@@ -86,14 +86,15 @@ func effect(in plan.Instr, size int) (takes, makes float64, valleys int) {
 		if in.AfterBegin {
 			return n + 1, n*per + 1, 0
 		}
-		return n, n * per, 0
+		sts, spaces := in.Form.Makes()
+		return n, n * per * float64(sts+spaces), 0
 	case plan.Decrease:
 		return n * float64(max(in.Form.Together, 2)), n, int(n)
 	case plan.SkipOver:
 		return n, 0, min(int(n), 1)
 	case plan.LeaveRest, plan.SlipOver:
 		return n, 0, 0
-	case plan.Chains:
+	case plan.Chains, plan.Lengthen:
 		return 0, n, 0
 	case plan.Repeat:
 		t, m, v := effects(in.Body, size)

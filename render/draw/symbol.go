@@ -25,6 +25,8 @@ const (
 	loopDeep    = 0.8
 	loopBelow   = 0.9 // of the arc of a loop below the foot
 	togetherMax = 8
+	waveOver    = 1.3 // of the wave of a reverse stitch over its head
+	waveHigh    = 0.5
 	// The short bar of an extended stitch, and how far down the stem it lies.
 	extendedWide = 1.7
 	extendedLow  = 0.84
@@ -61,6 +63,19 @@ func (p *pen) stitch(f stitch.Form, k stitch.Kind) {
 		p.foot(f, head, foot)
 	}
 	p.capOf(k, head)
+	if k.Back {
+		p.wave(head)
+	}
+}
+
+// wave draws the wave over a stitch that is worked backwards.
+func (p *pen) wave(head vec) {
+	c := curve{smooth: true}
+	for i := range 13 {
+		t := float64(i)/6 - 1
+		c.pts = append(c.pts, head.add(vec{t * scArm / 2, -waveOver - waveHigh*math.Sin(math.Pi*t)}))
+	}
+	p.round(c, symbolLine)
 }
 
 // tallOf is the height of a symbol. The cross of an sc is smaller than the stitch, by custom; drawn together with others

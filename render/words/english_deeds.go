@@ -214,6 +214,15 @@ func timesOf(n num, one, many string) string {
 	return many
 }
 
+// lengthen is stitches that stand on no place.
+func (e *english) lengthen(f noun, n num) rich.Text {
+	st := e.short("st").one
+	if n.one() || n.unknown() {
+		return fill("foundation {} in base of {} just made", f.one, st)
+	}
+	return fill("{}~foundation {}, starting in base of {} just made", n, f.many, st)
+}
+
 func (e *english) chains(n num) rich.Text { return fill("{}~{}", e.short("ch").one, n) }
 
 // skip passes places over.

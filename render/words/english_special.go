@@ -49,6 +49,9 @@ func (e *english) special(s explained) rich.Text {
 		return e.group(s)
 	case s.form.Together > 1:
 		return e.together(s)
+	case s.back:
+		return fill("Work from left to right, without turning (left-handed: from right to left): insert hook in the {} on the right (left-handed: on the left), yarn over, draw up a loop; yarn over, draw through 2~loops. {}",
+			e.short("st").one, e.takesMakes(1, 1, 0))
 	case s.form.Post == stitch.NoPost:
 		return fill("{}, yarn over, draw up a loop; yarn over, draw through 1~loop; finish as {} {}. {}",
 			upper(overText(s.overs)+"insert hook in st"), article(s.extends.one), s.extends.one, e.takesMakes(1, 1, 0))
@@ -138,12 +141,15 @@ func (e *english) group(s explained) rich.Text {
 	return fill("{}{}", text, made)
 }
 
-// foundationSpecial explains stitches that make their own chain.
-func (e *english) foundationSpecial(s explained) (head, text rich.Text) {
+// foundationSpecial explains stitches that make their own chain, from a new start or on from a row.
+func (e *english) foundationSpecial(s explained, goesOn bool) (head, text rich.Text) {
 	head = fill("Foundation {}", s.base.many)
-	lead := "yarn over, "
-	if s.overs == 0 {
-		lead = ""
+	lead := overText(s.overs)
+	if goesOn {
+		head = fill("Foundation {} that go on from a row", s.base.many)
+		return head, fill("First stitch: "+lead+"insert hook in base of the {} just made, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
+			"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}.",
+			e.short("st").one, article(s.base.one), s.base.one, e.short("st").one)
 	}
 	text = fill("First stitch: {}~{}, "+lead+"insert hook in {}~{} from hook, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
 		"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}.",

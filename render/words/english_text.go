@@ -13,6 +13,8 @@ var englishLines = map[line]string{
 	motifAsItStands:  "Work all its rounds as they stand.",
 	outerCorner:      "the outer corner",
 	joinedCorner:     "the joined corner",
+	doNotTurn:        "do not turn",
+	otherWay:         "working from left to right: {}",
 	styleRows:        "Worked back and forth: turn after each row.",
 	styleJoined:      "Joined rounds, right side facing; do not turn.",
 	styleTurned:      "Joined rounds; turn after each join.",

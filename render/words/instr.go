@@ -156,6 +156,8 @@ func (c *context) showsSizes(in *plan.Instr) bool {
 		return n.list && !n.one() && (in.Reach == plan.ThroughBoth || in.Ref == nil && (in.Reach == plan.Next || in.Reach == plan.Last))
 	case plan.Decrease, plan.LeaveRest, plan.SlipOver:
 		return n.list && !n.one()
+	case plan.Lengthen:
+		return n.list
 	case plan.SkipOver:
 		return n.list && (in.Reach != plan.Next && in.Reach != plan.ToEnd || !n.one())
 	}
@@ -171,6 +173,8 @@ func (c *context) deed(in *plan.Instr) item {
 		return item{text: c.work(in, s), heavy: s.heavy()}
 	case plan.Decrease:
 		return item{text: v.decrease(c.form(in.Form), in.Form.Together, s.n, s)}
+	case plan.Lengthen:
+		return item{text: v.lengthen(c.form(in.Form), s.n), heavy: true}
 	case plan.RideOn:
 		return item{text: v.work(working{form: c.form(in.Form), per: exactly(1), at: spot{reach: nowhere}})}
 	case plan.Chains:

@@ -78,6 +78,8 @@ const (
 	orInches           // between a list of centimetres and one of inches
 	workVerb           // before a sentence that would start with a dash
 	thePart            // {} title: a part without a name of its own, inside a sentence
+	doNotTurn
+	otherWay // {} what is worked
 	styleRows
 	styleJoined
 	styleTurned

@@ -26,7 +26,8 @@ func published(t *testing.T) map[string]publishedRow {
 	}
 	list := map[string]publishedRow{}
 	for _, r := range rows[1:] {
-		p := publishedRow{us: strings.Split(r[0], " / "), usName: r[1], uk: strings.Split(r[2], " / "), ukName: r[3], kind: r[4]}
+		name, _, _ := strings.Cut(r[3], " (") // what it is called besides
+		p := publishedRow{us: strings.Split(r[0], " / "), usName: r[1], uk: strings.Split(r[2], " / "), ukName: name, kind: r[4]}
 		for _, short := range p.us {
 			if _, ok := list[short]; !ok || p.kind == "stitch" {
 				list[short] = p

@@ -96,7 +96,14 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 	if nth := c.likeBefore(r); nth > 0 {
 		return append(out, sentence(join("", head, c.l.voice.likeRow(nth, c.round()))))
 	}
-	out = append(out, sentence(c.opened(join("", head, times, c.instructions(r)))))
+	if r.Unturned {
+		out, head = append(out, sentence(join("", head, rich.T(c.l.voice.line(doNotTurn))))), nil
+	}
+	text := c.opened(join("", times, c.instructions(r)))
+	if r.Back {
+		text = fill(c.l.voice.line(otherWay), text)
+	}
+	out = append(out, sentence(join("", head, text)))
 	if j := c.joins(r); j != nil {
 		out = append(out, sentence(j))
 	}

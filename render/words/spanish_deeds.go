@@ -212,6 +212,17 @@ func (s *spanish) often(t rich.Text, n num, at spot) rich.Text {
 	return join(", ", fill("{} {}~"+timesOf(n, "vez", "veces"), t, n), end)
 }
 
+// lengthen is stitches that stand on no place.
+func (s *spanish) lengthen(f noun, n num) rich.Text {
+	base := " sin~" + s.word("ch") + "~base"
+	st := s.short("st")
+	last := fill("la base {}", of(st.last()))
+	if n.one() || n.unknown() {
+		return fill("1~{}"+base+" en {}", f.one, last)
+	}
+	return fill("{}~{}"+base+", comenzando en {}", n, f.many, last)
+}
+
 func (s *spanish) chains(n num) rich.Text { return s.amount(n, s.short("ch")) }
 
 // skip passes places over.

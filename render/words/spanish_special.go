@@ -42,6 +42,9 @@ func (s *spanish) special(x explained) rich.Text {
 		return s.group(x)
 	case x.form.Together > 1:
 		return s.together(x)
+	case x.back:
+		return fill(s.expand("Tejer de izquierda a derecha, sin girar (quien teje con la izquierda: de derecha a izquierda): insertar {el hook} en el punto de la derecha (con la izquierda: de la izquierda), lazada, sacar un bucle; lazada, pasar por 2~bucles. {}"),
+			s.takesMakes(1, 1, 0))
 	case x.form.Post == stitch.NoPost:
 		return fill("{}, lazada, sacar un bucle; lazada, pasar por 1~bucle; terminar como "+x.extends.agree("un", "una")+" {}. {}",
 			upper(overTextES(x.overs)+s.expand("insertar {el hook} en el punto")), x.extends.one, s.takesMakes(1, 1, 0))
@@ -129,11 +132,17 @@ func (s *spanish) group(x explained) rich.Text {
 	return fill("{}{}", text, made)
 }
 
-// foundationSpecial explains stitches that make their own chain.
-func (s *spanish) foundationSpecial(x explained) (head, text rich.Text) {
+// foundationSpecial explains stitches that make their own chain, from a new start or on from a row.
+func (s *spanish) foundationSpecial(x explained, goesOn bool) (head, text rich.Text) {
 	ch, chain := s.short("ch"), s.word("ch")
 	head = fill("{} sin "+chain+" base", x.base.one)
 	over := overTextES(x.overs)
+	if goesOn {
+		head = fill("{} a continuación de un punto", head)
+		return head, fill("Primer punto: "+over+s.expand("insertar {el hook} en la base del punto recién tejido")+", lazada, sacar un bucle; lazada, pasar por 1~bucle (es la "+chain+
+			" del punto); terminar como "+x.base.agree("un", "una")+" {}. Puntos siguientes: "+over+s.expand("insertar {el hook} en la "+chain+" del punto anterior y seguir igual. Cada uno hace su propia "+chain+" y da 1~punto."),
+			x.base.one)
+	}
 	text = fill("Primer punto: {}~{}, "+over+s.expand("insertar {el hook} en {}")+", lazada, sacar un bucle; lazada, pasar por 1~bucle (es la "+chain+
 		" del punto); terminar como "+x.base.agree("un", "una")+" {}. Puntos siguientes: "+over+s.expand("insertar {el hook} en la "+chain+" del punto anterior y seguir igual. Cada uno hace su propia "+chain+" y da 1~punto."),
 		x.start, ch.many, s.hookChain(x.start), x.base.one)

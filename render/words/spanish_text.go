@@ -14,6 +14,8 @@ var spanishLines = map[line]string{
 	motifAsItStands:  "Tejer todas sus {round*} como están escritas.",
 	outerCorner:      "la esquina exterior",
 	joinedCorner:     "la esquina unida",
+	doNotTurn:        "no girar",
+	otherWay:         "de izquierda a derecha: {}",
 	styleRows:        "Se teje de ida y vuelta: girar después de cada hilera.",
 	styleJoined:      "Vueltas cerradas, con el derecho de frente; sin girar.",
 	styleTurned:      "Vueltas cerradas; girar después de cada cierre.",

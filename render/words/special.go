@@ -12,7 +12,7 @@ func (l *Language) Specials(p *plan.Pattern) []Special {
 	c := l.context(p, nil, nil)
 	var out []Special
 	for _, f := range c.printedForms() {
-		if k, _ := stitch.Of(f.ID); !f.Derived() && k.Extends == "" {
+		if k, _ := stitch.Of(f.ID); !f.Derived() && k.Extends == "" && !k.Back {
 			continue
 		}
 		out = append(out, Special{Form: f, Head: merge(capital(l.voice.specialName(f))), Text: paragraph(l.voice.special(c.explain(f)))})
@@ -28,7 +28,7 @@ func (c *context) explain(f stitch.Form) explained {
 	k, _ := stitch.Of(f.ID)
 	v := c.l.voice
 	x := explained{form: f, overs: k.Overs, start: max(k.Begin, 2), base: v.form(f.Base()), single: v.form(stitch.Form{ID: f.ID, Post: f.Post, Together: 1}),
-		extended: k.Extends != "", half: f.ID == stitch.HDC || k.Extends == stitch.HDC}
+		back: k.Back, extended: k.Extends != "", half: f.ID == stitch.HDC || k.Extends == stitch.HDC}
 	if x.extended {
 		x.extends = v.form(stitch.Plain(k.Extends))
 	}
@@ -75,10 +75,22 @@ func (c *context) starts() []Special {
 			f := part.Start.Form
 			if !seen[f.ID] {
 				seen[f.ID] = true
-				head, text := c.l.voice.foundationSpecial(c.explain(f))
-				out = append(out, Special{Form: f, Head: merge(capital(head)), Text: paragraph(text)})
+				out = append(out, c.foundation(f, false))
 			}
 		}
 	}
+	longer := map[stitch.ID]bool{}
+	eachInstr(c.p, func(in *plan.Instr) {
+		if in.Op == plan.Lengthen && !longer[in.Form.ID] {
+			longer[in.Form.ID] = true
+			out = append(out, c.foundation(in.Form, true))
+		}
+	})
 	return out
+}
+
+// foundation explains stitches that make their own chain.
+func (c *context) foundation(f stitch.Form, goesOn bool) Special {
+	head, text := c.l.voice.foundationSpecial(c.explain(f), goesOn)
+	return Special{Form: f, Head: merge(capital(head)), Text: paragraph(text)}
 }

@@ -88,7 +88,7 @@ func (y toy) line(l line) string {
 		return "/ "
 	case sideYarnEstimate, fibreShare, drawingHalves, drawingHalf:
 		return "λ {} {}"
-	case termsText, gaugeCheck, sizeNamed, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart:
+	case termsText, gaugeCheck, sizeNamed, drawingText, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
 	}
 	return "λ"
@@ -188,7 +188,8 @@ func (y toy) ease(n string) string                             { return n + "±"
 func (y toy) edition(n, year, month int) string                { return strconv.Itoa(n) + "·" + strconv.Itoa(year) }
 func (y toy) special(x explained) rich.Text                    { return y.t("※", x.overs, x.base.one) }
 func (y toy) specialName(f stitch.Form) rich.Text              { return y.t("※", y.formName(f)) }
-func (y toy) foundationSpecial(x explained) (a, b rich.Text) {
+func (y toy) lengthen(f noun, n num) rich.Text                 { return y.t("∞", n, f.one) }
+func (y toy) foundationSpecial(x explained, _ bool) (a, b rich.Text) {
 	return y.t("※"), y.t("※", x.base.one)
 }
 func (y toy) takesMakes(a, b, c int) rich.Text { return y.t("⇄", a, b) }

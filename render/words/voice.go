@@ -42,6 +42,7 @@ type deeds interface {
 	work(w working) rich.Text
 	decrease(f noun, together int, n num, s spot) rich.Text
 	chains(n num) rich.Text
+	lengthen(f noun, n num) rich.Text // stitches that stand on no place
 	skip(n num, s spot, called string) rich.Text
 	leave(n num, called string) rich.Text
 	repeat(body rich.Text, n num, s spot) rich.Text
@@ -134,7 +135,7 @@ type frontTalk interface {
 	edition(n int, year, month int) string
 	special(s explained) rich.Text
 	specialName(f stitch.Form) rich.Text
-	foundationSpecial(s explained) (head, text rich.Text)
+	foundationSpecial(s explained, goesOn bool) (head, text rich.Text) // from a new start, or on from a row
 	takesMakes(takes, makes, spaces int) rich.Text
 	otherForm(f stitch.Form) string // how a reader of another country is told the name of a form
 	otherTerm(t term) string
@@ -280,6 +281,7 @@ type explained struct {
 	start    int // chains with which a row of it starts without a foundation
 	base     noun
 	single   noun // one stitch of a group
+	back     bool // its row goes the other way
 	extended bool // the yarn goes through one loop before the stitch is finished
 	extends  noun // the stitch it is finished as
 	half     bool // it keeps two loops until it is finished
