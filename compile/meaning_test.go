@@ -67,6 +67,18 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: sc in next 3 as a, sc in each\n  round: rsc in each\n  round: sc in next 2, 3 sc in next, sc in each", "14"},
 	{"f 12", "row: sc in each\n  row: sc in next 3 as a, sc in each\n  row: rsc in next 9, rsc in a.3, rsc in each", "12"},
 
+	// Stitches on no place.
+	{"f 12", "row: sc in each, foundation sc 6 = 18", "18"},
+	{"f 12", "row: sc in each, foundation dc 6 = 12 sc, 6 dc\n  row: dc in next 2, sc in each", "18"},
+	{"f 12", "row: sc in each, foundation sc 3 (5) as wing = 15 (17) sts, 3 (5) in wing", "15 (17)"},
+	{"f 12", "row: sc in each, foundation sc 4 as wing\n  row: sc in each, sc below each of wing", "20"},
+	{"r 12", "round: sc in next 4, foundation sc 3, skip 4, sc in each = 11", "11"},
+	{"f 12", "row: foundation sc 6, sc in each", "OV413"},
+	{"f 12", "row: sc in next 11, ch 1, foundation sc 6, skip 1", "OV413"},
+	{"f 12", "row: sc in each, foundation sc 0 (2) = 12 (14)", "12 (14)"},
+	{"r 12", "round: (sc, foundation sc 2) in next, sc in each", "OV417"},
+	{"f 12", "row: sc in each, foundation dc2tog 2", "OV492"},
+
 	// Sizes.
 	{"r 12 (16)", "round: [sc in next 3, inc] around = 3 (4) times", "15 (20)"},
 	{"r 12 (16)", "round: [sc in next 3, inc] 3 times, sc in each", "15 (19)"},

@@ -523,6 +523,15 @@ error[OV492]: dc3cl se hace con otro punto, y aquí va un punto sencillo
 
 example.ovillo: 1 error
 
+# OV493
+error[OV493]: una hilera de rsc se teje en el otro sentido, así que no admite otros puntos
+  --> example.ovillo:15:25
+ 15 |   round: rsc in next 3, sc in next 3
+    |                         ^^^^^^^^^^^^ va en el sentido de siempre
+    = ayuda: tejer toda la hilera en rsc, o este punto en una hilera aparte
+
+example.ovillo: 1 error
+
 # OV480
 error[OV480]: los motivos unidos necesitan dos líneas: cuántos son y dónde se unen
   --> example.ovillo:18:1
