@@ -39,7 +39,8 @@ func TestLimits(t *testing.T) {
 		start := time.Now()
 		f := source.NewFile("limit.ovillo", c.text)
 		tree, faults := Parse(f)
-		if took := time.Since(start); took > 2*time.Second {
+		// A busy machine is slow; time that grows with the square of the length would be hours.
+		if took := time.Since(start); took > 20*time.Second {
 			t.Errorf("%s: took %v", c.name, took)
 		}
 		if len(faults) == 0 || faults[0].Code != c.want {
