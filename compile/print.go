@@ -10,7 +10,11 @@ import (
 
 // print makes the printed steps of a run of rows from what was worked: one step, if they read alike.
 func (p *partState) print(w *working) {
-	tall, parts := p.pending, w.stretches()
+	tall := p.pending
+	var parts []*working
+	for _, part := range w.byStart() {
+		parts = append(parts, part.stretches()...)
+	}
 	for i, part := range parts {
 		if p.pending = nil; i == len(parts)-1 {
 			p.pending = tall // a height is that after the last of them
@@ -39,7 +43,7 @@ func (p *partState) printRow(w *working) {
 	if k.begin.Chains > 0 {
 		pr.begin(r)
 	}
-	p.firstMention(r)
+	p.firstMention(r, w)
 	r.Counts = p.counts(w)
 	if p.pending != nil {
 		r.Tall = p.tallNow(w.mask)
@@ -157,14 +161,21 @@ func (p *partState) joins(r *plan.Row, w *working) {
 }
 
 // firstMention marks the first beginning chain that counts, and the row worked into a new chain.
-func (p *partState) firstMention(r *plan.Row) {
+func (p *partState) firstMention(r *plan.Row, w *working) {
 	st := &p.plan.Start
-	if !p.firstDone && (st.Kind == plan.StartChain || st.Kind == plan.StartBothSides) && r.Begin.Chains > 0 {
-		r.Begin.FromHook = r.Begin.Chains + 1
-		r.Begin.Skipped = r.Begin.Chains
-		st.Extra = r.Begin.Chains
-		if r.Begin.Counts {
-			st.Extra--
+	if (st.Kind == plan.StartChain || st.Kind == plan.StartBothSides) && r.Begin.Chains > 0 {
+		for z, on := range w.begin() {
+			if !on {
+				continue
+			}
+			r.Begin.FromHook = r.Begin.Chains + 1
+			r.Begin.Skipped = r.Begin.Chains
+			if st.Extra == nil {
+				st.Extra = p.c.nums(0)
+			}
+			if st.Extra[z] = r.Begin.Chains; r.Begin.Counts {
+				st.Extra[z]--
+			}
 		}
 	}
 	if r.Begin.Counts && !p.c.saidThroughout {

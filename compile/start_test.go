@@ -30,7 +30,33 @@ func TestChainsBeforeTheFirstStitch(t *testing.T) {
 		require.False(t, list.HasErrors(), "%s", text)
 		p, list := compile.Compile(f)
 		require.False(t, list.HasErrors(), "%s %v", text, list)
-		row := p.Parts[0].Steps[0].(*plan.Row)
-		require.Equal(t, []int{c.extra, c.from, c.skipped}, []int{p.Parts[0].Start.Extra, row.Begin.FromHook, row.Begin.Skipped}, "%s", text)
+		row, extra := p.Parts[0].Steps[0].(*plan.Row), 0
+		if e := p.Parts[0].Start.Extra; e != nil {
+			extra = e[0]
+		}
+		require.Equal(t, []int{c.extra, c.from, c.skipped}, []int{extra, row.Begin.FromHook, row.Begin.Skipped}, "%s", text)
 	}
+}
+
+// TestFirstRowOfOneSize holds that a row is printed into the chain in the size in which it is the first, and into the row before
+// in the others.
+func TestFirstRowOfOneSize(t *testing.T) {
+	text := "pattern p\n  terms us\nend\nsizes \"S\", \"M\"\nend\npart one\n  in rows\n  chain 6 (8)\n  2 (0) rows: sc in each\n  row: dc in each\nend\n"
+	f, list := lang.Parse(source.NewFile("p.ovillo", text))
+	require.False(t, list.HasErrors())
+	p, list := compile.Compile(f)
+	require.False(t, list.HasErrors(), "%v", list)
+	require.Equal(t, plan.Nums{1, 2}, p.Parts[0].Start.Extra)
+	var got []string
+	for _, s := range p.Parts[0].Steps {
+		r := s.(*plan.Row)
+		got = append(got, fmt.Sprintf("%v %v from chain %d", r.For, r.First, r.Begin.FromHook))
+	}
+	none := plan.Absent
+	require.Equal(t, []string{
+		fmt.Sprintf("[true false] %v from chain 2", plan.Nums{1, none}),
+		fmt.Sprintf("[true false] %v from chain 0", plan.Nums{2, none}),
+		fmt.Sprintf("[false true] %v from chain 4", plan.Nums{none, 1}),
+		fmt.Sprintf("[true false] %v from chain 0", plan.Nums{3, none}),
+	}, got)
 }

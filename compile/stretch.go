@@ -27,6 +27,52 @@ func (w *working) stretches() []*working {
 	return []*working{w}
 }
 
+// byStart parts the sizes in which a run begins the part along a chain from those in which it does not: into the chain is
+// another row than into stitches.
+func (w *working) byStart() []*working {
+	begin := w.begin()
+	one, other := -1, -1
+	for z := range w.mask {
+		switch {
+		case w.first[z] == nil:
+		case begin[z]:
+			one = z
+		default:
+			other = z
+		}
+	}
+	if one < 0 || other < 0 || takeAlike(w.low.ops, w.first[one], w.first[other]) {
+		return []*working{w}
+	}
+	return []*working{w.only(begin, true), w.only(begin, false)}
+}
+
+// begin tells in which sizes the first row of the run is the first of the part, along a chain.
+func (w *working) begin() []bool {
+	out := make([]bool, len(w.mask))
+	switch w.p.plan.Start.Kind {
+	case plan.StartChain, plan.StartBothSides, plan.StartJoined:
+		for z := range out {
+			out[z] = w.first[z] != nil && w.from[z] == 1
+		}
+	}
+	return out
+}
+
+// only is the run in some of its sizes.
+func (w *working) only(sizes []bool, in bool) *working {
+	one := *w
+	one.mask, one.first, one.last = slices.Clone(w.mask), slices.Clone(w.first), slices.Clone(w.last)
+	one.times, one.from, one.to, one.each = slices.Clone(w.times), slices.Clone(w.from), slices.Clone(w.to), slices.Clone(w.each)
+	for z := range one.mask {
+		if sizes[z] != in {
+			one.mask[z], one.first[z], one.last[z], one.each[z] = false, nil, nil, nil
+			one.times[z], one.from[z], one.to[z] = plan.Absent, plan.Absent, plan.Absent
+		}
+	}
+	return &one
+}
+
 // takeAlike reports whether two rows took the same kinds of place, instruction by instruction.
 func takeAlike(ops []*fabric.Op, a, b *fabric.Result) bool {
 	for _, o := range ops {

@@ -68,7 +68,7 @@ const (
 type Start struct {
 	Kind  StartKind
 	N     Nums        // chains or stitches that are worked into
-	Extra int         // chains added in print for the beginning of row 1
+	Extra Nums        // chains added in print for the beginning of row 1; nil if none
 	Form  stitch.Form // StartFoundation
 	Runs  []Ref       // StartFrom, StartIn: where the yarn is joined
 	Fresh bool        // yarn is joined here (it does not hang there already)

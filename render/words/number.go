@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -83,6 +84,20 @@ func (c *context) minus(n plan.Nums, d int) plan.Nums {
 		out[i] = v
 		if v != plan.Absent {
 			out[i] = v - d
+		}
+	}
+	return out
+}
+
+// plus adds numbers size by size; nil adds nothing.
+func (c *context) plus(n, more plan.Nums) plan.Nums {
+	if n == nil || more == nil {
+		return n
+	}
+	out := slices.Clone(n)
+	for i, v := range n {
+		if v != plan.Absent && more[i] != plan.Absent {
+			out[i] = v + more[i]
 		}
 	}
 	return out

@@ -137,7 +137,7 @@ func (c *context) runs(refs []plan.Ref) []named {
 
 // chainStart is a start with chains. The chains that the first row adds for its own beginning are made with them.
 func (c *context) chainStart(s plan.Start) ([]rich.Text, *CountText) {
-	made := c.minus(s.N, -s.Extra)
+	made := c.plus(s.N, s.Extra)
 	body := []rich.Text{sentence(c.opened(c.l.voice.chains(c.num(made))))}
 	switch s.Kind {
 	case plan.StartJoined:
