@@ -63,6 +63,8 @@ const (
 	codeMotifSides   diag.Code = "OV485" // sides that are not alike
 	codeMotifParts   diag.Code = "OV487" // a round that cannot be parted into sides
 	codeAround       diag.Code = "OV488" // no joined motifs
+	codeMotifSide    diag.Code = "OV489" // a side that is no length
+	codeMotifSize    diag.Code = "OV494" // measured, and how large a motif is is not said
 
 	codePicot       diag.Code = "OV490" // a picot with a place or a number
 	codeGroupOf     diag.Code = "OV491" // a group of too few or too many stitches, or of another stitch

@@ -101,6 +101,9 @@ func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 }
 
 func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.MeasuredOn) (plan.Length, bool) {
+	if g := p.plan.Grid; g != nil {
+		return c.measuredOf(g, z, e, on)
+	}
 	facts := p.plan.Worked[z]
 	measured := facts
 	if on.Row != nil && (e.Text == "around" || e.Text == "width") {

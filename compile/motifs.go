@@ -105,7 +105,7 @@ func (c *checker) joinMotifs(s *lang.Statement, n *lang.Motifs) {
 	}
 	p.exec(slices.DeleteFunc(slices.Clone(s.Body), func(b *lang.Statement) bool {
 		switch b.Node.(type) {
-		case *lang.MotifGrid, *lang.MotifJoin:
+		case *lang.MotifGrid, *lang.MotifSide, *lang.MotifJoin:
 			return true
 		}
 		return false
@@ -154,6 +154,12 @@ func (c *checker) grid(p *partState, s *lang.Statement, n *lang.Motifs) *grid {
 		Round: slices.Clone(m.number), Shared: c.nums(0), AtSides: c.nums(0), AtCorners: c.nums(0)}}
 	for k := range g.plan.Kinds {
 		g.plan.Kinds[k] = c.nums(0)
+	}
+	if side := motifLine[*lang.MotifSide](s); side != nil {
+		v := c.value(side.Side, nil)
+		if g.plan.Each = v.Lengths(); g.plan.Each == nil && !v.Unknown {
+			c.say(codeMotifSide, side.Side.Span(), nil)
+		}
 	}
 	if !g.readRules(s) {
 		return nil
@@ -457,6 +463,24 @@ func (pr *printer) joinSpace(in plan.Instr, o *fabric.Op) []plan.Instr {
 	}
 	to := plan.Instr{Op: plan.JoinTo, Over: plan.Space, Chains: in.N, Marker: -1, Yarn: -1}
 	return append(append(chains(before), to), chains(after)...)
+}
+
+// measuredOf is the width, the height or the way round joined motifs: so many sides of one.
+func (c *checker) measuredOf(g *plan.Grid, z int, e *lang.Expr, on *plan.MeasuredOn) (plan.Length, bool) {
+	if g.Each == nil {
+		c.say(codeMotifSize, e.Span(), diag.Args{"part": e.Path[0]})
+		return 0, false
+	}
+	sides := 0
+	switch e.Text {
+	case "height", "length":
+		on.Kind, sides = plan.Height, g.Down[z]
+	case "around":
+		on.Kind, sides = plan.Around, 2*(g.Across[z]+g.Down[z])
+	default:
+		on.Kind, sides = plan.Width, g.Across[z]
+	}
+	return plan.Length(sides) * g.Each[z], true
 }
 
 // fromAround starts a part along the outer edge of joined motifs.

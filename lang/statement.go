@@ -127,6 +127,7 @@ var motifForms = map[string]*form{
 	"call":    callForm,
 	anyNumber: motifGridForm,
 	anyName:   motifGridForm,
+	"each":    formOf[MotifSide]("", `each 12 cm`),
 	"joined":  formOf[MotifJoin]("", `joined in round 4: at each corner and each side, sl st in place of 1 ch`),
 	"note":    proseForm("note"),
 	"step":    proseForm("step"),

@@ -690,6 +690,14 @@ type MotifGrid struct {
 	Down   *Cnt `parser:"@@ 'down'"`
 }
 
+// MotifSide says how long a side of a motif is, joined and blocked.
+//
+//	each 12 cm
+type MotifSide struct {
+	At
+	Side *Val `parser:"'each' @@"`
+}
+
 // MotifJoin says where the last round of a motif is joined to the motifs beside it, and what a join stands in place of.
 // The first label names the corners.
 //
@@ -1260,6 +1268,7 @@ func (*FirstOn) statement()      {}
 func (*ShapeAt) statement()      {}
 func (*Motifs) statement()       {}
 func (*MotifGrid) statement()    {}
+func (*MotifSide) statement()    {}
 func (*MotifJoin) statement()    {}
 func (*Row) statement()          {}
 func (*WorkRow) statement()      {}

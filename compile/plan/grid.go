@@ -5,6 +5,7 @@ package plan
 type Grid struct {
 	Motif        int // index into Parts
 	Across, Down Nums
+	Each         Lengths // side of a motif; nil if the source does not say
 	Round        Nums    // number of the joining round, the last of the motif
 	Kinds        [3]Nums // how many motifs meet no other when they are worked, one, two
 	Shared       Nums    // sides that two motifs share

@@ -99,6 +99,26 @@ var motifs = []Entry{
 			Explain: `El contorno de motivos unidos se compone de los lados exteriores de muchas vueltas. Lo que se teje de una vez tiene un borde propio y un comienzo que se puede nombrar.`},
 		Example: trialOf("  in joined rounds\n  chain 6, join\n  round: sc in each = 6", "\npart rim\n  title en \"Rim\" es \"Borde\"\n  in joined rounds\n  from around strip\n  round: sc in each = 6\nend\n"),
 		Fixed:   trialOf("  in joined rounds\n  chain 6, join\n  round: sc in each = 6", "\npart rim\n  title en \"Rim\" es \"Borde\"\n  in joined rounds\n  from strip.edge\n  round: sc in each = 6\nend\n")},
+
+	{Code: "OV489", Severity: Error,
+		En: Wording{Message: `the side of a motif is a length`, Mark: `is no length`,
+			Help:    map[string]string{"": `write it with its unit: each 12 cm`},
+			Explain: `Joined and blocked, all motifs are squares of one size. The width and height of the whole follow from it.`},
+		Es: Wording{Message: `el lado de un motivo es una longitud`, Mark: `no es una longitud`,
+			Help:    map[string]string{"": `escribirlo con su unidad: each 12 cm`},
+			Explain: `Unidos y bloqueados, todos los motivos son cuadrados de un mismo tamaño. De él salen el ancho y el largo del conjunto.`},
+		Example: joined(square, "2 across, 3 down", "each 12", joinedAt),
+		Fixed:   joined(square, "2 across, 3 down", "each 12 cm", joinedAt)},
+
+	{Code: "OV494", Severity: Error,
+		En: Wording{Message: `how large {part} is cannot be told, for the size of its motifs is not said`, Mark: `is so many motifs wide or high`,
+			Help:    map[string]string{"": `say how long a side of one is, in the block of {part}: each 12 cm`},
+			Explain: `A gauge of single stitches says little of a motif. One that is joined and blocked is measured instead.`},
+		Es: Wording{Message: `no se puede saber cuánto mide {part}, porque no se dice el tamaño de sus motivos`, Mark: `mide tantos motivos de ancho o de largo`,
+			Help:    map[string]string{"": `decir cuánto mide el lado de uno, en el bloque de {part}: each 12 cm`},
+			Explain: `La muestra de un punto suelto dice poco de un motivo. En su lugar se mide uno ya unido y bloqueado.`},
+		Example: joined(square, "2 across, 3 down", joinedAt) + "\nmeasure\n  width = width of throw\nend\n",
+		Fixed:   joined(square, "2 across, 3 down", "each 12 cm", joinedAt) + "\nmeasure\n  width = width of throw\nend\n"},
 }
 
 // square is a motif of two rounds.

@@ -27,16 +27,17 @@ func (e *english) layMotifs(g laid) rich.Text {
 	if g.crossed {
 		text += " Where corners meet already, join to the corner diagonally opposite."
 	}
-	out := rich.T(text)
-	var kinds []rich.Text
-	if g.sides {
-		kinds = append(kinds, fill("{}~at side spaces", g.atSides))
+	all := fill("In all there are {}~shared "+timesOf(g.shared, "side", "sides")+" and {}~"+timesOf(g.joins, "join", "joins"), g.shared, g.joins)
+	switch {
+	case g.sides && g.corners:
+		all = fill("{}: {}~at side spaces and {}~at corners.", all, g.atSides, g.atCorners)
+	default:
+		all = fill("{}, all at corners.", all)
 	}
-	if g.corners {
-		kinds = append(kinds, fill("{}~at corners", g.atCorners))
-	}
-	return join(" ", out, fill("In all there are {}~shared "+timesOf(g.shared, "side", "sides")+" and these joins: {}.", g.shared, e.and(kinds)))
+	return join(" ", rich.T(text), all)
 }
+
+func (e *english) motifSize(side rich.Text) rich.Text { return fill("1~motif = {} square", side) }
 
 func (e *english) whichMotifs(n num, sides int, rest bool) rich.Text {
 	which := ", the first"

@@ -27,7 +27,7 @@ func (l *Language) Facts(p *plan.Pattern) []Fact {
 	add(factYarn, c.yarnFact())
 	add(hooksHead(p), c.hooksFact())
 	if len(p.Gauges) > 0 {
-		add(factGauge, c.gauge(p.Gauges[0]))
+		add(factGauge, join("; ", append([]rich.Text{c.gauge(p.Gauges[0])}, c.motifSizes()...)...))
 	}
 	add(factTerms, fill(l.voice.line(termsText), upper(l.ReadingNote())))
 	return facts

@@ -11,6 +11,7 @@ import (
 type laid struct {
 	n, across, down               num
 	shared, atSides, atCorners    num
+	joins                         num  // of sides and corners together
 	sides, corners, crossed, many bool // joins at sides, at corners, where corners meet already; more than one motif
 }
 
@@ -32,8 +33,27 @@ func (c *context) laid(g *plan.Grid) laid {
 		return false
 	}
 	return laid{n: c.tally(motifsIn(g)), across: c.num(g.Across), down: c.num(g.Down), shared: c.tally(g.Shared),
-		atSides: c.tally(g.AtSides), atCorners: c.tally(g.AtCorners), sides: some(g.AtSides), corners: some(g.AtCorners),
+		atSides: c.tally(g.AtSides), atCorners: c.tally(g.AtCorners), joins: c.tally(added(g.AtSides, g.AtCorners)), sides: some(g.AtSides), corners: some(g.AtCorners),
 		crossed: some(g.Kinds[2]), many: some(g.Kinds[1], g.Kinds[2])}
+}
+
+// motifSizes says how large the motifs of the pattern are.
+func (c *context) motifSizes() []rich.Text {
+	var out []rich.Text
+	for _, part := range c.p.Parts {
+		if part.Grid != nil && part.Grid.Each != nil {
+			out = append(out, c.l.voice.motifSize(c.both(part.Grid.Each)))
+		}
+	}
+	return out
+}
+
+func added(a, b plan.Nums) plan.Nums {
+	out := make(plan.Nums, len(a))
+	for i := range out {
+		out[i] = a[i] + b[i]
+	}
+	return out
 }
 
 // motifsIn is how many motifs there are.

@@ -29,7 +29,11 @@ func (c *context) gaugeNote() rich.Text {
 	if len(c.p.Gauges) == 0 {
 		return nil
 	}
-	return join(" ", c.gauges(c.p.Gauges), fill(c.l.voice.line(gaugeCheck), wide(c.p.Gauges[0])))
+	out := c.gauges(c.p.Gauges)
+	for _, m := range c.motifSizes() {
+		out = join(" ", out, sentence(m))
+	}
+	return join(" ", out, fill(c.l.voice.line(gaugeCheck), wide(c.p.Gauges[0])))
 }
 
 // hooksNote says which hook is for which parts.

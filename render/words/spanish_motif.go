@@ -32,15 +32,17 @@ func (s *spanish) layMotifs(g laid) rich.Text {
 	if g.crossed {
 		text += " Donde ya se juntan esquinas, unir a la esquina que queda en diagonal."
 	}
-	var kinds []rich.Text
-	if g.sides {
-		kinds = append(kinds, fill("{}~en los "+s.short("sp").many.String()+" de los lados", g.atSides))
+	all := fill("En total hay {}~"+timesOf(g.shared, "lado común", "lados comunes")+" y {}~"+timesOf(g.joins, "unión", "uniones"), g.shared, g.joins)
+	switch {
+	case g.sides && g.corners:
+		all = fill("{}: {}~en los "+s.short("sp").many.String()+" de los lados y {}~en las esquinas.", all, g.atSides, g.atCorners)
+	default:
+		all = fill("{}, todas en las esquinas.", all)
 	}
-	if g.corners {
-		kinds = append(kinds, fill("{}~en las esquinas", g.atCorners))
-	}
-	return join(" ", rich.T(text), fill("En total hay {}~"+timesOf(g.shared, "lado común", "lados comunes")+" y estas uniones: {}.", g.shared, s.and(kinds)))
+	return join(" ", rich.T(text), all)
 }
+
+func (s *spanish) motifSize(side rich.Text) rich.Text { return fill("1~motivo = {} de lado", side) }
 
 func (s *spanish) whichMotifs(n num, sides int, rest bool) rich.Text {
 	which := ", el primero"

@@ -150,6 +150,7 @@ func (y toy) makeMotifs(n num) rich.Text                      { return y.t("▦"
 func (y toy) motifs(g laid) rich.Text                         { return y.t("▦", g.across, g.down) }
 func (y toy) layMotifs(g laid) rich.Text                      { return y.t("▦", g.n) }
 func (y toy) whichMotifs(n num, s int, rest bool) rich.Text   { return y.t("▦", n, s) }
+func (y toy) motifSize(side rich.Text) rich.Text              { return y.t("▦", side) }
 func (y toy) joinTo(space noun, again bool) rich.Text         { return y.t("∪", space.one) }
 func (y toy) startAround(r named, j joined) rich.Text         { return y.t("Δ", y.ref(r), j.name) }
 func (y toy) startIn(r named, j joined) rich.Text             { return y.t("Δ", y.ref(r), j.name) }

@@ -108,6 +108,7 @@ type motifTalk interface {
 	motifs(g laid) rich.Text    // how many, as a note
 	layMotifs(g laid) rich.Text // in which order they are worked
 	whichMotifs(n num, sides int, rest bool) rich.Text
+	motifSize(side rich.Text) rich.Text
 	joinTo(space noun, again bool) rich.Text
 	startAround(r named, y joined) rich.Text
 }

@@ -613,3 +613,21 @@ error[OV488]: around recorre el contorno de motivos unidos, y strip no lo es
 
 example.ovillo: 1 error
 
+# OV489
+error[OV489]: el lado de un motivo es una longitud
+  --> example.ovillo:21:8
+ 21 |   each 12
+    |        ^^ no es una longitud
+    = ayuda: escribirlo con su unidad: each 12 cm
+
+example.ovillo: 1 error
+
+# OV494
+error[OV494]: no se puede saber cuánto mide throw, porque no se dice el tamaño de sus motivos
+  --> example.ovillo:25:11
+ 25 |   width = width of throw
+    |           ^^^^^^^^^^^^^^ mide tantos motivos de ancho o de largo
+    = ayuda: decir cuánto mide el lado de uno, en el bloque de throw: each 12 cm
+
+example.ovillo: 1 error
+
