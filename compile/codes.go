@@ -62,14 +62,21 @@ const (
 	codeMotifCorners diag.Code = "OV484" // not four corners that are spaces
 	codeMotifSides   diag.Code = "OV485" // sides that are not alike
 	codeMotifParts   diag.Code = "OV487" // a round that cannot be parted into sides
-	codeAround       diag.Code = "OV488" // no joined motifs
 	codeMotifSide    diag.Code = "OV489" // a side that is no length
 	codeMotifSize    diag.Code = "OV494" // measured, and how large a motif is is not said
 
-	codePicot       diag.Code = "OV490" // a picot with a place or a number
-	codeGroupOf     diag.Code = "OV491" // a group of too few or too many stitches, or of another stitch
-	codePlainStitch diag.Code = "OV492" // a decrease, a group or a post stitch where a plain stitch is meant
-	codeMarkName    diag.Code = "OV515" // a marker is set without a name
+	codePicot         diag.Code = "OV490" // a picot with a place or a number
+	codeGroupOf       diag.Code = "OV491" // a group of too few or too many stitches, or of another stitch
+	codePlainStitch   diag.Code = "OV492" // a decrease, a group or a post stitch where a plain stitch is meant
+	codeMarkName      diag.Code = "OV515" // a marker is set without a name
+	codeNoSide        diag.Code = "OV530" // a side edge that the part has not
+	codeNoRowEnds     diag.Code = "OV531" // no row ends there
+	codePickRate      diag.Code = "OV532" // a rate that is no two whole numbers
+	codePickGauge     diag.Code = "OV533" // a rate by gauges that are not known
+	codeAroundFlat    diag.Code = "OV534" // around a part that is no flat piece
+	codeAroundOpening diag.Code = "OV535" // around an opening that no chain closes
+	codeMultipleBy    diag.Code = "OV536" // a run that cannot be brought to a multiple
+	codeMultipleFar   diag.Code = "OV537" // a multiple that is out of reach
 
 	codeBackRow diag.Code = "OV493" // something else in a row that goes the other way
 
@@ -103,4 +110,5 @@ const (
 	codeMeasuredRow diag.Code = "OV754"
 	codeSeam        diag.Code = "OV757"
 	codeNotion      diag.Code = "OV758"
+	codePickLength  diag.Code = "OV759" // picked-up stitches of another length than their edge
 )

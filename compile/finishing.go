@@ -1,7 +1,6 @@
 package compile
 
 import (
-	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/compile/value"
@@ -120,77 +119,6 @@ func (c *checker) freeEnds(p *partState, f *plan.Finishing) plan.Lengths {
 		out[z] = (f.Length[z] - around) / 2
 	}
 	return out
-}
-
-// sew reads a seam and compares its two edges.
-func (c *checker) sew(n *lang.Sew, f *plan.Finishing) bool {
-	a, lenA := c.edgeRef(n.A)
-	b, lenB := c.edgeRef(n.B)
-	if a == nil || b == nil {
-		return false
-	}
-	f.Through, f.To = a, b
-	tol := plan.Centimetre
-	if n.Within != nil {
-		if t := c.value(n.Within, nil).Lengths(); t != nil {
-			tol = t[0]
-		}
-	}
-	bad := newSpread(c)
-	var have, need []string
-	for z := range lenA {
-		if lenA[z] == plan.NoLength || lenB[z] == plan.NoLength {
-			continue
-		}
-		if d := lenA[z] - lenB[z]; d > tol || -d > tol {
-			bad.add(z, 0, 0)
-			have, need = append(have, cmText(lenA[z])), append(need, cmText(lenB[z]))
-		}
-	}
-	if bad.any() {
-		h, w := bad.per(bad.need), bad.per(bad.need)
-		h.Values, w.Values = have, need
-		c.report(diag.Diagnostic{Code: codeSeam, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"have": h, "need": w, "within": diag.Length(tol)}})
-	}
-	return true
-}
-
-// edgeRef reads one edge of a seam: a label, the last row of a part, or its foundation.
-func (c *checker) edgeRef(n *lang.Ref) (*plan.Ref, plan.Lengths) {
-	p := c.parts[n.Path[0]]
-	if p == nil || len(n.Path) < 2 {
-		c.say(codeNoPart, n.Span(), diag.Args{"word": n.Path[0], "near": lang.Near(n.Path[0], keys(c.parts))})
-		return nil, nil
-	}
-	ref := plan.Ref{Part: p.index, Label: n.Path[1], Count: c.nums(plan.Absent), Called: p.plan.Called}
-	ls := make(plan.Lengths, c.z)
-	for z := range ls {
-		var run fabric.Run
-		var f *fabric.Fault
-		switch n.Path[1] {
-		case "edge":
-			ref.Kind, run = plan.RefEdge, p.fab[z].EdgeRun()
-		case "foundation":
-			ref.Kind, run = plan.RefFoundation, p.fab[z].FoundationRun()
-		default:
-			run, f = p.fab[z].NamedRun(n.Path[1], false)
-			ref.Kind, ref.Called = plan.RefStitches, p.calls[n.Path[1]]
-		}
-		if f != nil {
-			c.say(codeNoName, n.Span(), diag.Args{"word": c.file.Source.Slice(n.Span()), "near": lang.Near(n.Path[1], keys(p.names))})
-			return nil, nil
-		}
-		ref.Count[z] = len(run.Places)
-		width := 0.0
-		for _, pl := range run.Places {
-			w, _, _ := c.stitchSize(c.fabrics[z].FormOf(pl.ID).ID)
-			width += w
-		}
-		if ls[z] = micro(width); width == 0 {
-			ls[z] = plan.NoLength
-		}
-	}
-	return &ref, ls
 }
 
 // button reads buttons: one for each place of a label, or a number.

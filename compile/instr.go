@@ -12,8 +12,9 @@ import (
 
 // printer turns operations and their traces into printed instructions.
 type printer struct {
-	p *partState
-	w *working
+	p      *partState
+	w      *working
+	within int // how many brackets are open
 }
 
 // carried are the slip stitches that take the yarn to the first place of a round, where that is not the next one.
@@ -128,6 +129,9 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 	case fabric.Work:
 		in.Op, in.Per = plan.Work, o.Per
 		pr.target(&in, o)
+		if out := pr.picked(in, o); out != nil {
+			return out
+		}
 	case fabric.Ride:
 		in.Op = plan.RideOn
 	case fabric.Found:
@@ -178,7 +182,9 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 
 // repeat prints a bracket; one that is worked once in every size, or holds no more than one stitch, needs none.
 func (pr *printer) repeat(in plan.Instr, o *fabric.Op) []plan.Instr {
+	pr.within++
 	in.Op, in.Body, in.Form = plan.Repeat, pr.list(o.Body), stitch.Form{}
+	pr.within--
 	if in.N.Is(1) && in.Label == "" && o.N != nil {
 		return in.Body
 	}
@@ -333,6 +339,10 @@ func (pr *printer) named(in *plan.Instr, t *fabric.Target) {
 	switch how {
 	case fabric.NextNamed:
 		in.Reach = plan.Next
+	case fabric.Named:
+		if in.Reach = plan.At; ref.Pick == plan.Whole && ref.Apart {
+			in.Reach = plan.Next // one of several of a kind: the next
+		}
 	case fabric.Below:
 		in.Reach = plan.BelowOf
 	case fabric.Beside:
@@ -377,6 +387,8 @@ func (pr *printer) overTook(in *plan.Instr, o *fabric.Op) {
 	switch {
 	case t == fabric.TookFoundation:
 		in.Over = plan.FoundationCh
+	case t == fabric.TookRowEnd:
+		in.Over = plan.RowEnd
 	case t == fabric.TookOther:
 		in.Over = plan.ChainFromBack
 	case t == fabric.TookSpace && in.Over == plan.Stitch:

@@ -72,6 +72,12 @@ func sumOf(e *lang.Expr, taken map[*lang.Expr]plan.MeasuredOn, minus bool) (of [
 
 // measured works out around, height, width or length of a part; a value that is not known is silent.
 func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
+	switch {
+	case e.Side != nil:
+		return c.measuredAlong(e)
+	case e.Text == "along":
+		return c.measuredPlaces(e)
+	}
 	p := c.parts[e.Path[0]]
 	if p == nil {
 		c.say(codeNoPart, e.Span(), diag.Args{"word": e.Path[0], "near": lang.Near(e.Path[0], keys(c.parts))})
@@ -98,6 +104,39 @@ func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 		on.Row = nil
 	}
 	return value.OfLengths(out), on
+}
+
+// measuredPlaces works out how long a run of places is: a label, the last row of a part, its start.
+func (c *checker) measuredPlaces(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
+	ref, ls := c.placesRef(&lang.Ref{At: e.At, Path: e.Path})
+	if ref == nil {
+		return value.Unknown, nil
+	}
+	for _, l := range ls {
+		if l == plan.NoLength {
+			return value.Unknown, nil
+		}
+	}
+	return value.OfLengths(ls), nil
+}
+
+// measuredAlong works out how long a side edge is.
+func (c *checker) measuredAlong(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
+	edge := c.sideEdge(e.Side, nil)
+	if edge == nil {
+		return value.Unknown, nil
+	}
+	out := make(plan.Lengths, c.z)
+	for z := range out {
+		run := edge.run(z)
+		if run.Halted || !c.gauged(edge.part.plan.Worked[z], e) {
+			return value.Unknown, nil
+		}
+		if out[z] = edge.length(z, run); out[z] == plan.NoLength {
+			return value.Unknown, nil
+		}
+	}
+	return value.OfLengths(out), nil
 }
 
 func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.MeasuredOn) (plan.Length, bool) {

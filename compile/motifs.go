@@ -483,26 +483,13 @@ func (c *checker) measuredOf(g *plan.Grid, z int, e *lang.Expr, on *plan.Measure
 	return plan.Length(sides) * g.Each[z], true
 }
 
-// fromAround starts a part along the outer edge of joined motifs.
-func (p *partState) fromAround(it *lang.FromRun, mask []bool, runs [][]fabric.Run) bool {
-	c := p.c
-	q := c.parts[it.Ref.Path[0]]
-	switch {
-	case q == nil || len(it.Ref.Path) > 1:
-		c.say(codeNoPart, it.Ref.Span(), diag.Args{"word": c.file.Source.Slice(it.Ref.Span()), "near": lang.Near(it.Ref.Path[0], keys(c.parts))})
-		return false
-	case q.plan.Start.Kind != plan.StartGrid:
-		c.say(codeAround, it.Span(), diag.Args{"part": q.plan.Name})
-		return false
-	}
-	count := c.nums(plan.Absent)
+// motifs adds the outer edge of joined motifs.
+func (a *along) motifs(it *lang.FromRun, q *partState) bool {
+	p, c := a.p, a.p.c
+	runs := make([]fabric.Run, c.z)
 	for z := range p.fab {
-		run := q.fab[z].AroundRun()
-		runs[z] = append(runs[z], run)
-		if !run.Halted {
-			count[z] = len(run.Places)
-		}
-		for name := range run.Names {
+		runs[z] = q.fab[z].AroundRun()
+		for name := range runs[z].Names {
 			p.names[name] = true
 		}
 	}
@@ -512,8 +499,7 @@ func (p *partState) fromAround(it *lang.FromRun, mask []bool, runs [][]fabric.Ru
 			p.calls[name] = called
 		}
 	}
-	p.plan.Start.Runs = append(p.plan.Start.Runs, plan.Ref{Kind: plan.RefAround, Part: q.index, Label: q.plan.Name, Called: q.plan.Called,
-		Count: count, Pick: plan.EachOf})
+	a.put(it, plan.Ref{Kind: plan.RefAround, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Pick: plan.EachOf}, runs)
 	return true
 }
 

@@ -47,6 +47,9 @@ type partState struct {
 	markers   map[string]int
 	lastUse   map[string]*lang.Row // the last row that asks for a marker
 	marked    []string             // the markers that were set so far, while names are collected
+	along     []*alongRun          // the runs of the edge the part starts along
+	lastMarks []string             // markers set behind the last of them
+	begun     []fabric.ID          // the first place of that edge, per size
 	blocks    int                  // how many repeats are open
 	maxMarks  int
 	roles     map[string]plan.Role // names that the form of the start sets
@@ -261,6 +264,11 @@ func (p *partState) collectNames(at lang.Node, row *lang.Row, seen map[*lang.Gro
 			}
 			if m.Name != nil && m.Verb == "mark" {
 				p.marked = append(p.marked, m.Name.Text)
+			}
+		case *lang.FromRun:
+			if m.Mark != nil {
+				p.names[m.Mark.Text] = true
+				p.marked = append(p.marked, m.Mark.Text)
 			}
 		case *lang.OffItem:
 			if m.Mark != nil {

@@ -133,37 +133,6 @@ func (p *partState) each(mask []bool, at lang.Node, do func(z int) *fabric.Fault
 	}
 }
 
-// from starts along runs of other parts.
-func (p *partState) from(n *lang.From, mask []bool) {
-	st := &p.plan.Start
-	st.Kind = plan.StartFrom
-	closed := p.style != plan.Rows
-	runs := make([][]fabric.Run, p.c.z)
-	for _, it := range n.Runs {
-		if it.Chain != nil {
-			k := p.startCount(it.Chain, mask, it)
-			if k == nil {
-				return
-			}
-			p.each(mask, it, func(z int) *fabric.Fault {
-				r, f := p.fab[z].ChainRun(k[z])
-				runs[z] = append(runs[z], r)
-				return f
-			})
-			st.Runs = append(st.Runs, plan.Ref{Kind: plan.RefSpace, Own: true, Chains: k, Count: k})
-			continue
-		}
-		if !p.fromRef(it, mask, runs) {
-			p.halt(mask)
-			return
-		}
-	}
-	p.each(mask, n, func(z int) *fabric.Fault {
-		return p.fab[z].From(runs[z], closed && (len(runs[z]) != 1 || runs[z][0].Closed || p.style != plan.Rows))
-	})
-	p.continues()
-}
-
 // continues finds out whether the yarn hangs already where the part starts: at the live edge of a part that was not
 // fastened off, with the same yarn.
 func (p *partState) continues() {
@@ -176,64 +145,6 @@ func (p *partState) continues() {
 		st.Fresh = false
 		p.inHand = q.inHand
 	}
-}
-
-func (p *partState) fromRef(it *lang.FromRun, mask []bool, runs [][]fabric.Run) bool {
-	if it.Around {
-		return p.fromAround(it, mask, runs)
-	}
-	path := it.Ref.Path
-	if q, ok := p.c.parts[path[0]]; ok && len(path) == 2 && (path[1] == fabric.FoundationName || path[1] == fabric.EdgeName) {
-		kind := plan.RefEdge
-		if path[1] == fabric.FoundationName {
-			kind = plan.RefFoundation
-		}
-		p.each(mask, it, func(z int) *fabric.Fault {
-			r := q.fab[z].EdgeRun()
-			if kind == plan.RefFoundation {
-				r = q.fab[z].FoundationRun()
-			}
-			runs[z] = append(runs[z], r)
-			return nil
-		})
-		count := p.c.nums(0)
-		for z := range count {
-			if k := len(runs[z]); k > 0 {
-				count[z] = len(runs[z][k-1].Places)
-			}
-		}
-		ref := plan.Ref{Kind: kind, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Count: count, Pick: plan.EachOf}
-		p.plan.Start.Runs = append(p.plan.Start.Runs, ref)
-		o := plan.Origin{Kind: kind, Part: q.index, Row: p.c.nums(0), From: p.c.nums(1), To: count, Of: count}
-		if kind == plan.RefEdge {
-			o.Row = append(plan.Nums(nil), q.number...)
-		}
-		p.plan.From = append(p.plan.From, o)
-		return true
-	}
-	w := &lowerer{c: p.c, p: p, mask: mask}
-	r := w.ref(it.Ref)
-	if w.bad {
-		return false
-	}
-	q := p
-	if r.Part != "" {
-		q = p.c.parts[r.Part]
-	}
-	p.each(mask, it, func(z int) *fabric.Fault {
-		run, f := q.fab[z].NamedRun(r.Name, it.Below)
-		runs[z] = append(runs[z], run)
-		return f
-	})
-	kind := fabric.NamedEach
-	if it.Below {
-		kind = fabric.Below
-	}
-	ref := p.refer(r, mask, kind)
-	ref.Pick = plan.EachOf
-	p.plan.Start.Runs = append(p.plan.Start.Runs, ref)
-	p.origin(r, q)
-	return true
 }
 
 // origin notes that the part grows on a run of another part.
@@ -297,6 +208,16 @@ func (p *partState) referEdge(out plan.Ref, q *partState, mask []bool) plan.Ref 
 	return out
 }
 
+// apart reports whether the places of a run stand apart from each other. Places of a row are numbered in the order of making.
+func apart(ids []fabric.ID) bool {
+	for i := 1; i < len(ids); i++ {
+		if d := ids[i] - ids[i-1]; d != 1 && d != -1 {
+			return true
+		}
+	}
+	return false
+}
+
 // refer describes a run that is reached by name, for print.
 func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan.Ref {
 	q := p
@@ -325,6 +246,7 @@ func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan
 		} else {
 			out.Row[z] = q.number[z] + 1 // it is being worked
 		}
+		out.Apart = out.Apart || apart(ids)
 		el := p.c.fabrics[z].Elems[ids[0]]
 		switch {
 		case el.Kind == fabric.Space:

@@ -141,9 +141,12 @@ func (e *Expr) String() string {
 		}
 		return fmt.Sprintf("multiple of %s plus %s", e.L, e.R)
 	case OpMeasure:
+		if e.Side != nil {
+			return e.Text + " " + inline(reflect.ValueOf(e.Side))
+		}
 		s := e.Text + " of "
-		if e.Text == "around" {
-			s = "around "
+		if e.Text == "around" || e.Text == "along" {
+			s = e.Text + " "
 		}
 		s += strings.Join(e.Path, ".")
 		if e.R != nil {

@@ -148,7 +148,7 @@ var partForms = map[string]*form{
 	"foundation":   formOf[Foundation]("", `foundation sc 40`),
 	"ring":         formOf[Ring]("", `ring`),
 	"start":        formOf[Start]("", `start in body.right_gap`),
-	"from":         formOf[From]("", `from waistband.foundation`),
+	"from":         formOf[From]("", `from right edge of front at 4 per 3 rows`),
 	"count":        formOf[CountOff]("", `count off: 2, mark m1, 40, mark m2, 2`),
 	"have":         formOf[Have]("", `have 54 in back, 38 in sleeve`),
 	"rounds begin": roundsBeginForm,

@@ -500,19 +500,64 @@ type Start struct {
 //
 //	from waistband.foundation
 //	from below yoke.under, yoke.sleeve
+//	from right edge of front at 4 per 3 rows
+//	from around blanket at 5 per 6 rows
+//	from back.neck, mark c1, neck edge of front by gauge as side, multiple of 6 by side
 //	from around throw
 type From struct {
 	At
 	Runs []*FromRun `parser:"'from' @@ ( ',' @@ )*"`
 }
 
-// FromRun is one run of the edge a part starts along.
+// FromRun is one run of the edge a part starts along: places by name, new chains, ends of rows, or all round a piece or an
+// opening. Between two runs a marker may be set; behind them all may stand to which multiple the ends of rows are brought.
+//
+//	back.neck as back_neck · below yoke.under · chain 20 · mark c1
+//	right edge of front at 4 per 3 rows · around mitten.thumb
+//	multiple of 6 plus 1 by left_side and right_side
+//
+//	fromrun = ( [ "below" ] ref | "chain" cnt | sideedge [ pickup ] | "around" ref [ pickup ] ) [ as ]
+//	        | "mark" name | "multiple" "of" cnt [ "plus" cnt ] "by" name { "and" name }
 type FromRun struct {
 	At
-	Around bool `parser:"( @'around'"`
-	Below  bool `parser:"| @'below' )?"`
-	Chain  *Cnt `parser:"( 'chain' @@"`
-	Ref    *Ref `parser:"| @@ )"`
+	Below  bool
+	Chain  *Cnt
+	Side   *SideEdge
+	Around bool
+	Ref    *Ref
+	Pick   *PickUp
+	Label  *As
+	Mark   *Name
+	Mult   *Cnt
+	Plus   *Cnt
+	By     []*Name
+}
+
+// SideEdge is the ends of rows at one side of a flat part: all of them, or those of some rows. The side is right or left as
+// the right side shows it, or has the name that the part gave its edge.
+//
+//	right edge of front · armhole edge of back rows 31 to 60 · neck edge of front rows slope
+//
+//	sideedge = name "edge" "of" name [ ( "rows" | "row" ) ( cnt "to" cnt | name ) ]
+type SideEdge struct {
+	At
+	Side  *Name
+	Part  *Name
+	From  *Cnt
+	To    *Cnt
+	Label *Name
+}
+
+// PickUp says how many stitches are worked along how many ends of rows, or that the two gauges decide.
+//
+//	at 4 per 3 rows · by gauge
+//
+//	pickup = "at" cnt "per" cnt ( "rows" | "row" | "rounds" | "round" ) | "by" "gauge"
+type PickUp struct {
+	At
+	N     *Cnt
+	Per   *Cnt
+	Gauge bool
 }
 
 // CountOff walks along the edge without working: it sets markers and names sections, and must reach the end.
@@ -1131,14 +1176,24 @@ type Finish struct {
 	Word bool `parser:"@'finish'"`
 }
 
-// Sew sews one run to another.
+// Sew sews one edge to another; an edge may be several that follow one another.
 //
 //	sew front.side to back.side within 1 cm
+//	sew sleeve.edge to armhole edge of back and armhole edge of front
 type Sew struct {
 	At
-	A      *Ref `parser:"'sew' @@ 'to'"`
-	B      *Ref `parser:"@@"`
-	Within *Val `parser:"( 'within' @@ )?"`
+	A      []*Edge `parser:"'sew' @@ ( 'and' @@ )* 'to'"`
+	B      []*Edge `parser:"@@ ( 'and' @@ )*"`
+	Within *Val    `parser:"( 'within' @@ )?"`
+}
+
+// Edge is an edge of a seam: places by name, or ends of rows.
+//
+//	edge = sideedge | ref
+type Edge struct {
+	At
+	Side *SideEdge
+	Ref  *Ref
 }
 
 // Cord makes a cord, and says where it runs and at which place of the body: neck, waist, hood, sleeve …

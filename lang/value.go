@@ -297,7 +297,7 @@ func unitOf(word string) string {
 	return word
 }
 
-// measuredAhead reports whether a measure of the piece follows: around NAME, height of NAME.
+// measuredAhead reports whether a measure of the piece follows: around NAME, height of NAME, along SIDE edge of NAME, along NAME.
 func (c *climber) measuredAhead() bool {
 	t := c.Peek()
 	if !c.units || t.Type != tWord {
@@ -308,6 +308,9 @@ func (c *climber) measuredAhead() bool {
 		return true
 	case "height", "width", "length":
 		return c.after().Value == "of"
+	case "along":
+		t := c.after()
+		return t.Type == tWord && !Reserved(t.Value)
 	}
 	return false
 }
@@ -315,6 +318,13 @@ func (c *climber) measuredAhead() bool {
 func (c *climber) measured() (*Expr, error) {
 	start := c.start()
 	e := Expr{Op: OpMeasure, Text: c.Next().Value}
+	if e.Text == "along" && c.sideAhead() {
+		e.Side = &SideEdge{}
+		if err := c.must(e.Side); err != nil {
+			return nil, err
+		}
+		return c.node(start, e), nil
+	}
 	c.take("of")
 	if !c.name() {
 		return nil, c.slip(slipPlace)

@@ -18,6 +18,7 @@ const (
 	Space              // an unbroken run of chains between two stitches
 	Slip               // a slip stitch: never on an edge, but it can be named
 	Ring
+	End // the end of a row, as a place of an edge that runs along a side
 )
 
 // Aspect says which side of an element is meant.

@@ -251,7 +251,7 @@ func (r *row) skip(op *Op) (int, *Fault) {
 // took notes in the trace what lies between two places of the edge.
 func (r *row) took(a, b int) {
 	for i := a; i < b; i++ {
-		r.cur.note(r.el(i), Place{ID: r.places[i]})
+		r.note(r.el(i), Place{ID: r.places[i]})
 	}
 }
 

@@ -58,6 +58,9 @@ func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fau
 	case Through:
 		return r.through(op, ids, at)
 	case Named:
+		if t.Ref.Pick == plan.Whole && r.alone(ids) {
+			return next(Stitches | Spaces) // of several of a kind, such as corners, the one at hand is meant
+		}
 		if len(ids) != 1 {
 			return fault(ManyPlaces, 1, len(ids), t.Ref.Name)
 		}
@@ -148,7 +151,7 @@ func (r *row) run(ids []ID, t *Target, at func(Place) *Fault, next func(Takes) *
 			f = fault(Ahead, 0, i-r.c, t.Ref.Name)
 		case i < r.c:
 			r.f.use(id)
-			r.cur.note(&r.f.Elems[id], Place{ID: id})
+			r.note(&r.f.Elems[id], Place{ID: id})
 			f = at(Place{ID: id})
 		case whole:
 			f = next(Stitches | Spaces)
@@ -168,6 +171,9 @@ func (r *row) run(ids []ID, t *Target, at func(Place) *Fault, next func(Takes) *
 // elsewhere works into a place that is not on this edge: one left unworked here, or one of another row or part.
 func (r *row) elsewhere(id ID, whole bool, at func(Place) *Fault) *Fault {
 	e := &r.p.edge
+	if slices.Contains(e.post, id) || slices.Contains(e.pre, id) {
+		r.p.regained[id] = true
+	}
 	if i := slices.Index(e.post, id); i >= r.un {
 		e.post = slices.Delete(slices.Clone(e.post), i, i+1)
 	} else if i := slices.Index(e.pre, id); i >= 0 {
@@ -179,14 +185,14 @@ func (r *row) elsewhere(id ID, whole bool, at func(Place) *Fault) *Fault {
 	if el.Kind == Space && !whole {
 		for k := int32(0); k < el.N; k++ {
 			p := Place{ID: id, Asp: OneChain, Sub: k}
-			r.cur.note(el, p)
+			r.note(el, p)
 			if f := at(p); f != nil {
 				return f
 			}
 		}
 		return nil
 	}
-	r.cur.note(el, Place{ID: id})
+	r.note(el, Place{ID: id})
 	return at(Place{ID: id})
 }
 
@@ -200,7 +206,7 @@ func (r *row) belowOf(ids []ID, op *Op, at func(Place) *Fault) *Fault {
 	for _, p := range places {
 		r.f.use(p.ID)
 		r.res.Named++
-		r.cur.note(&r.f.Elems[p.ID], p)
+		r.note(&r.f.Elems[p.ID], p)
 		if f := at(p); f != nil {
 			return f
 		}

@@ -163,6 +163,7 @@ type Trace struct {
 	Group  Groups
 	Ref    []ID // the places of the run it named, the first time
 	Met    Met  // the markers up to which it went
+	Begun  []ID // the places it took of an edge that the part started along, in order
 }
 
 // Met is where the markers stood up to which an instruction went, as bits.
@@ -186,6 +187,7 @@ const (
 	TookGap
 	TookRing
 	TookOther // the other side of chains
+	TookRowEnd
 )
 
 // Groups is how spread shaping was spread.

@@ -11,16 +11,19 @@ import (
 
 // Part is a part being worked: an edge open for work, and the names of its places.
 type Part struct {
-	Name   string
-	f      *Fabric
-	edge   edge
-	labels map[string]*label
-	marks  map[string]*marker
-	spans  map[string]section
-	found  []ID // the foundation, in the order of making
-	joined bool // the foundation was joined
-	joins  []ID // spaces of the last row that are joined to motifs beside it
-	halted bool // a row failed: everything that rests on this part is unknown
+	Name     string
+	f        *Fabric
+	edge     edge
+	labels   map[string]*label
+	marks    map[string]*marker
+	spans    map[string]section
+	found    []ID        // the foundation, in the order of making
+	joined   bool        // the foundation was joined
+	ends     [2][]rowEnd // of flat rows, from the start upwards: by Side
+	regained map[ID]bool // places left by short rows that later rows worked into
+	begun    int32       // the number of the edge the part started along, if it was there already; 0: none
+	joins    []ID        // spaces of the last row that are joined to motifs beside it
+	halted   bool        // a row failed: everything that rests on this part is unknown
 }
 
 // edge is an ordered run of places open for work.
@@ -56,7 +59,7 @@ type marker struct {
 
 // Begin starts a part. Its edge is set by one of the starts below.
 func (f *Fabric) Begin(name string) *Part {
-	p := &Part{Name: name, f: f, labels: map[string]*label{}, marks: map[string]*marker{}, spans: map[string]section{}}
+	p := &Part{Name: name, f: f, regained: map[ID]bool{}, labels: map[string]*label{}, marks: map[string]*marker{}, spans: map[string]section{}}
 	f.Parts[name] = p
 	return p
 }
@@ -82,8 +85,10 @@ func (p *Part) Foundation(form stitch.Form, n int, closed bool) *Fault {
 	}
 	p.found, p.joined = ids, closed
 	p.edge = edge{p: slices.Clone(ids), closed: closed, serial: row, back: !closed}
-	if !closed && form.ID != stitch.Chain {
+	if !closed && form.ID != stitch.Chain && n > 0 {
 		slices.Reverse(p.edge.p) // a foundation row of stitches is turned; a chain is worked back along by itself
+		p.ends[RightEdge] = []rowEnd{{Place{ID: ids[0], Asp: Before}, row, -1}}
+		p.ends[LeftEdge] = []rowEnd{{Place{ID: ids[n-1], Asp: After}, row, -1}}
 	}
 	return nil
 }
@@ -114,10 +119,12 @@ func (p *Part) Free() { p.edge = edge{closed: true, free: true, serial: p.nextRo
 
 // Run is a run of places a part can start along.
 type Run struct {
-	Places []Place
-	Closed bool
-	Halted bool
-	Names  map[string][]int // labels that the new edge has from the start: indices of places
+	Places  []Place
+	Closed  bool
+	Halted  bool
+	Names   map[string][]int // labels that the new edge has from the start: indices of places
+	Label   string           // given to its places, "" for none
+	Markers []string         // set in the gap before it
 }
 
 // From starts along runs, one behind the other. The edge is closed if it is one closed run, or if the part is worked in
@@ -130,15 +137,24 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 			p.Halt()
 			return nil
 		}
+		for _, m := range r.Markers {
+			p.marks[m] = &marker{edge: row, at: len(e.p), gap: true}
+		}
+		if f := p.room(len(r.Places)); f != nil {
+			return f
+		}
 		first := len(e.p)
 		for _, pl := range r.Places {
 			src := p.f.Elems[pl.ID]
 			el := Elem{Kind: src.Kind, Form: src.Form, N: src.N, Into: pl, Into2: pl, Row: row}
-			if pl.Asp == OneChain || pl.Asp == OtherSide {
+			switch pl.Asp {
+			case OneChain, OtherSide:
 				el.Kind, el.N = Stitch, 0
 				if src.Kind == Space {
 					el.Form = chainForm
 				}
+			case Before, After:
+				el.Kind, el.N = End, 0
 			}
 			e.p = append(e.p, p.f.add(el))
 			p.f.use(pl.ID)
@@ -150,8 +166,11 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 			}
 			p.labels[name] = l
 		}
+		if r.Label != "" {
+			p.labels[r.Label] = &label{ids: slices.Clone(e.p[len(e.p)-len(r.Places):]), row: row}
+		}
 	}
-	p.edge = e
+	p.edge, p.begun = e, row
 	return nil
 }
 
@@ -434,7 +453,7 @@ func (p *Part) Unmark(name string) { delete(p.marks, name) }
 func (p *Part) Count() (stitches, spaces, chains int) {
 	for _, id := range p.edge.p {
 		switch el := p.f.Elems[id]; el.Kind {
-		case Stitch:
+		case Stitch, End:
 			stitches++
 		case Space:
 			spaces++

@@ -373,6 +373,9 @@ func (r *row) finish() *Fault {
 			slices.Reverse(e.p[1:])
 		}
 	}
+	if !e.closed {
+		r.noteEnds(old.pre, post)
+	}
 	r.p.edge, r.p.joins = e, r.joins
 	maps.Copy(r.p.labels, r.fresh)
 	for name, s := range r.carry {

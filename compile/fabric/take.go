@@ -55,7 +55,7 @@ func (r *row) each(op *Op, single bool, do func(Place) *Fault) (int, *Fault) {
 			f = next(Stitches | Spaces)
 		default:
 			r.f.use(r.places[0])
-			r.cur.note(r.el(0), Place{ID: r.places[0]})
+			r.note(r.el(0), Place{ID: r.places[0]})
 			f = at(Place{ID: r.places[0]})
 		}
 	case Last:
@@ -154,8 +154,9 @@ func (r *row) unworked(op *Op, at func(Place) *Fault) *Fault {
 	for i := 0; i < n; i++ {
 		id := post[r.un]
 		r.un++
+		r.p.regained[id] = true
 		r.f.use(id)
-		r.cur.note(&r.f.Elems[id], Place{ID: id})
+		r.note(&r.f.Elems[id], Place{ID: id})
 		if f := at(Place{ID: id}); f != nil {
 			return f
 		}
@@ -210,7 +211,7 @@ func (r *row) take(takes Takes, per int, single bool) (Place, *Fault) {
 			return Place{}, fault(SpaceInWay, 0, int(el.N), "")
 		}
 	}
-	r.cur.note(el, p)
+	r.note(el, p)
 	r.rise(per, single)
 	r.f.use(p.ID)
 	r.move(1, taken)
@@ -220,7 +221,7 @@ func (r *row) take(takes Takes, per int, single bool) (Place, *Fault) {
 // takeChain takes the next chain of a space; with the last one the space is taken.
 func (r *row) takeChain(el *Elem, p Place, per int, single bool) Place {
 	p.Asp, p.Sub = OneChain, r.sub
-	r.cur.note(el, p)
+	r.note(el, p)
 	if r.sub++; r.sub == el.N {
 		r.sub = 0
 		r.rise(per, single)
@@ -279,6 +280,14 @@ func (r *row) rise(per int, single bool) {
 	}
 }
 
+// note adds what was taken to the trace of the instruction.
+func (r *row) note(el *Elem, p Place) {
+	r.cur.note(el, p)
+	if r.p.begun > 0 && el.Row == r.p.begun && p.Asp == Top {
+		r.cur.Begun = append(r.cur.Begun, p.ID)
+	}
+}
+
 // note adds what was taken to the trace.
 func (t *Trace) note(el *Elem, p Place) {
 	chains := 0
@@ -294,6 +303,8 @@ func (t *Trace) note(el *Elem, p Place) {
 		chains = int(el.N)
 	case el.Kind == Ring:
 		t.Took |= TookRing
+	case el.Kind == End:
+		t.Took |= TookRowEnd
 	case el.Form == chainForm && el.Into.Asp == OneChain && el.Into.ID >= 0:
 		t.Took |= TookChain
 	case el.Form == chainForm && el.Into.Asp == OtherSide && el.Into.ID >= 0:

@@ -71,6 +71,8 @@ type Start struct {
 	Extra Nums        // chains added in print for the beginning of row 1; nil if none
 	Form  stitch.Form // StartFoundation
 	Runs  []Ref       // StartFrom, StartIn: where the yarn is joined
+	Spelt bool        // StartFrom: the first row says stitch by stitch how the ends of rows are worked
+	Round bool        // StartFrom: all round a flat piece, beginning behind its first corner
 	Fresh bool        // yarn is joined here (it does not hang there already)
 	Yarn  int
 }
@@ -230,6 +232,7 @@ const (
 	RideOn   // a picot of Form on the stitch just made
 	SlipOver // N slip stitches that only carry the yarn on; not counted
 	JoinTo   // a slip stitch into the matching space, of Chains chains, of the motif beside this one
+	AlongRun // what follows is worked along Ref
 )
 
 // Reach says how the instruction says how far it goes, or where.
@@ -346,7 +349,9 @@ const (
 	RefFoundation                    // the other side of a part's start
 	RefRow                           // a row of a part
 	RefSection                       // what lies between two markers
-	RefAround                        // the outer edge of joined motifs, all the way round
+	RefRowEnds                       // the ends of rows at a side edge
+	RefAround                        // all the way round joined motifs, or the four sides of a flat piece
+	RefCorner                        // a corner of an opening, beside the stitch that ends its chain
 )
 
 // Pick says which place of a run is meant.
@@ -376,6 +381,14 @@ type Ref struct {
 	Form   stitch.Form // the stitch, where all are alike; else the zero Form
 	Below  bool        // its other side
 	Role   Role        // what a place is by its position, where the form names it and the source does not
+	Apart  bool        // its places stand apart from each other, as corners do: the next one is meant
+	// RefRowEnds: at which side, the ends, and so many stitches worked along so many of them (0: said size by size, or one in
+	// each). Row and ToRow are then the rows whose ends are meant; nil: all.
+	Side           Side
+	Down           bool // walked from the last row to the first
+	Ends           Nums
+	Rate, RateRows int
+	ToRow          Nums
 }
 
 // Role is what a place is by its position.
@@ -385,7 +398,17 @@ type Role uint8
 const (
 	NoRole      Role = iota
 	OuterCorner      // a corner of joined motifs as a whole
+	Corner           // a corner of a flat piece
 	Joint            // a corner space of a motif, on the outer edge where two motifs are joined
+)
+
+// Side is a side edge of flat work, as its right side shows it.
+type Side uint8
+
+// The sides.
+const (
+	RightEdge Side = iota
+	LeftEdge
 )
 
 // CountKind says what is counted.
@@ -416,6 +439,7 @@ type Origin struct {
 	Kind         RefKind
 	Part         int
 	Label        string
+	Side         Side // RefRowEnds: From and To are rows then
 	Row          Nums
 	From, To, Of Nums
 }

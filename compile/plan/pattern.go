@@ -192,8 +192,9 @@ type Finishing struct {
 	Yarn    int     // Cord, Pompom
 	Length  Lengths // Cord, Pompom (its diameter)
 	Chains  Nums    // Cord: chains to make, nil if no gauge tells
-	Through *Ref    // Cord: the row it runs through; A of a seam
-	To      *Ref    // Sew: the other run
+	Through *Ref    // Cord: the row it runs through
+	Sewn    []Ref   // Sew: the edges on one side of the seam, in order
+	To      []Ref   // Sew: those on the other side
 	Row     Nums    // Cord: row it runs through
 	Wraps   int     // Pompom
 	Free    Lengths // Cord: each free end with the piece laid open; nil if not known

@@ -90,16 +90,6 @@ var motifs = []Entry{
 		Fixed: joined("  in joined rounds\n  ring\n  round: [2 dc in ring, ch 2 as corner] 4 times = 8 dc, 4 corners\n  round: [(2 dc, ch 2 as corner, 2 dc) in next corner] 4 times = 16 dc, 4 corners",
 			"2 across, 3 down", "joined in round 2: at each corner, sl st in place of 1 ch")},
 
-	{Code: "OV488", Severity: Error,
-		En: Wording{Message: `around goes all the way round joined motifs, and {part} is none`, Mark: `has no outer edge of that kind`,
-			Help:    map[string]string{"": `start along its last row instead: from {part}.edge`},
-			Explain: `The outer edge of joined motifs is made of the outer sides of many rounds. A part that is worked in one go has an edge of its own, and a start that can be named.`},
-		Es: Wording{Message: `around recorre el contorno de motivos unidos, y {part} no lo es`, Mark: `no tiene un contorno de esa clase`,
-			Help:    map[string]string{"": `comenzar por su última vuelta: from {part}.edge`},
-			Explain: `El contorno de motivos unidos se compone de los lados exteriores de muchas vueltas. Lo que se teje de una vez tiene un borde propio y un comienzo que se puede nombrar.`},
-		Example: trialOf("  in joined rounds\n  chain 6, join\n  round: sc in each = 6", "\npart rim\n  title en \"Rim\" es \"Borde\"\n  in joined rounds\n  from around strip\n  round: sc in each = 6\nend\n"),
-		Fixed:   trialOf("  in joined rounds\n  chain 6, join\n  round: sc in each = 6", "\npart rim\n  title en \"Rim\" es \"Borde\"\n  in joined rounds\n  from strip.edge\n  round: sc in each = 6\nend\n")},
-
 	{Code: "OV489", Severity: Error,
 		En: Wording{Message: `the side of a motif is a length`, Mark: `is no length`,
 			Help:    map[string]string{"": `write it with its unit: each 12 cm`},

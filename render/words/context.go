@@ -142,6 +142,12 @@ func (c *context) named(r *plan.Ref) named {
 	if r.Count != nil {
 		n.count = c.num(r.Count)
 	}
+	if r.Ends != nil {
+		n.ends = c.num(r.Ends)
+	}
+	if r.ToRow != nil {
+		n.toRow = c.num(r.ToRow)
+	}
 	n.place = c.refPlace(r)
 	n.here = r.Own && n.called == "" && r.Row == nil && (r.Kind == plan.RefStitches || r.Kind == plan.RefSpace || r.Kind == plan.RefSkipped)
 	return n

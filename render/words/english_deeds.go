@@ -163,7 +163,9 @@ func (e *english) bound(s spot) rich.Text {
 			to = rich.T("next marker")
 		}
 	case plan.ToLabel:
-		to = e.run(s.ref)
+		if to = e.run(s.ref); s.ref.Apart {
+			to = fill("next {}", e.kindOf(s.ref))
+		}
 	case plan.ToEnd:
 		return rich.T("to end of " + e.rowWord(s.round).one)
 	}

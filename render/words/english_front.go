@@ -82,7 +82,18 @@ func (e *english) edition(n int, year, month int) string {
 	return "Edition " + strconv.Itoa(n) + ", " + date
 }
 
-func (e *english) sew(a, b named) rich.Text { return fill("sew {} to {}", e.run(a), e.run(b)) }
+func (e *english) sew(a, b []named) rich.Text {
+	return fill("sew {} to {}", e.edges(a), e.edges(b))
+}
+
+// edges names the edges on one side of a seam.
+func (e *english) edges(runs []named) rich.Text {
+	texts := make([]rich.Text, len(runs))
+	for i, r := range runs {
+		texts[i] = e.run(r)
+	}
+	return e.and(texts)
+}
 
 // cord makes a cord and threads it.
 func (e *english) cord(c cord) []rich.Text {

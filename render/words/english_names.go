@@ -83,6 +83,9 @@ func (e *english) below(s spot) rich.Text {
 // one is a single place of a run, or the run itself if it is one place: "last dc of the right back".
 func (e *english) one(r named) rich.Text {
 	what := e.kind(r, false)
+	if r.Kind == plan.RefCorner {
+		return fill("the corner of {}", e.whole(r))
+	}
 	switch r.pick() {
 	case plan.FirstOf:
 		return e.belongs(r, fill("first {}", what))
@@ -106,6 +109,8 @@ func (e *english) belongs(r named, what rich.Text) rich.Text {
 // whole is what a place belongs to: the run by its name, else the row in which it was made.
 func (e *english) whole(r named) rich.Text {
 	switch r.Kind {
+	case plan.RefRowEnds:
+		return e.sideEdge(r)
 	case plan.RefEdge:
 		return fill("the last "+e.rowWord(r.round).one+" of {}", e.owner(r))
 	case plan.RefFoundation:
@@ -124,6 +129,26 @@ func (e *english) whole(r named) rich.Text {
 	return row
 }
 
+// sideEdge is the ends of rows at a side of a part, or of some of its rows.
+func (e *english) sideEdge(r named) rich.Text {
+	side := "right"
+	if r.Side == plan.LeftEdge {
+		side = "left"
+	}
+	out := fill("the "+side+" edge of {}", e.owner(r))
+	if r.called != "" {
+		out = fill("{} of {}", r.called, e.owner(r))
+	}
+	switch {
+	case r.Row == nil:
+	case r.row.text.String() == r.toRow.text.String():
+		out = fill("{}, "+e.rowWord(r.round).one+"~{}", out, r.row)
+	default:
+		out = fill("{}, "+e.rowWord(r.round).many+"~{} to~{}", out, r.row, r.toRow)
+	}
+	return out
+}
+
 // owner is the part a run belongs to.
 func (e *english) owner(r named) rich.Text {
 	switch {
@@ -131,7 +156,7 @@ func (e *english) owner(r named) rich.Text {
 		return rich.T(r.whose)
 	case r.called != "" && (r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation):
 		return rich.T(r.called)
-	case r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation:
+	case r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation || r.Kind == plan.RefRowEnds:
 		return rich.T("this part")
 	}
 	return nil
@@ -140,7 +165,7 @@ func (e *english) owner(r named) rich.Text {
 // run is a run as a whole: what a seam or a bound names.
 func (e *english) run(r named) rich.Text {
 	switch {
-	case r.Kind == plan.RefEdge, r.Kind == plan.RefFoundation, r.Kind == plan.RefRow, r.called != "":
+	case r.Kind == plan.RefEdge, r.Kind == plan.RefFoundation, r.Kind == plan.RefRow, r.Kind == plan.RefRowEnds, r.called != "":
 		return e.whole(r)
 	case r.Kind == plan.RefSpace:
 		return e.belongs(r, fill("the {}", r.place.one))

@@ -197,24 +197,66 @@ func (e *english) joins(y joined) string {
 }
 
 // startAlong is a part that grows along runs of others. Without a yarn to join, it says only where it goes.
-func (e *english) startAlong(runs []named, y joined) rich.Text {
-	if len(runs) == 1 {
-		return fill(e.joins(y)+" at {}.", e.along(runs[0]))
-	}
+func (e *english) startAlong(a alongText) rich.Text {
 	var out rich.Text
-	if y.fresh {
-		out = fill(e.joins(y)+" at the start of {}.", e.along(runs[0]))
+	if first := a.runs[0]; a.yarn.fresh {
+		switch {
+		case a.round:
+			out = fill(e.joins(a.yarn)+" in 2nd {} of {}; its first {} is the last corner.", e.short("st").one, e.along(first), e.short("st").one)
+		case first.Kind == plan.RefRowEnds:
+			out = fill(e.joins(a.yarn)+" at the "+lowerEnd(first.Down, "lower", "upper")+" end of {}.", e.along(first))
+		case len(a.runs) == 1:
+			out = fill(e.joins(a.yarn)+" at {}.", e.along(first))
+		default:
+			out = fill(e.joins(a.yarn)+" at the start of {}.", e.along(first))
+		}
 	}
-	return join(" ", out, fill("Work along {}.", e.then(runs)))
+	if len(a.runs) == 1 && !(a.rates && a.runs[0].Kind == plan.RefRowEnds) || !a.rates && a.yarn.fresh {
+		return out // the first row says the rest
+	}
+	texts := make([]rich.Text, len(a.runs))
+	for i, r := range a.runs {
+		texts[i] = e.alongRun(r)
+		if a.rates && r.Kind == plan.RefRowEnds {
+			texts[i] = fill("{} ({})", texts[i], e.rate(r))
+		}
+	}
+	return join(" ", out, fill("Work {}.", join(", then ", texts...)))
 }
 
-// then lists runs in the order in which they are worked.
-func (e *english) then(runs []named) rich.Text {
-	texts := make([]rich.Text, len(runs))
-	for i, r := range runs {
-		texts[i] = e.along(r)
+// lowerEnd chooses between the words for the end where a side edge begins to be worked along.
+func lowerEnd(down bool, lower, upper string) string {
+	if down {
+		return upper
 	}
-	return join(", then ", texts...)
+	return lower
+}
+
+// alongRun heads what is worked along one run of several.
+func (e *english) alongRun(r named) rich.Text {
+	way := "along"
+	switch {
+	case r.Kind == plan.RefCorner:
+		return fill("in {}", e.one(r))
+	case r.Kind == plan.RefRowEnds && r.Down:
+		way = "down"
+	case r.Kind == plan.RefRowEnds:
+		way = "up"
+	}
+	return fill(way+" {}", e.along(r))
+}
+
+// rate is how many stitches go along the ends of rows.
+func (e *english) rate(r named) rich.Text {
+	total := fill("{}~{}", r.count, e.short("st").by(r.count))
+	ends := e.places(plan.RowEnd)
+	switch {
+	case r.Rate == 0:
+		return fill("{} in {}~{}", total, r.ends, ends.by(r.ends))
+	case r.RateRows == 1:
+		return fill("{}~{} in each row end: {}", r.Rate, nounFor(r.Rate, e.short("st")), total)
+	}
+	return fill("{}~{} for every {}~{}: {}", r.Rate, nounFor(r.Rate, e.short("st")), r.RateRows, ends.many, total)
 }
 
 // along is a run as the edge of a new part. A foundation is an other side by its nature.

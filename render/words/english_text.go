@@ -12,6 +12,7 @@ var englishLines = map[line]string{
 	motifTwoSides:    "Joined on two sides",
 	motifAsItStands:  "Work all its rounds as they stand.",
 	outerCorner:      "the outer corner",
+	pieceCorner:      "the corner",
 	joinedCorner:     "the joined corner",
 	doNotTurn:        "do not turn",
 	otherWay:         "working from left to right: {}",

@@ -40,8 +40,8 @@ func everything() *plan.Pattern {
 	edge := func(part int) *plan.Ref { return &plan.Ref{Kind: plan.RefEdge, Part: part} }
 	run := tableRef(plan.RefStitches, plan.Whole, true)
 	p.Finish = []plan.Finishing{
-		{Kind: plan.SewRuns, Through: edge(1), To: run, Yarn: -1},
-		{Kind: plan.SewRuns, Through: &plan.Ref{Kind: plan.RefFoundation, Part: 1}, To: edge(0), Yarn: -1},
+		{Kind: plan.SewRuns, Sewn: []plan.Ref{*edge(1)}, To: []plan.Ref{*run}, Yarn: -1},
+		{Kind: plan.SewRuns, Sewn: []plan.Ref{{Kind: plan.RefFoundation, Part: 1}}, To: []plan.Ref{*edge(0)}, Yarn: -1},
 		{Kind: plan.MakeCord, Yarn: -1, Length: plan.Lengths{300000, 310000, 320000}},
 		{Kind: plan.MakePompom, Yarn: 1, Length: plan.Lengths{50000, 50000, 50000}, Wraps: 80},
 		{Kind: plan.MakePompom, Yarn: -1, Length: plan.Lengths{50000, 60000, 60000}},

@@ -203,6 +203,8 @@ func (c *context) deed(in *plan.Instr) item {
 		return item{text: v.slideOver(s.n, s), heavy: true}
 	case plan.JoinTo:
 		return item{text: c.joinTo(in), loose: true}
+	case plan.AlongRun:
+		return item{text: v.alongRun(s.ref), heavy: true, loose: true}
 	}
 	return item{}
 }

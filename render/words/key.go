@@ -148,6 +148,7 @@ const (
 	motifTwoSides
 	motifAsItStands
 	outerCorner     // what a corner of joined motifs is called, with its article
+	pieceCorner     // a corner of a flat piece
 	joinedCorner    // and a corner space at a join
 	yarnTable       // head of the yarn table
 	yarnTableWeight // the same, {} weight of a ball

@@ -103,6 +103,8 @@ func (l *Language) role(r plan.Role) string {
 	switch r {
 	case plan.OuterCorner:
 		return l.voice.line(outerCorner)
+	case plan.Corner:
+		return l.voice.line(pieceCorner)
 	case plan.Joint:
 		return l.voice.line(joinedCorner)
 	}

@@ -112,7 +112,7 @@ func (l *Language) Start(p *plan.Pattern, part *plan.Part) StepText {
 			break
 		}
 		if len(s.Runs) > 1 || s.Fresh && len(s.Runs) > 0 {
-			body = append(body, l.voice.startAlong(c.runs(s.Runs), c.joined(s, part)))
+			body = append(body, l.voice.startAlong(alongText{runs: c.runs(s.Runs), yarn: c.joined(s, part), rates: !s.Spelt, round: s.Round}))
 		}
 	case plan.StartIn:
 		if s.Fresh && len(s.Runs) > 0 {

@@ -171,7 +171,9 @@ func (s *spanish) bound(at spot) rich.Text {
 			end = rich.T("el siguiente marcador")
 		}
 	case plan.ToLabel:
-		end = s.run(at.ref)
+		if end = s.run(at.ref); at.ref.Apart {
+			end = s.kindOf(at.ref)
+		}
 	}
 	if at.before.some() {
 		return fill("hasta {}~{} antes {}", at.before, st.by(at.before), of(end))

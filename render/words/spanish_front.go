@@ -82,7 +82,16 @@ func (s *spanish) edition(n int, year, month int) string {
 	return "Edición " + strconv.Itoa(n) + ", " + date
 }
 
-func (s *spanish) sew(a, b named) rich.Text { return fill("coser {} {}", s.run(a), to(s.run(b))) }
+func (s *spanish) sew(a, b []named) rich.Text {
+	first, second := make([]rich.Text, len(a)), make([]rich.Text, len(b))
+	for i, r := range a {
+		first[i] = s.run(r)
+	}
+	for i, r := range b {
+		second[i] = to(s.run(r))
+	}
+	return fill("coser {} {}", s.and(first), s.and(second))
+}
 
 // cord makes a cord and threads it.
 func (s *spanish) cord(c cord) []rich.Text {

@@ -94,6 +94,9 @@ func (s *spanish) below(at spot) rich.Text {
 
 // one is a single place of a run, or the run itself if it is one place: "el último pa de la espalda".
 func (s *spanish) one(r named) rich.Text {
+	if r.Kind == plan.RefCorner {
+		return fill("la esquina {}", of(s.whole(r)))
+	}
 	p := r.place
 	what := s.kind(r, false)
 	switch r.pick() {
@@ -121,6 +124,8 @@ func (s *spanish) whole(r named) rich.Text {
 	row := s.rowWord(r.round)
 	n := noun{feminine: row.feminine}
 	switch r.Kind {
+	case plan.RefRowEnds:
+		return s.sideEdge(r)
 	case plan.RefEdge:
 		return fill(n.agree("el último ", "la última ")+row.one+" {}", of(s.owner(r)))
 	case plan.RefFoundation:
@@ -139,10 +144,33 @@ func (s *spanish) whole(r named) rich.Text {
 	return text
 }
 
+// sideEdge is the ends of rows at a side of a part, or of some of its rows.
+func (s *spanish) sideEdge(r named) rich.Text {
+	side := "derecho"
+	if r.Side == plan.LeftEdge {
+		side = "izquierdo"
+	}
+	out := fill("el borde "+side+" {}", of(s.owner(r)))
+	if r.called != "" {
+		out = fill("{} {}", r.called, of(s.owner(r)))
+	}
+	w := s.rowWord(r.round)
+	switch {
+	case r.Row == nil:
+	case r.row.text.String() == r.toRow.text.String():
+		out = fill("{}, "+w.one+"~{}", out, r.row)
+	default:
+		out = fill("{}, "+w.many+"~{} a~{}", out, r.row, r.toRow)
+	}
+	return out
+}
+
 // owner is the part a run belongs to.
 func (s *spanish) owner(r named) rich.Text {
 	edge := r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation
 	switch {
+	case r.Kind == plan.RefRowEnds && r.whose == "":
+		return rich.T("esta parte")
 	case r.whose != "":
 		return rich.T(r.whose)
 	case r.called != "" && edge:
@@ -156,7 +184,7 @@ func (s *spanish) owner(r named) rich.Text {
 // run is a run as a whole: what a seam or a bound names.
 func (s *spanish) run(r named) rich.Text {
 	switch {
-	case r.Kind == plan.RefEdge, r.Kind == plan.RefFoundation, r.Kind == plan.RefRow, r.called != "":
+	case r.Kind == plan.RefEdge, r.Kind == plan.RefFoundation, r.Kind == plan.RefRow, r.Kind == plan.RefRowEnds, r.called != "":
 		return s.whole(r)
 	case r.Kind == plan.RefSpace || r.count.one():
 		return s.belongs(r, fill(r.place.the(false)+" {}", s.kind(r, false)))

@@ -241,19 +241,63 @@ func (s *spanish) joins(y joined) string {
 }
 
 // startAlong is a part that grows along runs of others. Without a yarn to join, it says only where it goes.
-func (s *spanish) startAlong(runs []named, y joined) rich.Text {
-	if len(runs) == 1 {
-		return fill(s.joins(y)+" en {}.", s.along(runs[0]))
-	}
+func (s *spanish) startAlong(a alongText) rich.Text {
 	var out rich.Text
-	if y.fresh {
-		out = fill(s.joins(y)+" al comienzo {}.", of(s.along(runs[0])))
+	st := s.short("st")
+	if first := a.runs[0]; a.yarn.fresh {
+		switch {
+		case a.round:
+			out = fill(s.joins(a.yarn)+" en el 2.º~{} {}; "+st.agree("el primero", "la primera")+" es la última esquina.", st.one, of(s.along(first)))
+		case first.Kind == plan.RefRowEnds:
+			out = fill(s.joins(a.yarn)+" en el extremo "+lowerEnd(first.Down, "inferior", "superior")+" {}.", of(s.along(first)))
+		case len(a.runs) == 1:
+			out = fill(s.joins(a.yarn)+" en {}.", s.along(first))
+		default:
+			out = fill(s.joins(a.yarn)+" al comienzo {}.", of(s.along(first)))
+		}
 	}
-	texts := make([]rich.Text, len(runs))
-	for i, r := range runs {
-		texts[i] = fill("por {}", s.along(r))
+	if len(a.runs) == 1 && !(a.rates && a.runs[0].Kind == plan.RefRowEnds) || !a.rates && a.yarn.fresh {
+		return out // the first row says the rest
 	}
-	return join(" ", out, fill("Tejer primero {}.", join(", luego ", texts...)))
+	texts := make([]rich.Text, len(a.runs))
+	for i, r := range a.runs {
+		texts[i] = s.alongRun(r)
+		if a.rates && r.Kind == plan.RefRowEnds {
+			texts[i] = fill("{} ({})", texts[i], s.rate(r))
+		}
+	}
+	lead := "Tejer primero {}."
+	if len(texts) == 1 {
+		lead = "Tejer {}."
+	}
+	return join(" ", out, fill(lead, join(", luego ", texts...)))
+}
+
+// alongRun heads what is worked along one run of several.
+func (s *spanish) alongRun(r named) rich.Text {
+	way := "por"
+	switch {
+	case r.Kind == plan.RefCorner:
+		return fill("en {}", s.one(r))
+	case r.Kind == plan.RefRowEnds && r.Down:
+		way = "bajando por"
+	case r.Kind == plan.RefRowEnds:
+		way = "subiendo por"
+	}
+	return fill(way+" {}", s.along(r))
+}
+
+// rate is how many stitches go along the ends of rows.
+func (s *spanish) rate(r named) rich.Text {
+	st, ends := s.short("st"), s.places(plan.RowEnd)
+	total := s.amount(r.count, st)
+	switch {
+	case r.Rate == 0:
+		return fill("{} en {}", total, s.amount(r.ends, ends))
+	case r.RateRows == 1:
+		return fill("{}~{} en cada extremo de hilera: {}", r.Rate, nounFor(r.Rate, st), total)
+	}
+	return fill("{}~{} por cada {}~{}: {}", r.Rate, nounFor(r.Rate, st), r.RateRows, ends.many, total)
 }
 
 // along is a run as the edge of a new part. A foundation is an other side by its nature.

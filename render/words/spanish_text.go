@@ -13,6 +13,7 @@ var spanishLines = map[line]string{
 	motifTwoSides:    "Con dos lados unidos",
 	motifAsItStands:  "Tejer todas sus {round*} como están escritas.",
 	outerCorner:      "la esquina exterior",
+	pieceCorner:      "la esquina",
 	joinedCorner:     "la esquina unida",
 	doNotTurn:        "no girar",
 	otherWay:         "de izquierda a derecha: {}",

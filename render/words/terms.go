@@ -143,6 +143,14 @@ func (n noun) by(c num) rich.Text {
 	return n.many
 }
 
+// nounFor is the form of a noun that goes with a number.
+func nounFor(count int, n noun) rich.Text {
+	if count == 1 {
+		return n.one
+	}
+	return n.many
+}
+
 // short is a concept by its abbreviation.
 func (r *reading) short(concept string) noun { return abbreviated(r.term(concept)) }
 

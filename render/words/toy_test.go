@@ -145,7 +145,6 @@ func (y toy) likeRow(n int, r bool) rich.Text                 { return y.t("≡"
 func (y toy) onlySizes(z []string) rich.Text                  { return y.t("∈", y.list(z)) }
 func (y toy) startFoundation(n num, f noun) rich.Text         { return y.t("∞", n, f.one) }
 func (y toy) joinRing(f noun, twist bool) rich.Text           { return y.t("∪", f.one) }
-func (y toy) startAlong(r []named, j joined) rich.Text        { return y.t("Δ", y.refs(r), j.name) }
 func (y toy) makeMotifs(n num) rich.Text                      { return y.t("▦", n) }
 func (y toy) motifs(g laid) rich.Text                         { return y.t("▦", g.across, g.down) }
 func (y toy) layMotifs(g laid) rich.Text                      { return y.t("▦", g.n) }
@@ -153,6 +152,8 @@ func (y toy) whichMotifs(n num, s int, rest bool) rich.Text   { return y.t("▦"
 func (y toy) motifSize(side rich.Text) rich.Text              { return y.t("▦", side) }
 func (y toy) joinTo(space noun, again bool) rich.Text         { return y.t("∪", space.one) }
 func (y toy) startAround(r named, j joined) rich.Text         { return y.t("Δ", y.ref(r), j.name) }
+func (y toy) startAlong(a alongText) rich.Text                { return y.t("Δ", y.refs(a.runs), a.yarn.name) }
+func (y toy) alongRun(r named) rich.Text                      { return y.t("∥", y.ref(r)) }
 func (y toy) startIn(r named, j joined) rich.Text             { return y.t("Δ", y.ref(r), j.name) }
 func (y toy) countOff(o counting) rich.Text {
 	out := rich.T("#")
@@ -170,7 +171,7 @@ func (y toy) bare(n string) string                   { return n }
 func (y toy) handedHook(size, yarn string) rich.Text { return y.t("ω", size, yarn) }
 func (y toy) worked(from []string) rich.Text         { return y.t("←", y.list(from)) }
 func (y toy) makeSeveral(n int) rich.Text            { return y.t("×", n) }
-func (y toy) sew(a, b named) rich.Text               { return y.t("∪", y.ref(a), y.ref(b)) }
+func (y toy) sew(a, b []named) rich.Text             { return y.t("∪", y.ref(a[0]), y.ref(b[0])) }
 func (y toy) cord(c cord) []rich.Text {
 	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
 }

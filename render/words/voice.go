@@ -88,7 +88,8 @@ type rowTalk interface {
 type partTalk interface {
 	startFoundation(n num, f noun) rich.Text
 	joinRing(first noun, twist bool) rich.Text
-	startAlong(runs []named, y joined) rich.Text
+	startAlong(a alongText) rich.Text
+	alongRun(r named) rich.Text // heads what is worked along one of them
 	startIn(r named, y joined) rich.Text
 	countOff(o counting) rich.Text
 	level(n int) rich.Text
@@ -115,7 +116,7 @@ type motifTalk interface {
 
 // finishTalk is the finishing.
 type finishTalk interface {
-	sew(a, b named) rich.Text
+	sew(a, b []named) rich.Text
 	cord(c cord) []rich.Text
 	pompom(yarn string, across rich.Text, wraps int) rich.Text
 	buttons(n num, size string) rich.Text
@@ -189,6 +190,8 @@ type named struct {
 	whose  string // the part it belongs to, with article; "" for the part at hand
 	row    num
 	count  num
+	ends   num // of rows
+	toRow  num
 	place  noun // one of its places
 	here   bool // it was made or passed over in the row at hand, and has no name
 	round  bool
@@ -245,6 +248,14 @@ type joined struct {
 	fresh bool   // it is joined; else it hangs there already
 	name  string // "" if the pattern names no yarn
 	wrong bool   // the wrong side faces
+}
+
+// alongText is the edge a part starts along.
+type alongText struct {
+	runs  []named
+	yarn  joined
+	rates bool // the ends of rows are not spelt out in the first row: it is said how many stitches go along them
+	round bool // all round a flat piece, beginning behind its first corner
 }
 
 // counting is a counting off.

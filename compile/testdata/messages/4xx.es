@@ -604,15 +604,6 @@ error[OV487]: la última vuelta de strip, tal como está escrita, no se puede di
 
 example.ovillo: 1 error
 
-# OV488
-error[OV488]: around recorre el contorno de motivos unidos, y strip no lo es
-  --> example.ovillo:20:8
- 20 |   from around strip
-    |        ^^^^^^^^^^^^ no tiene un contorno de esa clase
-    = ayuda: comenzar por su última vuelta: from strip.edge
-
-example.ovillo: 1 error
-
 # OV489
 error[OV489]: el lado de un motivo es una longitud
   --> example.ovillo:21:8

@@ -1,3 +1,76 @@
+# OV530
+error[OV530]: strip no tiene un borde lateral llamado front
+  --> example.ovillo:25:8
+ 25 |   from front edge of strip
+    |        ^^^^^ ¿de qué lado?
+    = ayuda: escribir right o left
+
+example.ovillo: 1 error
+
+# OV531
+error[OV531]: aquí no hay extremos de hilera de strip en los que tejer
+  --> example.ovillo:25:8
+ 25 |   from right edge of strip rows 30 to 40
+    |        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ hace falta 1, hay 0
+    = ayuda: nombrar hileras que la pieza teje de ida y vuelta
+
+example.ovillo: 1 error
+
+# OV532
+error[OV532]: una proporción son dos números enteros, iguales en todas las tallas
+  --> example.ovillo:25:28
+ 25 |   from right edge of strip at 4 (5) per 3 rows
+    |                            ^^^^^^^^^^^^^^^^^^^ ¿cuántos por cuántas hileras?
+    = ayuda: escribir at 4 per 3 rows, o by gauge
+
+example.ovillo: 1 error
+
+# OV533
+error[OV533]: no se puede calcular la proporción: hdc no tiene muestra
+  --> example.ovillo:25:28
+ 25 |   from right edge of strip by gauge
+    |                            ^^^^^^^^ ¿con qué muestra?
+    = ayuda: agregar hdc a gauge, o decir la proporción: at 4 per 3 rows
+
+example.ovillo: 1 error
+
+# OV534
+error[OV534]: strip no es una pieza plana de cuatro lados
+  --> example.ovillo:18:15
+ 18 |   from around strip
+    |               ^^^^^ no se puede rodear
+    = ayuda: comenzar en su última vuelta: from strip.edge
+
+example.ovillo: 1 error
+
+# OV535
+error[OV535]: strip.thumb no es una abertura con cadenas por encima
+  --> example.ovillo:21:15
+ 21 |   from around strip.thumb
+    |               ^^^^^^^^^^^ no se puede rodear
+    = ayuda: hacer las cadenas donde se saltan los lugares: ch 4, skip 4 as thumb
+
+example.ovillo: 1 error
+
+# OV536
+error[OV536]: top no es un tramo de extremos de hilera: no puede tener puntos de más ni de menos
+  --> example.ovillo:25:73
+ 25 |   from strip.edge as top, right edge of strip as side, multiple of 4 by top
+    |                                                                         ^^^ no se puede cambiar
+    = ayuda: nombrar un tramo de un borde lateral: right edge of front as top
+
+example.ovillo: 1 error
+
+# OV537
+error[OV537]: este borde no se puede llevar a 15 en S lugares: tiene 22 en S, y los tramos que pueden cambiar son demasiado cortos
+  --> example.ovillo:25:61
+ 25 |   from strip.edge, right edge of strip rows 1 to 2 as side, multiple of 15 by side
+    |                                                             ^^^^^^^^^^^^^^^^^^^^^^ no se alcanza
+    = tallas: S
+    = ayuda: nombrar un tramo más largo detrás de by, o elegir un múltiplo menor
+
+example.ovillo: 1 error
+
 # OV501
 error[OV501]: m ya quedó atrás
   --> example.ovillo:16:24

@@ -1,3 +1,12 @@
+# OV759
+aviso[OV759]: los puntos de este borde miden 15,0 cm en S, 16,9 cm en M, pero el borde mide 10,0 cm en S, 11,1 cm en M
+  --> example.ovillo:25:8
+ 25 |   from right edge of strip at 4 per 3 rows
+    |        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ frunce u ondula
+    = ayuda: dejar que decidan las muestras: by gauge
+
+example.ovillo: 1 aviso
+
 # OV701
 error[OV701]: se pide una longitud en dc, pero dc no tiene muestra
   --> example.ovillo:13:28

@@ -1,0 +1,544 @@
+package compile
+
+import (
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// This file starts a part along edges that are there already: runs of places by name, new chains, the ends of rows, all round a
+// piece or an opening.
+
+// alongRun is one run of the edge a part starts along, in every size.
+type alongRun struct {
+	ref    plan.Ref
+	runs   []fabric.Run // per size, before the stitches are spread over them
+	ends   *sideEdge    // the run is ends of rows
+	rate   rate         // of stitches and rows; 0: one in each
+	forced bool         // brought to a multiple: the groups are spread, not worked at the rate
+	groups [][]group    // per size, for ends of rows
+	marks  []string     // set before it
+	label  string
+	at     lang.Node
+	from   plan.Nums // the places before it on the edge
+	count  plan.Nums // its places
+	plain  bool      // of places that the maker finds without being told: nothing is said of them
+}
+
+// from starts along runs.
+func (p *partState) from(n *lang.From, mask []bool) {
+	st := &p.plan.Start
+	st.Kind = plan.StartFrom
+	a := &along{p: p, mask: mask}
+	for _, it := range n.Runs {
+		if !a.add(it) {
+			p.halt(mask)
+			return
+		}
+	}
+	if !a.spread() {
+		p.halt(mask)
+		return
+	}
+	p.along, p.lastMarks = a.runs, a.marks
+	closed := p.style != plan.Rows
+	p.each(mask, n, func(z int) *fabric.Fault {
+		var runs []fabric.Run
+		for _, r := range a.runs {
+			run := r.runs[z]
+			if r.ends != nil {
+				counts, _ := countsOf(r.groups[z])
+				run = run.Spread(counts)
+			}
+			run.Label, run.Markers = r.label, r.marks
+			runs = append(runs, run)
+		}
+		if len(a.marks) > 0 {
+			runs = append(runs, fabric.Run{Markers: a.marks})
+		}
+		return p.fab[z].From(runs, closed)
+	})
+	p.begun = make([]fabric.ID, p.c.z)
+	for z := range p.begun {
+		p.begun[z] = p.fab[z].Begun()
+	}
+	for _, r := range a.runs {
+		if r.ref.Count = r.count; !r.plain {
+			st.Runs = append(st.Runs, r.ref)
+		}
+	}
+	a.corners()
+	p.maxMarks = max(p.maxMarks, p.mostMarkers())
+	p.continues()
+}
+
+// mostMarkers is the most markers that stand on the live edge in any size.
+func (p *partState) mostMarkers() int {
+	most := 0
+	for z := range p.fab {
+		most = max(most, p.fab[z].Markers())
+	}
+	return most
+}
+
+// along gathers the runs a part starts along.
+type along struct {
+	p     *partState
+	mask  []bool
+	runs  []*alongRun
+	marks []string // set since the last run
+	mult  *lang.FromRun
+	round bool // all round a piece: the four corners have a name
+}
+
+// CornerName is what the four corners of a piece that is worked all round are called.
+const cornerName = "corner"
+
+// add reads one item; it reports whether it could be understood.
+func (a *along) add(it *lang.FromRun) bool {
+	switch {
+	case it.Mark != nil:
+		a.marks = append(a.marks, it.Mark.Text)
+		a.p.marker(it.Mark.Text)
+		return true
+	case it.Mult != nil:
+		a.mult = it
+		return true
+	case it.Chain != nil:
+		return a.chain(it)
+	case it.Side != nil:
+		e := a.p.c.sideEdge(it.Side, a.p.lex)
+		return e != nil && a.side(it, e)
+	case it.Around:
+		return a.around(it)
+	}
+	return a.named(it)
+}
+
+// put adds a run.
+func (a *along) put(it *lang.FromRun, ref plan.Ref, runs []fabric.Run) *alongRun {
+	r := &alongRun{ref: ref, runs: runs, at: it, marks: a.marks, label: labelOf(it.Label)}
+	if a.marks = nil; r.label != "" {
+		r.ref.Called = a.p.called(r.label, r.ref.Called)
+	}
+	a.runs = append(a.runs, r)
+	return r
+}
+
+// called is the printed name of a label of the part, or another if it has none.
+func (p *partState) called(label string, other plan.Text) plan.Text {
+	if t := p.calls[label]; t != nil {
+		return t
+	}
+	return other
+}
+
+// chain adds new chains.
+func (a *along) chain(it *lang.FromRun) bool {
+	p := a.p
+	k := p.startCount(it.Chain, a.mask, it)
+	if k == nil {
+		return false
+	}
+	runs := make([]fabric.Run, p.c.z)
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		r, f := p.fab[z].ChainRun(k[z])
+		runs[z] = r
+		return f
+	})
+	a.put(it, plan.Ref{Kind: plan.RefSpace, Own: true, Chains: k, Count: k}, runs)
+	return true
+}
+
+// side adds the ends of rows at a side edge. With the right side facing, the fabric lies to the left of the way: a right edge is
+// worked upwards, a left edge downwards; from the wrong side it is the other way round.
+func (a *along) side(it *lang.FromRun, e *sideEdge) bool {
+	p := a.p
+	runs := make([]fabric.Run, p.c.z)
+	none := newSpread(p.c)
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		runs[z] = e.run(z)
+		if len(runs[z].Places) == 0 && !runs[z].Halted {
+			none.add(z, 1, 0)
+		}
+		if (e.side == fabric.LeftEdge) != p.plan.FirstWrong {
+			runs[z] = runs[z].Reversed()
+		}
+		return nil
+	})
+	if none.any() {
+		p.c.report(diag.Diagnostic{Code: codeNoRowEnds, Span: it.Span(), Sizes: none.sizes(), Args: diag.Args{"part": e.part.plan.Name}})
+		return false
+	}
+	r := a.put(it, e.ref(a.mask), runs)
+	r.ends, r.ref.Down = e, (e.side == fabric.LeftEdge) != p.plan.FirstWrong
+	if !a.pick(r, it.Pick) {
+		return false
+	}
+	p.plan.From = append(p.plan.From, e.origin(r.ref))
+	return true
+}
+
+// origin says where the part grows on a side edge.
+func (e *sideEdge) origin(ref plan.Ref) plan.Origin {
+	c := e.part.c
+	o := plan.Origin{Kind: plan.RefRowEnds, Part: e.part.index, Side: ref.Side, Label: e.name,
+		Row: c.nums(plan.Absent), From: c.nums(1), To: ref.Ends, Of: c.nums(plan.Absent)}
+	for z := range o.Of {
+		o.Of[z] = len(e.part.plan.Worked[z])
+		if e.rows != nil {
+			o.From[z], o.To[z] = e.rows[z].from, e.rows[z].to
+		}
+	}
+	return o
+}
+
+// pick sets how many stitches are worked along the ends of rows of a run.
+func (a *along) pick(r *alongRun, n *lang.PickUp) bool {
+	p := a.p
+	switch {
+	case n == nil:
+	case n.Gauge:
+		if !a.byGauge(r, n) {
+			return false
+		}
+	default:
+		k, per := p.c.cnt(n.N, p.lex), p.c.cnt(n.Per, p.lex)
+		if k == nil || per == nil {
+			return false
+		}
+		sts, same := k.Same()
+		rows, also := per.Same()
+		if !same || !also || sts < 1 || rows < 1 || rows > 100 || sts > 1000 {
+			p.c.say(codePickRate, n.Span(), nil)
+			return false
+		}
+		r.rate = rate{sts, rows}
+	}
+	return true
+}
+
+// byGauge takes the rate from the two gauges: the height of a row against the width of the stitch that is worked along it.
+func (a *along) byGauge(r *alongRun, n *lang.PickUp) bool {
+	p := a.p
+	id, w, ok := p.alongStitch()
+	if !ok {
+		p.c.say(codePickGauge, n.Span(), diag.Args{"stitch": id})
+		return false
+	}
+	z := p.c.pat.Shown
+	length := r.ends.length(z, r.runs[z])
+	if length == plan.NoLength {
+		p.c.say(codePickGauge, n.Span(), diag.Args{"stitch": p.c.word(p.c.tallest(r.ends.part, z))})
+		return false
+	}
+	r.rate = rateOf(float64(length) / float64(len(r.runs[z].Places)) / w)
+	return true
+}
+
+// around adds all four sides of a flat piece, or the edges of an opening.
+func (a *along) around(it *lang.FromRun) bool {
+	c, path := a.p.c, it.Ref.Path
+	q := c.parts[path[0]]
+	switch {
+	case q == nil && len(path) == 1:
+		c.say(codeNoPart, it.Ref.Span(), diag.Args{"word": path[0], "near": lang.Near(path[0], keys(c.parts))})
+		return false
+	case q != nil && len(path) == 1 && q.plan.Start.Kind == plan.StartGrid:
+		return a.motifs(it, q)
+	case q != nil && len(path) == 1:
+		return a.piece(it, q)
+	}
+	return a.opening(it)
+}
+
+// piece adds the four sides of a flat piece, with the right side facing: the last row from right to left, the left edge down, the
+// start from left to right, the right edge up. The way begins behind the first corner, so that each side ends in its corner.
+func (a *along) piece(it *lang.FromRun, q *partState) bool {
+	p := a.p
+	z0 := p.c.pat.Shown
+	if q.fab[z0].Closed() || q.fab[z0].FreeEdge() || q.style != plan.Rows || len(q.fab[z0].FoundationRun().Places) == 0 {
+		p.c.say(codeAroundFlat, it.Ref.Span(), diag.Args{"part": q.plan.Name})
+		return false
+	}
+	top, bottom, first := make([]fabric.Run, p.c.z), make([]fabric.Run, p.c.z), make([]fabric.Run, p.c.z)
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		whole := q.fab[z].EdgeRun()
+		if q.wrong[z] {
+			whole = whole.Reversed() // the next row would show the wrong side; here the right side faces
+		}
+		if bottom[z] = q.fab[z].FoundationRun(); q.plan.FirstWrong {
+			bottom[z] = bottom[z].Reversed()
+		}
+		top[z], first[z] = whole, whole
+		if k := len(whole.Places); k > 0 {
+			top[z].Places, first[z].Places = whole.Places[1:], whole.Places[:1]
+		}
+		return nil
+	})
+	left, right := &sideEdge{part: q, side: fabric.LeftEdge}, &sideEdge{part: q, side: fabric.RightEdge}
+	edge := plan.Ref{Kind: plan.RefEdge, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Pick: plan.EachOf}
+	a.put(it, edge, top)
+	side := *it
+	side.Label = nil
+	if !a.side(&side, left) {
+		return false
+	}
+	start := edge
+	start.Kind = plan.RefFoundation
+	a.put(&side, start, bottom)
+	if !a.side(&side, right) {
+		return false
+	}
+	a.put(&side, edge, first).plain = true
+	a.round, p.plan.Start.Round = true, true
+	p.plan.From = append(p.plan.From, plan.Origin{Kind: plan.RefAround, Part: q.index, Row: p.c.nums(0), From: p.c.nums(1), To: p.c.nums(1), Of: p.c.nums(1)})
+	return true
+}
+
+// corners names the corners of a piece that is worked all round.
+func (a *along) corners() {
+	if !a.round {
+		return
+	}
+	p := a.p
+	p.names[cornerName], p.roles[cornerName] = true, plan.Corner
+	p.each(a.mask, a.runs[0].at, func(z int) *fabric.Fault {
+		// the last places of the last row and of each other side that ends in a corner, and the first of the start
+		at := []int{a.runs[0].count[z] - 1, a.runs[2].from[z], a.runs[2].from[z] + a.runs[2].count[z] - 1, a.runs[4].from[z]}
+		p.fab[z].NameAt(cornerName, at)
+		return nil
+	})
+}
+
+// opening adds the edges of an opening, with the right side facing: the places that were passed over, the corner, the other side of
+// the chain over them, and the other corner.
+func (a *along) opening(it *lang.FromRun) bool {
+	p := a.p
+	w := &lowerer{c: p.c, p: p, mask: a.mask}
+	r := w.ref(it.Ref)
+	if w.bad {
+		return false
+	}
+	q := p
+	if r.Part != "" {
+		q = p.c.parts[r.Part]
+	}
+	var pieces [4][]fabric.Run
+	for k := range pieces {
+		pieces[k] = make([]fabric.Run, p.c.z)
+	}
+	closed := true
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		four, ok := q.fab[z].OpeningRuns(r.Name)
+		closed = closed && (ok || q.fab[z].Halted())
+		for k := range pieces {
+			pieces[k][z] = four[k]
+		}
+		return nil
+	})
+	if !closed {
+		p.c.say(codeAroundOpening, it.Ref.Span(), diag.Args{"name": p.c.file.Source.Slice(it.Ref.Span())})
+		return false
+	}
+	skipped := p.refer(r, a.mask, fabric.NamedEach)
+	skipped.Pick = plan.EachOf
+	over := plan.Ref{Kind: plan.RefSpace, Part: q.index, Own: q == p, Label: r.Name, Called: skipped.Called, Below: true, Row: skipped.Row, Pick: plan.EachOf}
+	corner := plan.Ref{Kind: plan.RefCorner, Part: q.index, Own: q == p, Label: r.Name, Called: skipped.Called, Row: skipped.Row}
+	p.origin(r, q)
+	side := *it
+	side.Label = nil
+	a.put(it, skipped, pieces[0])
+	a.put(&side, corner, pieces[1])
+	a.put(&side, over, pieces[2])
+	a.put(&side, corner, pieces[3])
+	return true
+}
+
+// named adds places by name: a label, the last row of a part or its start, or what lies below.
+func (a *along) named(it *lang.FromRun) bool {
+	p, path := a.p, it.Ref.Path
+	runs := make([]fabric.Run, p.c.z)
+	if q, ok := p.c.parts[path[0]]; ok && len(path) == 2 && (path[1] == fabric.FoundationName || path[1] == fabric.EdgeName) && !q.names[path[1]] {
+		a.wholeEdge(it, q, runs)
+		return true
+	}
+	w := &lowerer{c: p.c, p: p, mask: a.mask}
+	r := w.ref(it.Ref)
+	if w.bad {
+		return false
+	}
+	q := p
+	if r.Part != "" {
+		q = p.c.parts[r.Part]
+	}
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		run, f := q.fab[z].NamedRun(r.Name, it.Below)
+		runs[z] = run
+		return f
+	})
+	kind := fabric.NamedEach
+	if it.Below {
+		kind = fabric.Below
+	}
+	ref := p.refer(r, a.mask, kind)
+	ref.Pick = plan.EachOf
+	a.put(it, ref, runs)
+	p.origin(r, q)
+	return true
+}
+
+// wholeEdge adds the last row of a part, or its start.
+func (a *along) wholeEdge(it *lang.FromRun, q *partState, runs []fabric.Run) {
+	p := a.p
+	kind := plan.RefEdge
+	if it.Ref.Path[1] == fabric.FoundationName {
+		kind = plan.RefFoundation
+	}
+	count := p.c.nums(0)
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		if runs[z] = q.fab[z].EdgeRun(); kind == plan.RefFoundation {
+			runs[z] = q.fab[z].FoundationRun()
+		}
+		count[z] = len(runs[z].Places)
+		return nil
+	})
+	a.put(it, plan.Ref{Kind: kind, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Count: count, Pick: plan.EachOf}, runs)
+	o := plan.Origin{Kind: kind, Part: q.index, Row: p.c.nums(0), From: p.c.nums(1), To: count, Of: count}
+	if kind == plan.RefEdge {
+		o.Row = append(plan.Nums(nil), q.number...)
+	}
+	p.plan.From = append(p.plan.From, o)
+}
+
+// spread spreads the stitches over the ends of rows of every run, brings them to the multiple that is asked for, and notes where
+// each run begins.
+func (a *along) spread() bool {
+	p := a.p
+	for _, r := range a.runs {
+		if r.ends == nil {
+			continue
+		}
+		r.groups = make([][]group, p.c.z)
+		for z := range r.groups {
+			switch n := len(r.runs[z].Places); {
+			case n == 0:
+			case r.rate.rows == 0:
+				r.groups[z] = []group{{1, []cell{{n, 1}}}}
+			default:
+				r.groups[z] = spreadAt(n, r.rate.stitches, r.rate.rows)
+			}
+		}
+	}
+	if a.mult != nil && !a.force() {
+		return false
+	}
+	at := p.c.nums(0)
+	for _, r := range a.runs {
+		r.from, r.count = append(plan.Nums(nil), at...), p.c.nums(plan.Absent)
+		for z := range at {
+			r.count[z] = r.places(z)
+			at[z] += r.count[z]
+		}
+		if r.ends != nil {
+			r.ref.Rate, r.ref.RateRows = r.rate.stitches, r.rate.rows
+			if r.forced {
+				r.ref.Rate, r.ref.RateRows = 0, 0
+			}
+			if r.rate.rows > 0 {
+				a.compare(r)
+			}
+		}
+	}
+	return true
+}
+
+// places is how many places a run has in a size.
+func (r *alongRun) places(z int) int {
+	if r.ends == nil {
+		return len(r.runs[z].Places)
+	}
+	_, n := countsOf(r.groups[z])
+	return n
+}
+
+// force brings all the runs together to a multiple, by those that are named: each takes its share of what is missing or too much.
+func (a *along) force() bool {
+	p, n := a.p, a.mult
+	m, e := p.c.cnt(n.Mult, p.lex), p.c.nums(0)
+	if n.Plus != nil {
+		e = p.c.cnt(n.Plus, p.lex)
+	}
+	if m == nil || e == nil {
+		return false
+	}
+	var by []*alongRun
+	for _, name := range n.By {
+		found := false
+		for _, r := range a.runs {
+			if r.label == name.Text && r.ends != nil {
+				by, found = append(by, r), true
+			}
+		}
+		if !found {
+			p.c.say(codeMultipleBy, name.Span(), diag.Args{"name": name.Text})
+			return false
+		}
+	}
+	bad := newSpread(p.c)
+	for z, on := range a.mask {
+		if !on || m[z] < 1 {
+			continue
+		}
+		total := 0
+		for _, r := range a.runs {
+			total += r.places(z)
+		}
+		diff := toMultiple(total, m[z], e[z]) - total
+		for i, r := range by {
+			share := diff/len(by) + sign(diff)*btoi(i < abs(diff%len(by)))
+			k := r.places(z) + share
+			if share == 0 {
+				continue
+			}
+			if r.forced = true; k < 1 {
+				bad.add(z, total+diff, total)
+				break
+			}
+			r.groups[z] = spreadOver(len(r.runs[z].Places), k)
+		}
+	}
+	if bad.any() {
+		p.c.report(diag.Diagnostic{Code: codeMultipleFar, Span: n.Span(), Sizes: bad.sizes(),
+			Args: diag.Args{"need": bad.per(bad.need), "have": bad.per(bad.have)}})
+		return false
+	}
+	for _, r := range by {
+		for z := range r.groups {
+			if r.forced && len(r.groups[z]) > 0 {
+				r.groups[z] = spreadOver(len(r.runs[z].Places), r.places(z)) // alike in every size
+			}
+		}
+	}
+	return true
+}
+
+func sign(n int) int {
+	switch {
+	case n < 0:
+		return -1
+	case n > 0:
+		return 1
+	}
+	return 0
+}
+
+func abs(n int) int { return max(n, -n) }
+
+func btoi(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
+}
