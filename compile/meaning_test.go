@@ -153,6 +153,9 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "repeat 3 times\n    round: inc, sc in each\n  end = + 2 each time", "OV601"},
 	{"r 12", "repeat 3 times\n    round: dec, sc in each\n  end = - 1 each time", "9"},
 	{"r 12", "repeat 3 times\n    round: dec, sc in each\n  end = 9", "9"},
+	{"f 12", "shape s: 4 rows\n    plain: sc in each\n    shaping: dec, sc in each\n    every row 3 times\n  end", "9"},
+	{"f 12", "shape s: 4 rows\n    plain: sc in each\n    shaping: dec, sc in each\n    first on row 2, every row, 3 times\n  end", "9"},
+	{"f 12", "edges left, right\n  shape s: 4 rows\n    plain: sc in each\n    at left: dec on row 1, then every row, 3 times in all\n    at right: dec on row 4, then every row, 1 times in all\n  end", "8"},
 	{"r 12", "shape s: 4 rounds\n    plain: sc in each\n    shaping: inc, sc in each\n    every 2 rounds 2 times\n  end = + 1 each time", "OV605"},
 	{"r 12", "round: sc in each = 12 (13)", "OV601"},
 

@@ -110,7 +110,7 @@ func (sc *schedule) edgeWorks(mask []bool) (first, last *edgeWork, ok bool) {
 func (sc *schedule) edgeWork(w *edgeWork, a *lang.ShapeAt, mask []bool) bool {
 	p := sc.p
 	low := p.c.lower(p, a.List, mask)
-	at, every, times := p.c.cnt(a.Row, p.lex), p.c.cnt(a.Every, p.lex), p.c.cnt(a.Times, p.lex)
+	at, every, times := p.c.cnt(a.Row, p.lex), p.c.every(a.Every, p.lex), p.c.cnt(a.Times, p.lex)
 	if !low.ok || at == nil || every == nil || times == nil {
 		return false
 	}

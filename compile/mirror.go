@@ -194,9 +194,17 @@ func (m *mirror) item(it lang.Item, first, last bool) lang.Item {
 	return it
 }
 
+// countOf is how many places are next: a lone name behind `next` is the number too.
+func countOf(n *lang.InNext) *lang.Cnt {
+	if r := n.Ref; n.N == nil && r != nil {
+		return &lang.Cnt{At: r.At, E: &lang.Expr{At: r.At, Op: lang.OpName, Text: r.Path[0], Path: r.Path}}
+	}
+	return n.N
+}
+
 func (m *mirror) work(n *lang.Work, first bool) lang.Item {
 	if first && n.Slip && n.Target != nil && n.Target.In != nil && n.Target.In.Next != nil {
-		return &lang.Leave{At: n.At, N: n.Target.In.Next.N, Label: n.Label}
+		return &lang.Leave{At: n.At, N: countOf(n.Target.In.Next), Label: n.Label}
 	}
 	if g := m.group(n); g != nil {
 		return m.item(g, false, false)

@@ -219,3 +219,12 @@ func TestMirrorOfSpaced(t *testing.T) {
 		}
 	})
 }
+
+// A number by its name, in slip stitches that become stitches left over, is the same number.
+func TestMirrorOfNamedNumber(t *testing.T) {
+	text := "let few = 3\n" + piece("rows", "chain 12", "  row: sc in each\n  row: sl st in next few, sc to last 2, dec = 8\n") + mirrorPart("other", "piece")
+	p := clean(t, text)
+	if got := stitchesOf(p, 1, 0); !slices.Equal(got, []int{12, 8}) {
+		t.Fatalf("the mirror has %v stitches", got)
+	}
+}

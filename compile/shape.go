@@ -91,14 +91,14 @@ func (sc *schedule) intervals(body []*lang.Statement, mask []bool) []interval {
 		switch n := b.Node.(type) {
 		case *lang.Every:
 			for _, e := range n.Steps {
-				every, times := c.cnt(e.N, lex), c.cnt(e.Times, lex)
+				every, times := c.every(e.N, lex), c.cnt(e.Times, lex)
 				if every == nil || times == nil {
 					return nil
 				}
 				out = append(out, interval{less(every, 1), times})
 			}
 		case *lang.FirstOn:
-			first, every, times := c.cnt(n.Row, lex), c.cnt(n.Every, lex), c.cnt(n.Times, lex)
+			first, every, times := c.cnt(n.Row, lex), c.every(n.Every, lex), c.cnt(n.Times, lex)
 			if first == nil || every == nil || times == nil {
 				return nil
 			}
@@ -132,6 +132,14 @@ func (sc *schedule) intervals(body []*lang.Statement, mask []bool) []interval {
 		return nil
 	}
 	return out
+}
+
+// every is how far apart the shaped rows are: without a number they come in every row.
+func (c *checker) every(n *lang.Cnt, lex []bool) plan.Nums {
+	if n == nil {
+		return c.nums(1)
+	}
+	return c.cnt(n, lex)
 }
 
 // listed turns a list of rows into intervals; neighbours of the same length become one.

@@ -683,7 +683,7 @@ type Every struct {
 // EveryStep is one interval of a schedule.
 type EveryStep struct {
 	At
-	N     *Cnt `parser:"'every' @@ ( 'row' | 'rows' | 'round' | 'rounds' )"`
+	N     *Cnt `parser:"'every' ( 'row' | 'round' | @@ ( 'row' | 'rows' | 'round' | 'rounds' ) )"` // nil: every row
 	Times *Cnt `parser:"@@ 'times'"`
 }
 
@@ -701,19 +701,20 @@ type OnRows struct {
 type FirstOn struct {
 	At
 	Row   *Cnt `parser:"'first' 'on' ( 'row' | 'round' ) @@ ','"`
-	Every *Cnt `parser:"'every' @@ ( 'row' | 'rows' | 'round' | 'rounds' ) ','"`
+	Every *Cnt `parser:"'every' ( 'row' | 'round' | @@ ( 'row' | 'rows' | 'round' | 'rounds' ) ) ','"` // nil: every row
 	Times *Cnt `parser:"@@ 'times'"`
 }
 
 // ShapeAt shapes one side edge of a flat piece; two of them are merged row by row.
 //
 //	at armhole: dec on row 1, then every 2 rows, 6 times in all
+//	at armhole: dec on row 1, then every row, 3 times in all
 type ShapeAt struct {
 	At
 	Edge  *Name `parser:"'at' @@ ':'"`
 	List  *List `parser:"@@"`
 	Row   *Cnt  `parser:"'on' ( 'row' | 'round' ) @@ ','"`
-	Every *Cnt  `parser:"'then'? 'every' @@ ( 'row' | 'rows' | 'round' | 'rounds' ) ','"`
+	Every *Cnt  `parser:"'then'? 'every' ( 'row' | 'round' | @@ ( 'row' | 'rows' | 'round' | 'rounds' ) ) ','"` // nil: every row
 	Times *Cnt  `parser:"@@ 'times' ( 'in' 'all' )?"`
 }
 

@@ -183,6 +183,7 @@ func stepCorpus(l *Language, f func(what string, text rich.Text)) {
 		work := []plan.Instr{tableInstr(plan.Work, plan.Next, plan.Stitch, n)}
 		say(fmt.Sprint("count off ", n), p, &plan.CountOff{Items: []plan.OffItem{{N: n, Marker: -1}, {Marker: 0}, {N: n, Marker: -1}, {Marker: 1}, {N: n, Marker: -1}}})
 		say(fmt.Sprint("count off in next ", n), p, &plan.CountOff{Items: []plan.OffItem{{N: n, Marker: -1}, {Marker: 0, InNext: true}, {N: n, Marker: -1, Called: plan.Text{"en": "the sleeve", "es": "la manga"}}, {Marker: 1}}})
+		say(fmt.Sprint("count off without markers ", n), p, &plan.CountOff{Items: []plan.OffItem{{N: n, Marker: -1, Called: plan.Text{"en": "the neck", "es": "el escote"}}, {N: n, Marker: -1, Called: plan.Text{"en": "the sleeve", "es": "la manga"}}}})
 		say(fmt.Sprint("move start ", n), p, &plan.MoveStart{Marker: 1, Moved: n})
 		say(fmt.Sprint("have ", n), p, &plan.Counted{Counts: []plan.Count{{Kind: plan.CountSts, N: n}, {Kind: plan.CountIn, Called: plan.Text{"en": "the sleeve", "es": "la manga"}, N: n}, {Kind: plan.CountSpaces, Chains: 1, N: n}}})
 		say(fmt.Sprint("block ", n), p, &plan.Block{Times: n, First: plan.Nums{2, 2, 2}, Last: plan.Nums{5, 5, 5}, Rows: []*plan.Row{{Times: plan.Nums{1, 1, 1}, Work: work}, {Times: n, Work: append(work, work...)}}})

@@ -6,8 +6,12 @@ import "ovillo/compile/plan"
 // says behind how many stitches each one goes; any other is written step by step.
 func (c *context) countOff(o *plan.CountOff) StepText {
 	k := counting{round: c.round(), spiral: c.part.Style == plan.SpiralRounds, plain: true}
+	label := SectionsLabel
 	for i, it := range o.Items {
 		marker := it.N == nil
+		if marker {
+			label = MarkersLabel
+		}
 		one := counted{called: c.l.read.of(it.Called), inNext: it.InNext, more: i > 0}
 		if marker {
 			one.marker = c.marker(it.Marker)
@@ -25,5 +29,5 @@ func (c *context) countOff(o *plan.CountOff) StepText {
 	if len(k.items)%2 == 0 || len(k.items) != len(o.Items) {
 		k.plain = false
 	}
-	return c.step(fill(c.l.voice.fixed(MarkersLabel)), c.l.voice.countOff(k))
+	return c.step(fill(c.l.voice.fixed(label)), c.l.voice.countOff(k))
 }

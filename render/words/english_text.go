@@ -115,6 +115,7 @@ var englishFixed = map[Key]string{
 	PageOf:            "page {} of {}",
 	StartLabel:        "Start",
 	MarkersLabel:      "Markers",
+	SectionsLabel:     "Sections",
 	NoteLabel:         "Note",
 	MeansHead:         "means",
 	HereHead:          "Here",

@@ -34,6 +34,7 @@ const (
 	PageOf         // {} page, {} pages
 	StartLabel
 	MarkersLabel
+	SectionsLabel // of stitches counted off without a marker
 	NoteLabel
 	MeansHead
 	HereHead

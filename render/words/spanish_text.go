@@ -114,6 +114,7 @@ var spanishFixed = map[Key]string{
 	PageOf:            "página {} de {}",
 	StartLabel:        "Comienzo",
 	MarkersLabel:      "Marcadores",
+	SectionsLabel:     "Secciones",
 	NoteLabel:         "Nota",
 	MeansHead:         "significa",
 	HereHead:          "Aquí",
