@@ -195,6 +195,9 @@ func (pr *printer) segment(in plan.Instr, r *alongRun, took []int, several bool)
 		if ref.Kind == plan.RefFoundation {
 			one.Over = plan.ChainFromBack
 		}
+		if ref.Kind == plan.RefSpace && ref.Own && !ref.Below && ref.Row == nil {
+			one.Reach, one.Ref, one.Over = plan.Next, nil, plan.FoundationCh // chains that are made at the start
+		}
 		if !whole {
 			one.Reach, one.Ref = plan.Next, nil
 		}

@@ -211,6 +211,9 @@ func (e *english) startAlong(a alongText) rich.Text {
 			out = fill(e.joins(a.yarn)+" at the start of {}.", e.along(first))
 		}
 	}
+	if bridged(a.runs) {
+		return join(" ", e.bridges(a.runs), out)
+	}
 	if len(a.runs) == 1 && !(a.rates && a.runs[0].Kind == plan.RefRowEnds) || !a.rates && a.yarn.fresh {
 		return out // the first row says the rest
 	}
@@ -222,6 +225,16 @@ func (e *english) startAlong(a alongText) rich.Text {
 		}
 	}
 	return join(" ", out, fill("Work {}.", join(", then ", texts...)))
+}
+
+// bridges joins pieces with new chains between them, one after the other.
+func (e *english) bridges(runs []named) rich.Text {
+	texts := make([]rich.Text, len(runs))
+	for i, r := range runs {
+		texts[i] = e.along(r)
+	}
+	return fill("Make chains to join the pieces in this order, with the right sides of all of them facing: {}. Join each chain with {} to the piece that follows.",
+		join(", ", texts...), e.short("slst").one)
 }
 
 // lowerEnd chooses between the words for the end where a side edge begins to be worked along.
@@ -261,6 +274,12 @@ func (e *english) rate(r named) rich.Text {
 
 // along is a run as the edge of a new part. A foundation is an other side by its nature.
 func (e *english) along(r named) rich.Text {
+	switch {
+	case r.newChain():
+		return e.chains(r.count)
+	case r.Kind == plan.RefSpace && r.Below && !r.count.unknown():
+		return fill("the other side of the {}~{} of {}", r.count, e.short("ch").one, e.whole(r))
+	}
 	if r.Below && r.Kind != plan.RefFoundation {
 		return fill("the other side of {}", e.run(r))
 	}

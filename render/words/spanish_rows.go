@@ -256,6 +256,9 @@ func (s *spanish) startAlong(a alongText) rich.Text {
 			out = fill(s.joins(a.yarn)+" al comienzo {}.", of(s.along(first)))
 		}
 	}
+	if bridged(a.runs) {
+		return join(" ", s.bridges(a.runs), out)
+	}
 	if len(a.runs) == 1 && !(a.rates && a.runs[0].Kind == plan.RefRowEnds) || !a.rates && a.yarn.fresh {
 		return out // the first row says the rest
 	}
@@ -271,6 +274,16 @@ func (s *spanish) startAlong(a alongText) rich.Text {
 		lead = "Tejer {}."
 	}
 	return join(" ", out, fill(lead, join(", luego ", texts...)))
+}
+
+// bridges joins pieces with new chains between them, one after the other.
+func (s *spanish) bridges(runs []named) rich.Text {
+	texts := make([]rich.Text, len(runs))
+	for i, r := range runs {
+		texts[i] = s.along(r)
+	}
+	return fill("Tejer cadenas para unir las piezas en este orden, con el derecho de todas de frente: {}. Unir cada cadena con 1~{} a la pieza que sigue.",
+		join(", ", texts...), s.short("slst").one)
 }
 
 // alongRun heads what is worked along one run of several.
@@ -302,6 +315,13 @@ func (s *spanish) rate(r named) rich.Text {
 
 // along is a run as the edge of a new part. A foundation is an other side by its nature.
 func (s *spanish) along(r named) rich.Text {
+	switch {
+	case r.newChain():
+		return s.chains(r.count)
+	case r.Kind == plan.RefSpace && r.Below && !r.count.unknown():
+		ch := s.short("ch")
+		return fill("el otro lado de "+ch.the(!r.count.one())+" {}~{} {}", r.count, ch.by(r.count), of(s.whole(r)))
+	}
 	if r.Below && r.Kind != plan.RefFoundation {
 		return fill("el otro lado {}", of(s.run(r)))
 	}

@@ -208,6 +208,19 @@ func (r named) several() bool {
 	return false
 }
 
+// newChain reports whether the run is chains that are made where the part starts.
+func (r named) newChain() bool { return r.Kind == plan.RefSpace && r.Own && !r.Below && r.Row == nil && r.Label == "" }
+
+// bridged reports whether new chains lie between pieces.
+func bridged(runs []named) bool {
+	for _, r := range runs {
+		if r.newChain() {
+			return len(runs) > 1
+		}
+	}
+	return false
+}
+
 // pick says which place is meant; the first by its number is the first.
 func (r named) pick() plan.Pick {
 	if r.Pick == plan.NthOf && r.Nth == 1 {
