@@ -78,7 +78,9 @@ const (
 	codeMultipleBy    diag.Code = "OV536" // a run that cannot be brought to a multiple
 	codeMultipleFar   diag.Code = "OV537" // a multiple that is out of reach
 
-	codeBackRow diag.Code = "OV493" // something else in a row that goes the other way
+	codeBackRow    diag.Code = "OV493" // something else in a row that goes the other way
+	codeLegs       diag.Code = "OV496" // something else than stitches of one kind, and skips, drawn together
+	codeDrawnWhere diag.Code = "OV495" // a decrease in a space
 
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works

@@ -138,6 +138,10 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		in.Op = plan.Lengthen
 	case fabric.Draw:
 		in.Op = plan.Decrease
+		if o.Body != nil {
+			pr.legs(&in, o)
+			break
+		}
 		pr.over(&in, o)
 	case fabric.Chains:
 		in.Op = plan.Chains

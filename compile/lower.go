@@ -151,6 +151,9 @@ func (w *lowerer) item(it lang.Item) *fabric.Op {
 		w.with(o, n.With)
 		return o
 	case *lang.Bracket:
+		if n.Tog {
+			return w.drawn(n)
+		}
 		o := w.op(fabric.Repeat, n)
 		o.Body = w.list(n.List)
 		w.repEnd(o, n.End)
@@ -424,8 +427,9 @@ func (w *lowerer) multiply(o *fabric.Op, n *lang.Work, before plan.Nums) {
 func (w *lowerer) drawTarget(o *fabric.Op, n *lang.Work, before plan.Nums) *fabric.Op {
 	t := n.Target
 	if t.In != nil && t.In.Next != nil && t.In.Next.N == nil && t.In.Next.Ref == nil && t.In.Next.Depth == nil {
-		if k := t.In.Next.Kinds; k != nil {
-			o.Target.Takes = w.takes(k)
+		if k := t.In.Next.Kinds; k != nil && w.takes(k) != fabric.Stitches {
+			w.say(codeDrawnWhere, n.Span(), diag.Args{"word": n.Stitch.Text, "stitch": w.c.word(o.Form.ID), "number": o.Form.Together})
+			return nil
 		}
 		o.N = before
 		if o.N == nil {

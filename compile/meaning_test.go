@@ -67,6 +67,23 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: sc in next 3 as a, sc in each\n  round: rsc in each\n  round: sc in next 2, 3 sc in next, sc in each", "14"},
 	{"f 12", "row: sc in each\n  row: sc in next 3 as a, sc in each\n  row: rsc in next 9, rsc in a.3, rsc in each", "12"},
 
+	// Drawn together from places of several kinds.
+	{"r 12", "round: [sc in next, skip 2, sc in next] together, sc in each", "9"},
+	{"r 12", "round: sc in next, [[sc in next, skip 1, sc in next] together, ch 2] 3 times, sc in each = 6 sc, 3 spaces", "6+3"},
+	{"r 12", "round: [sc in next, ch 1, skip 1] around\n  round: sc in next, [sc in next 2 spaces] together, sc in each st and space = 10 sc", "10"},
+	{"r 12", "round: [sc in next, ch 1, skip 1] around\n  round: [sc in next, sc in next space, sc in next] together, sc in each st and space = 10 sc", "10"},
+	{"r 12", "round: [sc in next, ch 1, skip 1] around\n  round: sc in next, sc2tog in next space, sc in each st and space", "OV495"},
+	{"r 12", "round: sc in next, [sc in same, skip 1, sc in next] together, sc in each = 11", "11"},
+	{"r 12", "round: [2 sc in next, skip 1, 2 sc in next] together as peak, sc in each = 10 sts, 1 in peak", "10"},
+	{"r 12", "round: [sc in next, dc in next] together, sc in each", "OV496"},
+	{"r 12", "round: [sc in next] together, sc in each", "OV496"},
+	{"r 12", "round: [sc in next, ch 1, sc in next] together, sc in each", "OV496"},
+	{"r 12", "round: [sc in each] together", "OV496"},
+	{"r 12", "round: [sc in next 2 (3)] together, sc in each", "OV496"},
+	{"r 12", "round: [sc in next 8, skip 4, sc in next] together", "OV401"},
+	{"r 12", "round: sc in next 4, mark m, sc in each\n  round: sc in next 3, [sc in next 2] together, sc in each\n  round: sc to m, sc in each", "OV505"},
+	{"f 12", "row: [sc in next, skip 1, sc in next] together, sc in next 3, [fpdc in next, skip 1, dc in next] together, sc in each = 8", "8"},
+
 	// Stitches on no place.
 	{"f 12", "row: sc in each, foundation sc 6 = 18", "18"},
 	{"f 12", "row: sc in each, foundation dc 6 = 12 sc, 6 dc\n  row: dc in next 2, sc in each", "18"},

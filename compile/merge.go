@@ -119,7 +119,11 @@ func (sc *schedule) edgeWork(w *edgeWork, a *lang.ShapeAt, mask []bool) bool {
 		n, _ := o.N.Same()
 		switch o.Kind {
 		case fabric.Draw:
-			w.takes += n * o.Form.Together
+			k := o.Form.Together
+			if o.Body != nil {
+				k, _ = fabric.Width(o.Body, p.c.pat.Shown)
+			}
+			w.takes += n * k
 		default:
 			w.takes += n
 		}

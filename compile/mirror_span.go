@@ -197,7 +197,14 @@ func takes(ops []*fabric.Op, z int) (int, bool) {
 	for _, o := range ops {
 		switch o.Kind {
 		case fabric.Draw:
-			sum += o.Form.Together * at(o.N, 1)
+			n, ok := o.Form.Together, true
+			if o.Body != nil {
+				n, ok = takes(o.Body, z)
+			}
+			if !ok {
+				return 0, false
+			}
+			sum += n * at(o.N, 1)
 		case fabric.Work, fabric.InOne:
 			switch o.Target.Kind {
 			case fabric.Next, fabric.Last:

@@ -191,6 +191,12 @@ func (r *reader) once(in *plan.Instr) {
 		place()
 		r.forms(in.Form, at(in.Per, r.z, 1))
 	case plan.Decrease:
+		if in.Body != nil {
+			made := len(r.made)
+			r.list(in.Body)
+			r.made = append(r.made[:made], 0)
+			break
+		}
 		for range in.Form.Together {
 			r.take(over)
 		}

@@ -239,7 +239,11 @@ func change(ops []*fabric.Op, z int) int {
 	for _, o := range ops {
 		switch o.Kind {
 		case fabric.Draw:
-			sum -= (o.Form.Together - 1) * at(o.N, 1)
+			n := o.Form.Together
+			if o.Body != nil {
+				n, _ = fabric.Width(o.Body, z)
+			}
+			sum -= (n - 1) * at(o.N, 1)
 		case fabric.Work:
 			if o.Target.Kind != fabric.Each {
 				sum += (at(o.Per, 1) - 1) * at(o.N, 1)

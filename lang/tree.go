@@ -993,13 +993,14 @@ type Together struct {
 	Label  *As     `parser:"@@?"`
 }
 
-// Bracket repeats a list.
+// Bracket repeats a list, or draws the stitches of it together into one.
 //
-//	[sc in next 2, inc] 6 times · [fpdc, bpdc] around = 24 times
+//	[sc in next 2, inc] 6 times · [fpdc, bpdc] around = 24 times · [dc in next, skip 2, dc in next space] together
 type Bracket struct {
 	At
 	List  *List   `parser:"'[' @@ ']'"`
-	End   *RepEnd `parser:"@@"`
+	Tog   bool    `parser:"( @'together'"`
+	End   *RepEnd `parser:"| @@ )"`
 	With  *Name   `parser:"( 'with' @@ )?"`
 	Label *As     `parser:"@@?"`
 }

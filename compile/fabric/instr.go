@@ -26,7 +26,7 @@ func (r *row) work(op *Op) (int, *Fault) {
 	if op.Label != "" && op.Form.ID == slip {
 		r.name(op.Label, nil, true)
 	}
-	return r.each(op, per == 1 && op.Extra == 0 && !op.Form.Group.Open(), func(p Place) *Fault {
+	return r.each(op, per == 1 && op.Extra == 0 && !op.Form.Group.Open() && r.legs == nil, func(p Place) *Fault {
 		r.from = len(r.made)
 		for i := 0; i < per; i++ {
 			if f := r.stitch(op, p); f != nil {
@@ -42,6 +42,10 @@ func (r *row) work(op *Op) (int, *Fault) {
 
 // stitch makes one stitch in a place.
 func (r *row) stitch(op *Op, p Place) *Fault {
+	if r.legs != nil {
+		*r.legs = append(*r.legs, p)
+		return nil
+	}
 	k := Stitch
 	if op.Form.ID == slip {
 		k = Slip
@@ -138,29 +142,10 @@ func (r *row) draw(op *Op) (int, *Fault) {
 }
 
 func (r *row) drawOne(op *Op) *Fault {
-	var first, last Place
-	takes := op.Target.Takes
-	if takes == 0 {
-		takes = Stitches
+	first, last, f := r.feet(op)
+	if f != nil {
+		return f
 	}
-	for j := 0; j < op.Form.Together; j++ {
-		if r.drawing = j > 0; r.drawing {
-			r.settle() // a marker between places that are drawn together has no place of its own
-		}
-		p, f := r.take(takes, -1, false)
-		if f != nil {
-			r.drawing = false
-			if f.Kind == TooFew {
-				f.Need, f.Have = op.Form.Together, j
-			}
-			return f
-		}
-		if j == 0 {
-			first = p
-		}
-		last = p
-	}
-	r.drawing = false
 	r.from = len(r.made)
 	if f := r.makeAll(op, Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
 		return f
@@ -168,6 +153,44 @@ func (r *row) drawOne(op *Op) *Fault {
 	r.last, r.worked = last, true
 	r.settle()
 	return nil
+}
+
+// feet takes the places that are drawn together, and returns the first and the last of them. A marker between them has no
+// place of its own any more.
+func (r *row) feet(op *Op) (first, last Place, f *Fault) {
+	if op.Body != nil {
+		var legs []Place
+		r.legs, r.drawing = &legs, true
+		f := r.list(op.Body)
+		r.legs, r.drawing = nil, false
+		if f != nil || len(legs) == 0 {
+			return first, last, f
+		}
+		return legs[0], legs[len(legs)-1], nil
+	}
+	takes := op.Target.Takes
+	if takes == 0 {
+		takes = Stitches
+	}
+	for j := 0; j < op.Form.Together; j++ {
+		if r.drawing = j > 0; r.drawing {
+			r.settle()
+		}
+		p, f := r.take(takes, -1, false)
+		if f != nil {
+			r.drawing = false
+			if f.Kind == TooFew {
+				f.Need, f.Have = op.Form.Together, j
+			}
+			return first, last, f
+		}
+		if j == 0 {
+			first = p
+		}
+		last = p
+	}
+	r.drawing = false
+	return first, last, nil
 }
 
 // repeat carries out its body N times, or until the bound is met exactly.

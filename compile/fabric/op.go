@@ -34,7 +34,7 @@ type OpKind uint8
 // The instructions.
 const (
 	Work       OpKind = iota // Per stitches of Form in each place of Target
-	Draw                     // N stitches of Form, each drawing Form.Together places into one
+	Draw                     // N stitches of Form, each drawing Form.Together places into one: the next ones, or those of Body
 	Chains                   // N chains
 	SkipOver                 // N stitches, or to Bound
 	SkipSpaces               // N spaces

@@ -42,8 +42,9 @@ type row struct {
 	c       int   // the cursor stands before places[c]
 	sub     int32 // chains already used of the space at the cursor
 	made    []ID
-	group   *Place // inside a group every stitch goes here
-	last    Place  // last worked into
+	group   *Place   // inside a group every stitch goes here
+	legs    *[]Place // of stitches that are drawn together: they make nothing yet
+	last    Place    // last worked into
 	worked  bool
 	from    int // index in made of the first element that went into the last place
 	gaps    []standing

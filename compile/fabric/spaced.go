@@ -106,7 +106,14 @@ func Width(ops []*Op, size int) (int, bool) {
 	for _, o := range ops {
 		switch o.Kind {
 		case Draw:
-			sum += o.Form.Together * at(o.N, 1)
+			n, ok := o.Form.Together, true
+			if o.Body != nil {
+				n, ok = Width(o.Body, size)
+			}
+			if !ok {
+				return 0, false
+			}
+			sum += n * at(o.N, 1)
 		case Work, InOne:
 			switch o.Target.Kind {
 			case Next:

@@ -89,6 +89,10 @@ func effect(in plan.Instr, size int) (takes, makes float64, valleys int) {
 		sts, spaces := in.Form.Makes()
 		return n, n * per * float64(sts+spaces), 0
 	case plan.Decrease:
+		if in.Body != nil {
+			t, _, _ := effects(in.Body, size)
+			return n * t, n, int(n)
+		}
 		return n * float64(max(in.Form.Together, 2)), n, int(n)
 	case plan.SkipOver:
 		return n, 0, min(int(n), 1)

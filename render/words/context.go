@@ -15,6 +15,7 @@ type context struct {
 	// worked is set once something was worked in the row.
 	worked bool
 	said   *said // what the row at hand has said in full
+	legs   bool  // the stitches at hand are legs of one that draws them together
 	flat   bool  // the row at hand is worked back and forth, in a part of rounds
 	// before is what the rows of the block at hand say, by their place in it.
 	before map[string]int

@@ -216,6 +216,20 @@ func timesOf(n num, one, many string) string {
 	return many
 }
 
+// drawn is a decrease whose legs go into places of several kinds.
+func (e *english) drawn(f noun, legs rich.Text, n num) rich.Text {
+	text := fill("{}: {}", f.one, legs)
+	if n.one() || n.unknown() {
+		return text
+	}
+	return fill("[{}] {}~times", text, n)
+}
+
+// unfinished is a leg of a decrease.
+func (e *english) unfinished(noun) noun {
+	return noun{one: rich.T("leg"), many: rich.T("legs")}
+}
+
 // lengthen is stitches that stand on no place.
 func (e *english) lengthen(f noun, n num) rich.Text {
 	st := e.short("st").one

@@ -11,6 +11,7 @@ type item struct {
 	text  rich.Text
 	heavy bool // it holds so much that a comma would not part it from its neighbours
 	loose bool // what follows belongs to it: a chain, a beginning chain
+	legs  bool // it lists what it draws together: a comma would not end it
 	tight bool // it belongs to what stands before: a marker
 }
 
@@ -172,6 +173,9 @@ func (c *context) deed(in *plan.Instr) item {
 	case plan.Work:
 		return item{text: c.work(in, s), heavy: s.heavy()}
 	case plan.Decrease:
+		if in.Body != nil {
+			return c.drawn(in, s)
+		}
 		return item{text: v.decrease(c.form(in.Form), in.Form.Together, s.n, s)}
 	case plan.Lengthen:
 		return item{text: v.lengthen(c.form(in.Form), s.n), heavy: true}
@@ -234,7 +238,11 @@ func (s spot) heavy() bool {
 }
 
 func (c *context) work(in *plan.Instr, s spot) rich.Text {
-	return c.l.voice.work(working{form: c.form(in.Form), post: in.Form.Post, loop: in.Form.Loop, per: c.per(in.Per), at: s})
+	form := c.form(in.Form)
+	if c.legs {
+		form = c.l.voice.unfinished(form)
+	}
+	return c.l.voice.work(working{form: form, post: in.Form.Post, loop: in.Form.Loop, per: c.per(in.Per), at: s})
 }
 
 // spot says where an instruction goes.
@@ -305,16 +313,31 @@ func (c *context) repeat(in *plan.Instr, s spot) item {
 	return item{text: c.l.voice.repeat(body, s.n, s), heavy: true}
 }
 
-// body writes what stands in the brackets of a repeat, where commas alone part the instructions. What is said to go on
+// drawn is a stitch that draws together what stands in places of several kinds: each of its legs.
+func (c *context) drawn(in *plan.Instr, s spot) item {
+	inner := *c
+	inner.worked, inner.legs = true, true
+	var legs []rich.Text
+	for _, it := range inner.items(in.Body) {
+		legs = append(legs, it.text)
+	}
+	return item{text: c.l.voice.drawn(c.form(in.Form), join(", ", legs...), s.n), heavy: true, legs: true}
+}
+
+// body writes what stands in the brackets of a repeat, where commas alone part the instructions, unless one is a list itself. What is said to go on
 // to the end of a round does not start there.
 func (c *context) body(work []plan.Instr) rich.Text {
 	inner := *c
 	inner.worked = true
 	var texts []rich.Text
+	sign := ", "
 	for _, it := range inner.items(work) {
 		texts = append(texts, it.text)
+		if it.legs {
+			sign = "; "
+		}
 	}
-	return join(", ", texts...)
+	return join(sign, texts...)
 }
 
 // nowhere is the reach of stitches whose place is said outside of their brackets.

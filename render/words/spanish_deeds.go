@@ -214,6 +214,20 @@ func (s *spanish) often(t rich.Text, n num, at spot) rich.Text {
 	return join(", ", fill("{} {}~"+timesOf(n, "vez", "veces"), t, n), end)
 }
 
+// drawn is a decrease whose legs go into places of several kinds.
+func (s *spanish) drawn(f noun, legs rich.Text, n num) rich.Text {
+	text := fill("{}: {}", f.one, legs)
+	if n.one() || n.unknown() {
+		return text
+	}
+	return fill("[{}] {}~veces", text, n)
+}
+
+// unfinished is a leg of a decrease: a stitch that is not closed.
+func (s *spanish) unfinished(f noun) noun {
+	return noun{one: fill("{} sin~cerrar", f.one), many: fill("{} sin~cerrar", f.many), feminine: f.feminine}
+}
+
 // lengthen is stitches that stand on no place.
 func (s *spanish) lengthen(f noun, n num) rich.Text {
 	base := " sin~" + s.word("ch") + "~base"

@@ -190,6 +190,8 @@ func (y toy) ease(n string) string                             { return n + "±"
 func (y toy) edition(n, year, month int) string                { return strconv.Itoa(n) + "·" + strconv.Itoa(year) }
 func (y toy) special(x explained) rich.Text                    { return y.t("※", x.overs, x.base.one) }
 func (y toy) specialName(f stitch.Form) rich.Text              { return y.t("※", y.formName(f)) }
+func (y toy) drawn(f noun, t rich.Text, n num) rich.Text       { return y.t("∧", f.one, t, n) }
+func (y toy) unfinished(f noun) noun                           { return f }
 func (y toy) lengthen(f noun, n num) rich.Text                 { return y.t("∞", n, f.one) }
 func (y toy) foundationSpecial(x explained, _ bool) (a, b rich.Text) {
 	return y.t("※"), y.t("※", x.base.one)

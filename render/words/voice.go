@@ -41,6 +41,8 @@ type nouns interface {
 type deeds interface {
 	work(w working) rich.Text
 	decrease(f noun, together int, n num, s spot) rich.Text
+	drawn(f noun, legs rich.Text, n num) rich.Text // a decrease whose legs go into places of several kinds
+	unfinished(f noun) noun                        // a stitch but for its last step
 	chains(n num) rich.Text
 	lengthen(f noun, n num) rich.Text // stitches that stand on no place
 	skip(n num, s spot, called string) rich.Text

@@ -532,6 +532,24 @@ error[OV493]: una hilera de rsc se teje en el otro sentido, así que no admite o
 
 example.ovillo: 1 error
 
+# OV496
+error[OV496]: lo que se cierra junto son dos o más puntos de una clase, con saltos entre ellos y nada más
+  --> example.ovillo:15:11
+ 15 |   round: [sc in next, dc in next] together, sc in each
+    |           ^^^^^^^^^^^^^^^^^^^^^^ no se puede cerrar en uno
+    = ayuda: escribir sus puntos uno por uno: [dc in next, skip 2, dc in next space] together
+
+example.ovillo: 1 error
+
+# OV495
+error[OV495]: sc2tog cierra puntos de 2 lugares, y un espacio es uno: ¿todos en el mismo espacio o uno en cada uno de 2?
+  --> example.ovillo:15:22
+ 15 |   round: sc in next, sc2tog in next space, sc in each st and space
+    |                      ^^^^^^^^^^^^^^^^^^^^ no dice cuál
+    = ayuda: escribir [sc in next 2 spaces] together, o sc2cl in next space
+
+example.ovillo: 1 error
+
 # OV480
 error[OV480]: los motivos unidos necesitan dos líneas: cuántos son y dónde se unen
   --> example.ovillo:18:1
