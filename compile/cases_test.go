@@ -115,6 +115,8 @@ func (c *closedCase) whole(z int) (float64, error) {
 		switch {
 		case f.Kind == plan.MakeCord && c.what == "chains":
 			return float64(f.Chains[z]), nil
+		case f.Kind == plan.SewRuns && f.Match.Rows > 0 && c.what == "times": // how often the rate of a seam is worked
+			return float64(f.Sewn[0].Count[z]) / float64(f.Match.Stitches), nil
 		case f.Kind == plan.MakeCord && c.what == "cord cm":
 			return cm(f.Length[z]), nil
 		}

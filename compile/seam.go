@@ -16,7 +16,7 @@ func (c *checker) sew(n *lang.Sew, f *plan.Finishing) bool {
 	if a == nil || b == nil {
 		return false
 	}
-	f.Sewn, f.To = a, b
+	f.Sewn, f.To, f.Match = a, b, c.match(a, b)
 	tol := plan.Centimetre
 	if n.Within != nil {
 		if t := c.value(n.Within, nil).Lengths(); t != nil {
@@ -40,6 +40,58 @@ func (c *checker) sew(n *lang.Sew, f *plan.Finishing) bool {
 		c.report(diag.Diagnostic{Code: codeSeam, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"have": h, "need": w, "within": diag.Length(tol)}})
 	}
 	return true
+}
+
+// maxMatchRows is the most row ends over which a seam's rate is said: a maker has to keep count of them.
+const maxMatchRows = 12
+
+// match is the rate at which stitches meet ends of rows in a seam, if it is the same in every size.
+func (c *checker) match(a, b []plan.Ref) plan.Match {
+	ends := func(refs []plan.Ref) (rows, sts bool) {
+		for _, r := range refs {
+			rows, sts = rows || r.Kind == plan.RefRowEnds, sts || r.Kind != plan.RefRowEnds
+		}
+		return rows, sts
+	}
+	if rows, sts := ends(a); rows && !sts {
+		a, b = b, a
+	}
+	if rows, _ := ends(a); rows {
+		return plan.Match{}
+	}
+	if rows, sts := ends(b); !rows || sts {
+		return plan.Match{}
+	}
+	var out plan.Match
+	for z := range c.z {
+		m := plan.Match{Stitches: placesIn(a, z), Rows: placesIn(b, z)}
+		if m.Stitches < 1 || m.Rows < 1 {
+			return plan.Match{}
+		}
+		k := gcd(m.Stitches, m.Rows)
+		m.Stitches, m.Rows = m.Stitches/k, m.Rows/k
+		if z > 0 && m != out || m.Rows > maxMatchRows {
+			return plan.Match{}
+		}
+		out = m
+	}
+	return out
+}
+
+// placesIn is how many places some edges have together in a size.
+func placesIn(refs []plan.Ref, z int) int {
+	n := 0
+	for _, r := range refs {
+		n += r.Count[z]
+	}
+	return n
+}
+
+func gcd(a, b int) int {
+	for b != 0 {
+		a, b = b, a%b
+	}
+	return a
 }
 
 // seamEdge reads one side of a seam: one edge, or several that follow one another. Its length is that of all of them.

@@ -185,6 +185,9 @@ type Caution struct {
 	For      Sizes
 }
 
+// Match is a rate at which the two edges of a seam meet: so many stitches to so many ends of rows; 0 if there is none.
+type Match struct{ Stitches, Rows int }
+
 // Finishing is one step of the finishing.
 type Finishing struct {
 	Kind    FinishKind
@@ -195,6 +198,7 @@ type Finishing struct {
 	Through *Ref    // Cord: the row it runs through
 	Sewn    []Ref   // Sew: the edges on one side of the seam, in order
 	To      []Ref   // Sew: those on the other side
+	Match   Match   // Sew: how stitches meet ends of rows, where that is one rate in every size
 	Row     Nums    // Cord: row it runs through
 	Wraps   int     // Pompom
 	Free    Lengths // Cord: each free end with the piece laid open; nil if not known

@@ -3,6 +3,7 @@ package words
 import (
 	"strconv"
 
+	"ovillo/compile/plan"
 	"ovillo/render/rich"
 )
 
@@ -82,8 +83,12 @@ func (e *english) edition(n int, year, month int) string {
 	return "Edition " + strconv.Itoa(n) + ", " + date
 }
 
-func (e *english) sew(a, b []named) rich.Text {
-	return fill("sew {} to {}", e.edges(a), e.edges(b))
+func (e *english) sew(a, b []named, m plan.Match) rich.Text {
+	text := fill("sew {} to {}", e.edges(a), e.edges(b))
+	if m.Rows == 0 {
+		return text
+	}
+	return fill("{}, {}~{} to every {}~{}", text, m.Stitches, nounFor(m.Stitches, e.short("st")), m.Rows, nounFor(m.Rows, e.places(plan.RowEnd)))
 }
 
 // edges names the edges on one side of a seam.

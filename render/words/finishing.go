@@ -18,7 +18,7 @@ func (l *Language) Finishing(p *plan.Pattern, f plan.Finishing) rich.Text {
 		}
 		return paragraph(join(" ", body...))
 	case plan.SewRuns:
-		return paragraph(sentence(l.voice.sew(c.runs(f.Sewn), c.runs(f.To))))
+		return paragraph(sentence(l.voice.sew(c.runs(f.Sewn), c.runs(f.To), f.Match)))
 	case plan.MakeCord:
 		var body []rich.Text
 		for _, t := range l.voice.cord(c.cord(f)) {

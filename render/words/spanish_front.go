@@ -3,6 +3,7 @@ package words
 import (
 	"strconv"
 
+	"ovillo/compile/plan"
 	"ovillo/render/rich"
 )
 
@@ -82,7 +83,7 @@ func (s *spanish) edition(n int, year, month int) string {
 	return "Edición " + strconv.Itoa(n) + ", " + date
 }
 
-func (s *spanish) sew(a, b []named) rich.Text {
+func (s *spanish) sew(a, b []named, m plan.Match) rich.Text {
 	first, second := make([]rich.Text, len(a)), make([]rich.Text, len(b))
 	for i, r := range a {
 		first[i] = s.run(r)
@@ -90,7 +91,11 @@ func (s *spanish) sew(a, b []named) rich.Text {
 	for i, r := range b {
 		second[i] = to(s.run(r))
 	}
-	return fill("coser {} {}", s.and(first), s.and(second))
+	text := fill("coser {} {}", s.and(first), s.and(second))
+	if m.Rows == 0 {
+		return text
+	}
+	return fill("{}, {}~{} por cada {}~{}", text, m.Stitches, nounFor(m.Stitches, s.short("st")), m.Rows, nounFor(m.Rows, s.places(plan.RowEnd)))
 }
 
 // cord makes a cord and threads it.

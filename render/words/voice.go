@@ -118,7 +118,7 @@ type motifTalk interface {
 
 // finishTalk is the finishing.
 type finishTalk interface {
-	sew(a, b []named) rich.Text
+	sew(a, b []named, m plan.Match) rich.Text
 	cord(c cord) []rich.Text
 	pompom(yarn string, across rich.Text, wraps int) rich.Text
 	buttons(n num, size string) rich.Text
@@ -211,7 +211,9 @@ func (r named) several() bool {
 }
 
 // newChain reports whether the run is chains that are made where the part starts.
-func (r named) newChain() bool { return r.Kind == plan.RefSpace && r.Own && !r.Below && r.Row == nil && r.Label == "" }
+func (r named) newChain() bool {
+	return r.Kind == plan.RefSpace && r.Own && !r.Below && r.Row == nil && r.Label == ""
+}
 
 // bridged reports whether new chains lie between pieces.
 func bridged(runs []named) bool {
