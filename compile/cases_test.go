@@ -74,6 +74,9 @@ func (c *closedCase) number() (float64, error) {
 	if part == nil {
 		return 0, fmt.Errorf("no such part")
 	}
+	if c.row == "total" {
+		return c.total(part, z)
+	}
 	n, err := strconv.Atoi(c.row)
 	if err != nil {
 		return 0, err
@@ -122,6 +125,23 @@ func (c *closedCase) whole(z int) (float64, error) {
 		}
 	}
 	return 0, fmt.Errorf("nothing of that name is measured")
+}
+
+// total is a number of all rows of a part: the stitches, or those in a yarn.
+func (c *closedCase) total(part *plan.Part, z int) (float64, error) {
+	sum := 0
+	for _, f := range part.Worked[z] {
+		if c.what == "sts" {
+			sum += f.Stitches
+			continue
+		}
+		i := slices.IndexFunc(c.p.Yarns, func(y plan.Yarn) bool { return y.Name == c.what })
+		if i < 0 {
+			return 0, fmt.Errorf("no such yarn")
+		}
+		sum += f.ByYarn[i]
+	}
+	return float64(sum), nil
 }
 
 // ofRow is a number of one row.

@@ -82,6 +82,15 @@ const (
 	codeLegs       diag.Code = "OV496" // something else than stitches of one kind, and skips, drawn together
 	codeDrawnWhere diag.Code = "OV495" // a decrease in a space
 
+	codeChartLine   diag.Code = "OV464" // a line of a chart that is numbered as another row
+	codeChartLegend diag.Code = "OV465" // a mark of a mesh that is neither open nor filled
+	codeChartMesh   diag.Code = "OV466" // squares of no size, or of something else than a stitch
+	codeChartNone   diag.Code = "OV467" // by chart in a row that is from none
+	codeChartStitch diag.Code = "OV468" // a stitch by chart that says more than the chart lets it
+	codeChartList   diag.Code = "OV469" // rows from a chart in which nothing is worked by it
+	codeMeshStitch  diag.Code = "OV428" // a mesh worked in another way than in its squares
+	codeChartColumn diag.Code = "OV429" // a column that the chart does not have
+
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works
 	codeSecondChain diag.Code = "OV512" // a new chain where one with a free other side waits

@@ -76,6 +76,7 @@ type checker struct {
 	groups         map[string]*lang.Group
 	own            map[stitch.ID]plan.OwnStitch
 	charts         map[string]*chart
+	turned         map[*lang.List]bool // rows of mirrored parts, an odd number of times mirrored
 	yarnAt         map[string]int
 	gauge          map[stitch.ID]*gaugeOf
 	begins         map[stitch.ID]begin // settings of the header
@@ -99,7 +100,7 @@ func newChecker(f *lang.File) *checker {
 	return &checker{
 		file: f, pat: &plan.Pattern{Source: []byte(f.Source.Text)},
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
-		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{},
+		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, turned: map[*lang.List]bool{},
 		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 	}

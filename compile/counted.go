@@ -10,16 +10,17 @@ import (
 	"ovillo/lang/diag"
 )
 
-// tally is what a row made: stitches by form, spaces by the number of their chains.
+// tally is what a row made: stitches by form and by yarn, spaces by the number of their chains.
 type tally struct {
 	sts, chains int
+	yarns       map[int]int
 	forms       map[stitch.Form]int
 	groups      map[stitch.Form]int // shells, V stitches and picots: what they are made of is counted among the others
 	spaces      map[int]int
 }
 
 func (p *partState) tally(z int, made []fabric.ID) tally {
-	t := tally{forms: map[stitch.Form]int{}, groups: map[stitch.Form]int{}, spaces: map[int]int{}}
+	t := tally{forms: map[stitch.Form]int{}, yarns: map[int]int{}, groups: map[stitch.Form]int{}, spaces: map[int]int{}}
 	elems := p.c.fabrics[z].Elems
 	for _, id := range made {
 		el := &elems[id]
@@ -32,6 +33,7 @@ func (p *partState) tally(z int, made []fabric.ID) tally {
 			continue
 		}
 		t.sts++
+		t.yarns[int(el.Yarn)]++
 		f := p.c.fabrics[z].FormOf(id)
 		t.forms[countAs(f)]++
 		if f.Group.Open() {

@@ -141,6 +141,14 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		if !ok {
 			continue
 		}
+		if r.Head.From != nil {
+			h, ok := p.chartHeight(r, mask)
+			if !ok {
+				return nil
+			}
+			height += h
+			continue
+		}
 		low := p.c.lower(p, r.List, mask)
 		op, _ := firstStitch(low.ops)
 		if op == nil {

@@ -97,7 +97,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 		c.addArea(y, z, chainWidth*height*share*float64(n)*p.pieces(z))
 	}
 	width += chainWidth * float64(f.Chains)
-	f.Yarn = mostly(yarns, w.kick.yarn)
+	f.Yarn, f.ByYarn = mostly(yarns, w.kick.yarn), yarns
 	f.Width, f.Height = micro(width), micro(height)
 	if height == 0 {
 		f.Width, f.Height = plan.NoLength, plan.NoLength

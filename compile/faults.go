@@ -55,7 +55,8 @@ func (c *checker) flush() {
 
 // ofPlaces are the faults whose cause may lie in the row below, or in the start.
 var ofPlaces = map[fabric.FaultKind]bool{fabric.TooFew: true, fabric.LeftOver: true, fabric.NotEven: true, fabric.NoRoom: true,
-	fabric.LeaveOther: true, fabric.LastNotLast: true, fabric.SpaceInWay: true, fabric.Crowded: true, fabric.NoSpace: true, fabric.OtherSpace: true}
+	fabric.LeaveOther: true, fabric.LastNotLast: true, fabric.SpaceInWay: true, fabric.Crowded: true, fabric.NoSpace: true, fabric.OtherSpace: true,
+	fabric.UnevenCells: true, fabric.NoCentre: true, fabric.NoSquares: true, fabric.UnevenSquares: true}
 
 // madeBelow points at what made the places of the edge, unless it is the very row that failed, worked again.
 func (c *checker) madeBelow(k faultKey, g *gathered) []diag.Related {
@@ -69,11 +70,14 @@ func (c *checker) madeBelow(k faultKey, g *gathered) []diag.Related {
 	return []diag.Related{{Span: g.below, Key: "below", Args: diag.Args{"edge": s.per(s.have)}}}
 }
 
+// evenKinds are the faults of what does not come out even.
+var evenKinds = map[fabric.FaultKind]bool{fabric.NotEven: true, fabric.UnevenCells: true, fabric.NoSquares: true}
+
 // faultHelp chooses the remedy: a repeat that is longer than the row has no count below that would come out even, and where
 // no place is left none can be offered.
 func faultHelp(k faultKey, g *gathered, args diag.Args) string {
 	switch {
-	case k.kind == fabric.NotEven && diag.Fill("{less}", args, "en") == diag.Fill("{more}", args, "en"):
+	case evenKinds[k.kind] && diag.Fill("{less}", args, "en") == diag.Fill("{more}", args, "en"):
 		return "least"
 	case k.kind == fabric.TooFew && !slices.ContainsFunc(g.faults, func(f *fabric.Fault) bool { return f.Have > 0 }):
 		return "none"
@@ -101,11 +105,8 @@ func (c *checker) faultArgs(k faultKey, g *gathered) diag.Args {
 		s.add(z, f.Need, f.Have)
 		total, row = append(total, f.Total), append(row, g.row[i])
 		l, m := f.Have, f.Have
-		if f.Kind == fabric.NotEven && f.Need > 0 {
-			l = f.Have - f.Have%f.Need
-			if m = l + f.Need; l == 0 {
-				l = m
-			}
+		if f.Need > 0 {
+			l, m = evenBeside(f)
 		}
 		less, more = append(less, l), append(more, m)
 	}
@@ -115,6 +116,26 @@ func (c *checker) faultArgs(k faultKey, g *gathered) diag.Args {
 		a["near"] = lang.Near(k.name, keys(g.part.names))
 	}
 	return a
+}
+
+// evenBeside are the numbers below and above what was found that would come out even.
+func evenBeside(f *fabric.Fault) (less, more int) {
+	over := 0 // places that belong to no pass
+	switch f.Kind {
+	case fabric.NotEven, fabric.UnevenCells, fabric.UnevenSquares:
+	case fabric.NoSquares:
+		over = f.Total
+	case fabric.NoCentre:
+		return f.Have - 1, f.Have + 1
+	default:
+		return f.Have, f.Have
+	}
+	less = f.Have - over
+	less -= less % f.Need
+	if less <= 0 {
+		return f.Need + over, f.Need + over
+	}
+	return less + over, less + f.Need + over
 }
 
 func rowWord(p *partState) string {
@@ -130,6 +151,7 @@ var faultCode = map[fabric.FaultKind]diag.Code{
 	fabric.NoGap: "OV409", fabric.LeaveOther: "OV410", fabric.StartSpace: "OV411", fabric.Between: "OV412",
 	fabric.NothingDone: "OV413", fabric.NotRing: "OV414", fabric.NoRoom: "OV415", fabric.StatedOther: "OV416",
 	fabric.Nested: "OV417", fabric.DrawnBelow: "OV418", fabric.Mismatch: "OV419", fabric.LastNotLast: "OV420",
+	fabric.UnevenCells: "OV460", fabric.NoCentre: "OV461", fabric.NoSquares: "OV462", fabric.UnevenSquares: "OV463",
 	fabric.TooMany: "OV421", fabric.Crowded: "OV425", fabric.ShortSpace: "OV486",
 	fabric.Behind: "OV501", fabric.NotHere: "OV502", fabric.Unknown: "OV503", fabric.ManyPlaces: "OV504",
 	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508", fabric.NoMarker: "OV513", fabric.NoneMet: "OV514",

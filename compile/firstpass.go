@@ -21,11 +21,22 @@ func (pr *printer) begin(r *plan.Row) {
 			left[z] = true
 		}
 	}
-	live := len(left)
+	pr.beginIn(r, left, len(left))
+}
+
+// beginIn lets the beginning chain stand for the first stitch in the sizes of left, of live in all.
+func (pr *printer) beginIn(r *plan.Row, left map[int]bool, live int) {
 	for i := 0; i < len(r.Work) && len(left) > 0; i++ {
 		in := r.Work[i]
 		here := pr.firstIn(in, left)
 		if len(here) == 0 {
+			continue
+		}
+		if in.Cells != nil {
+			inner := plan.Row{Work: cloneAll(in.Body)}
+			pr.beginIn(&inner, left, live)
+			in.Body, in.Cells, in.AfterBegin = inner.Work, lessIn(in.Cells, here), true
+			r.Work[i] = in
 			continue
 		}
 		if in.Op == plan.Repeat {
@@ -37,6 +48,7 @@ func (pr *printer) begin(r *plan.Row) {
 		if len(rest) == 1 && rest[0].AfterBegin && rest[0].N.Is(0) {
 			r.Work = slices.Delete(r.Work, i, i+1)
 			pr.chainBehind(r, i)
+			i-- // what stood behind it stands in its place
 		} else {
 			r.Work = slices.Replace(r.Work, i, i+1, rest...)
 			i += len(rest) - 1
@@ -98,6 +110,9 @@ func (pr *printer) rest(in plan.Instr, here map[int]bool) []plan.Instr {
 func (pr *printer) chainBehind(r *plan.Row, i int) {
 	if i >= len(r.Work) || r.Work[i].Op != plan.Chains || r.Work[i].Label != "" {
 		return
+	}
+	if pr.p.alongChain() && slices.Contains(pr.w.begin(), true) {
+		return // along a new chain the skipped chains are the first stitch, and these are made
 	}
 	if n, ok := r.Work[i].N.Same(); ok {
 		r.Begin.And = n

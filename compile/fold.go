@@ -133,9 +133,17 @@ func (r *repeated) block(first []plan.Step, others [][]plan.Step, skipped int) *
 func sameRow(a, b *plan.Row) bool {
 	x, y := a.Begin, b.Begin
 	x.Throughout, y.Throughout = false, false
-	return a.Span == b.Span && a.Label == b.Label && a.Flat == b.Flat && x == y && a.Join == b.Join && a.Turn == b.Turn && a.Back == b.Back && a.Unturned == b.Unturned &&
+	return a.Span == b.Span && sameChart(a.Chart, b.Chart) && a.Label == b.Label && a.Flat == b.Flat && x == y && a.Join == b.Join && a.Turn == b.Turn && a.Back == b.Back && a.Unturned == b.Unturned &&
 		a.Yarn == b.Yarn && a.NewYarn == b.NewYarn && a.Hook == b.Hook && a.MarksUp == b.MarksUp && slices.Equal(a.Drop, b.Drop) &&
 		sameWhere(a.Times, b.Times) && sameWork(a.Work, b.Work)
+}
+
+// sameChart reports whether two rows are worked from the same rows of a chart.
+func sameChart(a, b *plan.ChartRow) bool {
+	if a == nil || b == nil {
+		return a == b
+	}
+	return a.Chart == b.Chart && a.First == b.First && a.Last == b.Last
 }
 
 // sameWhere compares numbers in the sizes that have both.
@@ -155,7 +163,8 @@ func sameWork(a, b []plan.Instr) bool {
 	return slices.EqualFunc(a, b, func(x, y plan.Instr) bool {
 		same := x.Op == y.Op && x.Form == y.Form && sameWhere(x.Per, y.Per) && x.Reach == y.Reach && x.Over == y.Over &&
 			sameWhere(x.Last, y.Last) && sameWhere(x.Before, y.Before) && x.Deep == y.Deep && x.Marker == y.Marker && x.Marked == y.Marked && x.Where == y.Where &&
-			x.Cross == y.Cross && x.Yarn == y.Yarn && x.Label == y.Label && x.AfterBegin == y.AfterBegin
+			x.Cross == y.Cross && x.Yarn == y.Yarn && x.Label == y.Label && x.AfterBegin == y.AfterBegin &&
+			(openReach(x) || sameWhere(x.Cells, y.Cells)) && (x.Cells == nil) == (y.Cells == nil)
 		return same && (openReach(x) || sameWhere(x.N, y.N)) && sameRef(x.Ref, y.Ref) && sameWork(x.Body, y.Body) && sameSpread(x.Spread, y.Spread)
 	})
 }
@@ -189,13 +198,22 @@ func sameSpread(a, b *plan.Spread) bool {
 
 // merge clears from a printed row what another pass, which reads alike, makes different.
 func merge(a, b *plan.Row) {
-	if !slices.EqualFunc(a.Counts, b.Counts, func(x, y plan.Count) bool {
-		return x.Kind == y.Kind && x.Form == y.Form && x.Chains == y.Chains && sameWhere(x.N, y.N)
-	}) {
+	if !sameCounts(a.Counts, b.Counts) {
 		a.Counts = nil
+	}
+	if a.Chart != nil && a.Chart.Read != b.Chart.Read {
+		one := *a.Chart
+		one.Read = plan.EitherWay
+		a.Chart = &one
 	}
 	a.Sided = a.Sided && a.Wrong == b.Wrong
 	loosen(a.Work, b.Work)
+}
+
+func sameCounts(a, b []plan.Count) bool {
+	return slices.EqualFunc(a, b, func(x, y plan.Count) bool {
+		return x.Kind == y.Kind && x.Form == y.Form && x.Chains == y.Chains && sameWhere(x.N, y.N)
+	})
 }
 
 // loosen drops the numbers that differ from pass to pass.

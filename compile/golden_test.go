@@ -171,7 +171,7 @@ func BenchmarkCheckBlanket(b *testing.B) {
 // most of the time unless it is bounded: -fuzzminimizetime 10x.
 func FuzzCompile(f *testing.F) {
 	compile.LimitStitches(f, 20_000)
-	for _, pattern := range []string{"../examples/*.ovillo", "../lang/testdata/*.ovillo"} {
+	for _, pattern := range []string{"../examples/*.ovillo", "../lang/testdata/*.ovillo", casesAt + "/*.ovillo"} {
 		for _, path := range sources(f, pattern) {
 			text, err := os.ReadFile(path)
 			require.NoError(f, err)

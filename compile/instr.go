@@ -180,6 +180,8 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		return pr.spaced(o)
 	case fabric.JoinSpace:
 		return pr.joinSpace(in, o)
+	case fabric.ByCell:
+		return pr.byCell(in, o)
 	}
 	return []plan.Instr{in}
 }

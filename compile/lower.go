@@ -16,10 +16,11 @@ import (
 type lowered struct {
 	ops     []*fabric.Op
 	traces  int
-	join    *lang.Join // nil: as the style of the part says
-	ok      bool       // false: something in it could not be understood; that was reported
-	spreads []int      // the traces of shaping that is spread over the row
-	back    bool       // the row goes the other way
+	join    *lang.Join   // nil: as the style of the part says
+	ok      bool         // false: something in it could not be understood; that was reported
+	spreads []int        // the traces of shaping that is spread over the row
+	back    bool         // the row goes the other way
+	cells   []*fabric.Op // what is worked by a chart
 }
 
 // lowerer turns the instructions of one row into operations of the fabric.
@@ -31,6 +32,7 @@ type lowerer struct {
 	bad    bool
 	join   *lang.Join
 	within []*lang.Group // the groups that are being written out: none may hold itself
+	turned bool          // the row is the mirror image of another: charts are read from the other end
 	inOne  bool          // in round brackets, where a number before a stitch needs no place
 }
 
@@ -39,10 +41,10 @@ const maxInstructions = 20_000
 
 // lower turns a list into operations.
 func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
-	w := &lowerer{c: c, p: p, mask: mask}
+	w := &lowerer{c: c, p: p, mask: mask, turned: c.turned[l]}
 	ops := w.list(l)
 	back := w.goesBack(ops)
-	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back}
+	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back, cells: byCells(ops, nil)}
 }
 
 // goesBack reports whether a row is one of a stitch that is worked the other way. All its stitches must then be.
@@ -245,6 +247,9 @@ func (w *lowerer) work(n *lang.Work) *fabric.Op {
 		if g := w.c.groups[n.Stitch.Text]; g != nil {
 			return w.group(n, g)
 		}
+	}
+	if n.Chart != nil {
+		return w.byChart(n)
 	}
 	o := w.op(fabric.Work, n)
 	o.Form.Together = 1

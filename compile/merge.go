@@ -162,6 +162,7 @@ func (sc *schedule) mergedRow(first, last *edgeWork, on [2]bool, wrong bool) *la
 	}
 	r.Claims = nil
 	list := &lang.List{At: sc.plain.List.At}
+	sc.p.c.turned[list] = sc.p.c.turned[r.List]
 	if onA {
 		list.Items = append(list.Items, a.list.Items...)
 	}

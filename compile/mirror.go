@@ -56,7 +56,7 @@ func (m *mirror) statements(stmts []*lang.Statement) []*lang.Statement {
 				break // the mirror has this row itself
 			}
 			r := *n
-			if r.List, c.Node = m.list(n.List), nil; r.List != nil {
+			if r.List, c.Node = m.row(n), nil; r.List != nil {
 				c.Node = &r
 			}
 		case *lang.ShapeRow:
@@ -98,6 +98,25 @@ func (m *mirror) quiet(do func()) {
 	m.c.out = m.c.out[:before]
 }
 
+// row reads a row from its other end, and its chart too. It is nil if it cannot be.
+func (m *mirror) row(n *lang.Row) *lang.List {
+	l := n.List
+	if n.Head.From != nil {
+		var ch *chart
+		m.quiet(func() {
+			if ch = m.c.chartNamed(n.Head.From.Chart); ch != nil && len(ch.Rows) > 0 {
+				l = m.c.chartList(n, ch)
+			}
+		})
+		if ch == nil || l == nil || len(ch.Rows) == 0 {
+			return nil // that is said of the row of the other part
+		}
+		m.p.chart = &fromChart{ch, 0}
+		defer func() { m.p.chart = nil }()
+	}
+	return m.list(l)
+}
+
 // list reads the list of a row from its other end; nil if it cannot be, which is reported: what follows is then unknown.
 func (m *mirror) list(l *lang.List) *lang.List {
 	if l == nil {
@@ -130,6 +149,7 @@ func (m *mirror) list(l *lang.List) *lang.List {
 		out.Items = append(out.Items, it)
 	}
 	out.Items = append(keepOpenings(out.Items), ends...)
+	m.c.turned[out] = !m.c.turned[l]
 	return out
 }
 

@@ -20,6 +20,8 @@ func atOf(it lang.Item) lang.At {
 		return n.At
 	case *lang.Skip:
 		return n.At
+	case *lang.ChartRow:
+		return n.At
 	}
 	return lang.At{}
 }
@@ -44,6 +46,10 @@ func openEnd(it lang.Item) (b *lang.Bound, open bool) {
 			return in.Each.Bound, true
 		}
 	case *lang.Bracket:
+		if n.End != nil && n.End.N == nil {
+			return n.End.Bound, true
+		}
+	case *lang.ChartRow:
 		if n.End != nil && n.End.N == nil {
 			return n.End.Bound, true
 		}
@@ -89,6 +95,10 @@ func withBound(it lang.Item, b *lang.Bound) lang.Item {
 		c := *n
 		c.End = &lang.RepEnd{At: n.End.At, Bound: b, Stated: n.End.Stated}
 		return &c
+	case *lang.ChartRow:
+		c := *n
+		c.End = &lang.RepEnd{At: n.End.At, Bound: b, Stated: n.End.Stated}
+		return &c
 	case *lang.Skip:
 		c := *n
 		c.Rest, c.Bound = false, b
@@ -104,6 +114,9 @@ func (m *mirror) withCount(it lang.Item, n *lang.Cnt, places plan.Nums) lang.Ite
 	}
 	switch w := it.(type) {
 	case *lang.Work:
+		if w.Chart != nil && m.p.chart != nil && m.p.chart.Mesh.Behind > 0 {
+			return nil // squares are not counted in places
+		}
 		if w.Spread != nil || w.Spaced != nil || w.Tog || w.Target != nil && w.Target.In == nil || w.Stitch != nil && !m.plainStitch(w.Stitch.Text) {
 			return nil
 		}
@@ -175,9 +188,9 @@ func (m *mirror) oneWay(items []lang.Item) lang.Item {
 			bad = n.Verb != "unmark" && !n.Gap
 		case *lang.Leave:
 			bad = n.Rest || i != len(items)-1
-		case *lang.ChainItem, *lang.Skip:
+		case *lang.ChainItem, *lang.Skip, *lang.ChartRow:
 		default:
-			bad = true // a change of yarn, a row of a chart, a turn before the end
+			bad = true // a change of yarn, a turn before the end
 		}
 		if bad {
 			return it

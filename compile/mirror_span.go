@@ -225,6 +225,14 @@ func takes(ops []*fabric.Op, z int) (int, bool) {
 				return 0, false
 			}
 			sum += n * at(o.N, 0)
+		case fabric.ByCell:
+			if o.N == nil {
+				return 0, false
+			}
+			sum += at(o.N, 0) * (o.Cells.Behind + 1)
+			if o.Cells.Behind > 0 {
+				sum++
+			}
 		case fabric.Spread, fabric.Spaced, fabric.SlideTo:
 			return 0, false
 		}

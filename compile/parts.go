@@ -51,6 +51,8 @@ type partState struct {
 	lastMarks []string             // markers set behind the last of them
 	begun     []fabric.ID          // the first place of that edge, per size
 	blocks    int                  // how many repeats are open
+	chart     *fromChart           // the row of a chart that is worked; nil: none
+	final     []bool               // the sizes in which the row is the last that its line works: the stated counts are of that one; nil: all
 	maxMarks  int
 	roles     map[string]plan.Role // names that the form of the start sets
 	last      []lastRow            // of a motif that is to be joined to others, per size
@@ -338,8 +340,6 @@ func (p *partState) marker(name string) int {
 	p.plan.Markers = append(p.plan.Markers, plan.Marker{Name: name, Called: p.calls[name], Number: i + 1})
 	return i
 }
-
-func (p *partState) facesWrong() bool { return len(p.wrong) > 0 && p.wrong[p.c.pat.Shown] }
 
 func (p *partState) setStyle(n *lang.Style) {
 	switch {

@@ -13,7 +13,9 @@ func (p *partState) print(w *working) {
 	tall := p.pending
 	var parts []*working
 	for _, part := range w.byStart() {
-		parts = append(parts, part.stretches()...)
+		for _, piece := range part.stretches() {
+			parts = append(parts, piece.readAlike()...)
+		}
 	}
 	for i, part := range parts {
 		if p.pending = nil; i == len(parts)-1 {
@@ -38,12 +40,14 @@ func (p *partState) printRow(w *working) {
 	r.Called = p.calls[r.Label]
 	pr := &printer{p: p, w: w}
 	r.Work = append(pr.carried(k), pr.list(w.low.ops)...)
+	pr.beside(r)
 	p.sides(r, w)
 	p.joins(r, w)
 	if k.begin.Chains > 0 {
 		pr.begin(r)
 	}
 	p.firstMention(r, w)
+	pr.chart(r)
 	r.Counts = p.counts(w)
 	if p.pending != nil {
 		r.Tall = p.tallNow(w.mask)
@@ -160,10 +164,15 @@ func (p *partState) joins(r *plan.Row, w *working) {
 	p.c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
 }
 
+// alongChain reports whether the part starts with a chain that its first row is worked back along.
+func (p *partState) alongChain() bool {
+	return p.plan.Start.Kind == plan.StartChain || p.plan.Start.Kind == plan.StartBothSides
+}
+
 // firstMention marks the first beginning chain that counts, and the row worked into a new chain.
 func (p *partState) firstMention(r *plan.Row, w *working) {
 	st := &p.plan.Start
-	if (st.Kind == plan.StartChain || st.Kind == plan.StartBothSides) && r.Begin.Chains > 0 {
+	if r.Begin.Chains > 0 && p.alongChain() {
 		for z, on := range w.begin() {
 			if !on {
 				continue

@@ -15,7 +15,13 @@ import (
 const maxRows = 20_000
 
 // row works a row, or a run of rows that read the same, in the sizes of a mask.
-func (p *partState) row(n *lang.Row, mask []bool) { p.rowTimes(n, mask, nil) }
+func (p *partState) row(n *lang.Row, mask []bool) {
+	if n.Head.From != nil {
+		p.chartRows(n, mask)
+		return
+	}
+	p.rowTimes(n, mask, nil)
+}
 
 // rowTimes works a row so many times, or as often as its header says if times is nil.
 func (p *partState) rowTimes(n *lang.Row, mask []bool, times plan.Nums) {
@@ -160,6 +166,8 @@ func firstStitch(ops []*fabric.Op) (*fabric.Op, bool) {
 				can = false // in some size the row begins with what is in the brackets
 			}
 			return o, can
+		case fabric.ByCell:
+			return o, can && o.Form.Post == stitch.NoPost
 		}
 		if o.Form.ID == stitch.Slip {
 			continue
@@ -331,7 +339,7 @@ func (w *working) size(z int) {
 		}
 		w.last[z], w.to[z] = res, p.number[z]
 		p.below[z] = w.n.List.Span()
-		if i < 2 || len(w.low.spreads) > 0 {
+		if i < 2 || len(w.low.spreads)+len(w.low.cells) > 0 {
 			w.each[z] = append(w.each[z], res)
 		}
 		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made}

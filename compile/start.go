@@ -104,7 +104,7 @@ func (p *partState) foundation(n *lang.Foundation, mask []bool) {
 		p.number[z]++ // a chainless foundation is row 1
 		w, h, _ := p.c.stitchSize(f.ID)
 		fact := plan.RowFact{Number: 1, Stitches: st.N[z], Closed: n.Join, Yarn: p.yarn, Tall: f.ID,
-			Width: micro(w * float64(st.N[z])), Height: micro(h), ByForm: map[stitch.Form]int{f: st.N[z]}}
+			Width: micro(w * float64(st.N[z])), Height: micro(h), ByForm: map[stitch.Form]int{f: st.N[z]}, ByYarn: map[int]int{p.yarn: st.N[z]}}
 		if w == 0 {
 			fact.Width, fact.Height = plan.NoLength, plan.NoLength
 		}

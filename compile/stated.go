@@ -24,7 +24,7 @@ func (p *partState) claims(cl *lang.Claims, w *working) {
 	}
 	came := make([]bool, p.c.z) // the sizes in which the row came out
 	for z, on := range w.mask {
-		came[z] = on && w.last[z] != nil
+		came[z] = on && w.last[z] != nil && (p.final == nil || p.final[z])
 	}
 	for _, it := range cl.Items {
 		if it.More != nil {
@@ -75,6 +75,9 @@ func (p *partState) printed(it *lang.Claim) (plan.Count, bool) {
 	case it.Name != nil:
 		if f, ok := p.countedForm(it.Name.Text); ok {
 			return plan.Count{Kind: plan.CountForm, Form: f}, true
+		}
+		if y, ok := p.c.yarnAt[it.Name.Text]; ok {
+			return plan.Count{Kind: plan.CountYarn, Yarn: y}, true
 		}
 		name := p.labelNamed(it.Name.Text)
 		return plan.Count{Kind: plan.CountIn, Label: name, Called: p.calls[name]}, true
@@ -217,14 +220,15 @@ func (p *partState) namesSpaces(cl *lang.Claims, w *working) {
 			return
 		}
 		if it.Name != nil {
-			if _, isStitch := p.countedForm(it.Name.Text); !isStitch {
+			_, isStitch := p.countedForm(it.Name.Text)
+			if _, isYarn := p.c.yarnAt[it.Name.Text]; !isStitch && !isYarn {
 				return
 			}
 		}
 	}
 	s := newSpread(p.c)
 	for z, on := range w.mask {
-		if res := w.last[z]; on && res != nil {
+		if res := w.last[z]; on && res != nil && (p.final == nil || p.final[z]) {
 			if n := total(p.tally(z, res.Made).spaces); n > 0 {
 				s.add(z, 0, n)
 			}
@@ -320,10 +324,13 @@ func ofKind(k *lang.Kinds, t tally) int {
 	return n
 }
 
-// nameCounter counts stitches of a kind, or the places of a label, written in the singular or the plural.
+// nameCounter counts stitches of a kind or in a yarn, or the places of a label, written in the singular or the plural.
 func (p *partState) nameCounter(n *lang.Name, of func(z int) tally) counting {
 	if f, ok := p.countedForm(n.Text); ok {
 		return func(z int) (int, *fabric.Fault) { return of(z).count(f), nil }
+	}
+	if y, ok := p.c.yarnAt[n.Text]; ok {
+		return func(z int) (int, *fabric.Fault) { return of(z).yarns[y], nil }
 	}
 	name := p.labelNamed(n.Text)
 	if !p.names[name] {

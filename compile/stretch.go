@@ -16,7 +16,7 @@ func (w *working) stretches() []*working {
 	if top < 2 {
 		return []*working{w}
 	}
-	if len(w.low.spreads) > 0 {
+	if len(w.low.spreads)+len(w.low.cells) > 0 {
 		return w.byGroups(top)
 	}
 	for z := range w.each {
@@ -83,7 +83,8 @@ func takeAlike(ops []*fabric.Op, a, b *fabric.Result) bool {
 	return true
 }
 
-// byGroups cuts a run with spread shaping wherever the shaping comes out in other groups.
+// byGroups cuts a run with spread shaping wherever the shaping comes out in other groups, and one by a chart wherever the
+// cells are met in another order.
 func (w *working) byGroups(top int) []*working {
 	var out []*working
 	from := 0
@@ -103,6 +104,8 @@ func (w *working) groupsAlike(i, j int) bool {
 		}
 		if !takeAlike(w.low.ops, e[i], e[j]) || slices.ContainsFunc(w.low.spreads, func(t int) bool {
 			return e[i].Traces[t].Group != e[j].Traces[t].Group
+		}) || slices.ContainsFunc(w.low.cells, func(o *fabric.Op) bool {
+			return !slices.Equal(e[i].Traces[o.Index].Worked.Codes, e[j].Traces[o.Index].Worked.Codes)
 		}) {
 			return false
 		}

@@ -83,7 +83,8 @@ func checkParse(t *testing.T, text string) {
 var soupWords = strings.Fields(`dc sc leg m1 5 2 42 ( ) [ ] , = : in next each to last first space st sts and chain gap left of as with
 	around across 3 times before same skip ch leave rest join no turn mark move unmark evenly centred inc dec2 . + - * / together
 	between below beside through marker this front crossing back third loop flo 1 rows rounds row round for 10cm mm % "S" "M" but
-	multiple plus ties up even ending ws begin none kelp from chart sl the end middle one is wrong side every on then at`)
+	multiple plus ties up even ending ws begin none kelp from chart sl the end middle one is wrong side every on then at by column
+	open filled`)
 
 // Lines of words in any order are read without a panic; an alternative of the grammar that could match nothing would not be.
 func TestWordsInAnyOrder(t *testing.T) {

@@ -28,6 +28,7 @@ var rightWork = []struct{ word, right string }{
 	{"as", "dc in next 5 as front"},
 	{"with", "dc in next 5 with kelp"},
 	{"together", "4 dc together"},
+	{"by", "sc by chart around"},
 	{"evenly", "inc 8 evenly"},
 	{"crossing", "fptr in each of x crossing front"},
 	{"third", "dc third loop in each"},
@@ -71,6 +72,8 @@ func (r *reading) rightForm() string {
 func (r *reading) rightHead() string {
 	head := " " + r.passage(0, min(r.at+1, len(r.said))) + " "
 	switch {
+	case strings.Contains(head, " chart "):
+		return "rounds from chart wave, 2 times: sc by chart around"
 	case strings.Contains(head, " begin "):
 		return "round, begin with ch 2: dc in each"
 	case strings.Contains(head, ", "):

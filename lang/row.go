@@ -17,11 +17,15 @@ func (n *Row) Parse(lx *lexer.PeekingLexer) error {
 	if err := r.must(n.Head); err != nil {
 		return err
 	}
-	if !r.take(":") {
+	switch {
+	case r.take(":"):
+		if err := r.must(n.List); err != nil {
+			return err
+		}
+	case n.Head.From == nil:
 		return r.want(":")
-	}
-	if err := r.must(n.List); err != nil {
-		return err
+	default:
+		n.List = nil // a mesh: the chart says all that is worked
 	}
 	if r.take("=") {
 		n.Claims = &Claims{}
@@ -41,6 +45,12 @@ func (h *RowHead) Parse(lx *lexer.PeekingLexer) error {
 		return err
 	}
 	for r.take(",") {
+		if ok, err := h.From.option(r); ok || err != nil {
+			if err != nil {
+				return err
+			}
+			continue
+		}
 		if words := missingWords["RowOpt"]; !slices.Contains(words, r.Peek().Value) {
 			return r.want(words...)
 		}
@@ -74,8 +84,12 @@ func (h *RowHead) which(r reader) error {
 	if err := readIf(r, &h.FLabel); err != nil {
 		return err
 	}
+	if r.word("from") {
+		h.From = &FromChart{}
+		return r.must(h.From)
+	}
 	if h.To = r.take("to"); !h.To && !r.take("for") {
-		return r.want("to", "for")
+		return r.want("to", "for", "from")
 	}
 	h.Length = &Val{}
 	return r.must(h.Length)

@@ -103,6 +103,8 @@ var forms = map[Block]map[string]*form{
 		"name":  yarnNameForm,
 	},
 	InChart: {
+		"title":  titleForm,
+		"mesh":   formOf[Mesh]("", `mesh dc and 2`),
 		"legend": formOf[Legend]("", `legend "." sand, "x" kelp`),
 	},
 	InPart:   partForms,

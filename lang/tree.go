@@ -369,19 +369,29 @@ type Chart struct {
 	Name *Name `parser:"'chart' @@"`
 }
 
-// Legend says what the cells of a chart mean: a yarn for each mark.
+// Mesh makes the chart one of filet: each cell is a square, a stitch and so many places behind it.
+//
+//	mesh dc and 2
+type Mesh struct {
+	At
+	Stitch *Name `parser:"'mesh' @@ 'and'"`
+	N      *Cnt  `parser:"@@"`
+}
+
+// Legend says what the cells of a chart mean: a yarn for each mark; in a mesh, which squares are open and which filled.
 //
 //	legend "." sand, "x" kelp
+//	legend "." open, "x" filled
 type Legend struct {
 	At
 	Items []*LegendItem `parser:"'legend' @@ ( ',' @@ )*"`
 }
 
-// LegendItem is one mark of a chart.
+// LegendItem is one mark of a chart, with its yarn, or open or filled.
 type LegendItem struct {
 	At
-	Mark Str   `parser:"@@"`
-	Yarn *Name `parser:"@@"`
+	Mark  Str   `parser:"@@"`
+	Means *Name `parser:"@@"`
 }
 
 // ---- Parts ----------------------------------------------------------------------------------------------------------
@@ -781,8 +791,10 @@ type EndClaims struct {
 //	4 rounds: [fpdc, bpdc] around
 //	rounds plain for 21 cm, even: dc in each
 //	rounds to 32 cm: dc in each
+//	rounds from chart wave, 2 times: sc by chart around
+//	rows from chart leaf                       = 14 dc, 13 spaces
 //
-//	row = rowhead ":" list [ "=" claims ]
+//	row = rowhead ":" list [ "=" claims ] | rowhead [ "=" claims ]     (without a list only a mesh from a chart)
 type Row struct {
 	At
 	Head   *RowHead
@@ -793,7 +805,7 @@ type Row struct {
 // RowHead is what stands before the colon.
 //
 //	rowhead = ( ( "round" | "row" ) [ name ]
-//	          | ( "rounds" | "rows" ) [ name ] ( "to" | "for" ) val
+//	          | ( "rounds" | "rows" ) [ name ] ( ( "to" | "for" ) val | fromchart )
 //	          | cnt ( "rounds" | "rows" ) [ name ] ) { "," rowopt }
 type RowHead struct {
 	At
@@ -806,7 +818,22 @@ type RowHead struct {
 	N      *Cnt
 	Many   string
 	NLabel *Name
+	From   *FromChart
 	Opts   []*RowOpt
+}
+
+// FromChart says which rows of a chart are worked, one after the other, and how often all of them.
+//
+//	from chart wave
+//	from chart wave, rows 3 to 6, 2 times
+//
+//	fromchart = "from" "chart" name { "," ( ( "row" | "rows" ) cnt [ "to" cnt ] | cnt "times" ) }
+type FromChart struct {
+	At
+	Chart *Name
+	First *Cnt // nil: from the first row
+	Last  *Cnt // nil: that row alone, or to the last
+	Times *Cnt // nil: once
 }
 
 // RowOpt is an option of a header: how rows are rounded, or how the row begins.
@@ -1009,8 +1036,9 @@ type Bracket struct {
 // draws places together: how many of them are worked).
 //
 //	dc in next 5 · 2 dc in each · dc to m1 · sc2tog · 4 dc together · inc 8 evenly · fptr in each of x crossing front
+//	sc by chart around
 //
-//	work = [ precnt ] ( "sl" "st" | name ) [ "flo" | "blo" | "tlo" | "third" "loop" ] [ "together" ]
+//	work = [ precnt ] ( "sl" "st" | name ) [ "flo" | "blo" | "tlo" | "third" "loop" ] [ "together" ] [ bychart ]
 //	       [ target | spread | repend ] [ "crossing" ( "front" | "back" ) ] [ spaced ] [ "with" name ] [ as ]
 type Work struct {
 	At
@@ -1020,6 +1048,7 @@ type Work struct {
 	Loop   string
 	Third  bool
 	Tog    bool
+	Chart  *ByChart
 	Target *Target
 	Spread *Spread
 	End    *RepEnd
@@ -1041,6 +1070,17 @@ type Spaced struct {
 	N     *Cnt
 	After *Cnt // how many plain stitches stand before the first one; nil: the ends share
 	Last  bool // they are counted from the end of the row
+}
+
+// ByChart works a stitch for each cell of the row of the chart, in the yarn of its cell.
+//
+//	sc by chart to last 2 · sc by chart centred around · sc by chart from column 3 around
+//
+//	bychart = "by" "chart" [ "centred" | "from" "column" cnt ]
+type ByChart struct {
+	At
+	Centred bool
+	Column  *Cnt
 }
 
 // Spread spreads increases or decreases over the row.
@@ -1295,6 +1335,7 @@ func (*Takes) statement()        {}
 func (*Abbr) statement()         {}
 func (*Chart) statement()        {}
 func (*Legend) statement()       {}
+func (*Mesh) statement()         {}
 func (*Part) statement()         {}
 func (*Call) statement()         {}
 func (*Base) statement()         {}

@@ -62,7 +62,7 @@ func (c *PreCnt) Parse(lx *lexer.PeekingLexer) error {
 }
 
 // countBehind reports whether two names and then `times` or `evenly` come next: the first is then the stitch, and the second
-// how many.
+// how many; or whether a stitch by chart does.
 func (r reader) countBehind() bool {
 	back := r.MakeCheckpoint()
 	defer r.LoadCheckpoint(back)
@@ -70,8 +70,9 @@ func (r reader) countBehind() bool {
 	if !r.name() {
 		return false
 	}
+	by := r.word("by")
 	r.Next()
-	return r.word("times") || r.word("evenly")
+	return r.word("times") || r.word("evenly") || by && r.word("chart")
 }
 
 // Parse reads the count in `to 2 before m1`, and the word before. A lone name is the place itself.

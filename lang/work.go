@@ -36,7 +36,7 @@ func (w *Work) stitch(r reader) error {
 		}
 	}
 	w.Tog = r.take("together")
-	return nil
+	return readIf(r, &w.Chart)
 }
 
 // where reads where the stitches go or how often they are worked.

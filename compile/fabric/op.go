@@ -20,6 +20,7 @@ type Op struct {
 	Label  string
 	Marker string // Move, Unmark: ""; the one that was met last
 	Where  plan.MarkWhere
+	Cells  *Cells
 	Yarn   int // Change: the yarn; others: -1, or the yarn of this instruction alone
 	How    Spreading
 	Edge   plan.Nums // Spaced: the plain stitches before the first, or with FromEnd behind the last; nil: the ends share
@@ -46,6 +47,7 @@ const (
 	Found  // N stitches of Form, each in the foot of the one before it
 	Ride   // a picot of Form on what was just made: it takes and makes nothing
 	Spaced // Body, N times, as far apart as they go among single stitches of Form, to Bound
+	ByCell // N cells of Cells, or as many as there are up to Bound
 	Mark
 	Move
 	Unmark
@@ -161,9 +163,10 @@ type Trace struct {
 	Took   Took // what it took
 	Chains int  // chains of the spaces it took; -1 if they differ, 0 if none
 	Group  Groups
-	Ref    []ID // the places of the run it named, the first time
-	Met    Met  // the markers up to which it went
-	Begun  []ID // the places it took of an edge that the part started along, in order
+	Worked Worked // ByCell
+	Ref    []ID   // the places of the run it named, the first time
+	Met    Met    // the markers up to which it went
+	Begun  []ID   // the places it took of an edge that the part started along, in order
 }
 
 // Met is where the markers stood up to which an instruction went, as bits.

@@ -252,6 +252,8 @@ func (r *row) do(op *Op) (int, *Fault) {
 		return r.found(op)
 	case Ride:
 		return r.ride(op)
+	case ByCell:
+		return r.byCell(op)
 	case SlideTo:
 		return r.slide(op)
 	case JoinSpace:

@@ -85,7 +85,8 @@ type Row struct {
 	First, Last Nums // numbers of the first and last row, Absent in a size that does not work it
 	Times       Nums // how many rows
 	Label       string
-	Called      Text // printed name of the row, nil if it has none
+	Called      Text      // printed name of the row, nil if it has none
+	Chart       *ChartRow // the row of a chart it is worked from; nil: none, or several
 	For         Sizes
 	Wrong       bool // the wrong side faces (only meaningful where Sided)
 	Sided       bool // the side is worth saying (work in rows or turned rounds, one row)
@@ -173,6 +174,8 @@ func (*Counted) step()   {}
 type Begin struct {
 	Chains     int  // 0: none
 	Counts     bool // it is the first stitch of the row
+	OtherYarn  bool // it is made in Yarn, which is not the yarn of the row
+	Yarn       int
 	As         stitch.ID
 	Throughout bool // first time in the pattern: "here and throughout"
 	// FromHook is set in a row worked into a new chain: the first stitch goes into the n-th chain from the hook. Skipped
@@ -294,6 +297,7 @@ type Instr struct {
 	Where  MarkWhere
 	Ref    *Ref
 	Body   []Instr
+	Cells  Nums // Repeat: Body is a stretch of a chart over so many places, one stitch a cell, worked once; nil: it is not
 	Spread *Spread
 	Cross  Cross
 	Yarn   int // -1: the yarn in hand
@@ -421,6 +425,7 @@ const (
 	CountSpaces                  // chain spaces of Chains chains (0: of different sizes)
 	CountChains                  // chains of a start
 	CountIn                      // stitches in a section or kind of place
+	CountYarn                    // stitches in the yarn Yarn
 )
 
 // Count is a count that prints after a row.
@@ -428,6 +433,7 @@ type Count struct {
 	Kind   CountKind
 	Form   stitch.Form
 	Chains int
+	Yarn   int
 	Label  string
 	Called Text
 	N      Nums
@@ -472,4 +478,5 @@ type RowFact struct {
 	Texture  Texture
 	Tall     stitch.ID // its tallest stitch
 	ByForm   map[stitch.Form]int
+	ByYarn   map[int]int // stitches in each yarn, by its index; -1: the pattern names none
 }

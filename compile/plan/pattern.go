@@ -29,6 +29,7 @@ type Pattern struct {
 	Hooks    []Length // all hooks used, the main one first
 	Yarns    []Yarn
 	Own      []OwnStitch
+	Charts   []Chart // those that rows are worked from, in the order of the source
 	Parts    []*Part
 	Finish   []Finishing
 	Measures []Measure

@@ -60,7 +60,7 @@ func (c *context) likeBefore(r *plan.Row) int {
 	}
 	c.worked, c.said = false, &said{}
 	b := r.Begin
-	key := fmt.Sprint(b.Chains, b.And, b.Counts, b.As, r.Join, r.Turn, r.MarksUp, r.Drop, run(c.items(r.Work)).String())
+	key := fmt.Sprint(b.Chains, b.And, b.Counts, b.As, b.OtherYarn, b.Yarn, r.Join, r.Turn, r.MarksUp, r.Drop, run(c.items(r.Work)).String())
 	if nth, ok := c.before[key]; ok && len(key) > longRow {
 		return nth
 	}

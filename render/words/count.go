@@ -41,6 +41,8 @@ func (c *context) countNoun(k plan.Count) noun {
 			return c.space(c.same(k.Chains))
 		}
 		return c.l.voice.spaces(num{}, true)
+	case plan.CountYarn:
+		return c.l.voice.stitchesIn(c.l.voice.places(plan.Stitch), c.yarn(k.Yarn))
 	case plan.CountChains:
 		return c.l.voice.places(plan.FoundationCh)
 	}

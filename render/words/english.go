@@ -128,6 +128,11 @@ func (e *english) spaces(chains num, any bool) noun {
 	return noun{one: fill("{}-{}~{}", ch.one, chains, sp.one), many: fill("{}-{}~{}", ch.one, chains, sp.many)}
 }
 
+// stitchesIn names stitches in a yarn: sts in sand.
+func (e *english) stitchesIn(n noun, yarn string) noun {
+	return noun{one: fill("{} in {}", n.one, yarn), many: fill("{} in {}", n.many, yarn)}
+}
+
 // some writes how many of a noun: "dc" for one, "2 dc" for more, as instructions do.
 func (e *english) some(n num, of noun) rich.Text {
 	if n.one() {

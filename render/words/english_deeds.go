@@ -327,6 +327,8 @@ func (e *english) change(yarn string) rich.Text { return rich.T("change to " + y
 
 func (e *english) withYarn(t rich.Text, yarn string) rich.Text { return fill("with {}, {}", yarn, t) }
 
+func (e *english) inYarn(n num, yarn string) rich.Text { return fill("{} in {}", n, yarn) }
+
 // slideOver is slip stitches that only carry the yarn to another place.
 func (e *english) slideOver(n num, s spot) rich.Text {
 	sl := e.short("slst").one

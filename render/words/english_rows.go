@@ -86,6 +86,23 @@ func (e *english) turn() rich.Text { return rich.T("turn") }
 
 func (e *english) joinYarn(yarn string) rich.Text { return rich.T("join " + yarn) }
 
+// readsChart says which row of a chart is worked: "read rows 3 and 4 of the chart from right to left".
+func (e *english) readsChart(name string, first, last int, read plan.Reading) rich.Text {
+	rows := fill("row~{}", first)
+	switch {
+	case last == first+1 || last == first-1:
+		rows = fill("rows~{} and~{}", first, last)
+	case last != first:
+		rows = fill("rows~{} to~{}", first, last)
+	}
+	chart := "the chart"
+	if name != "" {
+		chart = "chart “" + name + "”"
+	}
+	way := map[plan.Reading]string{plan.FromRight: " from right to left", plan.FromLeft: " from left to right"}[read]
+	return fill("read {} of {}"+way, rows, chart)
+}
+
 func (e *english) changeHook(size string) rich.Text {
 	return fill("change to the {} "+e.word("hook"), size)
 }

@@ -70,6 +70,9 @@ func everything() *plan.Pattern {
 		&plan.Row{First: plan.Nums{3, 3, 3}, Last: plan.Nums{3, 3, 3}, Times: one, Work: []plan.Instr{gap}, Begin: plan.Begin{Chains: 3}},
 		&plan.NoteStep{Prose: plan.Prose{Text: both("Try it **on**.", "Probarlo **ahora**.")}},
 	}
+	p.Charts = []plan.Chart{{Name: "sea_wave", Rows: [][]int{{0, 1}}}, {Name: "leaf", Title: both("Leaf", "Hoja"), Rows: [][]int{{0, 1}}}}
+	tube.Steps = append(tube.Steps, &plan.Row{First: plan.Nums{4, 4, 4}, Last: plan.Nums{4, 4, 4}, Times: one, Chart: &plan.ChartRow{First: 1, Last: 1}, Work: []plan.Instr{inCells()}})
+	panel.Steps = []plan.Step{&plan.Row{First: one, Last: one, Times: one, Sided: true, Wrong: true, Chart: &plan.ChartRow{Chart: 1, First: 2, Last: 2, Read: plan.FromLeft}, Work: []plan.Instr{inCells()}}}
 	return p
 }
 

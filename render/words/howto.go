@@ -32,7 +32,9 @@ func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 	add(rich.T(l.voice.line(howRepeatsHead)), say(u.repeats, howRepeats), say(u.blocks, howBlocks))
 	add(rich.T(l.voice.line(howSameHead)), say(u.together, howSamePlace))
 	add(rich.T(l.voice.line(howPlacesHead)), say(u.gaps, howGaps), say(u.base, howBase), say(u.rowEnds, howRowEnds))
-	add(rich.T(l.voice.line(howYarnHead)), say(u.change, howChangeYarn))
+	add(rich.T(l.voice.line(howYarnHead)), say(u.change, howChangeYarn), say(u.carry, howCarryYarn))
+	add(rich.T(l.voice.line(howChartHead)), say(u.chart, howChartUp), say(u.chartRounds && !u.chartTurned, howChartRounds),
+		say(u.chartRows && !u.chartTurned, howChartRows))
 	add(rich.T(l.voice.line(howBoxesHead)), say(true, howBoxes), say(u.tape, howTape), say(u.tape && u.shaping, howWedge))
 	return facts
 }
@@ -83,6 +85,8 @@ func (c *context) beginChains() []rich.Text {
 // usage is what a pattern uses that a reader may have to be told about.
 type usage struct {
 	absent, counts, spaces, repeats, blocks, together, gaps, base, rowEnds, change, tape, shaping bool
+
+	chart, chartRounds, chartRows, chartTurned, carry bool // chartTurned: a mirrored part reads it from the other end
 }
 
 // tapeFrom is the number of rounds from which a strip of numbers takes the place of single boxes.
@@ -110,8 +114,23 @@ func usedBy(p *plan.Pattern) usage {
 			u.spaces = u.spaces || k.Kind == plan.CountSpaces
 		}
 	})
+	for _, part := range p.Parts {
+		eachRow(&plan.Pattern{Parts: []*plan.Part{part}}, func(r *plan.Row) { u.charted(part, r) })
+	}
 	eachInstr(p, func(in *plan.Instr) { u.instr(in, missing) })
 	return u
+}
+
+// charted notes how the charts of a part are read.
+func (u *usage) charted(part *plan.Part, r *plan.Row) {
+	if r.Chart == nil {
+		return
+	}
+	u.chart = true
+	turned := part.Style == plan.Rows || part.Style == plan.TurnedRounds || r.Flat
+	u.chartRows, u.chartRounds = u.chartRows || turned, u.chartRounds || !turned
+	wrong := r.Chart.Read == plan.FromLeft
+	u.chartTurned = u.chartTurned || r.Chart.Read != plan.EitherWay && (!turned && wrong || r.Sided && wrong != r.Wrong)
 }
 
 func long(n plan.Nums) bool {
@@ -140,6 +159,7 @@ func (u *usage) instr(in *plan.Instr, missing func(plan.Nums)) {
 	case plan.ChangeTo:
 		u.change = true
 	}
+	u.carry = u.carry || in.Cells != nil
 	u.change = u.change || in.Op == plan.Work && in.Yarn >= 0
 	u.gaps = u.gaps || in.Over == plan.Gap || in.Reach == plan.InGapHere
 	u.base = u.base || in.Reach == plan.BelowOf || in.Reach == plan.BesideOf

@@ -97,7 +97,7 @@ func (c *context) item(in *plan.Instr) item {
 	it := c.deed(in)
 	if in.Yarn >= 0 && in.Op != plan.ChangeTo {
 		if y := c.yarn(in.Yarn); y != "" {
-			it.text = c.l.voice.withYarn(it.text, y)
+			it.text, it.heavy = c.l.voice.withYarn(it.text, y), true
 		}
 	}
 	if in.Cross != plan.NoCross {
@@ -303,6 +303,9 @@ func (c *context) sideAndBase(in *plan.Instr) rich.Text {
 
 // repeat writes a repeat. Where every size works it once the brackets go.
 func (c *context) repeat(in *plan.Instr, s spot) item {
+	if in.Cells != nil {
+		return c.cells(in)
+	}
 	body := c.body(in.Body)
 	if len(body) == 0 {
 		return item{}

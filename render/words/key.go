@@ -132,6 +132,11 @@ const (
 	howRowEnds
 	howYarnHead
 	howChangeYarn
+	howCarryYarn
+	howChartHead
+	howChartUp
+	howChartRounds
+	howChartRows
 	howBoxesHead
 	howBoxes
 	howTape

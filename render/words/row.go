@@ -1,6 +1,8 @@
 package words
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/render/rich"
@@ -96,6 +98,9 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 	if nth := c.likeBefore(r); nth > 0 {
 		return append(out, sentence(join("", head, c.l.voice.likeRow(nth, c.round()))))
 	}
+	if t := c.readsChart(r); t != nil {
+		out, head = append(out, sentence(join("", head, t))), nil
+	}
 	if r.Unturned {
 		out, head = append(out, sentence(join("", head, rich.T(c.l.voice.line(doNotTurn))))), nil
 	}
@@ -156,7 +161,15 @@ func (c *context) instructions(r *plan.Row) rich.Text {
 		items, work = append(items, it), rest
 		c.worked = true
 	case r.Begin.Chains > 0:
-		items = append(items, item{text: c.l.voice.begin(c.beginning(r)), loose: true})
+		text := c.l.voice.begin(c.beginning(r))
+		if y := c.yarn(r.Begin.Yarn); r.Begin.OtherYarn && y != "" {
+			text = c.l.voice.withYarn(text, y)
+		}
+		items = append(items, item{text: text, loose: true})
+		if len(work) > 0 && r.Begin.OtherYarn && work[0].Op == plan.Work && work[0].Yarn == r.Begin.Yarn {
+			work = slices.Clone(work)
+			work[0].Yarn = -1 // that yarn was just taken up
+		}
 	}
 	return run(append(items, c.items(work)...))
 }

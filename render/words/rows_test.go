@@ -96,5 +96,26 @@ func rowCases() []rowCase {
 	add("one marker out", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Drop: []int{1}})
 	add("a start in the middle of a chain", 1, &plan.Row{First: one, Last: one, Times: one, Begin: plan.Begin{Chains: 1, FromHook: 2, Skipped: 1},
 		Work: []plan.Instr{{Op: plan.Repeat, Reach: plan.ToEnd, N: plan.Nums{5, 6, 7}, Marker: -1, Yarn: -1, Body: []plan.Instr{bodyInstr(stitch.SC, one, 1), ch(1), {Op: plan.SkipOver, N: one, Over: plan.FoundationCh, Marker: -1, Yarn: -1}}}}})
+	charted := func(c plan.ChartRow, r plan.Row) *plan.Row {
+		r.First, r.Last, r.Times, r.Chart = one, one, one, &c
+		return &r
+	}
+	add("from a chart", 0, charted(plan.ChartRow{First: 3, Last: 3}, plan.Row{Work: []plan.Instr{inCells()}, Begin: plan.Begin{Chains: 1}, Join: plan.Join{Kind: plan.JoinSlip, Form: plainForm(stitch.SC)}}))
+	add("from a chart, the wrong side", 1, charted(plan.ChartRow{First: 3, Last: 3, Read: plan.FromLeft}, plan.Row{Sided: true, Wrong: true, Work: []plan.Instr{inCells()}}))
+	begun := inCells()
+	begun.AfterBegin = true
+	add("from a chart, begun in another yarn", 1, charted(plan.ChartRow{First: 3, Last: 3}, plan.Row{Work: []plan.Instr{begun}, Begin: plan.Begin{Chains: 3, Counts: true, As: stitch.DC, OtherYarn: true, Yarn: 1}}))
+	plain := each(all)
+	plain.Yarn, plain.AfterBegin = 1, true
+	add("from a chart, one yarn alone", 1, charted(plan.ChartRow{First: 3, Last: 3}, plan.Row{Work: []plan.Instr{plain}, Begin: plan.Begin{Chains: 3, Counts: true, As: stitch.DC, OtherYarn: true, Yarn: 1},
+		Counts: []plan.Count{{Kind: plan.CountYarn, Yarn: 1, N: all}}}))
+	add("from two rows of a chart", 0, charted(plan.ChartRow{First: 3, Last: 4}, plan.Row{Work: []plan.Instr{each(all)}, Counts: []plan.Count{{Kind: plan.CountYarn, N: one}, {Kind: plan.CountYarn, Yarn: 1, N: all}}}))
+	add("from four rows of a chart, either way", 0, charted(plan.ChartRow{First: 3, Last: 6, Read: plan.EitherWay}, plan.Row{Work: []plan.Instr{each(all)}}))
+	add("from one of two charts", 0, charted(plan.ChartRow{Chart: 1, First: 3, Last: 3}, plan.Row{Work: []plan.Instr{each(all)}}))
+	for i := range cases {
+		if cases[i].p.Charts = []plan.Chart{{Name: "wave"}}; cases[i].what == "from one of two charts" {
+			cases[i].p.Charts = []plan.Chart{{Name: "wave"}, {Name: "leaf", Title: plan.Text{"en": "Leaf", "es": "Hoja"}}}
+		}
+	}
 	return cases
 }

@@ -247,6 +247,11 @@ func (s *spanish) spaces(chains num, any bool) noun {
 	return noun{one: fill("{}~{}", sp.one, behind), many: fill("{}~{}", sp.many, behind), feminine: sp.feminine}
 }
 
+// stitchesIn names stitches in a yarn: p en arena.
+func (s *spanish) stitchesIn(n noun, yarn string) noun {
+	return noun{one: fill("{} en {}", n.one, yarn), many: fill("{} en {}", n.many, yarn), feminine: n.feminine}
+}
+
 // amount is how many of a noun: 1 pb, 2 (3; 3) pb.
 func (s *spanish) amount(n num, of noun) rich.Text { return fill("{}~{}", n, of.by(n)) }
 

@@ -337,6 +337,8 @@ func (s *spanish) withYarn(t rich.Text, yarn string) rich.Text {
 	return fill("con {}, {}", s.theYarn(yarn), t)
 }
 
+func (s *spanish) inYarn(n num, yarn string) rich.Text { return fill("{} en {}", n, yarn) }
+
 // slideOver is slip stitches that only carry the yarn to another place.
 func (s *spanish) slideOver(n num, at spot) rich.Text {
 	sl := s.short("slst").one

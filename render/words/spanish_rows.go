@@ -100,6 +100,25 @@ func (s *spanish) turn() rich.Text { return rich.T("girar") }
 
 func (s *spanish) joinYarn(yarn string) rich.Text { return rich.T("unir " + s.theYarn(yarn)) }
 
+// readsChart says which row of a chart is worked: "leer las hileras 3 y 4 del diagrama de derecha a izquierda".
+func (s *spanish) readsChart(name string, first, last int, read plan.Reading) rich.Text {
+	w := s.rowWord(false)
+	g := noun{feminine: w.feminine}
+	rows := fill(g.the(false)+" "+w.one+"~{}", first)
+	switch {
+	case last == first+1 || last == first-1:
+		rows = fill(g.the(true)+" "+w.many+"~{} y~{}", first, last)
+	case last != first:
+		rows = fill(g.the(true)+" "+w.many+"~{} a~{}", first, last)
+	}
+	chart := "del diagrama"
+	if name != "" {
+		chart += " «" + name + "»"
+	}
+	way := map[plan.Reading]string{plan.FromRight: " de derecha a izquierda", plan.FromLeft: " de izquierda a derecha"}[read]
+	return fill("leer {} {}"+way, rows, chart)
+}
+
 func (s *spanish) changeHook(size string) rich.Text {
 	return fill("cambiar {} de {}", to(rich.T(s.expandWord("el hook"))), size)
 }

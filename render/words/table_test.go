@@ -72,6 +72,18 @@ func tableInstr(op plan.Op, reach plan.Reach, over plan.PlaceKind, n plan.Nums) 
 	return in
 }
 
+// inCells is a stretch of a row from a chart: some cells before the first whole chart in two sizes, then the chart over and over.
+func inCells() plan.Instr {
+	cells := func(yarn, s, m, l int) plan.Instr {
+		in := bodyInstr(stitch.SC, plan.Nums{s, m, l}, 1)
+		in.Yarn = yarn
+		return in
+	}
+	return plan.Instr{Op: plan.Repeat, Form: plainForm(stitch.SC), Reach: plan.ToEnd, N: plan.Nums{1, 1, 1}, Cells: plan.Nums{32, 42, 53}, Marker: -1, Yarn: -1, Body: []plan.Instr{
+		cells(1, 0, 1, 2), cells(0, 0, 1, 3),
+		{Op: plan.Repeat, Reach: plan.Times, N: plan.Nums{8, 10, 12}, Marker: -1, Yarn: -1, Body: []plan.Instr{cells(1, 1, 1, 1), cells(0, 3, 3, 3)}}}}
+}
+
 func bodyInstr(id stitch.ID, n plan.Nums, per int) plan.Instr {
 	in := plan.Instr{Op: plan.Work, Form: plainForm(id), N: n, Marker: -1, Yarn: -1}
 	if per > 1 {

@@ -113,14 +113,19 @@ func (y toy) inOne(b rich.Text, n num, p spot) rich.Text          { return y.t("
 func (y toy) marker(o plan.Op, n int, w plan.MarkWhere) rich.Text { return y.t("!", int(o), n, int(w)) }
 func (y toy) change(n string) rich.Text                           { return y.t("Δ", n) }
 func (y toy) withYarn(t rich.Text, n string) rich.Text            { return y.t("Δ", n, t) }
-func (y toy) slideOver(n num, p spot) rich.Text                   { return y.t("≈", n, y.at(p)) }
-func (y toy) sideAndBase(f noun, r named, b bool) rich.Text       { return y.t("⊥", f.one, y.ref(r)) }
-func (y toy) whichOne(nth, of int, f noun, n string) string       { return y.s("=", nth, of, f.one, n) }
-func (y toy) nextOne(r named) rich.Text                           { return y.ref(r) }
-func (y toy) crossing(t rich.Text, c plan.Cross) rich.Text        { return y.t("χ", t, int(c)) }
-func (y toy) called(t rich.Text, n string) rich.Text              { return y.t("=", t, n) }
-func (y toy) made(t rich.Text, n string) rich.Text                { return y.t("=", t, n) }
-func (y toy) inSizes(t rich.Text, z []string) rich.Text           { return y.t("∈", t, y.list(z)) }
+func (y toy) inYarn(n num, w string) rich.Text                    { return y.t("Δ", n, w) }
+func (y toy) stitchesIn(n noun, w string) noun                    { return n }
+func (y toy) readsChart(n string, a, b int, r plan.Reading) rich.Text {
+	return y.t("▦", n, a, b, int(r))
+}
+func (y toy) slideOver(n num, p spot) rich.Text             { return y.t("≈", n, y.at(p)) }
+func (y toy) sideAndBase(f noun, r named, b bool) rich.Text { return y.t("⊥", f.one, y.ref(r)) }
+func (y toy) whichOne(nth, of int, f noun, n string) string { return y.s("=", nth, of, f.one, n) }
+func (y toy) nextOne(r named) rich.Text                     { return y.ref(r) }
+func (y toy) crossing(t rich.Text, c plan.Cross) rich.Text  { return y.t("χ", t, int(c)) }
+func (y toy) called(t rich.Text, n string) rich.Text        { return y.t("=", t, n) }
+func (y toy) made(t rich.Text, n string) rich.Text          { return y.t("=", t, n) }
+func (y toy) inSizes(t rich.Text, z []string) rich.Text     { return y.t("∈", t, y.list(z)) }
 func (y toy) fromHook(f noun, h hooked, rest spot) rich.Text {
 	return y.t("⌐", f.one, h.nth, h.skipped, rest.n)
 }

@@ -34,6 +34,7 @@ type nouns interface {
 	formName(f stitch.Form) string // in full: front post double crochet
 	places(k plan.PlaceKind) noun  // what is worked into
 	rowsBelow(n noun, deep int, round bool) noun
+	stitchesIn(n noun, yarn string) noun
 	spaces(chains num, any bool) noun // chain spaces of so many chains; any: of no certain number
 }
 
@@ -52,6 +53,7 @@ type deeds interface {
 	marker(do plan.Op, number int, where plan.MarkWhere) rich.Text
 	change(yarn string) rich.Text
 	withYarn(t rich.Text, yarn string) rich.Text
+	inYarn(n num, yarn string) rich.Text // so many stitches of a row in a yarn: 3 in sand
 	slideOver(n num, s spot) rich.Text
 	nextOne(r named) rich.Text // the next place of a kind, without a preposition
 	sideAndBase(f noun, r named, sideFirst bool) rich.Text
@@ -75,6 +77,7 @@ type rowTalk interface {
 	joinWith(j joining) rich.Text
 	turn() rich.Text
 	joinYarn(yarn string) rich.Text
+	readsChart(name string, first, last int, read plan.Reading) rich.Text // name: "" where there is one chart alone
 	changeHook(size string) rich.Text
 	marksUp(n int) rich.Text          // the markers are moved up as they are met
 	marksOut(numbers []int) rich.Text // they have no place any more

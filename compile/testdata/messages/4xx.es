@@ -478,6 +478,122 @@ error[OV459]: lo que se dice aquí va en un solo sentido, así que de ello no se
 
 example.ovillo: 1 error
 
+# OV460
+error[OV460]: el gráfico tiene 4 casillas de ancho y no cuadra en 10
+  --> example.ovillo:33:27
+ 33 |   rounds from chart wave: sc by chart around = 10
+    |                           ^^^^^^^^^^^^^^^^^^ acaba a mitad del gráfico
+ 32 |   chain 10, join
+    |   -------------- lugares en los que tejer: 10
+    = ayuda: con 8 o 12 puntos cuadraría
+
+example.ovillo: 1 error
+
+# OV461
+error[OV461]: un gráfico de 4 casillas no tiene centro en 11 puntos
+  --> example.ovillo:33:27
+ 33 |   rounds from chart wave: sc by chart centred around = 11
+    |                           ^^^^^^^^^^^^^^^^^^^^^^^^^^ no se puede centrar
+ 32 |   chain 11, join
+    |   -------------- lugares en los que tejer: 11
+    = ayuda: en 10 o 12 puntos quedaría en el centro
+
+example.ovillo: 1 error
+
+# OV462
+error[OV462]: 9 lugares no hacen un número entero de cuadros
+  --> example.ovillo:21:3
+ 21 |   rows from chart net
+    |   ^^^^^^^^^^^^^^^^^^^ acaba a mitad de un cuadro
+ 20 |   row: dc in each = 9
+    |        ---------- lugares en los que tejer: 9
+    = ayuda: con 7 o 10 lugares cuadraría
+
+example.ovillo: 1 error
+
+# OV463
+error[OV463]: el gráfico tiene 2 cuadros de ancho y aquí hay 3
+  --> example.ovillo:21:3
+ 21 |   rows from chart net
+    |   ^^^^^^^^^^^^^^^^^^^ acaba a mitad del gráfico
+ 20 |   row: dc in each = 10
+    |        ---------- lugares en los que tejer: 10
+    = ayuda: dibujar el gráfico de 3 cuadros, o hacer la hilera anterior de 2 cuadros o del doble
+
+example.ovillo: 1 error
+
+# OV464
+error[OV464]: esta hilera del gráfico lleva el número 2, pero desde abajo es la 1
+  --> example.ovillo:17:7
+ 17 |   2 | x . . x
+    |       ^^^^^^^ no es la hilera 2
+    = ayuda: numerar las hileras hacia arriba desde 1; la de abajo es la 1, porque se teje primero
+
+example.ovillo: 1 error
+
+# OV465
+error[OV465]: solid no es ningún cuadro de malla
+ --> example.ovillo:3:24
+ 3 |   legend "." open, "x" solid
+   |                        ^^^^^ ni abierto ni lleno
+   = ayuda: escribir open o filled: legend "." open, "x" filled
+
+example.ovillo: 1 error
+
+# OV466
+error[OV466]: un cuadro es un punto sencillo y uno o más lugares tras él, igual en todas las tallas
+ --> example.ovillo:2:3
+ 2 |   mesh dc and 0
+   |   ^^^^^^^^^^^^^ no hace ningún cuadro
+   = ayuda: escribir mesh dc and 2
+
+example.ovillo: 1 error
+
+# OV467
+error[OV467]: aquí se teje algo según un gráfico, y la vuelta no sale de ninguno
+  --> example.ovillo:34:13
+ 34 |   round: sc by chart around
+    |             ^^^^^^^^ ¿según cuál?
+    = ayuda: nombrarlo antes de los dos puntos: rounds from chart wave: sc by chart around; o aquí: from chart wave row 4 around
+
+example.ovillo: 1 error
+
+# OV468
+error[OV468]: según un gráfico va un punto en cada punto, en el hilo de su casilla, y esto dice otra cosa
+  --> example.ovillo:33:27
+ 33 |   rounds from chart wave: 2 sc by chart around = 8
+    |                           ^^^^^^^^^^^^^^^^^^^^ no se puede tejer según el gráfico
+    = ayuda: escribir sc by chart around, sc by chart to last 2 o sc by chart in next 8
+
+example.ovillo: 1 error
+
+# OV469
+error[OV469]: en estas hileras no se teje nada según el gráfico wave
+  --> example.ovillo:33:3
+ 33 |   rounds from chart wave: sc around = 8
+    |   ^^^^^^^^^^^^^^^^^^^^^^ de un gráfico que no se usa
+    = ayuda: decir qué puntos siguen el gráfico: sc by chart around
+
+example.ovillo: 1 error
+
+# OV428
+error[OV428]: una malla se teje según el gráfico cuadro a cuadro, solo en dc
+  --> example.ovillo:21:24
+ 21 |   rows from chart net: tr by chart across
+    |                        ^^^^^^^^^^^^^^^^^^ así no se tejen cuadros
+    = ayuda: escribir dc by chart across, dc by chart to last 2, o no poner lista
+
+example.ovillo: 1 error
+
+# OV429
+error[OV429]: el gráfico tiene 4 columnas y se pide la 5
+  --> example.ovillo:33:51
+ 33 |   rounds from chart wave: sc by chart from column 5 around = 8
+    |                                                   ^ no está en el gráfico
+    = ayuda: pedir una columna de 1 a 4, contadas desde la derecha
+
+example.ovillo: 1 error
+
 # OV470
 error[OV470]: lo que se reparte necesita puntos sencillos alrededor, uno en cada lugar
   --> example.ovillo:15:22
