@@ -25,11 +25,12 @@ var (
 // drawings are the scenes kept as golden files.
 func drawings() map[string]*scene.Scene {
 	all := map[string]*scene.Scene{}
-	for name, p := range map[string]*plan.Pattern{"leggings": sample.Leggings(), "hat": hat(), "pullover": pullover(), "blanket": blanket()} {
+	for name, p := range map[string]*plan.Pattern{"leggings": sample.Leggings(), "hat": hat(), "pullover": pullover(), "blanket": blanket(), "throw": throw(4, 5)} {
 		all[name+"-schematic"] = must(Schematic(p, roomW, roomH))
 		all[name+"-title"] = must(Title(p, titleW, titleH))
 		all[name+"-here"] = Here(p, 0, 11, 12.5)
 	}
+	all["throw-plan"] = Motifs(throw(4, 5), 1, titleW, titleH)
 	return all
 }
 

@@ -16,6 +16,10 @@ const hereLine = 0.28
 func Here(p *plan.Pattern, part int, w, h float64) *scene.Scene {
 	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
 	hereWords(p, part, s)
+	if m := mosaicOf(p); m != nil {
+		s.Items = m.here(part, w, h)
+		return s
+	}
 	l, err := lie(p, courses)
 	if err != nil {
 		l, err = lie(p, func(p *plan.Pattern, part, size int) ([]course, error) { return guessed(p, part, size), nil })

@@ -16,6 +16,11 @@ const (
 // Schematic draws the pattern to scale in the size that is shown, laid flat, with a dimension line for every measure that
 // has a letter, within w by h millimetres. Its width is w, its height no more than it needs.
 func Schematic(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
+	if m := mosaicOf(p); m != nil {
+		s := m.schematic(w, h)
+		m.words(s, func(v speech) string { return v.schematic }, func(v speech) string { return v.flat })
+		return s, nil
+	}
 	l, err := lie(p, courses)
 	if err != nil {
 		return nil, err

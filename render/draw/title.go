@@ -23,6 +23,11 @@ const (
 // Title is the title drawing: one line is one row or round, so that the density of lines is the tone of the fabric. Rows
 // in a second yarn are bars, in a third dots, and ribs stand upright.
 func Title(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
+	if m := mosaicOf(p); m != nil {
+		s := m.title(w, h)
+		m.words(s, func(v speech) string { return v.title }, func(v speech) string { return v.line })
+		return s, nil
+	}
 	l, err := lie(p, courses)
 	if err != nil {
 		return nil, err

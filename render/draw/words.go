@@ -27,6 +27,7 @@ type wording struct {
 	yarn, ribs                   string
 	bars, dots, dashes           string
 	motifs, motifRows            string
+	mosaic, border, motifSide    string
 }
 
 // looks names the mark of a yarn; the ground has none.
@@ -60,6 +61,9 @@ var english = wording{
 	yarn:      "Rows mostly of %s are drawn as %s.",
 	ribs:      "Ribs are upright strokes.",
 	bars:      "bars", dots: "dots", dashes: "short bars",
+	mosaic:    "%d squares, %d across and %d down, seen from the right side.",
+	border:    "%s goes round them.",
+	motifSide: "Each is %s cm square.",
 	motifs:    "Layout of the motifs: %s",
 	motifRows: "Size %s: squares numbered row by row from the top left, %d across and %d down.",
 }
@@ -90,6 +94,9 @@ var spanish = wording{
 	yarn:      "Las hileras o vueltas sobre todo en %s se dibujan como %s.",
 	ribs:      "El elástico se dibuja con trazos verticales.",
 	bars:      "barras", dots: "puntos", dashes: "barras cortas",
+	mosaic:    "%d cuadros, %d a lo ancho y %d a lo largo, vistos por el derecho.",
+	border:    "%s los rodea.",
+	motifSide: "Cada uno mide %s cm de lado.",
 	motifs:    "Disposición de los motivos: %s",
 	motifRows: "Talla %s: cuadros numerados fila por fila desde arriba a la izquierda, %d a lo ancho y %d a lo largo.",
 }

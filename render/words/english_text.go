@@ -41,6 +41,7 @@ var englishLines = map[line]string{
 	sideYarnNoGauge:  "No amounts: a {gauge} is missing.",
 	gaugeCheck:       "Check it on a washed swatch of {} sts or more, measured in the middle, and change the {hook} if yours differs.",
 	sizeNamed:        "size {}",
+	drawingMotifs:    "{}, to scale, seen from the right side.",
 	drawingText:      "{}, to scale. Arrow: direction of work.",
 	drawingHalves:    "{}, to scale, laid flat: {} show half. Arrow: direction of work.",
 	drawingHalf:      "{}, to scale, laid flat: {} shows half. Arrow: direction of work.",

@@ -107,6 +107,7 @@ const (
 	gaugeCheck    // {} stitches
 	sizeNamed     // {} size
 	drawingText   // {} size
+	drawingMotifs // {} size
 	drawingHalves // {} size, {} letters
 	drawingHalf   // {} size, {} letter
 	notionPin

@@ -184,6 +184,9 @@ func (c *context) drawing() rich.Text {
 		}
 	}
 	size := upper(c.l.InSize(c.p.Sizes[c.p.Shown]))
+	if len(halves) == 0 && slices.ContainsFunc(c.p.Parts, func(p *plan.Part) bool { return p.Grid != nil }) {
+		return fill(c.l.voice.line(drawingMotifs), size)
+	}
 	if len(halves) == 0 {
 		return fill(c.l.voice.line(drawingText), size)
 	}

@@ -42,6 +42,7 @@ var spanishLines = map[line]string{
 	sideYarnNoGauge:  "Sin cantidades: falta una muestra de tensión.",
 	gaugeCheck:       "Comprobarla sobre una muestra lavada de {} puntos o más, medida en el centro, y cambiar {el hook} si no coincide.",
 	sizeNamed:        "{size} {}",
+	drawingMotifs:    "{}, a escala, visto por el derecho.",
 	drawingText:      "{}, a escala. Flecha: dirección del tejido.",
 	drawingHalves:    "{}, a escala, en plano: {} muestran la mitad. Flecha: dirección del tejido.",
 	drawingHalf:      "{}, a escala, en plano: {} muestra la mitad. Flecha: dirección del tejido.",
