@@ -10,6 +10,9 @@ func origins(p *plan.Pattern, part int) []plan.Origin {
 	}
 	var found []plan.Origin
 	for _, o := range p.Parts[part].From {
+		if o.Kind == plan.RefRowEnds || o.Kind == plan.RefAround {
+			return nil // what goes along a side lies across the piece: it is drawn by itself
+		}
 		if !(run{o, p.Shown}).known() && o.Part >= 0 && o.Part < len(p.Parts) {
 			if s, ok := section(p.Parts[o.Part], o, p.Shown); ok {
 				o = s
