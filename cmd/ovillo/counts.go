@@ -17,8 +17,10 @@ var countsCommand = command{
 	line: text{"count every row in every size", "contar cada vuelta en cada talla"},
 	long: text{
 		"The table has a line for each row and a column for each size: stitches, and spaces behind a +.\n" +
+			"A part in several yarns ends with the stitches in each of them.\n" +
 			"With --csv there is a line for each row and size; taken counts the places of the row below that were worked into.",
 		"La tabla tiene una línea por vuelta y una columna por talla: los puntos y, detrás de +, los espacios.\n" +
+			"Una pieza de varios hilos acaba con los puntos de cada uno.\n" +
 			"Con --csv hay una línea por vuelta y talla; taken cuenta los lugares de la vuelta anterior en los que se tejió."},
 	flags: []flagDef{{name: "--csv", help: text{"values parted by commas", "valores separados por comas"}}},
 	run:   runCounts,
@@ -106,9 +108,31 @@ func countsTable(p *plan.Pattern, lang string) string {
 			}
 			rows = append(rows, row)
 		}
-		align(&b, rows)
+		align(&b, append(rows, yarnTotals(p, part)...))
 	}
 	return b.String()
+}
+
+// yarnTotals counts the stitches of a part in each of its yarns, if they are several.
+func yarnTotals(p *plan.Pattern, part *plan.Part) [][]string {
+	var rows [][]string
+	for i, y := range p.Yarns {
+		row, some := []string{"", y.Name}, false
+		for z := range p.Sizes {
+			n := 0
+			for _, f := range part.Worked[z] {
+				n += f.ByYarn[i]
+			}
+			row, some = append(row, strconv.Itoa(n)), some || n > 0
+		}
+		if some {
+			rows = append(rows, row)
+		}
+	}
+	if len(rows) < 2 {
+		return nil
+	}
+	return rows
 }
 
 // labelOf gives the label of a row; where only some sizes have that row under the number, it names them.

@@ -35,6 +35,10 @@ func motifPlan(p *plan.Pattern, part int, high float64) *scene.Scene {
 	return drawn(draw.Motifs(p, part, drawingW, high), nil)
 }
 
+func chartGrid(p *plan.Pattern, chart int, wide, high float64) *scene.Scene {
+	return drawn(draw.Chart(p, chart, wide, high), nil)
+}
+
 func symbol(f stitch.Form) *scene.Scene {
 	s, _ := draw.Symbol(f)
 	return drawn(s, nil)

@@ -20,6 +20,7 @@ const (
 	numberGap  = 2.5
 	noteMargin = 5.0 // by which the note clears the drawing
 	motifPlanH = 110.0
+	chartH     = 110.0
 	firstRows  = 2 // rows that must stand below a part's head
 )
 
@@ -55,7 +56,7 @@ func (s *setter) part(n int, fresh bool) {
 		strips := r.strips
 		last := &strips[len(strips)-1]
 		last.Yields = k < firstRows-1
-		last.Keep = last.Yields
+		last.Keep = last.Yields || r.leads
 		if k+1 < len(rows) && rows[k+1].trails {
 			last.Keep, last.Yields = true, false
 		}
@@ -133,10 +134,11 @@ func (s *setter) resumed(number string, titles []string) []layout.Strip {
 	return strips
 }
 
-// set is a step that was set. One that trails has no label, like "Fasten off.", and never starts a sheet.
+// set is a step that was set. One that trails has no label, like "Fasten off.", and never starts a sheet; one that leads stands
+// on the sheet of the step below it.
 type set struct {
-	strips []layout.Strip
-	trails bool
+	strips        []layout.Strip
+	trails, leads bool
 }
 
 // partRows sets each step of a part, the start among them.
@@ -158,12 +160,62 @@ func (s *setter) partRows(n int) []set {
 		for _, sd := range s.sides {
 			r.texts = append(r.texts, sd.l.Step(s.p, part, step))
 		}
-		rows = append(rows, set{s.row(r), len(r.texts[0].Label) == 0 && r.ticks == 1})
+		rows = append(rows, s.charts(step)...)
+		rows = append(rows, set{strips: s.row(r), trails: len(r.texts[0].Label) == 0 && r.ticks == 1})
 		if _, ok := step.(*plan.Grid); ok {
 			rows = append(rows, s.motifPlan(n)...)
 		}
 	}
 	return rows
+}
+
+// charts sets the charts that a step is the first to be worked from.
+func (s *setter) charts(step plan.Step) []set {
+	var rows []*plan.Row
+	switch st := step.(type) {
+	case *plan.Row:
+		rows = []*plan.Row{st}
+	case *plan.Block:
+		rows = st.Rows
+	}
+	var out []set
+	for _, r := range rows {
+		if r.Chart == nil || s.charted[r.Chart.Chart] {
+			continue
+		}
+		if s.charted == nil {
+			s.charted = map[int]bool{}
+		}
+		s.charted[r.Chart.Chart] = true
+		if b, ok := s.chart(r.Chart.Chart); ok {
+			out = append(out, set{strips: []layout.Strip{{Box: b, Space: rowSpace}}, leads: true})
+		}
+	}
+	return out
+}
+
+// chart sets a chart, and below it what its numbers and marks are.
+func (s *setter) chart(i int) (b layout.Box, ok bool) {
+	wide := blockW
+	if !s.two() {
+		wide = s.sides[0].w()
+	}
+	d := chartGrid(s.p, i, wide, chartH)
+	if d == nil {
+		return b, false
+	}
+	x := (blockW - d.W) / 2
+	if !s.two() {
+		x = s.sides[0].x
+	}
+	item := s.list.New("LI").New("LBody") // it stands among the rows, and is read there
+	b = s.figure(d, x, item)
+	b.H = layout.Snap(b.H)
+	b.Below(captionGap, s.each(func(sd side) layout.Box {
+		return layout.Set(layout.Break(sd.l.ChartCaption(s.p, i), captionType, sd.w(), 0), captionType, sd.x, sd.elem(item, "P"))
+	}))
+	b.H = layout.Snap(b.H)
+	return b, true
 }
 
 // motifPlan sets the plan of joined motifs, which belongs to the step above it.

@@ -17,8 +17,9 @@ type setter struct {
 	sect *page.Elem // the section at hand
 	list *page.Elem // the list of rows at hand
 
-	flow  []layout.Strip
-	marks map[string]heading // bookmarks by the mark of their strip
+	flow    []layout.Strip
+	marks   map[string]heading // bookmarks by the mark of their strip
+	charted map[int]bool       // the charts that are drawn already
 }
 
 // heading is what a bookmark says.

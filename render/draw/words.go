@@ -28,6 +28,7 @@ type wording struct {
 	bars, dots, dashes           string
 	motifs, motifRows            string
 	mosaic, border, motifSide    string
+	chart, chartGrid             string
 }
 
 // looks names the mark of a yarn; the ground has none.
@@ -66,6 +67,8 @@ var english = wording{
 	motifSide: "Each is %s cm square.",
 	motifs:    "Layout of the motifs: %s",
 	motifRows: "Size %s: squares numbered row by row from the top left, %d across and %d down.",
+	chart:     "Chart: %s",
+	chartGrid: "%d cells wide and %d rows high, row 1 at the bottom; each row is written out where it is worked.",
 }
 
 var spanish = wording{
@@ -99,6 +102,8 @@ var spanish = wording{
 	motifSide: "Cada uno mide %s cm de lado.",
 	motifs:    "Disposición de los motivos: %s",
 	motifRows: "Talla %s: cuadros numerados fila por fila desde arriba a la izquierda, %d a lo ancho y %d a lo largo.",
+	chart:     "Diagrama: %s",
+	chartGrid: "%d casillas de ancho y %d hileras de alto, la hilera 1 abajo; cada hilera está escrita donde se teje.",
 }
 
 // speech is a language: its names of things, and what it says of drawings.

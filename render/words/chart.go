@@ -41,10 +41,22 @@ func (c *context) readsChart(r *plan.Row) rich.Text {
 	return c.l.voice.readsChart(name, r.Chart.First, r.Chart.Last, r.Chart.Read)
 }
 
-// ChartTitle is the printed title of a chart.
+// ChartTitle is the printed title of a chart. A pattern with one chart needs none.
 func (l *Language) ChartTitle(p *plan.Pattern, i int) string {
-	if t := l.read.of(p.Charts[i].Title); t != "" {
+	t := l.read.of(p.Charts[i].Title)
+	switch {
+	case t != "":
 		return t
+	case len(p.Charts) == 1:
+		return l.Say(ChartHead)
 	}
 	return upper(spaced(p.Charts[i].Name))
+}
+
+// ChartCaption says what the drawing of a chart shows.
+func (l *Language) ChartCaption(p *plan.Pattern, i int) rich.Text {
+	if p.Charts[i].Mesh.Behind > 0 {
+		return rich.T(l.SayWith(MeshCaption, l.ChartTitle(p, i)))
+	}
+	return rich.T(l.SayWith(ChartCaption, l.ChartTitle(p, i)))
 }

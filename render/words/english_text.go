@@ -115,6 +115,8 @@ var englishFixed = map[Key]string{
 	Grams:             "grams",
 	Balls:             "{ball*}",
 	CircleYourSize:    "Circle your size.",
+	ChartCaption:      "{}. Each number stands where its row begins; the letters are those of the yarns.",
+	MeshCaption:       "{}. Each number stands where its row begins; black squares are filled, white ones open.",
 	MotifCaption:      "{}: the motifs in the order of working.",
 	DrawingCaption:    "{}, drawn from the pattern: each line is a row or round.",
 	DesignBy:          "Design: {}",

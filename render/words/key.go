@@ -30,6 +30,8 @@ const (
 	CircleYourSize
 	DrawingCaption // {} the size that is drawn
 	MotifCaption   // {} the same, of joined motifs
+	ChartCaption   // {} the title of a chart of colours
+	MeshCaption    // {} that of a mesh
 	DesignBy       // {} the designer
 	PageOf         // {} page, {} pages
 	StartLabel

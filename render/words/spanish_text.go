@@ -114,6 +114,8 @@ var spanishFixed = map[Key]string{
 	Grams:             "gramos",
 	Balls:             "{ball*}",
 	CircleYourSize:    "Rodear con un círculo {el size} que se va a tejer.",
+	ChartCaption:      "{}. Cada número está donde empieza su {row}; las letras son las de los {yarn*}.",
+	MeshCaption:       "{}. Cada número está donde empieza su {row}; los cuadros negros van llenos, los blancos van abiertos.",
 	MotifCaption:      "{}: los motivos en el orden en que se tejen.",
 	DrawingCaption:    "{}. Dibujo hecho a partir del patrón: cada línea es una hilera o vuelta.",
 	DesignBy:          "Diseño: {}",

@@ -76,7 +76,7 @@ func (y toy) list(names []string) string { return strings.Join(names, " + ") }
 
 func (y toy) fixed(k Key) string {
 	switch k {
-	case DrawingCaption, MotifCaption, DesignBy, PageOf, PartDrawing:
+	case DrawingCaption, MotifCaption, ChartCaption, MeshCaption, DesignBy, PageOf, PartDrawing:
 		return "Κ {}"
 	}
 	return "Κ"
