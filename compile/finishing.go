@@ -11,10 +11,24 @@ import (
 // finishing reads the finishing.
 func (c *checker) finishing() {
 	for _, s := range blocks[*lang.Finish](c.file.Body) {
+		first := len(c.pat.Finish)
 		for _, b := range s.Body {
 			c.finishLine(b)
 		}
+		for i := first; i < len(c.pat.Finish); i++ {
+			c.pat.Finish[i].Before = c.partBehind(s)
+		}
 	}
+}
+
+// partBehind is the number of the first part that stands behind a block of the source, 0 if none does.
+func (c *checker) partBehind(s *lang.Statement) int {
+	for i, p := range c.pat.Parts {
+		if c.parts[p.Name].head.Start > s.Head.Start {
+			return i + 1
+		}
+	}
+	return 0
 }
 
 func (c *checker) finishLine(s *lang.Statement) {

@@ -88,7 +88,8 @@ func (p *partState) marks(r *plan.Row, w *working) {
 			}
 		case goes && !stays && !touched:
 			r.Drop = append(r.Drop, i)
-		case stays && !touched:
+		case stays && !touched && (p.firstDone || !p.plan.Start.Spelt):
+			// A row that is told run by run places the markers that stand between the runs.
 			r.MarksUp = true
 		}
 	}

@@ -25,6 +25,7 @@ func (r *row) work(op *Op) (int, *Fault) {
 	}
 	if op.Label != "" && op.Form.ID == slip {
 		r.name(op.Label, nil, true)
+		r.p.labels[op.Label].slipped = true
 	}
 	return r.each(op, per == 1 && op.Extra == 0 && !op.Form.Group.Open() && r.legs == nil, func(p Place) *Fault {
 		r.from = len(r.made)

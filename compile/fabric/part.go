@@ -44,6 +44,7 @@ type label struct {
 	ids     []ID
 	row     int32
 	skipped bool
+	slipped bool // passed over with slip stitches
 	hole    bool // passed over in the middle of a row: an opening unless somebody works it
 }
 
@@ -478,10 +479,11 @@ func (p *Part) CountIn(name string) (int, *Fault) {
 	return len(ids), f
 }
 
-// Label returns the places of a label: its elements, whether they were passed over, and the row that set it.
+// Label returns the places of a label: its elements, whether they were passed over and nothing stands in them, and the row
+// that set it.
 func (p *Part) Label(name string) (ids []ID, skipped bool, row int32, ok bool) {
 	if l := p.labels[name]; l != nil {
-		return l.ids, l.skipped, l.row, true
+		return l.ids, l.skipped && !l.slipped, l.row, true
 	}
 	if _, section := p.spans[name]; section {
 		if ids, f := p.ids(name); f == nil {

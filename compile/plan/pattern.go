@@ -205,6 +205,7 @@ type Finishing struct {
 	Free    Lengths // Cord: each free end with the piece laid open; nil if not known
 	Buttons Buttons // Button
 	Span    source.Span
+	Before  int // the number of the part, from 1, that cannot be begun without it; 0: it is done after all parts
 }
 
 // FinishKind says what a step of the finishing does.

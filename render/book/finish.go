@@ -13,26 +13,48 @@ import (
 // hang is how far the text of a numbered step stands from its number.
 const hang = 5.0
 
-// finishing sets the last steps, numbered, each with its box, and a caution at the step it belongs to.
+// assembly sets what is done before a part, such as the seams that its edge goes over.
+func (s *setter) assembly(part int) {
+	s.steps(words.AssemblyHead, fmt.Sprint("assembly ", part), s.doneBefore(part+1))
+}
+
+// finishing sets the last steps.
 func (s *setter) finishing() {
-	if len(s.p.Finish) == 0 {
+	s.steps(words.FinishingHead, "finishing", s.doneBefore(0))
+}
+
+// doneBefore lists the steps that belong before the part of a number; before none, 0, they are the last.
+func (s *setter) doneBefore(part int) []int {
+	var list []int
+	for i, f := range s.p.Finish {
+		if f.Before == part {
+			list = append(list, i)
+		}
+	}
+	return list
+}
+
+// steps sets a chapter of steps, numbered, each with its box, and a caution at the step it belongs to.
+func (s *setter) steps(title words.Key, mark string, list []int) {
+	if len(list) == 0 {
 		return
 	}
 	s.section()
-	number := len(s.p.Parts) + 1
+	s.chapter++
+	number := s.chapter
 	titles := make([]string, len(s.sides))
 	for i, sd := range s.sides {
-		titles[i] = sd.l.Say(words.FinishingHead)
+		titles[i] = sd.l.Say(title)
 	}
 	head := s.partHead(-1, number, titles, make([]rich.Text, len(s.sides)))
-	s.bookmark(&head, "finishing", 1, func(sd side) string {
-		return fmt.Sprintf("%d  %s", number, sd.l.Say(words.FinishingHead))
+	s.bookmark(&head, mark, 1, func(sd side) string {
+		return fmt.Sprintf("%d  %s", number, sd.l.Say(title))
 	})
 	s.add(head)
 	s.list = s.sect.New("L")
 	resume := s.resumed(strconv.Itoa(number), titles)[:1]
-	for i := range s.p.Finish {
-		strip := layout.Strip{Box: s.finishStep(i), Space: rowSpace, Resume: resume, Keep: i == 0 && len(s.p.Finish) > 1}
+	for i, n := range list {
+		strip := layout.Strip{Box: s.finishStep(i+1, n), Space: rowSpace, Resume: resume, Keep: i == 0 && len(list) > 1}
 		if i == 0 {
 			strip.Space = 0
 		}
@@ -40,14 +62,14 @@ func (s *setter) finishing() {
 	}
 }
 
-// finishStep sets one step and its cautions, which never stand on another sheet.
-func (s *setter) finishStep(n int) layout.Box {
+// finishStep sets one step under its number in the chapter, and its cautions, which never stand on another sheet.
+func (s *setter) finishStep(number, n int) layout.Box {
 	li := s.list.New("LI")
 	lbl := li.New("Lbl")
 	body := li.New("LBody")
 	b := s.each(func(sd side) layout.Box {
 		text := sd.l.Finishing(s.p, s.p.Finish[n])
-		box := layout.Text(strconv.Itoa(n+1), stepType, true, sd.x, lbl)
+		box := layout.Text(strconv.Itoa(number), stepType, true, sd.x, lbl)
 		box.Put(0, 0, layout.Set(layout.Break(text, textType, sd.w()-hang, 0), textType, sd.x+hang, sd.elem(body, "P")))
 		return box
 	})

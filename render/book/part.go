@@ -27,6 +27,7 @@ const (
 // parts sets all parts. The first one starts a sheet, for those who skip what comes before, if fresh is set.
 func (s *setter) parts(fresh bool) {
 	for i := range s.p.Parts {
+		s.assembly(i)
 		s.part(i, fresh && i == 0)
 	}
 }
@@ -34,23 +35,25 @@ func (s *setter) parts(fresh bool) {
 // part sets a part: head, note, size head, its rows.
 func (s *setter) part(n int, fresh bool) {
 	s.section()
+	s.chapter++
+	number := s.chapter
 	titles := make([]string, len(s.sides))
 	notes := make([]rich.Text, len(s.sides))
 	for i, sd := range s.sides {
 		titles[i] = sd.l.PartTitle(s.p, n)
 		notes[i] = sd.l.PartNote(s.p, s.p.Parts[n])
 	}
-	head := s.partHead(n, n+1, titles, notes)
+	head := s.partHead(n, number, titles, notes)
 	head.Fresh = fresh
 	s.bookmark(&head, fmt.Sprint("part ", n), 1, func(sd side) string {
-		return fmt.Sprintf("%d  %s", n+1, sd.l.PartTitle(s.p, n))
+		return fmt.Sprintf("%d  %s", number, sd.l.PartTitle(s.p, n))
 	})
 	s.add(head)
 	if s.sizes > 1 {
 		s.add(s.sizeHead())
 	}
 	s.list = s.sect.New("L")
-	resume := s.resumed(strconv.Itoa(n+1), titles)
+	resume := s.resumed(strconv.Itoa(number), titles)
 	rows := s.partRows(n)
 	for k, r := range rows {
 		strips := r.strips

@@ -17,6 +17,8 @@ type setter struct {
 	sect *page.Elem // the section at hand
 	list *page.Elem // the list of rows at hand
 
+	chapter int // the number of the part or of the steps at hand
+
 	flow    []layout.Strip
 	marks   map[string]heading // bookmarks by the mark of their strip
 	charted map[int]bool       // the charts that are drawn already

@@ -142,9 +142,11 @@ func (e *english) sideEdge(r named) rich.Text {
 	switch {
 	case r.Row == nil:
 	case r.row.text.String() == r.toRow.text.String():
-		out = fill("{}, "+e.rowWord(r.round).one+"~{}", out, r.row)
+		out = fill("{} ("+e.rowWord(r.round).one+"~{})", out, r.row)
+	case r.neighbours():
+		out = fill("{} ("+e.rowWord(r.round).many+"~{} and~{})", out, r.row, r.toRow)
 	default:
-		out = fill("{}, "+e.rowWord(r.round).many+"~{} to~{}", out, r.row, r.toRow)
+		out = fill("{} ("+e.rowWord(r.round).many+"~{} to~{})", out, r.row, r.toRow)
 	}
 	return out
 }

@@ -114,11 +114,15 @@ func (e *english) marksUp(n int) rich.Text {
 	return rich.T("move the markers up as you come to them")
 }
 
-func (e *english) marksOut(numbers []int) rich.Text {
-	if len(numbers) == 1 {
-		return fill("remove marker~{}", numbers[0])
+func (e *english) marksOut(numbers []int, last, round bool) rich.Text {
+	when := ""
+	if last {
+		when = "after the last " + e.rowWord(round).one + ", "
 	}
-	return fill("remove markers~{}", e.and(figures(numbers)))
+	if len(numbers) == 1 {
+		return fill(when+"remove marker~{}", numbers[0])
+	}
+	return fill(when+"remove markers~{}", e.and(figures(numbers)))
 }
 
 // measures says how tall the part is.

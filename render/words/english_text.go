@@ -96,6 +96,7 @@ var englishFixed = map[Key]string{
 	HowToReadHead:     "How to read this pattern",
 	AbbreviationsHead: "Abbreviations",
 	SpecialsHead:      "Special stitches",
+	AssemblyHead:      "Assembly",
 	FinishingHead:     "{finishing}",
 	CareHead:          "Care",
 	EditionHead:       "This edition",

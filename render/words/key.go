@@ -9,6 +9,7 @@ const (
 	HowToReadHead
 	AbbreviationsHead
 	SpecialsHead
+	AssemblyHead
 	FinishingHead
 	CareHead
 	EditionHead

@@ -121,7 +121,8 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 // markers says what becomes of the markers that the row does not name.
 func (c *context) markers(r *plan.Row) []rich.Text {
 	var out []rich.Text
-	if r.MarksUp {
+	several := r.Times != nil && !c.num(r.Times).one()
+	if r.MarksUp || several && len(r.Drop) > 0 {
 		out = append(out, sentence(c.l.voice.marksUp(len(c.part.Markers))))
 	}
 	if len(r.Drop) > 0 {
@@ -129,7 +130,7 @@ func (c *context) markers(r *plan.Row) []rich.Text {
 		for _, m := range r.Drop {
 			numbers = append(numbers, c.marker(m))
 		}
-		out = append(out, sentence(c.l.voice.marksOut(numbers)))
+		out = append(out, sentence(c.l.voice.marksOut(numbers, several, c.round())))
 	}
 	return out
 }

@@ -82,6 +82,7 @@ func rowCases() []rowCase {
 	add("join with a stitch", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Join: plan.Join{Kind: plan.JoinWith, Form: stitch.Form{ID: stitch.HDC}}})
 	add("one size of one", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{bodyInstr(stitch.SC, one, 1)}, Counts: []plan.Count{{Kind: plan.CountSts, N: one}}})
 	add("markers and hook", 0, &plan.Row{First: one, Last: one, Times: one, Work: []plan.Instr{each(all)}, Hook: 3250, MarksUp: true, Drop: []int{0, 1}, NewYarn: true, Yarn: 1})
+	add("markers out of several rounds", 0, &plan.Row{First: one, Last: plan.Nums{3, 3, 3}, Times: plan.Nums{3, 3, 3}, Work: []plan.Instr{each(all)}, Drop: []int{0, 1}})
 	toMark := func(marker int, n plan.Nums) []plan.Instr {
 		to := plan.Instr{Op: plan.Work, Form: plainForm(stitch.SC), N: n, Reach: plan.ToMark, Marker: marker, Yarn: -1}
 		in := plan.Instr{Op: plan.Work, Form: plainForm(stitch.SC), N: one, Per: plan.Nums{3, 3, 3}, Reach: plan.InMarked, Marker: marker, Yarn: -1}

@@ -158,9 +158,11 @@ func (s *spanish) sideEdge(r named) rich.Text {
 	switch {
 	case r.Row == nil:
 	case r.row.text.String() == r.toRow.text.String():
-		out = fill("{}, "+w.one+"~{}", out, r.row)
+		out = fill("{} ("+w.one+"~{})", out, r.row)
+	case r.neighbours():
+		out = fill("{} ("+w.many+"~{} y~{})", out, r.row, r.toRow)
 	default:
-		out = fill("{}, "+w.many+"~{} a~{}", out, r.row, r.toRow)
+		out = fill("{} ("+w.many+"~{} a~{})", out, r.row, r.toRow)
 	}
 	return out
 }

@@ -130,11 +130,17 @@ func (s *spanish) marksUp(n int) rich.Text {
 	return rich.T("subir los marcadores al llegar a ellos")
 }
 
-func (s *spanish) marksOut(numbers []int) rich.Text {
-	if len(numbers) == 1 {
-		return fill("quitar el marcador~{}", numbers[0])
+func (s *spanish) marksOut(numbers []int, last, round bool) rich.Text {
+	when := ""
+	if last {
+		w := s.rowWord(round)
+		n := noun{feminine: w.feminine}
+		when = "al terminar " + n.the(false) + " " + n.agree("último", "última") + " " + w.one + ", "
 	}
-	return fill("quitar los marcadores~{}", s.and(figures(numbers)))
+	if len(numbers) == 1 {
+		return fill(when+"quitar el marcador~{}", numbers[0])
+	}
+	return fill(when+"quitar los marcadores~{}", s.and(figures(numbers)))
 }
 
 // measures says how tall the part is.

@@ -95,6 +95,7 @@ var spanishFixed = map[Key]string{
 	HowToReadHead:     "Cómo leer este patrón",
 	AbbreviationsHead: "Abreviaturas",
 	SpecialsHead:      "Puntos especiales",
+	AssemblyHead:      "Montaje",
 	FinishingHead:     "{finishing}",
 	CareHead:          "Cuidado",
 	EditionHead:       "Esta edición",

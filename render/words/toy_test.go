@@ -141,7 +141,7 @@ func (y toy) turn() rich.Text                                 { return y.t("↔"
 func (y toy) joinYarn(n string) rich.Text                     { return y.t("Δ", n) }
 func (y toy) changeHook(size string) rich.Text                { return y.t("ω", size) }
 func (y toy) marksUp(n int) rich.Text                         { return y.t("!", n) }
-func (y toy) marksOut(n []int) rich.Text                      { return y.t("!", len(n)) }
+func (y toy) marksOut(n []int, _, _ bool) rich.Text           { return y.t("!", len(n)) }
 func (y toy) measures(c string, t rich.Text) rich.Text        { return y.t("↕", c, t) }
 func (y toy) blockHead(rows int, round bool, n num) rich.Text { return y.t("∏", rows, n) }
 func (y toy) blockTimes(first bool, n num, r bool) rich.Text  { return y.t("∏", n) }

@@ -79,8 +79,8 @@ type rowTalk interface {
 	joinYarn(yarn string) rich.Text
 	readsChart(name string, first, last int, read plan.Reading) rich.Text // name: "" where there is one chart alone
 	changeHook(size string) rich.Text
-	marksUp(n int) rich.Text          // the markers are moved up as they are met
-	marksOut(numbers []int) rich.Text // they have no place any more
+	marksUp(n int) rich.Text                            // the markers are moved up as they are met
+	marksOut(numbers []int, last, round bool) rich.Text // they have no place any more, or behind the last of several rows
 	measures(called string, tall rich.Text) rich.Text
 	blockHead(rows int, round bool, n num) rich.Text
 	blockTimes(first bool, n num, round bool) rich.Text // heads rows whose number differs between sizes
@@ -200,6 +200,13 @@ type named struct {
 	place  noun // one of its places
 	here   bool // it was made or passed over in the row at hand, and has no name
 	round  bool
+}
+
+// neighbours reports whether two rows are meant, one above the other.
+func (r named) neighbours() bool {
+	from, ok := r.row.same()
+	to, also := r.toRow.same()
+	return ok && also && to == from+1
 }
 
 // several reports whether more than one place is meant.
