@@ -65,6 +65,15 @@ const (
 	codeMotifSide    diag.Code = "OV489" // a side that is no length
 	codeMotifSize    diag.Code = "OV494" // measured, and how large a motif is is not said
 
+	codePatternMultiple diag.Code = "OV472" // stitches over which a stitch pattern does not come out
+	codePatternEnds     diag.Code = "OV473" // rows of it that end where it may not
+	codePatternOrder    diag.Code = "OV474" // its rows are not numbered in order
+	codePatternRows     diag.Code = "OV475" // it has no rows
+	codePatternEnd      diag.Code = "OV476" // a row that it has not
+	codePatternFrom     diag.Code = "OV477" // from row 1 where no stitch pattern is worked
+	codePatternNever    diag.Code = "OV478" // no number of rows ends where it may
+	codePatternMany     diag.Code = "OV479" // a multiple of nothing
+
 	codePicot         diag.Code = "OV490" // a picot with a place or a number
 	codeGroupOf       diag.Code = "OV491" // a group of too few or too many stitches, or of another stitch
 	codePlainStitch   diag.Code = "OV492" // a decrease, a group or a post stitch where a plain stitch is meant

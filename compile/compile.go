@@ -36,6 +36,7 @@ func Compile(f *lang.File) (*plan.Pattern, diag.List) {
 func (c *checker) check() {
 	c.header()
 	c.sizes()
+	c.stitchPatterns()
 	c.materials()
 	c.declarations()
 	c.motifCounts()
@@ -77,6 +78,7 @@ type checker struct {
 	own            map[stitch.ID]plan.OwnStitch
 	charts         map[string]*chart
 	turned         map[*lang.List]bool // rows of mirrored parts, an odd number of times mirrored
+	patterns       map[string]*stitchPattern
 	yarnAt         map[string]int
 	gauge          map[stitch.ID]*gaugeOf
 	begins         map[stitch.ID]begin // settings of the header
@@ -101,7 +103,8 @@ func newChecker(f *lang.File) *checker {
 		file: f, pat: &plan.Pattern{Source: []byte(f.Source.Text)},
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, turned: map[*lang.List]bool{},
-		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
+		patterns: map[string]*stitchPattern{},
+		yarnAt:   map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 	}
 }

@@ -141,6 +141,10 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		if !ok {
 			continue
 		}
+		if r.Head.Of != nil {
+			height += p.blockHeight(r, mask)
+			continue
+		}
 		if r.Head.From != nil {
 			h, ok := p.chartHeight(r, mask)
 			if !ok {

@@ -97,6 +97,12 @@ func (w *working) fact(z int, res *fabric.Result) {
 		c.addArea(y, z, chainWidth*height*share*float64(n)*p.pieces(z))
 	}
 	width += chainWidth * float64(f.Chains)
+	if wide, tall := w.textured(z, res); wide > 0 {
+		width = wide
+		if tall > 0 {
+			height = tall
+		}
+	}
 	f.Yarn, f.ByYarn = mostly(yarns, w.kick.yarn), yarns
 	f.Width, f.Height = micro(width), micro(height)
 	if height == 0 {

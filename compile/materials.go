@@ -102,8 +102,13 @@ func (c *checker) readGauge(s *lang.Statement, n *lang.Gauge) {
 			continue
 		}
 		id := stitch.Chain
+		var of *stitchPattern
 		if !l.Chain {
-			id = c.stitchID(l.Stitch)
+			if of = c.patterns[l.Stitch.Text]; of != nil {
+				id = stitch.ID(of.name)
+			} else {
+				id = c.stitchID(l.Stitch)
+			}
 		}
 		sts := c.eval(exprOf(l.Sts), nil, nil).At(0)
 		if id == "" || sts.N == nil || sts.N.Sign() <= 0 {
@@ -118,6 +123,9 @@ func (c *checker) readGauge(s *lang.Statement, n *lang.Gauge) {
 			}
 		}
 		c.gauge[id] = g
+		if of != nil {
+			p.Pattern, p.Called = of.name, of.text
+		}
 		c.pat.Gauges = append(c.pat.Gauges, p)
 	}
 }

@@ -2,8 +2,11 @@ package compile_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
+
+	"pgregory.net/rapid"
 
 	"ovillo/compile"
 	"ovillo/lang"
@@ -434,6 +437,122 @@ end
 part piece
   title en "Piece" es "Pieza"
 ` + lines + "end\n"
+}
+
+// patterned is a part in a stitch pattern, where the gauge is known: sc rows of 5 mm, dc rows of 10 mm.
+func patterned(start, lines string) string {
+	return `sizes "S", "M"
+end
+gauge 10 cm
+  sc 20 sts, 20 rows
+  dc 20 sts, 10 rows
+  waves 20 sts, 8 rows
+end
+stitch pattern mesh
+  multiple of 2 plus 1
+  set up: sc in each
+  row 1: dc in each
+  row 2: dc in next, [ch 1, skip 1, dc in next] across
+  row 3: sc in each st and space
+  may end after 1, 3
+end
+stitch pattern waves
+  multiple of 6 plus 1
+  row 1: sc in each
+  row 2: 2 sc in next, sc in each
+end
+part piece
+  title en "Piece" es "Pieza"
+  in rows
+  ` + start + "\n  " + lines + "\nend\n"
+}
+
+// patternCases are uses of stitch patterns: how many rows there are in each size, and what the last comes to, or the code.
+var patternCases = []struct{ start, lines, rows, want string }{
+	{"chain 21", "4 rows of mesh", "4", "21"},
+	{"chain 21", "5 rows of mesh", "5", "21"},
+	{"chain 21", "3 rows of mesh", "", "OV473"},
+	{"chain 20 (21)", "4 rows of mesh", "", "OV472"},
+	{"chain 21", "2 (4) rows of mesh\n  4 rows of mesh, from row 1", "6 (8)", "21"},
+	{"chain 21", "row of mesh\n  row of mesh\n  row: sc in each\n  row of mesh", "", "OV473"},
+	{"chain 21", "5 rows of mesh\n  row: sc in each\n  5 rows of mesh", "11", "21"},
+	// A set-up row is 0.5 cm, the rows of a repeat 1, 1 and 0.5 cm; it may end after 1.5, 3, 4, 5.5, 6.5 cm.
+	{"chain 21", "rows of mesh for 3.4 cm", "4", "21"},
+	{"chain 21", "rows of mesh for 3.5 cm", "5", "21"},
+	{"chain 21", "rows of mesh for 3.5 cm, ties down", "4", "21"},
+	{"chain 21", "rows of mesh for 3.1 cm, up", "5", "21"},
+	{"chain 21", "rows of mesh for 3.9 cm, down", "4", "21"},
+	{"chain 21", "rows of mesh for 4 cm, even", "4", "21"},
+	{"chain 21", "rows of mesh for 4 cm, ending ws", "4", "21"},
+	{"chain 21", "row: sc in each\n  rows of mesh to 4.5 cm", "6", "21"},
+	// By the gauge of the pattern a row is 1.25 cm. The count changes from row to row, and is asked for at the start alone.
+	{"chain 19", "rows of waves for 5 cm", "4", "21"},
+	{"chain stitches(10 cm, waves)", "2 rows of waves\n  2 rows of waves", "4", "21"},
+	{"chain 6 * repeats(10 cm, waves) + 1", "row of waves", "1", "19"},
+	{"chain 19", "repeat rows for 5 cm\n  2 rows of waves\n  end", "4", "21"},
+	{"chain 19", "4 rows of wave", "", "OV202"},
+	{"chain 19", "repeat rows for 5 cm\n  2 rows of wave\n  end", "", "OV202"},
+	{"chain 19", "2 rows of waves, from row 3", "", "OV476"},
+}
+
+func TestStitchPatterns(t *testing.T) {
+	for _, c := range patternCases {
+		text := patterned(c.start, c.lines)
+		if got := outcome(text); got != c.want {
+			t.Errorf("%s: %s\n\tgives %s, want %s", c.start, c.lines, got, c.want)
+		}
+		if c.rows == "" {
+			continue
+		}
+		f, _ := lang.Parse(source.NewFile("pattern", text))
+		if p, _ := compile.Compile(f); p != nil {
+			rows := fmt.Sprint(len(p.Parts[0].Worked[0]))
+			if m := fmt.Sprint(len(p.Parts[0].Worked[1])); m != rows {
+				rows += " (" + m + ")"
+			}
+			if rows != c.rows {
+				t.Errorf("%s: %s\n\tworks %s rows, want %s", c.start, c.lines, rows, c.rows)
+			}
+		}
+	}
+}
+
+// Rows of a stitch pattern are the rows that they stand for, written out.
+func TestStitchPatternLaw(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		rows := []string{"sc in each", "2 sc in next, sc in each", "sc2tog, sc in each"}
+		setup := rapid.IntRange(0, 2).Draw(t, "set-up rows")
+		n := rapid.IntRange(1, 4).Draw(t, "rows")
+		text := "stitch pattern it\n" + strings.Repeat("  set up: sc in each\n", setup)
+		var once, all []string
+		for range setup {
+			once = append(once, "sc in each")
+		}
+		for i := range n {
+			row := rapid.SampledFrom(rows).Draw(t, "row")
+			all = append(all, row)
+			text += fmt.Sprintf("  row %d: %s\n", i+1, row)
+		}
+		text += "end\n"
+		uses, written := "", ""
+		for range rapid.IntRange(1, 3).Draw(t, "uses") {
+			k := rapid.IntRange(0, 9).Draw(t, "rows of it")
+			uses += fmt.Sprintf("  %d rows of it\n", k)
+			for range k {
+				if len(once) > 0 {
+					written, once = written+"  row: "+once[0]+"\n", once[1:]
+					continue
+				}
+				written += "  row: " + all[0] + "\n"
+				all = append(all[1:], all[0])
+			}
+		}
+		by := clean(t, text+piece("rows", "chain 21", "  row: sc in each\n"+uses))
+		out := clean(t, piece("rows", "chain 21", "  row: sc in each\n"+written))
+		if got, want := stitchesOf(by, 0, 0), stitchesOf(out, 0, 0); !slices.Equal(got, want) {
+			t.Fatalf("%s\n%s\nmakes %v, written out %v", text, uses, got, want)
+		}
+	})
 }
 
 func TestWholes(t *testing.T) {

@@ -56,6 +56,11 @@ func (m *mirror) statements(stmts []*lang.Statement) []*lang.Statement {
 				break // the mirror has this row itself
 			}
 			r := *n
+			if n.Head.Of != nil {
+				m.refuse(n)
+				c.Node = nil
+				break
+			}
 			if r.List, c.Node = m.row(n), nil; r.List != nil {
 				c.Node = &r
 			}

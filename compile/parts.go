@@ -46,13 +46,16 @@ type partState struct {
 	pending   *plan.Length
 	markers   map[string]int
 	lastUse   map[string]*lang.Row // the last row that asks for a marker
-	marked    []string             // the markers that were set so far, while names are collected
-	along     []*alongRun          // the runs of the edge the part starts along
-	lastMarks []string             // markers set behind the last of them
-	begun     []fabric.ID          // the first place of that edge, per size
-	blocks    int                  // how many repeats are open
-	chart     *fromChart           // the row of a chart that is worked; nil: none
-	final     []bool               // the sizes in which the row is the last that its line works: the stated counts are of that one; nil: all
+	textures  map[*stitchPattern]*inPattern
+	texture   *stitchPattern           // whose rows are being worked
+	over      map[*stitchPattern][]int // over how many stitches it was begun, per size
+	marked    []string                 // the markers that were set so far, while names are collected
+	along     []*alongRun              // the runs of the edge the part starts along
+	lastMarks []string                 // markers set behind the last of them
+	begun     []fabric.ID              // the first place of that edge, per size
+	blocks    int                      // how many repeats are open
+	chart     *fromChart               // the row of a chart that is worked; nil: none
+	final     []bool                   // the sizes in which the row is the last that its line works: the stated counts are of that one; nil: all
 	maxMarks  int
 	roles     map[string]plan.Role // names that the form of the start sets
 	last      []lastRow            // of a motif that is to be joined to others, per size
@@ -90,6 +93,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		c: c, index: len(c.pat.Parts), head: head, style: plan.Rows, base: c.base, yarn: -1, inHand: -1,
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
+		textures: map[*stitchPattern]*inPattern{}, over: map[*stitchPattern][]int{},
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, roles: map[string]plan.Role{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}
@@ -243,9 +247,22 @@ func (p *partState) collect(stmts []*lang.Statement) {
 				if l := rowLabel(row.Head); l != "" {
 					p.rows[l] = row
 				}
+				if row.Head.Of != nil {
+					p.collectPattern(p.c.patterns[row.Head.Of.Text])
+				}
 			}
 		}
 		p.collect(s.Body)
+	}
+}
+
+// collectPattern notes the names in the rows of a stitch pattern.
+func (p *partState) collectPattern(sp *stitchPattern) {
+	if sp == nil {
+		return
+	}
+	for _, row := range append(slices.Clone(sp.setup), sp.rows...) {
+		p.collectNames(row, nil, map[*lang.Group]bool{})
 	}
 }
 

@@ -16,6 +16,10 @@ const maxRows = 20_000
 
 // row works a row, or a run of rows that read the same, in the sizes of a mask.
 func (p *partState) row(n *lang.Row, mask []bool) {
+	if n.Head.Of != nil && p.started {
+		p.patternRows(n, mask)
+		return
+	}
 	if n.Head.From != nil {
 		p.chartRows(n, mask)
 		return
@@ -86,6 +90,9 @@ func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
 				return nil
 			}
 			p.yarn = k.yarn
+		case o.From != nil:
+			p.c.say(codePatternFrom, o.Span(), nil)
+			return nil
 		case o.None, o.Chains != nil:
 			b := p.c.beginning(o.None, o.Chains, o.As)
 			over = &b

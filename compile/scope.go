@@ -65,15 +65,43 @@ func (s *scope) Names() []string {
 }
 
 func (s *scope) Gauge(name string) (sts, rows *big.Rat, ok bool) {
-	f, known := s.c.form(name)
-	if !known {
-		return nil, nil, false
+	id := stitch.ID(name)
+	if s.c.patterns[name] == nil {
+		f, known := s.c.form(name)
+		if !known {
+			return nil, nil, false
+		}
+		id = f.ID
 	}
-	g := s.c.gauge[f.ID]
+	g := s.c.gauge[id]
 	if g == nil {
 		return nil, nil, false
 	}
 	return g.sts, g.rows, true
+}
+
+// Multiple is over which numbers of stitches a stitch pattern comes out.
+func (s *scope) Multiple(name string) (of, plus plan.Nums, ok bool) {
+	sp := s.c.patterns[name]
+	if sp == nil || sp.of == nil || sp.bad {
+		return nil, nil, false
+	}
+	of, plus, ok = s.c.multipleOf(sp, s.mask)
+	return pickNums(of, s.mask), pickNums(plus, s.mask), ok
+}
+
+// pickNums are the numbers of the sizes of a mask.
+func pickNums(n plan.Nums, mask []bool) plan.Nums {
+	if mask == nil || n == nil {
+		return n
+	}
+	var out plan.Nums
+	for z, on := range mask {
+		if on {
+			out = append(out, n[z])
+		}
+	}
+	return out
 }
 
 func (s *scope) Measure(e *lang.Expr) (value.Vector, bool) {

@@ -17,7 +17,8 @@ var (
 		&Style{}, &FirstSide{}, &Make{}, &Chain{}, &Foundation{}, &Ring{}, &Start{}, &From{}, &CountOff{}, &Have{}, &RoundsBegin{},
 		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{},
 		&Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},
-		&OnRows{}, &FirstOn{}, &ShapeAt{}, &Motifs{}, &MotifGrid{}, &MotifSide{}, &MotifJoin{}}
+		&OnRows{}, &FirstOn{}, &ShapeAt{}, &Motifs{}, &MotifGrid{}, &MotifSide{}, &MotifJoin{},
+		&StitchPattern{}, &MultipleOf{}, &PatternRow{}, &MayEnd{}}
 	allItems = []Item{&ChainItem{}, &Lengthen{}, &Skip{}, &Leave{}, &Turn{}, &Join{}, &Mark{}, &ChangeYarn{}, &ChartRow{}, &Together{},
 		&Bracket{}, &Work{}}
 )

@@ -35,7 +35,7 @@ var missingNodes = map[string]slipKind{"Name": slipName, "Ref": slipPlace, "From
 	"Target": slipWhere, "Claims": slipNumber, "Claim": slipNumber, "OffItem": slipNumber, "FitItem": slipName}
 
 // missingWords gives the words that some nodes begin with.
-var missingWords = map[string][]string{"RowOpt": {"even", "odd", "up", "down", "nearest", "ties", "ending", "begin", "with"},
+var missingWords = map[string][]string{"RowOpt": {"even", "odd", "up", "down", "nearest", "ties", "ending", "begin", "with", "from"},
 	"Bound": {"to"}, "As": {"as"}}
 
 // expect reads the first terms of an expectation. A node says more than the words beside it.

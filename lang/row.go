@@ -18,6 +18,8 @@ func (n *Row) Parse(lx *lexer.PeekingLexer) error {
 		return err
 	}
 	switch {
+	case n.Head.Of != nil:
+		n.List = nil // the stitch pattern says what is worked
 	case r.take(":"):
 		if err := r.must(n.List); err != nil {
 			return err
@@ -73,15 +75,24 @@ func (h *RowHead) which(r reader) error {
 		if h.Many = r.oneOf("rounds", "rows"); h.Many == "" {
 			return r.want("rounds", "rows")
 		}
-		return readIf(r, &h.NLabel)
+		if err := readIf(r, &h.NLabel); err != nil {
+			return err
+		}
+		return h.of(r)
 	}
 	if h.One = r.oneOf("round", "row"); h.One != "" {
-		return readIf(r, &h.Label)
+		if err := readIf(r, &h.Label); err != nil {
+			return err
+		}
+		return h.of(r)
 	}
 	if h.For = r.oneOf("rounds", "rows"); h.For == "" {
 		return participle.NextMatch
 	}
 	if err := readIf(r, &h.FLabel); err != nil {
+		return err
+	}
+	if err := h.of(r); err != nil {
 		return err
 	}
 	if r.word("from") {
@@ -93,6 +104,15 @@ func (h *RowHead) which(r reader) error {
 	}
 	h.Length = &Val{}
 	return r.must(h.Length)
+}
+
+// of reads the stitch pattern that is worked, if one is named.
+func (h *RowHead) of(r reader) error {
+	if !r.take("of") {
+		return nil
+	}
+	h.Of = &Name{}
+	return r.must(h.Of)
 }
 
 // Parse reads counts parted by commas.

@@ -36,30 +36,31 @@ const (
 // word alone; "row #" is `row` before a number.
 var forms = map[Block]map[string]*form{
 	InFile: {
-		"pattern": formOf[Pattern](InPattern, `pattern sea_hat`),
-		"sizes":   formOf[Sizes](InSizes, `sizes "S", "M", "L"`),
-		"gauge":   formOf[Gauge](InGauge, `gauge 10 cm`),
-		"hook":    hookForm,
-		"notion":  formOf[Notion]("", `notion en "toy stuffing" es "relleno para muñecos", 30 g`),
-		"yarn":    formOf[Yarn](InYarn, `yarn sand`),
-		"let":     formOf[Let]("", `let leg = 48 (52, 56)`),
-		"group":   formOf[Group]("", `group wave = [sc in next, skip 2, 5 dc in next, skip 2]`),
-		"stitch":  formOf[Stitch](InStitch, `stitch pebble`),
-		"chart":   formOf[Chart](InChart, `chart wave`),
-		"part":    formOf[Part](InPart, `part body`),
-		"motifs":  formOf[Motifs](InMotifs, `motifs throw of square`),
-		"call":    callForm,
-		"base":    baseForm,
-		"begin":   beginForm,
-		"in":      styleForm,
-		"finish":  formOf[Finish](InFinish, `finish`),
-		"measure": formOf[MeasureBlock](InMeasure, `measure`),
-		"intro":   proseForm("intro"),
-		"note":    proseForm("note"),
-		"step":    proseForm("step"),
-		"care":    proseForm("care"),
-		"licence": proseForm("licence"),
-		"changes": proseForm("changes"),
+		"pattern":        formOf[Pattern](InPattern, `pattern sea_hat`),
+		"sizes":          formOf[Sizes](InSizes, `sizes "S", "M", "L"`),
+		"gauge":          formOf[Gauge](InGauge, `gauge 10 cm`),
+		"hook":           hookForm,
+		"notion":         formOf[Notion]("", `notion en "toy stuffing" es "relleno para muñecos", 30 g`),
+		"yarn":           formOf[Yarn](InYarn, `yarn sand`),
+		"let":            formOf[Let]("", `let leg = 48 (52, 56)`),
+		"group":          formOf[Group]("", `group wave = [sc in next, skip 2, 5 dc in next, skip 2]`),
+		"stitch":         formOf[Stitch](InStitch, `stitch pebble`),
+		"stitch pattern": formOf[StitchPattern](InPatternOf, `stitch pattern fans`),
+		"chart":          formOf[Chart](InChart, `chart wave`),
+		"part":           formOf[Part](InPart, `part body`),
+		"motifs":         formOf[Motifs](InMotifs, `motifs throw of square`),
+		"call":           callForm,
+		"base":           baseForm,
+		"begin":          beginForm,
+		"in":             styleForm,
+		"finish":         formOf[Finish](InFinish, `finish`),
+		"measure":        formOf[MeasureBlock](InMeasure, `measure`),
+		"intro":          proseForm("intro"),
+		"note":           proseForm("note"),
+		"step":           proseForm("step"),
+		"care":           proseForm("care"),
+		"licence":        proseForm("licence"),
+		"changes":        proseForm("changes"),
 	},
 	InPattern: {
 		"title":     titleForm,
@@ -101,6 +102,14 @@ var forms = map[Block]map[string]*form{
 		"takes": formOf[Takes]("", `takes 1, makes 1, tall as dc`),
 		"abbr":  formOf[Abbr]("", `abbr en "peb" es "pdr"`),
 		"name":  yarnNameForm,
+	},
+	InPatternOf: {
+		"name":     yarnNameForm,
+		"multiple": formOf[MultipleOf]("", `multiple of 6 plus 1`),
+		"row":      patternRowForm,
+		"round":    patternRowForm,
+		"set":      formOf[PatternRow]("", `set up: dc in each`),
+		"may":      formOf[MayEnd]("", `may end after 1, 4`),
 	},
 	InChart: {
 		"title":  titleForm,
@@ -197,6 +206,7 @@ var (
 	motifGridForm   = formOf[MotifGrid]("", `4 across, 5 down`)
 	firstSideForm   = formOf[FirstSide]("", `row 1 is wrong side`)
 	roundsBeginForm = formOf[RoundsBegin]("", `rounds begin at inner`)
+	patternRowForm  = formOf[PatternRow]("", `row 1: dc in each`)
 	endForm         = formOf[EndClaims]("", `end = 40`)
 )
 

@@ -52,19 +52,20 @@ type Block string
 
 // The blocks of the language.
 const (
-	InFile    Block = "file"
-	InPattern Block = "pattern"
-	InSizes   Block = "sizes"
-	InGauge   Block = "gauge"
-	InYarn    Block = "yarn"
-	InStitch  Block = "stitch"
-	InChart   Block = "chart"
-	InPart    Block = "part"
-	InFinish  Block = "finish"
-	InMeasure Block = "measure"
-	InProse   Block = "prose"
-	InShape   Block = "shape"
-	InMotifs  Block = "motifs"
+	InFile      Block = "file"
+	InPattern   Block = "pattern"
+	InSizes     Block = "sizes"
+	InGauge     Block = "gauge"
+	InYarn      Block = "yarn"
+	InStitch    Block = "stitch"
+	InChart     Block = "chart"
+	InPart      Block = "part"
+	InFinish    Block = "finish"
+	InMeasure   Block = "measure"
+	InProse     Block = "prose"
+	InShape     Block = "shape"
+	InMotifs    Block = "motifs"
+	InPatternOf Block = "stitch pattern"
 )
 
 // RawLine is a line behind a bar.
@@ -359,6 +360,45 @@ type Takes struct {
 type Abbr struct {
 	At
 	Text []*Bi `parser:"'abbr' @@+"`
+}
+
+// StitchPattern opens a stitch pattern: rows that are worked over and over. It may have a name for print.
+//
+//	stitch pattern fans … end
+type StitchPattern struct {
+	At
+	Name *Name `parser:"'stitch' 'pattern' @@"`
+}
+
+// MultipleOf says over which numbers of stitches a stitch pattern comes out.
+//
+//	multiple of 6 plus 1
+type MultipleOf struct {
+	At
+	N    *Cnt `parser:"'multiple' 'of' @@"`
+	Plus *Cnt `parser:"( 'plus' @@ )?"`
+}
+
+// PatternRow is a row of a stitch pattern, by its number, or a set-up row, which is worked once before row 1.
+//
+//	row 1: sc in next, [skip 2, 5 dc in next, skip 2, sc in next] across
+//	row 2, begin with ch 3 as dc: 3 dc in next, …
+//	set up: sc in each
+type PatternRow struct {
+	At
+	Setup  bool      `parser:"( @'set' 'up'"`
+	N      *Cnt      `parser:"| ( 'row' | 'round' ) @@ )"`
+	Opts   []*RowOpt `parser:"( ',' @@ )*"`
+	List   *List     `parser:"':' @@"`
+	Claims *Claims   `parser:"( '=' @@ )?"`
+}
+
+// MayEnd says after which of its rows a stitch pattern may end; without it, after any.
+//
+//	may end after 1, 4
+type MayEnd struct {
+	At
+	Rows []*Cnt `parser:"'may' 'end' 'after' @@ ( ',' @@ )*"`
 }
 
 // Chart opens a grid of rows, drawn as the right side looks, with row 1 at the bottom.
@@ -791,34 +831,38 @@ type EndClaims struct {
 //	4 rounds: [fpdc, bpdc] around
 //	rounds plain for 21 cm, even: dc in each
 //	rounds to 32 cm: dc in each
+//	24 rows of fans
+//	rows of fans to 30 cm
 //	rounds from chart wave, 2 times: sc by chart around
 //	rows from chart leaf                       = 14 dc, 13 spaces
 //
-//	row = rowhead ":" list [ "=" claims ] | rowhead [ "=" claims ]     (without a list only a mesh from a chart)
+//	row = rowhead ":" list [ "=" claims ] | rowhead [ "=" claims ]     (without a list: a mesh from a chart, or rows of a stitch pattern)
 type Row struct {
 	At
 	Head   *RowHead
-	List   *List
+	List   *List // nil: the rows of a stitch pattern, Head.Of
 	Claims *Claims
 }
 
-// RowHead is what stands before the colon.
+// RowHead is what stands before the colon. Rows of a stitch pattern have none: the pattern says what is worked.
 //
-//	rowhead = ( ( "round" | "row" ) [ name ]
-//	          | ( "rounds" | "rows" ) [ name ] ( ( "to" | "for" ) val | fromchart )
-//	          | cnt ( "rounds" | "rows" ) [ name ] ) { "," rowopt }
+//	rowhead = ( ( "round" | "row" ) [ name ] [ of ]
+//	          | ( "rounds" | "rows" ) [ name ] [ of ] ( ( "to" | "for" ) val | fromchart )
+//	          | cnt ( "rounds" | "rows" ) [ name ] [ of ] ) { "," rowopt }
+//	of      = "of" name
 type RowHead struct {
 	At
 	One    string
 	Label  *Name
 	For    string
 	FLabel *Name
-	To     bool
-	Length *Val
 	N      *Cnt
 	Many   string
 	NLabel *Name
 	From   *FromChart
+	Of     *Name
+	To     bool
+	Length *Val
 	Opts   []*RowOpt
 }
 
@@ -841,6 +885,7 @@ type FromChart struct {
 //	even · odd · up · down · nearest · ties up · ending rs
 //	begin with ch 2 · begin none
 //	with kelp
+//	from row 1
 type RowOpt struct {
 	At
 	Word   string `parser:"  @( 'even' | 'odd' | 'up' | 'down' | 'nearest' )"`
@@ -850,6 +895,7 @@ type RowOpt struct {
 	Chains *Cnt   `parser:"  | 'with' 'ch' @@"`
 	As     *Name  `parser:"    ( 'as' @@ )? )"`
 	Yarn   *Name  `parser:"| 'with' @@"`
+	From   *Cnt   `parser:"| 'from' ( 'row' | 'round' ) @@"`
 }
 
 // WorkRow works a labelled row again.
@@ -1304,80 +1350,84 @@ type Measure struct {
 	Within *Val  `parser:"  'within' @@ )?"`
 }
 
-func (*Pattern) statement()      {}
-func (*Title) statement()        {}
-func (*By) statement()           {}
-func (*Edition) statement()      {}
-func (*Level) statement()        {}
-func (*Terms) statement()        {}
-func (*Languages) statement()    {}
-func (*Kind) statement()         {}
-func (*Prose) statement()        {}
-func (*Sizes) statement()        {}
-func (*SizeNames) statement()    {}
-func (*Age) statement()          {}
-func (*Fit) statement()          {}
-func (*Shown) statement()        {}
-func (*Gauge) statement()        {}
-func (*GaugeLine) statement()    {}
-func (*Hook) statement()         {}
-func (*Notion) statement()       {}
-func (*Yarn) statement()         {}
-func (*YarnName) statement()     {}
-func (*Weight) statement()       {}
-func (*Fibre) statement()        {}
-func (*Ball) statement()         {}
-func (*Swatch) statement()       {}
-func (*Let) statement()          {}
-func (*Group) statement()        {}
-func (*Stitch) statement()       {}
-func (*Takes) statement()        {}
-func (*Abbr) statement()         {}
-func (*Chart) statement()        {}
-func (*Legend) statement()       {}
-func (*Mesh) statement()         {}
-func (*Part) statement()         {}
-func (*Call) statement()         {}
-func (*Base) statement()         {}
-func (*Begin) statement()        {}
-func (*Style) statement()        {}
-func (*FirstSide) statement()    {}
-func (*Make) statement()         {}
-func (*Chain) statement()        {}
-func (*Foundation) statement()   {}
-func (*Ring) statement()         {}
-func (*Start) statement()        {}
-func (*From) statement()         {}
-func (*CountOff) statement()     {}
-func (*Have) statement()         {}
-func (*RoundsBegin) statement()  {}
-func (*LevelWith) statement()    {}
-func (*Close) statement()        {}
-func (*FastenOff) statement()    {}
-func (*Repeat) statement()       {}
-func (*Only) statement()         {}
-func (*EndClaims) statement()    {}
-func (*Edges) statement()        {}
-func (*Shape) statement()        {}
-func (*ShapeRow) statement()     {}
-func (*Every) statement()        {}
-func (*OnRows) statement()       {}
-func (*FirstOn) statement()      {}
-func (*ShapeAt) statement()      {}
-func (*Motifs) statement()       {}
-func (*MotifGrid) statement()    {}
-func (*MotifSide) statement()    {}
-func (*MotifJoin) statement()    {}
-func (*Row) statement()          {}
-func (*WorkRow) statement()      {}
-func (*Finish) statement()       {}
-func (*Sew) statement()          {}
-func (*Cord) statement()         {}
-func (*Pompom) statement()       {}
-func (*Button) statement()       {}
-func (*PlainFinish) statement()  {}
-func (*MeasureBlock) statement() {}
-func (*Measure) statement()      {}
+func (*Pattern) statement()       {}
+func (*Title) statement()         {}
+func (*By) statement()            {}
+func (*Edition) statement()       {}
+func (*Level) statement()         {}
+func (*Terms) statement()         {}
+func (*Languages) statement()     {}
+func (*Kind) statement()          {}
+func (*Prose) statement()         {}
+func (*Sizes) statement()         {}
+func (*SizeNames) statement()     {}
+func (*Age) statement()           {}
+func (*Fit) statement()           {}
+func (*Shown) statement()         {}
+func (*Gauge) statement()         {}
+func (*GaugeLine) statement()     {}
+func (*Hook) statement()          {}
+func (*Notion) statement()        {}
+func (*Yarn) statement()          {}
+func (*YarnName) statement()      {}
+func (*Weight) statement()        {}
+func (*Fibre) statement()         {}
+func (*Ball) statement()          {}
+func (*Swatch) statement()        {}
+func (*Let) statement()           {}
+func (*Group) statement()         {}
+func (*Stitch) statement()        {}
+func (*Takes) statement()         {}
+func (*Abbr) statement()          {}
+func (*Chart) statement()         {}
+func (*Legend) statement()        {}
+func (*Mesh) statement()          {}
+func (*Part) statement()          {}
+func (*Call) statement()          {}
+func (*Base) statement()          {}
+func (*Begin) statement()         {}
+func (*Style) statement()         {}
+func (*FirstSide) statement()     {}
+func (*Make) statement()          {}
+func (*Chain) statement()         {}
+func (*Foundation) statement()    {}
+func (*Ring) statement()          {}
+func (*Start) statement()         {}
+func (*From) statement()          {}
+func (*CountOff) statement()      {}
+func (*Have) statement()          {}
+func (*RoundsBegin) statement()   {}
+func (*LevelWith) statement()     {}
+func (*Close) statement()         {}
+func (*FastenOff) statement()     {}
+func (*Repeat) statement()        {}
+func (*Only) statement()          {}
+func (*EndClaims) statement()     {}
+func (*Edges) statement()         {}
+func (*Shape) statement()         {}
+func (*ShapeRow) statement()      {}
+func (*Every) statement()         {}
+func (*OnRows) statement()        {}
+func (*FirstOn) statement()       {}
+func (*ShapeAt) statement()       {}
+func (*Motifs) statement()        {}
+func (*MotifGrid) statement()     {}
+func (*MotifSide) statement()     {}
+func (*MotifJoin) statement()     {}
+func (*StitchPattern) statement() {}
+func (*MultipleOf) statement()    {}
+func (*PatternRow) statement()    {}
+func (*MayEnd) statement()        {}
+func (*Row) statement()           {}
+func (*WorkRow) statement()       {}
+func (*Finish) statement()        {}
+func (*Sew) statement()           {}
+func (*Cord) statement()          {}
+func (*Pompom) statement()        {}
+func (*Button) statement()        {}
+func (*PlainFinish) statement()   {}
+func (*MeasureBlock) statement()  {}
+func (*Measure) statement()       {}
 
 func (*ChainItem) item()  {}
 func (*Lengthen) item()   {}

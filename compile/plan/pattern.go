@@ -56,6 +56,8 @@ type BodyMeasure struct {
 // Gauge says how many stitches and rows of a stitch measure Over. Sts and Rows are in thousandths.
 type Gauge struct {
 	Stitch    stitch.ID
+	Pattern   string // the stitch pattern it is the gauge of; "" if it is that of a stitch
+	Called    Text   // the printed name of that stitch pattern; nil if the source gives none
 	Over      Length
 	Sts, Rows int64 // thousandths; Rows 0: not given
 }

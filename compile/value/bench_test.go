@@ -8,6 +8,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"ovillo/compile/plan"
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
@@ -42,6 +43,8 @@ func (b *bench) Names() []string {
 	}
 	return out
 }
+
+func (b *bench) Multiple(string) (of, plus plan.Nums, ok bool) { return nil, nil, false }
 
 func (b *bench) Gauge(stitch string) (sts, rows *big.Rat, ok bool) {
 	g, ok := b.gauges[stitch]

@@ -28,6 +28,7 @@ func init() {
 	functions = map[string]function{
 		"stitches": {`stitches(52 cm, dc, multiple of 2)`, 2, 2, true, callStitches},
 		"rows":     {`rows(32 cm, dc, even)`, 2, 2, true, callRows},
+		"repeats":  {`repeats(78 cm, fans)`, 2, 2, true, callRepeats},
 		"length":   {`length(96, dc)`, 2, 2, false, callLength},
 		"whole":    {`whole(leg / 3, up)`, 1, 1, true, callWhole},
 		"min":      {`min(leg, 40)`, 2, many, false, callLeast},
@@ -36,7 +37,7 @@ func init() {
 }
 
 // functionNames lists the functions in the order in which messages show them.
-var functionNames = []string{"stitches", "rows", "length", "whole", "min", "max"}
+var functionNames = []string{"stitches", "rows", "repeats", "length", "whole", "min", "max"}
 
 // call works out a call.
 func (ev *evaluator) call(e *lang.Expr) Vector {
@@ -175,7 +176,49 @@ func (ev *evaluator) fitCall(e *lang.Expr, args []*lang.Expr, rows bool, r Round
 		ev.wrongDim(args[0], Length, length.Dim)
 		return Unknown
 	}
+	if m == nil && !rows {
+		m = ev.ownMultiple(args[1], stitch)
+	}
 	return ev.fit(e, args[1], length, stitch, rows, r, m)
+}
+
+// ownMultiple is the multiple that a stitch pattern asks for; nil for anything else.
+func (ev *evaluator) ownMultiple(at *lang.Expr, pattern string) *multiple {
+	of, plus, ok := ev.env.Multiple(pattern)
+	if !ok {
+		return nil
+	}
+	return &multiple{at, of, plus}
+}
+
+// callRepeats is how many repeats of a stitch pattern measure a length: the stitches that come nearest to it and suit the
+// pattern, without those beside the repeats.
+func callRepeats(ev *evaluator, e *lang.Expr, args []*lang.Expr, r Rounding, m *multiple) Vector {
+	name, ok := ev.stitchName(e, args[1])
+	if !ok {
+		return Unknown
+	}
+	own := ev.ownMultiple(args[1], name)
+	if own == nil {
+		ev.report("OV323", args[1], diag.Args{"name": name})
+		return Unknown
+	}
+	if m != nil {
+		ev.report("OV313", m.at, diag.Args{"left": name, "right": "multiple of"})
+		return Unknown
+	}
+	v := ev.fitCall(e, args, false, r, own)
+	if v.Unknown {
+		return Unknown
+	}
+	out := Vector{Dim: Count, N: make([]*big.Rat, len(v.N))}
+	for i, n := range v.N {
+		if n != nil {
+			left := new(big.Rat).Sub(n, new(big.Rat).SetInt64(int64(own.plus[i])))
+			out.N[i] = left.Quo(left, new(big.Rat).SetInt64(int64(own.of[i])))
+		}
+	}
+	return out
 }
 
 // callLength turns a count of stitches back into a length.

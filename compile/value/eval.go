@@ -4,6 +4,7 @@ import (
 	"math/big"
 	"strings"
 
+	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 )
@@ -20,6 +21,9 @@ type Env interface {
 	// Gauge returns how many stitches and rows of a stitch measure a millimetre, exactly. rowsPerMM is nil if the gauge
 	// gives no rows. ok is false if the stitch has no gauge.
 	Gauge(stitch string) (stsPerMM, rowsPerMM *big.Rat, ok bool)
+	// Multiple returns over which numbers of stitches a stitch pattern comes out, one for each of Sizes. ok is false for
+	// anything else, and for a stitch pattern that comes out over any.
+	Multiple(pattern string) (of, plus plan.Nums, ok bool)
 	// Measure returns a measure of the finished piece and reports what is wrong with it. It says false where measures
 	// cannot be taken at all; that is reported here.
 	Measure(e *lang.Expr) (Vector, bool)

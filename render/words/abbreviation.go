@@ -64,7 +64,9 @@ func (c *context) printedForms() []stitch.Form {
 // slip stitches that close.
 func (c *context) eachPrinted(f func(stitch.Form)) {
 	for _, g := range c.p.Gauges {
-		f(plainForm(g.Stitch))
+		if g.Pattern == "" {
+			f(plainForm(g.Stitch))
+		}
 	}
 	for _, part := range c.p.Parts {
 		switch part.Start.Kind {

@@ -37,6 +37,11 @@ func (e *english) gauge(sts, rows string, f noun, round bool) rich.Text {
 	return fill("{}~{} and {}~"+e.rowWord(round).many, sts, f.many, rows)
 }
 
+func (e *english) stsOf(pattern string) noun {
+	st := e.short("st")
+	return noun{one: fill("{} in {}", st.one, pattern), many: fill("{} in {}", st.many, pattern)}
+}
+
 func (e *english) hooksFor(size string, parts []string) rich.Text {
 	if len(parts) == 0 {
 		return rich.T(size)

@@ -271,7 +271,13 @@ func (c *context) counted(g plan.Gauge) rich.Text {
 	if g.Rows > 0 {
 		rows = c.l.Number(float64(g.Rows)/1000, 2)
 	}
-	return c.l.voice.gauge(c.l.Number(float64(g.Sts)/1000, 2), rows, c.form(plainForm(g.Stitch)), c.mostlyRounds(g.Stitch))
+	of := noun{}
+	if g.Pattern != "" {
+		of = c.l.voice.stsOf(c.printed(g.Called, g.Pattern))
+	} else {
+		of = c.form(plainForm(g.Stitch))
+	}
+	return c.l.voice.gauge(c.l.Number(float64(g.Sts)/1000, 2), rows, of, c.mostlyRounds(g.Stitch))
 }
 
 // mostlyRounds reports whether the fabric of a stitch is worked in rounds: the parts that use it are.

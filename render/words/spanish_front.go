@@ -37,6 +37,11 @@ func (s *spanish) gauge(sts, rows string, f noun, round bool) rich.Text {
 	return fill("{}~{} y {}~"+s.rowWord(round).many, sts, f.many, rows)
 }
 
+func (s *spanish) stsOf(pattern string) noun {
+	st := s.short("st")
+	return noun{one: fill("{} en {}", st.one, pattern), many: fill("{} en {}", st.many, pattern)}
+}
+
 func (s *spanish) hooksFor(size string, parts []string) rich.Text {
 	if len(parts) == 0 {
 		return rich.T(size)

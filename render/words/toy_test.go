@@ -186,6 +186,7 @@ func (y toy) span(lo, hi, unit string) string                  { return lo + "�
 func (y toy) sizeList(n []string) string                       { return y.list(n) }
 func (y toy) balls(lo, hi, n int) rich.Text                    { return y.t("●", lo, hi, n) }
 func (y toy) gauge(s, r string, f noun, round bool) rich.Text  { return y.t("▦", s, f.one, r) }
+func (y toy) stsOf(p string) noun                              { return noun{one: rich.T(p), many: rich.T(p)} }
 func (y toy) hooksFor(size string, p []string) rich.Text       { return y.t("ω", size, y.list(p)) }
 func (y toy) markers(n int) rich.Text                          { return y.t("!", n) }
 func (y toy) buttonsNeeded(n num, s string) rich.Text          { return y.t("⊙", n, s) }

@@ -133,6 +133,7 @@ type frontTalk interface {
 	sizeList(names []string) string
 	balls(lo, hi, yarns int) rich.Text
 	gauge(sts, rows string, f noun, round bool) rich.Text
+	stsOf(pattern string) noun // stitches of a stitch pattern
 	hooksFor(size string, parts []string) rich.Text
 	markers(n int) rich.Text
 	buttonsNeeded(n num, size string) rich.Text

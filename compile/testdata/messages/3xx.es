@@ -207,3 +207,12 @@ error[OV325]: la pieza terminada solo se puede medir en el bloque measure
 
 example.ovillo: 1 error
 
+# OV323
+error[OV323]: sc no tiene repeticiones que se puedan contar
+ --> example.ovillo:5:24
+ 5 | let n = repeats(20 cm, sc)
+   |                        ^^ no es una puntada con múltiplo
+   = ayuda: nombrar una puntada que diga su múltiplo, o contar puntos: stitches(78 cm, dc)
+
+example.ovillo: 1 error
+

@@ -612,6 +612,78 @@ error[OV471]: no se puede saber cuántos lugares ocupa ch 2, así que no se pued
 
 example.ovillo: 1 error
 
+# OV472
+error[OV472]: fans cuadra con un multiple of 6 plus 1, y hay 15 puntos
+  --> example.ovillo:21:13
+ 21 |   4 rows of fans = 15
+    |             ^^^^ no cuadra con estos puntos
+    = ayuda: servirían 13 o 19 puntos
+
+example.ovillo: 1 error
+
+# OV473
+error[OV473]: 3 hileras de fans terminan tras su hilera 1, y solo puede terminar tras 2
+  --> example.ovillo:21:3
+ 21 |   3 rows of fans
+    |   ^^^^^^^^^^^^^^ termina donde no puede
+    = ayuda: servirían 2 o 4 hileras
+
+example.ovillo: 1 error
+
+# OV474
+error[OV474]: esta sería la hilera 2 de fans
+ --> example.ovillo:3:7
+ 3 |   row 3: dc in each
+   |       ^ no es la número 2
+   = ayuda: numerar las hileras 1, 2, 3 según se tejen
+
+example.ovillo: 1 error
+
+# OV475
+error[OV475]: la puntada fans no tiene hileras
+ --> example.ovillo:1:1
+ 1 | stitch pattern fans
+   | ^^^^^^^^^^^^^^^^^^^ no hay nada que tejer
+   = ayuda: darle alguna: row 1: sc in each
+
+example.ovillo: 1 error
+
+# OV476
+error[OV476]: fans solo tiene las hileras 1 a 2
+ --> example.ovillo:4:17
+ 4 |   may end after 4
+   |                 ^ no es ninguna de ellas
+   = ayuda: nombrar una hilera suya, de 1 a 2
+
+example.ovillo: 1 error
+
+# OV477
+error[OV477]: solo las hileras de una puntada se retoman desde cierta hilera
+  --> example.ovillo:14:8
+ 14 |   row, from row 1: sc in each = 13
+    |        ^^^^^^^^^^ es cosa de una puntada
+    = ayuda: nombrar la puntada: 4 rows of fans, from row 1; o quitarlo
+
+example.ovillo: 1 error
+
+# OV478
+error[OV478]: ningún número de hileras de fans termina tras 2 como se pide
+  --> example.ovillo:25:3
+ 25 |   rows of fans for 10 cm, odd
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^ pide un final que no existe
+    = ayuda: quitar even, odd o ending, o dejar que termine también tras otra hilera
+
+example.ovillo: 1 error
+
+# OV479
+error[OV479]: una repetición de cero puntos no es ninguna
+ --> example.ovillo:2:3
+ 2 |   multiple of 0 plus 1
+   |   ^^^^^^^^^^^^^^^^^^^^ necesita 1 o más
+   = ayuda: decir cuántos puntos ocupa una repetición: multiple of 6 plus 1
+
+example.ovillo: 1 error
+
 # OV490
 error[OV490]: picot va solo: un piquito se hace sobre el punto anterior
   --> example.ovillo:15:25
