@@ -111,6 +111,9 @@ const (
 	codeEachTime diag.Code = "OV605"
 	codeNoCounts diag.Code = "OV606" // a part that states no counts
 
+	codeSizesAlike  diag.Code = "OV607" // sizes that are to differ come out alike
+	codeStepsUneven diag.Code = "OV608" // sizes grow in uneven steps, though the lengths do not
+
 	codeNoTranslation diag.Code = "OV801"
 	codeNoTitle       diag.Code = "OV802"
 	codePartTitle     diag.Code = "OV803"

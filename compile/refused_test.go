@@ -29,6 +29,15 @@ var refusedCases = []refusedCase{
 		slips: []string{"chain width\n", "chain width + 1\n"}, code: "OV472"},
 	{name: "C02 as many repeats as in the row with whole shells", source: "shell-panel",
 		slips: []string{"shells - 1 times", "shells times"}, code: "OV401", need: "2", have: "0"},
+	{name: "C03 a beginning chain typed, and a stitch in each behind it", source: "dc-panel",
+		slips: []string{"chain 40\n  row: dc in each                              = 40\n  row: dc in each ",
+			"chain 40\n  row: dc in each                              = 40\n  row: ch 3, dc in next 40 "}, code: "OV437"},
+	{name: "C03 the beginning chain on top of the stitches of the row", source: "dc-panel",
+		slips: []string{"chain 40\n  row: dc in each                              = 40\n  row: dc in each ",
+			"chain 40\n  row: dc in each                              = 40\n  row: dc, dc in next 40 "}, code: "OV401", need: "40", have: "39"},
+	{name: "C03 the first stitch is not skipped", source: "dc-panel",
+		slips: []string{"chain 40\n  row: dc in each                              = 40\n  row: dc in each ",
+			"chain 40\n  row: dc in each                              = 40\n  row: dc, dc in same, dc in each "}, code: "OV601", need: "40", have: "41"},
 	{name: "C04 the repeat of the next round", source: "crown",
 		slips: []string{"[hdc in next 3, 2 hdc in next] around", "[hdc in next 4, 2 hdc in next] 10 times"}, code: "OV401", need: "4", have: "0"},
 	{name: "C04 the same, closing with the wrong number of repeats", source: "crown",
@@ -42,6 +51,12 @@ var refusedCases = []refusedCase{
 			"hdc to marker, 3 hdc in marker, move marker to the first one, [hdc to marker, 3 hdc in marker, move marker to the middle one] 3 times"}, code: "OV601"},
 	{name: "C07 corner stitches given to nobody", source: "raglan",
 		slips: []string{"hdc to r1, hdc in r1, ch under", "hdc to r1, ch under"}, code: "OV416", need: "38 in S, 42 in M, 48 in L, 52 in XL", have: "39 in S, 43 in M, 49 in L, 53 in XL"},
+	{name: "C09 the repeats of another size", source: "circular-yoke",
+		slips: []string{"  shape wedges_out: 20 rounds", "  3 rounds: sc in each\n  round: [sc in next 3, 2 sc in next] 20 (20, 24) times\n  shape wedges_out: 16 rounds",
+			"every 4 rounds 5 times", "every 4 rounds 4 times"}, code: "OV402", have: "8 in M", sizes: "M"},
+	{name: "C09 an odd sleeve against a rib", source: "circular-yoke",
+		slips: []string{"part left_sleeve like", "part cuff\n  title en \"Cuff\" es \"Puño\"\n  from right_sleeve.edge\n  round: sc in each\n  round, begin none: [fpsc, bpsc] around\nend\n\npart left_sleeve like"},
+		code:  "OV405", need: "2", have: "45 in M", sizes: "M"},
 	{name: "C10 one length of group for all", source: "spread",
 		slips: []string{"10 times, [sc in next 4, 2 sc in next] 4 times", "14 times"}, code: "OV401", need: "5", have: "2"},
 	{name: "C11 a second chain between the legs", source: "trousers",
@@ -97,6 +112,9 @@ var refusedCases = []refusedCase{
 	{name: "C24 a row of a chart in a part that names no base stitch", source: "colours",
 		slips: []string{"  base  sc\n", "", "  rows from chart diamond, rows 1 to 4: sc by chart across = 12 (14, 16) sand, 84 (98, 112) kelp",
 			"  row: from chart diamond row 1 across = 8 * reps"}, code: "OV432"},
+	{name: "C27 the stitches of the neck at the other edge", source: "mirrored-fronts",
+		slips: []string{"es \"Delantero izquierdo\"\n", "es \"Delantero izquierdo\"\n  row base: sc in next 20\n",
+			"row: sl st in next 8 as neck_base, sc", "row base: sl st in next 8 as neck_base, sc"}, code: "OV402", have: "8"},
 	{name: "C30 an odd difference by twos", source: "solved-taper",
 		slips: []string{"44 (46, 48), on", "44 (47, 48), on"}, code: "OV453", sizes: "M"},
 	{name: "C31 a row with both shapings counted once", source: "two-shapings",
@@ -156,4 +174,19 @@ func said(l diag.List) string {
 		out = append(out, fmt.Sprintf("%s %s", d.Code, diag.Fill(diag.Lookup(d.Code).En.Message, d.Args, "en")))
 	}
 	return strings.Join(out, "\n")
+}
+
+// TestWarned checks what the cases ask to be warned of: it is no error, and each warning says the numbers.
+func TestWarned(t *testing.T) {
+	text, err := os.ReadFile(filepath.Join(casesAt, "flat-panel.ovillo"))
+	require.NoError(t, err)
+	var warned diag.List
+	for _, d := range found(string(text)) {
+		require.NotEqual(t, diag.Error, diag.Lookup(d.Code).Severity, "%s", d.Code)
+		if diag.Lookup(d.Code).Severity == diag.Warning {
+			warned.Add(d)
+		}
+	}
+	require.Equal(t, "OV608 from L to XL it grows by 12 stitches, and by 6 between other sizes, though the lengths grow alike\n"+
+		"OV607 the sizes XL and 2XL come out alike, at 64 rows, though 1 cm more is asked for", said(warned))
 }

@@ -253,7 +253,30 @@ func (p *partState) rowsFor(h *lang.RowHead, low *lowered, mask []bool) plan.Num
 		}
 		t[z] = k
 	}
+	p.rowsGraded(h, ls, t, height)
 	return t
+}
+
+// rowsGraded looks at rows for a length from size to size.
+func (p *partState) rowsGraded(h *lang.RowHead, wanted plan.Lengths, rows plan.Nums, height float64) {
+	got := make(plan.Lengths, len(rows))
+	for z, n := range rows {
+		got[z] = micro(float64(n) * height)
+		if h.To && n != plan.Absent {
+			got[z] += micro(p.tall[z])
+		}
+	}
+	if h.To {
+		rows = slices.Clone(rows)
+		for z := range rows {
+			if rows[z] != plan.Absent {
+				rows[z] += p.number[z]
+			}
+		}
+	}
+	g := graded{p.c, h.Length.Span(), "row", rows, wanted, got}
+	g.alike()
+	g.steps()
 }
 
 func plan2diag(l plan.Length) diag.Length { return diag.Length(l) }

@@ -136,6 +136,7 @@ func (c *checker) declarations() {
 		switch n := s.Node.(type) {
 		case *lang.Let:
 			v := c.value(n.Value, nil)
+			c.grading(n.Value.Span(), v)
 			if c.declare(n.Name) {
 				c.lets[n.Name.Text] = v
 			}

@@ -61,4 +61,49 @@ var counts = []Entry{
 			Explain: `Cada vuelta se compara con la anterior, pero una repetición puede cuadrar con números equivocados. Una cuenta indicada por quien diseña lo descubre.`},
 		Example: trial("  chain 12, join\n  round: sc in each"),
 		Fixed:   trial("  chain 12, join\n  round: sc in each = 12")},
+
+	{Code: "OV607", Severity: Warning,
+		En: Wording{Message: `the sizes {small} and {large} come out alike, at {have} {unit}, though {gap} more is asked for`, Mark: `the same in both`,
+			Help:    map[string]string{"": `take a smaller multiple, round another way, or set one size by hand with but; leave it if the sizes may be alike`},
+			Explain: `A length is rounded to what the stitch pattern allows. Here the rounding takes away the whole difference between two sizes: whoever is between them gains nothing by choosing the larger one.`},
+		Es: Wording{Message: `las tallas {small} y {large} quedan iguales, con {have} {unit}, aunque se pide {gap} más`, Mark: `lo mismo en las dos`,
+			Help:    map[string]string{"": `usar un múltiplo menor, redondear de otra manera o fijar una talla a mano con but; dejarlo así si las tallas pueden ser iguales`},
+			Explain: `Una longitud se redondea a lo que permite el punto. Aquí el redondeo se lleva toda la diferencia entre dos tallas: quien está entre ellas no gana nada al elegir la mayor.`},
+		Example: gradeTrial("30 (31, 40) cm", "multiple of 8"),
+		Fixed:   gradeTrial("30 (35, 40) cm", "multiple of 8")},
+
+	{Code: "OV608", Severity: Warning,
+		En: Wording{Message: `from {small} to {large} it grows by {have} {unit}, and by {need} between other sizes, though the lengths grow alike`, Mark: `grows in uneven steps`,
+			Help:    map[string]string{"": `take a smaller multiple, or set one size by hand with but, which keeps the multiple; leave it if the step is meant`},
+			Explain: `A length is rounded to what the stitch pattern allows, up in one size and down in the next. Each count is right by itself, but one step from size to size is then at least twice as wide as another.`},
+		Es: Wording{Message: `de {small} a {large} crece {have} {unit}, y entre otras tallas {need}, aunque las longitudes crecen por igual`, Mark: `crece a saltos desiguales`,
+			Help:    map[string]string{"": `usar un múltiplo menor o fijar una talla a mano con but, que conserva el múltiplo; dejarlo así si el salto es a propósito`},
+			Explain: `Una longitud se redondea a lo que permite el punto, hacia arriba en una talla y hacia abajo en la siguiente. Cada cuenta es correcta por sí sola, pero un salto de talla a talla resulta al menos el doble de ancho que otro.`},
+		Example: gradeTrial("30 (37.5, 45) cm", "multiple of 8"),
+		Fixed:   gradeTrial("30 (35, 40) cm", "multiple of 8")},
+}
+
+// gradeTrial is a small source of three sizes whose stitches are made from a length.
+func gradeTrial(wide, multiple string) string {
+	return `pattern trial
+  title en "Trial band" es "Banda de prueba"
+  terms us
+end
+
+sizes "S", "M", "L"
+end
+
+gauge 10 cm
+  sc 16 sts, 18 rows
+end
+
+let cast = stitches(` + wide + `, sc, ` + multiple + `)
+
+part band
+  title en "Band" es "Banda"
+  in joined rounds
+  chain cast, join
+  round: sc in each = cast
+end
+`
 }

@@ -53,3 +53,21 @@ nota[OV606]: la pieza strip no indica ninguna cuenta
 
 example.ovillo: 1 nota
 
+# OV607
+aviso[OV607]: las tallas S y M quedan iguales, con 48 puntos, aunque se pide 1 cm más
+  --> example.ovillo:13:12
+ 13 | let cast = stitches(30 (31, 40) cm, sc, multiple of 8)
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ lo mismo en las dos
+    = ayuda: usar un múltiplo menor, redondear de otra manera o fijar una talla a mano con but; dejarlo así si las tallas pueden ser iguales
+
+example.ovillo: 1 aviso
+
+# OV608
+aviso[OV608]: de S a M crece 16 puntos, y entre otras tallas 8, aunque las longitudes crecen por igual
+  --> example.ovillo:13:12
+ 13 | let cast = stitches(30 (37.5, 45) cm, sc, multiple of 8)
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ crece a saltos desiguales
+    = ayuda: usar un múltiplo menor o fijar una talla a mano con but, que conserva el múltiplo; dejarlo así si el salto es a propósito
+
+example.ovillo: 1 aviso
+
