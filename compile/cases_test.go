@@ -90,10 +90,8 @@ func (c *closedCase) number() (float64, error) {
 
 // whole is a number of the pattern as a whole: of a measure, of the cord, the rows of a part.
 func (c *closedCase) whole(z int) (float64, error) {
-	if c.what == "rows" {
-		if part := partOf(c.p, c.row); part != nil {
-			return float64(len(part.Worked[z])), nil
-		}
+	if part := partOf(c.p, c.row); part != nil {
+		return c.ofPart(part, z)
 	}
 	if part := partOf(c.p, c.row); part != nil && part.Grid != nil {
 		g := part.Grid
@@ -142,6 +140,37 @@ func (c *closedCase) total(part *plan.Part, z int) (float64, error) {
 		sum += f.ByYarn[i]
 	}
 	return float64(sum), nil
+}
+
+// ofPart is a number of a part as a whole.
+func (c *closedCase) ofPart(part *plan.Part, z int) (float64, error) {
+	if c.what == "rows" {
+		return float64(len(part.Worked[z])), nil
+	}
+	if label, ok := strings.CutPrefix(c.what, "in "); ok {
+		for _, s := range slices.Backward(part.Steps) {
+			if s, ok := s.(*plan.Counted); ok {
+				for _, n := range s.Counts {
+					if n.Label == label {
+						return float64(n.N[z]), nil
+					}
+				}
+			}
+		}
+		return 0, fmt.Errorf("nothing is stated of it")
+	}
+	shaped, every := 0, map[string]int{}
+	for i, last := 1, 0; i < len(part.Worked[z]); i++ {
+		if part.Worked[z][i].Stitches != part.Worked[z][i-1].Stitches {
+			shaped++
+			every[fmt.Sprintf("shaped every %d", i+1-last)]++
+			last = i + 1
+		}
+	}
+	if c.what == "shaped rows" {
+		return float64(shaped), nil
+	}
+	return float64(every[c.what]), nil
 }
 
 // ofRow is a number of one row.

@@ -54,7 +54,7 @@ func TestFits(t *testing.T) {
 	}
 }
 
-// TestWanted takes its figures from case C01 of the worked constructions: back widths of 45.625, 49.375, 53.125, 60.625
+// TestWanted takes its figures from the flat panel of the worked constructions: back widths of 45.625, 49.375, 53.125, 60.625
 // and 64.375 cm where 44, 49, 54, 59 and 64 were wanted.
 func TestWanted(t *testing.T) {
 	m := figure.Measured{Name: "width", Values: cms(45.625, 49.375, 53.125, 60.625, 64.375), Sizes: []string{"S", "M", "L", "XL", "2XL"}}

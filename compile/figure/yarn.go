@@ -170,8 +170,8 @@ func nearestTo(x, unit *big.Rat) int64 {
 	return new(big.Int).Div(q.Num(), q.Denom()).Int64()
 }
 
-// PompomYarn is the yarn of one pompom in millimetres: so many wraps over a former of a diameter, and a tie of 40 cm (the
-// reckoning of case C37 of the worked constructions).
+// PompomYarn is the yarn of one pompom in millimetres: so many wraps over a former of a diameter, and a tie of 40 cm (as
+// the worked constructions reckon).
 func PompomYarn(wraps int, diameter plan.Length) *big.Rat {
 	const tie = 400
 	mm := big.NewRat(int64(diameter), int64(plan.Millimetre))

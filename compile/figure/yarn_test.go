@@ -21,14 +21,14 @@ func rat(s string) *big.Rat {
 	return x
 }
 
-// The sample of case C37 of the worked constructions: 380 g for 6840 cm², which is 18 cm² a gram. As a swatch of 16 by 18
+// The sample of the worked construction of yarn amounts: 380 g for 6840 cm², which is 18 cm² a gram. As a swatch of 16 by 18
 // stitches at 16 and 18 to 10 cm (100 cm²) it weighs 100/18 g.
 var sample = figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("16/100"), RowsPerMM: rat("18/100"), Grams: rat("100/18")}
 
-// ball is the ball of case C37: 50 g, 120 m.
+// ball is the ball of that construction: 50 g, 120 m.
 var ball = figure.Ball{Grams: rat("50"), MM: rat("120000")}
 
-// TestYarn compares with case C37 of the worked constructions, whose figures were worked out apart.
+// TestYarn compares with the worked construction of yarn amounts, whose figures were worked out apart.
 func TestYarn(t *testing.T) {
 	var area []figure.Area
 	for _, cm2 := range []figure.Area{6120, 6840, 7560, 8370} {
@@ -66,7 +66,7 @@ func TestYarn(t *testing.T) {
 	}
 }
 
-// TestPompom compares with case C37: 120 wraps on a former of 7 cm with a tie of 40 cm take 17.2 m, about 7.2 g.
+// TestPompom compares with the same construction: 120 wraps on a former of 7 cm with a tie of 40 cm take 17.2 m, about 7.2 g.
 func TestPompom(t *testing.T) {
 	mm := figure.PompomYarn(120, 7*plan.Centimetre)
 	if mm.Cmp(rat("17200")) != 0 {

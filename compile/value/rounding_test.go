@@ -15,7 +15,7 @@ import (
 	"ovillo/compile/value"
 )
 
-// TestPanel compares with case C01 of the worked constructions (testdata/c01.csv), whose figures were worked out apart.
+// TestPanel compares with a flat panel of the worked constructions (testdata/c01.csv), whose figures were worked out apart.
 func TestPanel(t *testing.T) {
 	f, err := os.Open("testdata/c01.csv")
 	if err != nil {
