@@ -90,7 +90,7 @@ func (c *closedCase) number() (float64, error) {
 
 // whole is a number of the pattern as a whole: of a measure, of the cord, the rows of a part.
 func (c *closedCase) whole(z int) (float64, error) {
-	if part := partOf(c.p, c.row); part != nil {
+	if part := partOf(c.p, c.row); part != nil && (c.what == "rows" || strings.HasPrefix(c.what, "in ") || strings.HasPrefix(c.what, "shaped ")) {
 		return c.ofPart(part, z)
 	}
 	if part := partOf(c.p, c.row); part != nil && part.Grid != nil {

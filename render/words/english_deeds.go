@@ -12,7 +12,11 @@ func (e *english) work(w working) rich.Text {
 	if w.at.reach == nowhere {
 		return st
 	}
-	return fill("{} {}", st, e.where(w))
+	text := fill("{} {}", st, e.where(w))
+	if w.at.over == plan.ChainFromBack {
+		return fill("working along other side of chain, {}", text)
+	}
+	return text
 }
 
 // into is the preposition of a stitch: in, or around for a stitch round a post.
@@ -35,11 +39,7 @@ func (e *english) where(w working) rich.Text {
 	case plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth:
 		return e.whereNamed(in, s)
 	}
-	text := e.whereNext(in, s)
-	if s.over == plan.ChainFromBack {
-		return fill("{}, along other side of chain", text)
-	}
-	return text
+	return e.whereNext(in, s)
 }
 
 func loopOf(l stitch.Loop) string {
@@ -147,6 +147,9 @@ func (e *english) bound(s spot) rich.Text {
 	var to rich.Text
 	switch s.reach {
 	case plan.ToLast:
+		if s.over == plan.FoundationCh {
+			st = s.place
+		}
 		if s.last.one() || s.last.unknown() {
 			return fill("to last {}", st.one)
 		}

@@ -17,7 +17,7 @@ type item struct {
 
 // items writes the instructions of a row; those with nothing to do are left out.
 func (c *context) items(work []plan.Instr) []item {
-	work = c.gather(work)
+	work = runOn(c.gather(work))
 	var out []item
 	for i := 0; i < len(work); i++ {
 		in := &work[i]
@@ -35,7 +35,7 @@ func (c *context) items(work []plan.Instr) []item {
 			bare.Called = nil
 			in = &bare
 		}
-		it := c.item(in)
+		it := c.item(c.inContext(work, i, in))
 		if len(it.text) > 0 {
 			out = append(out, it)
 		}
@@ -171,7 +171,7 @@ func (c *context) deed(in *plan.Instr) item {
 	s := c.spot(in)
 	switch in.Op {
 	case plan.Work:
-		return item{text: c.work(in, s), heavy: s.heavy()}
+		return item{text: c.work(in, s), heavy: s.heavy() || in.Over == plan.ChainFromBack}
 	case plan.Decrease:
 		if in.Body != nil {
 			return c.drawn(in, s)
@@ -270,6 +270,7 @@ func (c *context) spot(in *plan.Instr) spot {
 	if in.Reach == plan.Same && in.Over == plan.Space {
 		s.place = c.l.read.short("sp")
 	}
+	s.ref.here = s.ref.here || in.Cross != plan.NoCross && s.ref.Own && s.ref.Kind == plan.RefSkipped // just skipped
 	if s.after && in.Reach == plan.At && in.Ref != nil && in.Ref.Pick == plan.Whole {
 		// The beginning chain stands in the very place.
 		s.reach, s.after = plan.Same, false

@@ -59,7 +59,7 @@ func (s *spanish) dressed(t rich.Text, w working) rich.Text {
 		t = fill("{}, por la tercera hebra", t)
 	}
 	if w.at.over == plan.ChainFromBack {
-		t = fill("{}, por el otro lado de la "+s.word("ch"), t)
+		t = fill("por el otro lado de la "+s.word("ch")+", {}", t)
 	}
 	return t
 }
@@ -155,6 +155,9 @@ func (s *spanish) bound(at spot) rich.Text {
 	case plan.ToEnd:
 		return rich.T("hasta el final " + of(rich.T(s.theRow(at.round))).String())
 	case plan.ToLast:
+		if at.over == plan.FoundationCh {
+			st = at.place
+		}
 		if at.last.one() || at.last.unknown() {
 			return fill("hasta que quede 1~{}", st.one)
 		}
