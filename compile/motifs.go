@@ -435,6 +435,7 @@ func (p *partState) joiningRow(w *working) *plan.Row {
 	pr := &printer{p: p, w: w}
 	r.Work = append(pr.carried(k), pr.list(w.low.ops)...)
 	p.joins(r, w)
+	joinedAt(r)
 	if k.begin.Chains > 0 {
 		pr.begin(r)
 	}

@@ -43,6 +43,7 @@ func (p *partState) printRow(w *working) {
 	pr.beside(r)
 	p.sides(r, w)
 	p.joins(r, w)
+	joinedAt(r)
 	if k.begin.Chains > 0 {
 		pr.begin(r)
 	}

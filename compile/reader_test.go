@@ -38,6 +38,8 @@ func (r *reader) row(row *plan.Row, edge []int) (ok bool) {
 func (r *reader) begin(row *plan.Row) {
 	i := slices.IndexFunc(row.Work, func(in plan.Instr) bool { return in.Op != plan.SlipOver })
 	switch {
+	case row.JoinAt != nil:
+		r.take(plan.Space)
 	case i >= 0 && row.Work[i].Over == plan.RingPlace:
 		r.at = len(r.edge)
 	case i > 0:

@@ -100,6 +100,7 @@ type Row struct {
 	Counts      []Count // after the row (the last of the run)
 	Yarn        int     // yarn the row starts with
 	NewYarn     bool    // that yarn is not the one in hand: it is joined here
+	JoinAt      *Ref    // the space in which that yarn is joined, where the beginning chain stands in one; else nil
 	Tall        Lengths // height of the part after the run, where the source asked for a length; else nil
 	Hook        Length  // the hook to change to before the row; 0: the one in hand
 	MarksUp     bool    // markers ride up in this row without being named: they are moved up as they are met

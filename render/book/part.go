@@ -19,7 +19,7 @@ const (
 	headPad    = 2.5
 	numberGap  = 2.5
 	noteMargin = 5.0 // by which the note clears the drawing
-	motifPlanH = 110.0
+	motifPlanH = 90.0
 	chartH     = 110.0
 	firstRows  = 2 // rows that must stand below a part's head
 )
@@ -236,7 +236,7 @@ func (s *setter) motifPlan(n int) []set {
 	if s.sizes > 1 {
 		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.MotifCaption, sd, sd.x, sd.w()) }))
 	}
-	return []set{{strips: []layout.Strip{{Box: b, Space: rowSpace}}, trails: true}}
+	return []set{{strips: []layout.Strip{{Box: b, Space: rowSpace}}}}
 }
 
 // stepRow says which boxes and tape go with a step.

@@ -103,6 +103,10 @@ func (e *english) readsChart(name string, first, last int, read plan.Reading) ri
 	return fill("read {} of {}"+way, rows, chart)
 }
 
+func (e *english) joinYarnIn(yarn string, place rich.Text) rich.Text {
+	return fill("join {} in {}", yarn, place)
+}
+
 func (e *english) changeHook(size string) rich.Text {
 	return fill("change to the {} "+e.word("hook"), size)
 }

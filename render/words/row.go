@@ -90,7 +90,11 @@ func (c *context) sideOf(r *plan.Row) string {
 func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich.Text {
 	var out []rich.Text
 	if y := c.yarn(r.Yarn); r.NewYarn && y != "" {
-		out, head = append(out, sentence(join("", head, c.l.voice.joinYarn(y)))), nil
+		text := c.l.voice.joinYarn(y)
+		if r.JoinAt != nil {
+			text = c.l.voice.joinYarnIn(y, c.l.voice.nextOne(c.named(r.JoinAt)))
+		}
+		out, head = append(out, sentence(join("", head, text))), nil
 	}
 	if r.Hook > 0 {
 		out, head = append(out, sentence(join("", head, c.l.voice.changeHook(c.l.hook(r.Hook))))), nil

@@ -119,6 +119,10 @@ func (s *spanish) readsChart(name string, first, last int, read plan.Reading) ri
 	return fill("leer {} {}"+way, rows, chart)
 }
 
+func (s *spanish) joinYarnIn(yarn string, place rich.Text) rich.Text {
+	return fill("unir {} en {}", s.theYarn(yarn), place)
+}
+
 func (s *spanish) changeHook(size string) rich.Text {
 	return fill("cambiar {} de {}", to(rich.T(s.expandWord("el hook"))), size)
 }

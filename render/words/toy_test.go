@@ -139,6 +139,7 @@ func (y toy) begin(b beginning) rich.Text                     { return y.t("∞"
 func (y toy) joinWith(j joining) rich.Text                    { return y.t("∪", j.with.one, j.first.one, j.nth) }
 func (y toy) turn() rich.Text                                 { return y.t("↔") }
 func (y toy) joinYarn(n string) rich.Text                     { return y.t("Δ", n) }
+func (y toy) joinYarnIn(n string, p rich.Text) rich.Text      { return y.t("Δ", n, p) }
 func (y toy) changeHook(size string) rich.Text                { return y.t("ω", size) }
 func (y toy) marksUp(n int) rich.Text                         { return y.t("!", n) }
 func (y toy) marksOut(n []int, _, _ bool) rich.Text           { return y.t("!", len(n)) }
