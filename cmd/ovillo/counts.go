@@ -17,10 +17,10 @@ var countsCommand = command{
 	line: text{"count every row in every size", "contar cada vuelta en cada talla"},
 	long: text{
 		"The table has a line for each row and a column for each size: stitches, and spaces behind a +.\n" +
-			"A part in several yarns ends with the stitches in each of them.\n" +
+			"A part in several yarns ends with the stitches in each of them. Of joined motifs it counts motifs, sides and joins.\n" +
 			"With --csv there is a line for each row and size; taken counts the places of the row below that were worked into.",
 		"La tabla tiene una línea por vuelta y una columna por talla: los puntos y, detrás de +, los espacios.\n" +
-			"Una pieza de varios hilos acaba con los puntos de cada uno.\n" +
+			"Una pieza de varios hilos acaba con los puntos de cada uno. De los motivos unidos cuenta motivos, lados y uniones.\n" +
 			"Con --csv hay una línea por vuelta y talla; taken cuenta los lugares de la vuelta anterior en los que se tejió."},
 	flags: []flagDef{{name: "--csv", help: text{"values parted by commas", "valores separados por comas"}}},
 	run:   runCounts,
@@ -108,9 +108,34 @@ func countsTable(p *plan.Pattern, lang string) string {
 			}
 			rows = append(rows, row)
 		}
+		rows = append(rows, motifTotals(part, lang)...)
 		align(&b, append(rows, yarnTotals(p, part)...))
 	}
 	return b.String()
+}
+
+// motifTotals counts what joined motifs are made of; nil for other parts.
+func motifTotals(part *plan.Part, lang string) [][]string {
+	g := part.Grid
+	if g == nil {
+		return nil
+	}
+	motifs := make(plan.Nums, len(g.Across))
+	for z := range motifs {
+		motifs[z] = g.Across[z] * g.Down[z]
+	}
+	var rows [][]string
+	for _, r := range []struct {
+		name text
+		n    plan.Nums
+	}{{msgMotifs, motifs}, {msgSharedSides, g.Shared}, {msgSideJoins, g.AtSides}, {msgCornerJoins, g.AtCorners}} {
+		row := []string{"", r.name.in(lang)}
+		for _, n := range r.n {
+			row = append(row, strconv.Itoa(n))
+		}
+		rows = append(rows, row)
+	}
+	return rows
 }
 
 // yarnTotals counts the stitches of a part in each of its yarns, if they are several.
