@@ -136,6 +136,9 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		in.Op = plan.RideOn
 	case fabric.Found:
 		in.Op = plan.Lengthen
+	case fabric.Cross:
+		in.Op = plan.CrossOver
+		pr.over(&in, o)
 	case fabric.Draw:
 		in.Op = plan.Decrease
 		if o.Body != nil {
@@ -200,7 +203,7 @@ func (pr *printer) repeat(in plan.Instr, o *fabric.Op) []plan.Instr {
 	default:
 		pr.bound(&in, o, &o.Bound)
 	}
-	if len(in.Body) == 1 && in.Body[0].Op == plan.Decrease && in.Body[0].N.Is(1) && in.Reach != plan.ToMark {
+	if len(in.Body) == 1 && (in.Body[0].Op == plan.Decrease || in.Body[0].Op == plan.CrossOver) && in.Body[0].N.Is(1) && in.Reach != plan.ToMark {
 		d := in.Body[0]
 		d.N, d.Reach, d.Last = in.N, in.Reach, in.Last
 		return []plan.Instr{d}

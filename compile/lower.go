@@ -283,6 +283,8 @@ func (w *lowerer) work(n *lang.Work) *fabric.Op {
 		switch {
 		case f.Group == stitch.Picot:
 			return w.picot(o, n)
+		case f.Group.Crossed():
+			o.Kind, many = fabric.Cross, true
 		case f.Together > 1:
 			o.Kind, many = fabric.Draw, true
 		}
@@ -394,7 +396,7 @@ func (w *lowerer) extent(o *fabric.Op, n *lang.Work, before plan.Nums, many bool
 		return o
 	case n.End != nil:
 		return w.carried(o, n, before, many)
-	case n.Target != nil && o.Kind == fabric.Draw:
+	case n.Target != nil && (o.Kind == fabric.Draw || o.Kind == fabric.Cross):
 		return w.drawTarget(o, n, before)
 	case n.Target != nil:
 		if before != nil && !many {
@@ -464,7 +466,7 @@ func (w *lowerer) carried(o *fabric.Op, n *lang.Work, before plan.Nums, many boo
 		o.N, o.Target.Takes = w.cnt(e.N, 1), fabric.Stitches
 		return o
 	}
-	if o.Kind == fabric.Draw {
+	if o.Kind == fabric.Draw || o.Kind == fabric.Cross {
 		o.N, o.Target.Takes = w.c.nums(1), fabric.Stitches
 		r := w.op(fabric.Repeat, n)
 		r.Body, r.Label, o.Label = []*fabric.Op{o}, o.Label, ""

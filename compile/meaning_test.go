@@ -59,6 +59,19 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: sc in next, 2 dc3cl in each = 1 sc, 22 dc3cl", "23"},
 	{"r 12", "round: sc in next 4, mark m, sc in next, dc3cl in next, sc in each\n  round: sc to m, sc in each", "12"},
 
+	// Stitches that cross.
+	{"r 12", "round: dc2cross around", "OV437"},
+	{"r 12", "round, begin with ch 2: dc2cross around = 12 dc, 6 dc2cross", "12"},
+	{"r 12", "round: sc in next, 2 dc4crossback, sc in next, dc2cross in last = 2 dc4crossbacks, 1 dc2cross, 10 dc, 2 sc", "12"},
+	{"r 12", "round: sc in next 2, [fpdc2cross, sc in next 4] around", "OV405"},
+	{"r 12", "round: [sc in next, fpdc2cross, sc in next 3] around = 8 sc, 4 fpdc", "12"},
+	{"r 12", "round: sc in next, dc3cross, sc in each", "OV491"},
+	{"r 12", "round: sc in next 11, dc2cross", "OV401"},
+	{"r 12", "round: sc in next, dc2cross in next 2, sc in each", "OV431"},
+	{"r 12", "round: sc in next, dc2cross in next space, sc in each", "OV495"},
+	{"r 12", "round: (sc, dc2cross) in next, sc in each", "OV417"},
+	{"r 12", "round: sc in next, dc2cross as x, sc in each = 2 in x, 12 sts", "12"},
+
 	// The other way.
 	{"r 12", "round: rsc in each = 12 rsc", "12"},
 	{"r 12", "round: sc in each\n  round: [rsc in next, ch 1, skip 1] around = 6 rsc, 6 spaces", "6+6"},

@@ -118,6 +118,8 @@ func (sc *schedule) edgeWork(w *edgeWork, a *lang.ShapeAt, mask []bool) bool {
 	for _, o := range low.ops {
 		n, _ := o.N.Same()
 		switch o.Kind {
+		case fabric.Cross:
+			w.takes += n * o.Form.Of
 		case fabric.Draw:
 			k := o.Form.Together
 			if o.Body != nil {

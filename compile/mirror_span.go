@@ -196,6 +196,8 @@ func takes(ops []*fabric.Op, z int) (int, bool) {
 	sum := 0
 	for _, o := range ops {
 		switch o.Kind {
+		case fabric.Cross:
+			sum += o.Form.Of * at(o.N, 1)
 		case fabric.Draw:
 			n, ok := o.Form.Together, true
 			if o.Body != nil {

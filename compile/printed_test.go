@@ -20,6 +20,8 @@ func made(work []plan.Instr, z int) int {
 			}
 		case plan.Decrease, plan.Lengthen:
 			sum += n
+		case plan.CrossOver:
+			sum += n * in.Form.Of
 		case plan.Repeat, plan.InOne:
 			sum += n * made(in.Body, z)
 		case plan.SpreadOut:

@@ -166,7 +166,7 @@ func readable(in *plan.Instr) bool {
 		return false
 	}
 	switch in.Op {
-	case plan.Work, plan.Decrease, plan.Repeat, plan.InOne, plan.SkipOver:
+	case plan.Work, plan.Decrease, plan.CrossOver, plan.Repeat, plan.InOne, plan.SkipOver:
 	default:
 		return false
 	}
@@ -203,6 +203,11 @@ func (r *reader) once(in *plan.Instr) {
 			r.take(over)
 		}
 		r.stitches(1)
+	case plan.CrossOver:
+		for range in.Form.Of {
+			r.take(over)
+		}
+		r.stitches(in.Form.Of)
 	case plan.Repeat:
 		r.list(in.Body)
 	case plan.InOne:

@@ -164,7 +164,7 @@ func firstStitch(ops []*fabric.Op) (*fabric.Op, bool) {
 				return f, ok && can
 			}
 			continue
-		case fabric.Draw:
+		case fabric.Draw, fabric.Cross:
 			return o, false
 		case fabric.Spread:
 			return o, can

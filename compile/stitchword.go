@@ -75,7 +75,9 @@ func cutGroup(w string, fits func(g stitch.GroupKind, n int) bool) (g stitch.Gro
 }
 
 // inRange reports whether a group can have so many stitches.
-func inRange(g stitch.GroupKind, n int) bool { return n >= g.Least && n <= g.Most }
+func inRange(g stitch.GroupKind, n int) bool {
+	return n >= g.Least && n <= g.Most && (!g.Over || n%2 == 0)
+}
 
 func anyNumber(stitch.GroupKind, int) bool { return true }
 
@@ -102,7 +104,7 @@ func (c *checker) unknownStitch(n *lang.Name) {
 	if g, base, made, ok := cutGroup(n.Text, anyNumber); ok && g.Most > 0 {
 		k, known := stitch.Named(strings.TrimPrefix(strings.TrimPrefix(base, "fp"), "bp"), c.pat.UKTerms)
 		wrong := g.Only != "" && k.ID != g.Only || g.Only == "" && !k.Body
-		if known && (wrong || made < g.Least || made > g.Most) {
+		if known && (wrong || !inRange(g, made)) {
 			var of []string
 			for _, k := range stitch.Table {
 				if k.ID == g.Only || g.Only == "" && k.Body {

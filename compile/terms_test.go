@@ -21,7 +21,7 @@ import (
 var readings = map[string]string{"sc": "dc", "hdc": "htr", "dc": "tr", "tr": "dtr", "dtr": "trtr", "trtr": "qtr",
 	"esc": "edc", "ehdc": "ehtr", "edc": "etr", "etr": "edtr", "rsc": "revdc"}
 
-var stitchWord = regexp.MustCompile(`\b(fp|bp|)(e?sc|rsc|e?hdc|e?dc|e?tr|dtr|trtr)(\d+(?:tog|cl|bob|pop|puff|shell)s?|vsts?|)\b`)
+var stitchWord = regexp.MustCompile(`\b(fp|bp|)(e?sc|rsc|e?hdc|e?dc|e?tr|dtr|trtr)(\d+(?:tog|cl|bob|pop|puff|shell|cross|crossback)s?|vsts?|)\b`)
 
 // inUK writes a source of United States terms in those of the United Kingdom. Texts and remarks stay as they are.
 func inUK(text string) string {
@@ -106,12 +106,16 @@ func TestReadingsAreTwins(t *testing.T) {
 		row("%s2tog, %s3tog, 4 %s together, %s to last 2, fp%s2tog = 17 %s", w, w, w, w, w, w)
 		for _, g := range stitch.Groups {
 			if g.Only == "" || g.Only == k.ID {
-				n := fmt.Sprint(g.Least + 1)
+				n := fmt.Sprint(g.Least + 2)
 				if g.Usual > 0 {
 					n = ""
 				}
 				rows = append(rows, "  row: sc in each st and space")
-				row("%s%s%s in next 2, %s in each", w, n, g.Word, w)
+				where := " in next 2"
+				if g.Over {
+					where = " 2 times"
+				}
+				row("%s%s%s%s, %s in each", w, n, g.Word, where, w)
 			}
 		}
 		text := head + "gauge 10 cm\n  " + w + " 15 sts, 10 rows\nend\npart strip\n  title en \"S\" es \"S\"\n  base " + w + "\n  begin " + w + " with ch 2 as " + w +

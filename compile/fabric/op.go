@@ -36,6 +36,7 @@ type OpKind uint8
 const (
 	Work       OpKind = iota // Per stitches of Form in each place of Target
 	Draw                     // N stitches of Form, each drawing Form.Together places into one: the next ones, or those of Body
+	Cross                    // N groups of Form that cross over the next Form.Of places
 	Chains                   // N chains
 	SkipOver                 // N stitches, or to Bound
 	SkipSpaces               // N spaces

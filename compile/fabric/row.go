@@ -234,6 +234,8 @@ func (r *row) do(op *Op) (int, *Fault) {
 		return r.work(op)
 	case Draw:
 		return r.draw(op)
+	case Cross:
+		return r.cross(op)
 	case InOne:
 		return r.inOne(op)
 	case Chains:

@@ -105,6 +105,8 @@ func Width(ops []*Op, size int) (int, bool) {
 	sum := 0
 	for _, o := range ops {
 		switch o.Kind {
+		case Cross:
+			sum += o.Form.Of * at(o.N, 1)
 		case Draw:
 			n, ok := o.Form.Together, true
 			if o.Body != nil {

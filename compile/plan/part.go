@@ -231,12 +231,13 @@ const (
 	PlaceMark               // marker Marker
 	MoveMark
 	RemoveMark
-	ChangeTo // go on with Yarn
-	Lengthen // N stitches of Form, each in the foot of the one before it
-	RideOn   // a picot of Form on the stitch just made
-	SlipOver // N slip stitches that only carry the yarn on; not counted
-	JoinTo   // a slip stitch into the matching space, of Chains chains, of the motif beside this one
-	AlongRun // what follows is worked along Ref
+	ChangeTo  // go on with Yarn
+	CrossOver // N times Form, a group that crosses over as many places as it has stitches
+	Lengthen  // N stitches of Form, each in the foot of the one before it
+	RideOn    // a picot of Form on the stitch just made
+	SlipOver  // N slip stitches that only carry the yarn on; not counted
+	JoinTo    // a slip stitch into the matching space, of Chains chains, of the motif beside this one
+	AlongRun  // what follows is worked along Ref
 )
 
 // Reach says how the instruction says how far it goes, or where.

@@ -16,11 +16,11 @@ var stitches = []Entry{
 		En: Wording{Message: `{word} is no group: {group} is made of {least} to {most} {of|or}`,
 			Mark:    `cannot be made`,
 			Help:    map[string]string{"": `the number stands between the stitch and the group: dc3cl, dc5bob, dc5pop, hdc3puff, dc5shell, ch4picot`},
-			Explain: `A group is several stitches in one place. A puff is made of the loops of half double crochets, a picot of chains, the others of any stitch; far more than a hook holds is taken for a slip of the pen.`},
+			Explain: `A group is several stitches in one place, or stitches that cross, of which there is an even number. A puff is made of the loops of half double crochets, a picot of chains, the others of any stitch; far more than a hook holds is taken for a slip of the pen.`},
 		Es: Wording{Message: `{word} no es un grupo: {group} se hace con {least} a {most} {of|or}`,
 			Mark:    `no se puede hacer`,
 			Help:    map[string]string{"": `el número va entre el punto y el grupo: dc3cl, dc5bob, dc5pop, hdc3puff, dc5shell, ch4picot`},
-			Explain: `Un grupo son varios puntos en un solo lugar. Un punto puf se hace con las hebras de medios puntos altos, un piquito con cadenetas y los demás con cualquier punto; un número muy superior al que cabe en el ganchillo se toma por un error al escribir.`},
+			Explain: `Un grupo son varios puntos en un solo lugar, o puntos que se cruzan, que son un número par. Un punto puf se hace con las hebras de medios puntos altos, un piquito con cadenetas y los demás con cualquier punto; un número muy superior al que cabe en el ganchillo se toma por un error al escribir.`},
 		Example: trial("  chain 6, join\n  round: sc in each = 6\n  round: dc3puff in each"),
 		Fixed:   trial("  chain 6, join\n  round: sc in each = 6\n  round: hdc3puff in each = 6 hdc3puff")},
 

@@ -98,6 +98,8 @@ func effect(in plan.Instr, size int) (takes, makes float64, valleys int) {
 		return n, 0, min(int(n), 1)
 	case plan.LeaveRest, plan.SlipOver:
 		return n, 0, 0
+	case plan.CrossOver:
+		return n * float64(in.Form.Of), n * float64(in.Form.Of), 0
 	case plan.Chains, plan.Lengthen:
 		return 0, n, 0
 	case plan.Repeat:

@@ -9,13 +9,15 @@ import (
 // This file draws the symbols of groups: several stitches in one place.
 
 const (
-	bulge     = 1.9 // between neighbouring stems of a cluster at their middle, if they are few
-	lensWide  = 5.6 // of the lens of many stems
-	fanPitch  = 4.2 // between the heads of a shell
-	popWide   = 3.2 // of the oval over a popcorn
-	popHigh   = 1.7
-	veeSpread = 5.6 // between the heads of a V stitch
-	ringAway  = 2.8 // of the chains of a picot from its middle, for three of them
+	bulge      = 1.9 // between neighbouring stems of a cluster at their middle, if they are few
+	lensWide   = 5.6 // of the lens of many stems
+	fanPitch   = 4.2 // between the heads of a shell
+	popWide    = 3.2 // of the oval over a popcorn
+	popHigh    = 1.7
+	crossPitch = 4.6 // between the heads of stitches that cross
+	crossGap   = 1.6 // in a stem where another crosses it
+	veeSpread  = 5.6 // between the heads of a V stitch
+	ringAway   = 2.8 // of the chains of a picot from its middle, for three of them
 )
 
 // group draws a group: stems that share foot and head for a cluster, a bobble and a puff, with an oval on their head for a
@@ -26,6 +28,17 @@ func (p *pen) group(f stitch.Form, k stitch.Kind) {
 	switch f.Group {
 	case stitch.Picot:
 		p.picot(f.Of)
+		return
+	case stitch.CrossFront, stitch.CrossBack:
+		for i := range f.Of {
+			at := crossPitch * (float64(i) - float64(f.Of-1)/2)
+			to := crossPitch * (float64((i+f.Of/2)%f.Of) - float64(f.Of-1)/2)
+			gap := 0.0
+			if back := f.Group == stitch.CrossBack; back == (i < f.Of/2) {
+				gap = crossGap // what lies behind is broken where it is crossed
+			}
+			p.crossing(k, vec{to, -tall}, vec{at, 0}, gap)
+		}
 		return
 	case stitch.Shell:
 		for i := range f.Of {
@@ -49,6 +62,18 @@ func (p *pen) group(f stitch.Form, k stitch.Kind) {
 		}
 	}
 	p.foot(f, head, foot)
+}
+
+// crossing draws a stitch that leans over another; gap is how much of its stem is left out where they cross.
+func (p *pen) crossing(k stitch.Kind, head, foot vec, gap float64) {
+	share := gap / 2 / head.sub(foot).length()
+	p.round(straight(head, head.to(foot, 0.5-share)), symbolLine)
+	p.round(straight(head.to(foot, 0.5+share), foot), symbolLine)
+	p.crossbars(k, true, head, head.to(foot, 0.5))
+	across := vec{capWide * 0.36, 0}
+	if k.Symbol != stitch.Cross {
+		p.round(straight(head.sub(across), head.add(across)), symbolLine)
+	}
 }
 
 // leaning draws a stitch whose head lies to one side of its foot.

@@ -18,7 +18,7 @@ func spokenForms() []stitch.Form {
 		}
 		for post := stitch.NoPost; post <= stitch.BackPost; post++ {
 			for loop := stitch.BothLoops; loop <= stitch.ThirdLoop; loop++ {
-				if post == stitch.NoPost || loop == stitch.BothLoops && k.Body {
+				if post == stitch.NoPost && (loop == stitch.BothLoops || k.Extends == "") || loop == stitch.BothLoops && k.Body {
 					forms = append(forms, stitch.Form{ID: k.ID, Post: post, Loop: loop, Together: 1})
 				}
 			}
@@ -27,7 +27,12 @@ func spokenForms() []stitch.Form {
 			}
 		}
 	}
-	return append(forms, spokenGroups()...)
+	for _, f := range spokenGroups() {
+		if k, _ := f.Group.Kind(); f.ID == stitch.DC && f.Post == stitch.NoPost || k.Only != "" { // the others read alike
+			forms = append(forms, f)
+		}
+	}
+	return forms
 }
 
 // spokenGroups are the groups of stitches in one place, of a stitch without yarn overs, one of either gender, and round a

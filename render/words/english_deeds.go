@@ -233,6 +233,11 @@ func (e *english) unfinished(noun) noun {
 	return noun{one: rich.T("leg"), many: rich.T("legs")}
 }
 
+// spike is a stitch that goes down into an older row.
+func (e *english) spike(f noun) noun {
+	return noun{one: fill("spike~{}", f.one), many: fill("spike~{}", f.many)}
+}
+
 // lengthen is stitches that stand on no place.
 func (e *english) lengthen(f noun, n num) rich.Text {
 	st := e.short("st").one

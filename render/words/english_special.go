@@ -112,8 +112,16 @@ func (e *english) group(s explained) rich.Text {
 	n, one := s.form.Of, s.single
 	in := map[stitch.Post]string{stitch.NoPost: "in one place", stitch.FrontPost: "around one post", stitch.BackPost: "around one post"}[s.form.Post]
 	makes, spaces := s.form.Makes()
-	made := e.takesMakes(1, makes, spaces)
+	made := e.takesMakes(s.form.Takes(), makes, spaces)
 	switch s.form.Group {
+	case stitch.CrossFront, stitch.CrossBack:
+		past := map[stitch.Group]string{stitch.CrossFront: "in front of", stitch.CrossBack: "behind"}[s.form.Group]
+		st, in := e.short("st"), into(s.form.Post)
+		next, those, skipped := fill(in+" next {}", st.one), fill("this {}", st.one), fill(in+" the skipped {}", st.one)
+		if n > 2 {
+			next, those, skipped = fill(in+" each of next {}~{}", n/2, st.many), fill("these {}", st.many), fill(in+" each of the {}~skipped {}", n/2, st.many)
+		}
+		return fill(upper(e.word("skip"))+" {}, {} {}; working "+past+" {}, {} {}. {}", e.passed(exactly(n/2), spot{place: st}), one.one, next, those, one.one, skipped, made)
 	case stitch.Shell:
 		return fill("{}~{} "+in+". {}", n, one.many, made)
 	case stitch.Vee:
@@ -139,6 +147,13 @@ func (e *english) group(s explained) rich.Text {
 		text = fill("{}It stands out on the side away from you: push it to the right side. ", text)
 	}
 	return fill("{}{}", text, made)
+}
+
+// spikeSpecial explains a stitch that goes down into an older row.
+func (e *english) spikeSpecial(spike, f noun) (head, text rich.Text) {
+	st := e.short("st").one
+	return spike.one, fill("Insert hook so many rows or rounds below as the row says, and draw up a loop to the height of the row you are working, so that the fabric does not pull in; finish as {} {}. The {} above that place is covered by it. {}",
+		article(f.one), f.one, st, e.takesMakes(1, 1, 0))
 }
 
 // foundationSpecial explains stitches that make their own chain, from a new start or on from a row.

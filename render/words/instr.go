@@ -155,7 +155,7 @@ func (c *context) showsSizes(in *plan.Instr) bool {
 		return n.list
 	case plan.Work, plan.InOne:
 		return n.list && !n.one() && (in.Reach == plan.ThroughBoth || in.Ref == nil && (in.Reach == plan.Next || in.Reach == plan.Last))
-	case plan.Decrease, plan.LeaveRest, plan.SlipOver:
+	case plan.Decrease, plan.CrossOver, plan.LeaveRest, plan.SlipOver:
 		return n.list && !n.one()
 	case plan.Lengthen:
 		return n.list
@@ -177,6 +177,8 @@ func (c *context) deed(in *plan.Instr) item {
 			return c.drawn(in, s)
 		}
 		return item{text: v.decrease(c.form(in.Form), in.Form.Together, s.n, s)}
+	case plan.CrossOver:
+		return item{text: v.decrease(c.form(in.Form), in.Form.Of, s.n, s)}
 	case plan.Lengthen:
 		return item{text: v.lengthen(c.form(in.Form), s.n), heavy: true}
 	case plan.RideOn:
@@ -241,6 +243,9 @@ func (c *context) work(in *plan.Instr, s spot) rich.Text {
 	form := c.form(in.Form)
 	if c.legs {
 		form = c.l.voice.unfinished(form)
+	}
+	if spikes(in) {
+		form = c.l.voice.spike(form)
 	}
 	return c.l.voice.work(working{form: form, post: in.Form.Post, loop: in.Form.Loop, per: c.per(in.Per), at: s})
 }
@@ -315,6 +320,11 @@ func (c *context) repeat(in *plan.Instr, s spot) item {
 		return item{text: body, heavy: true}
 	}
 	return item{text: c.l.voice.repeat(body, s.n, s), heavy: true}
+}
+
+// spikes reports whether stitches go down into an older row than the one they are worked along. One row below is that row.
+func spikes(in *plan.Instr) bool {
+	return in.Op == plan.Work && in.Deep > 1 && in.Form.Post == stitch.NoPost
 }
 
 // drawn is a stitch that draws together what stands in places of several kinds: each of its legs.

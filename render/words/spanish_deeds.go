@@ -231,6 +231,11 @@ func (s *spanish) unfinished(f noun) noun {
 	return noun{one: fill("{} sin~cerrar", f.one), many: fill("{} sin~cerrar", f.many), feminine: f.feminine}
 }
 
+// spike is a stitch that goes down into an older row.
+func (s *spanish) spike(f noun) noun {
+	return noun{one: fill("{} "+f.agree("alargado", "alargada"), f.one), many: fill("{} "+f.agree("alargados", "alargadas"), f.many), feminine: f.feminine}
+}
+
 // lengthen is stitches that stand on no place.
 func (s *spanish) lengthen(f noun, n num) rich.Text {
 	base := " sin~" + s.word("ch") + "~base"

@@ -107,8 +107,16 @@ func (s *spanish) group(x explained) rich.Text {
 		in, insert = "alrededor del mismo punto", aroundES(x.form.Post)
 	}
 	makes, spaces := x.form.Makes()
-	made := s.takesMakes(1, makes, spaces)
+	made := s.takesMakes(x.form.Takes(), makes, spaces)
 	switch x.form.Group {
+	case stitch.CrossFront, stitch.CrossBack:
+		past := map[stitch.Group]string{stitch.CrossFront: "por delante", stitch.CrossBack: "por detrás"}[x.form.Group]
+		st := s.short("st")
+		next, skipped, those := st.next(), fill(st.the(false)+" {} "+skippedWord(st, false), st.one), "de este punto"
+		if n > 2 {
+			next, skipped, those = st.eachNext(exactly(n/2)), st.eachOf(exactly(n/2), "", skippedWord(st, true)), "de estos puntos"
+		}
+		return fill(upper(s.word("skip"))+" {}, 1~{} en {}; "+past+" "+those+", 1~{} en {}. {}", s.passed(exactly(n/2), spot{place: st}), one.one, next, one.one, skipped, made)
 	case stitch.Shell:
 		return fill("{}~{} "+in+". {}", n, one.many, made)
 	case stitch.Vee:
@@ -130,6 +138,12 @@ func (s *spanish) group(x explained) rich.Text {
 		text = fill("{}El relieve queda por detrás: empujarlo hacia el derecho. ", text)
 	}
 	return fill("{}{}", text, made)
+}
+
+// spikeSpecial explains a stitch that goes down into an older row.
+func (s *spanish) spikeSpecial(spike, f noun) (head, text rich.Text) {
+	return spike.one, fill(s.expand("Insertar {el hook} tantas hileras o vueltas más abajo como se indica y sacar un bucle hasta la altura de la labor, para que el tejido no se frunza; terminar como ")+f.agree("un", "una")+
+		" {}. El punto que queda encima de ese lugar no se teje: el punto alargado lo cubre. {}", f.one, s.takesMakes(1, 1, 0))
 }
 
 // foundationSpecial explains stitches that make their own chain, from a new start or on from a row.

@@ -20,6 +20,15 @@ func (l *Language) Specials(p *plan.Pattern) []Special {
 	for i := range p.Own {
 		out = append(out, c.ownSpecial(&p.Own[i]))
 	}
+	seen := map[stitch.ID]bool{}
+	eachInstr(p, func(in *plan.Instr) {
+		if spikes(in) && !seen[in.Form.ID] {
+			seen[in.Form.ID] = true
+			f := c.l.voice.form(in.Form.Base())
+			head, text := c.l.voice.spikeSpecial(l.voice.spike(f), f)
+			out = append(out, Special{Form: in.Form.Base(), Head: merge(capital(head)), Text: paragraph(text)})
+		}
+	})
 	return append(out, c.starts()...)
 }
 

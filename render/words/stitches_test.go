@@ -16,7 +16,7 @@ func TestStitchesInWords(t *testing.T) {
 		l := language(t, tag)
 		var b strings.Builder
 		p := &plan.Pattern{Sizes: []plan.Size{{Name: "one", Age: -1}}}
-		for _, f := range append([]stitch.Form{stitch.Plain(stitch.Chain)}, spokenForms()...) {
+		for _, f := range append(append([]stitch.Form{stitch.Plain(stitch.Chain)}, spokenForms()...), spokenGroups()...) {
 			if f.Loop == stitch.BothLoops {
 				p.Stitches = append(p.Stitches, f)
 			}

@@ -199,6 +199,8 @@ func (y toy) special(x explained) rich.Text                    { return y.t("※
 func (y toy) specialName(f stitch.Form) rich.Text              { return y.t("※", y.formName(f)) }
 func (y toy) drawn(f noun, t rich.Text, n num) rich.Text       { return y.t("∧", f.one, t, n) }
 func (y toy) unfinished(f noun) noun                           { return f }
+func (y toy) spike(f noun) noun                                { return f }
+func (y toy) spikeSpecial(a, f noun) (head, text rich.Text)    { return a.one, y.t("※", f.one) }
 func (y toy) lengthen(f noun, n num) rich.Text                 { return y.t("∞", n, f.one) }
 func (y toy) foundationSpecial(x explained, _ bool) (a, b rich.Text) {
 	return y.t("※"), y.t("※", x.base.one)

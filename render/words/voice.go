@@ -44,6 +44,7 @@ type deeds interface {
 	decrease(f noun, together int, n num, s spot) rich.Text
 	drawn(f noun, legs rich.Text, n num) rich.Text // a decrease whose legs go into places of several kinds
 	unfinished(f noun) noun                        // a stitch but for its last step
+	spike(f noun) noun                             // a stitch that goes down into an older row
 	chains(n num) rich.Text
 	lengthen(f noun, n num) rich.Text // stitches that stand on no place
 	skip(n num, s spot, called string) rich.Text
@@ -145,6 +146,7 @@ type frontTalk interface {
 	special(s explained) rich.Text
 	specialName(f stitch.Form) rich.Text
 	foundationSpecial(s explained, goesOn bool) (head, text rich.Text) // from a new start, or on from a row
+	spikeSpecial(spike, f noun) (head, text rich.Text)
 	takesMakes(takes, makes, spaces int) rich.Text
 	otherForm(f stitch.Form) string // how a reader of another country is told the name of a form
 	otherTerm(t term) string
