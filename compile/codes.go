@@ -86,6 +86,7 @@ const (
 	codeAroundOpening diag.Code = "OV535" // around an opening that no chain closes
 	codeMultipleBy    diag.Code = "OV536" // a run that cannot be brought to a multiple
 	codeMultipleFar   diag.Code = "OV537" // a multiple that is out of reach
+	codeWalkedShort   diag.Code = "OV538" // an edge that is joined bit by bit, and not to its end
 
 	codeBackRow    diag.Code = "OV493" // something else in a row that goes the other way
 	codeLegs       diag.Code = "OV496" // something else than stitches of one kind, and skips, drawn together

@@ -146,7 +146,7 @@ func rowWord(p *partState) string {
 }
 
 var faultCode = map[fabric.FaultKind]diag.Code{
-	fabric.TooFew: "OV401", fabric.LeftOver: "OV402", fabric.SpaceInWay: "OV403", fabric.NoSpace: "OV404",
+	fabric.TooFew: "OV401", fabric.RunShort: "OV539", fabric.LeftOver: "OV402", fabric.SpaceInWay: "OV403", fabric.NoSpace: "OV404",
 	fabric.NotEven: "OV405", fabric.TakesNothing: "OV406", fabric.Ahead: "OV407", fabric.OtherSpace: "OV408",
 	fabric.NoGap: "OV409", fabric.LeaveOther: "OV410", fabric.StartSpace: "OV411", fabric.Between: "OV412",
 	fabric.NothingDone: "OV413", fabric.NotRing: "OV414", fabric.NoRoom: "OV415", fabric.StatedOther: "OV416",

@@ -319,7 +319,7 @@ func (pr *printer) target(in *plan.Instr, o *fabric.Op) {
 		in.Over = plan.Unworked
 	case fabric.UnworkedEach:
 		in.Reach, in.Over = plan.ToEnd, plan.Unworked
-	case fabric.Named, fabric.NamedEach, fabric.NextNamed, fabric.Below, fabric.Beside, fabric.Through:
+	case fabric.Named, fabric.NamedEach, fabric.NextNamed, fabric.NextOf, fabric.Below, fabric.Beside, fabric.Through:
 		pr.named(in, t)
 	}
 	in.Deep = t.Deep
@@ -348,10 +348,8 @@ func (pr *printer) named(in *plan.Instr, t *fabric.Target) {
 	switch how {
 	case fabric.NextNamed:
 		in.Reach = plan.Next
-	case fabric.Named:
-		if in.Reach = plan.At; ref.Pick == plan.Whole && ref.Apart {
-			in.Reach = plan.Next // one of several of a kind: the next
-		}
+	case fabric.NextOf:
+		in.Reach = plan.NextOf
 	case fabric.Below:
 		in.Reach = plan.BelowOf
 	case fabric.Beside:

@@ -57,8 +57,9 @@ type partState struct {
 	chart     *fromChart               // the row of a chart that is worked; nil: none
 	final     []bool                   // the sizes in which the row is the last that its line works: the stated counts are of that one; nil: all
 	maxMarks  int
-	roles     map[string]plan.Role // names that the form of the start sets
-	last      []lastRow            // of a motif that is to be joined to others, per size
+	walks     map[string]source.Span // runs that are worked along bit by bit, and where that is said
+	roles     map[string]plan.Role   // names that the form of the start sets
+	last      []lastRow              // of a motif that is to be joined to others, per size
 }
 
 // rowAt is where a row of the fabric stands: its printed number and the elements it made.
@@ -94,7 +95,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
 		textures: map[*stitchPattern]*inPattern{}, over: map[*stitchPattern][]int{},
-		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, roles: map[string]plan.Role{}, last: make([]lastRow, c.z),
+		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, roles: map[string]plan.Role{}, walks: map[string]source.Span{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}
 	for id, b := range c.begins {
@@ -565,6 +566,7 @@ func (p *partState) close() {
 	if !p.stated && p.started {
 		p.c.say(codeNoCounts, p.head, diag.Args{"part": p.plan.Name})
 	}
+	p.attached()
 	if p.plan.Yarn < 0 {
 		p.plan.Yarn = p.yarn
 	}

@@ -137,7 +137,7 @@ func (p *partState) each(mask []bool, at lang.Node, do func(z int) *fabric.Fault
 // fastened off, with the same yarn.
 func (p *partState) continues() {
 	st := &p.plan.Start
-	if len(st.Runs) == 0 || st.Runs[0].Kind != plan.RefEdge || st.Runs[0].Own {
+	if len(st.Runs) == 0 || st.Round || st.Runs[0].Kind != plan.RefEdge || st.Runs[0].Own {
 		return
 	}
 	q := p.c.parts[p.c.pat.Parts[st.Runs[0].Part].Name]

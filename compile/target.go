@@ -56,6 +56,11 @@ func (w *lowerer) in(o *fabric.Op, n *lang.In) {
 func (w *lowerer) inNext(o *fabric.Op, n *lang.InNext) {
 	t := &o.Target
 	o.N = w.cnt(n.N, 1)
+	if n.Of != nil {
+		t.Kind, t.Ref = fabric.NextOf, w.ref(n.Of)
+		w.p.walks[walkKey(t.Ref)] = n.Of.Span()
+		return
+	}
 	if n.Ref != nil {
 		if name := n.Ref.Path[0]; n.N == nil && len(n.Ref.Path) == 1 && w.isValue(name) && !w.p.names[name] {
 			o.N = w.count(&lang.Expr{At: n.Ref.At, Op: lang.OpName, Text: name, Path: n.Ref.Path}, 1)

@@ -155,7 +155,7 @@ func (n *InNext) Parse(lx *lexer.PeekingLexer) error {
 		return err
 	}
 	r.close(&n.At, start)
-	if n.N == nil && n.Kinds == nil && n.Ref == nil && n.Depth == nil {
+	if n.N == nil && n.Of == nil && n.Kinds == nil && n.Ref == nil && n.Depth == nil {
 		n.Pos = n.EndPos // nothing was read: the node stands right behind `next`
 	}
 	return nil
@@ -166,6 +166,10 @@ func (n *InNext) read(r reader) error {
 		if err := readIf(r, &n.N); err != nil {
 			return err
 		}
+	}
+	if r.take("of") {
+		n.Of = &Ref{}
+		return r.must(n.Of)
 	}
 	if err := readIf(r, &n.Kinds); err != nil {
 		return err

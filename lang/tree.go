@@ -1231,11 +1231,13 @@ type In struct {
 // number (in next leg) is settled by what it names. Before a kind or another name it is the number, in N.
 //
 //	in next · in next 5 · in next 5 chains · in next space of 2 · in next corner · in next st 2 rows below
+//	in next 2 of body.edge
 //
-//	next = [ cnt ] [ kinds | ref ] [ cnt ( "row" | "rows" | "round" | "rounds" ) "below" ]
+//	next = [ cnt ] "of" ref | [ cnt ] [ kinds | ref ] [ cnt ( "row" | "rows" | "round" | "rounds" ) "below" ]
 type InNext struct {
 	At
 	N     *Cnt
+	Of    *Ref
 	Kinds *Kinds
 	Ref   *Ref
 	Depth *Cnt

@@ -12,6 +12,7 @@ type FaultKind uint8
 // The faults.
 const (
 	TooFew        FaultKind = iota + 1 // Need places, Have are left
+	RunShort                           // Need places of the run Name are wanted, which keeps its own place; Have are left of it
 	LeftOver                           // Have places are left at the end of the row
 	SpaceInWay                         // a chain space of Have chains where a stitch was wanted
 	NoSpace                            // no space ahead

@@ -29,7 +29,10 @@ func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fau
 	if f != nil {
 		return f
 	}
-	if t.Kind == NextNamed {
+	switch {
+	case t.Kind == NextOf:
+		return r.nextOf(op, ids, at)
+	case t.Kind == NextNamed:
 		return r.nextNamed(op, ids, next)
 	}
 	if t.Kind == Named && t.Ref.Pick == plan.Whole && len(ids) > 1 && r.alone(ids) {
@@ -58,9 +61,6 @@ func (r *row) named(op *Op, at func(Place) *Fault, next func(Takes) *Fault) *Fau
 	case Through:
 		return r.through(op, ids, at)
 	case Named:
-		if t.Ref.Pick == plan.Whole && r.alone(ids) {
-			return next(Stitches | Spaces) // of several of a kind, such as corners, the one at hand is meant
-		}
 		if len(ids) != 1 {
 			return fault(ManyPlaces, 1, len(ids), t.Ref.Name)
 		}

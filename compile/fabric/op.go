@@ -83,6 +83,7 @@ const (
 	GapHere                     // the gap the cursor stands in
 	Named                       // Ref, one place
 	NamedEach                   // Ref, place by place
+	NextOf                      // the next N of the run Ref, which keeps its own place from row to row
 	NextNamed                   // the next place of the run Ref, passing stitches
 	Below                       // what the stitches of Ref were worked into; chains: their other side
 	Beside                      // the side of a stitch of Ref

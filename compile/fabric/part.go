@@ -17,13 +17,14 @@ type Part struct {
 	labels   map[string]*label
 	marks    map[string]*marker
 	spans    map[string]section
-	found    []ID        // the foundation, in the order of making
-	joined   bool        // the foundation was joined
-	ends     [2][]rowEnd // of flat rows, from the start upwards: by Side
-	regained map[ID]bool // places left by short rows that later rows worked into
-	begun    int32       // the number of the edge the part started along, if it was there already; 0: none
-	joins    []ID        // spaces of the last row that are joined to motifs beside it
-	halted   bool        // a row failed: everything that rests on this part is unknown
+	found    []ID           // the foundation, in the order of making
+	joined   bool           // the foundation was joined
+	ends     [2][]rowEnd    // of flat rows, from the start upwards: by Side
+	walked   map[string]int // of runs that are worked along bit by bit: how many places, by part and name
+	regained map[ID]bool    // places left by short rows that later rows worked into
+	begun    int32          // the number of the edge the part started along, if it was there already; 0: none
+	joins    []ID           // spaces of the last row that are joined to motifs beside it
+	halted   bool           // a row failed: everything that rests on this part is unknown
 }
 
 // edge is an ordered run of places open for work.
@@ -60,7 +61,7 @@ type marker struct {
 
 // Begin starts a part. Its edge is set by one of the starts below.
 func (f *Fabric) Begin(name string) *Part {
-	p := &Part{Name: name, f: f, regained: map[ID]bool{}, labels: map[string]*label{}, marks: map[string]*marker{}, spans: map[string]section{}}
+	p := &Part{Name: name, f: f, regained: map[ID]bool{}, walked: map[string]int{}, labels: map[string]*label{}, marks: map[string]*marker{}, spans: map[string]section{}}
 	f.Parts[name] = p
 	return p
 }

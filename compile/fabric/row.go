@@ -54,6 +54,7 @@ type row struct {
 	met     string                 // the marker met last, where a marker was looked for by no name
 	ahead   map[string]source.Span // markers placed in the next stitch, and where that is said
 	fresh   map[string]*label      // names given again, to be read from the next row on
+	walks   map[string]int         // how far runs are worked along that keep their own place
 	apart   bool                   // the next chains do not join the ones before them
 	drawing bool
 	turned  bool
@@ -383,6 +384,7 @@ func (r *row) finish() *Fault {
 	}
 	r.p.edge, r.p.joins = e, r.joins
 	maps.Copy(r.p.labels, r.fresh)
+	maps.Copy(r.p.walked, r.walks)
 	for name, s := range r.carry {
 		r.p.marks[name] = &marker{edge: e.serial, at: turnedAt(style, s, n), gap: s.gap}
 	}

@@ -261,6 +261,7 @@ const (
 	At                       // Ref, a place or each place of a run
 	BelowOf                  // what the stitches of Ref were worked into
 	BesideOf                 // the side of a stitch of Ref
+	NextOf                   // the next N of the run Ref, which keeps its own place from row to row
 	ThroughBoth              // each next place together with the matching place of Ref
 )
 

@@ -1,6 +1,6 @@
 package diag
 
-// Codes 530 to 537 and 759: side edges, and what is worked along them.
+// Codes 530 to 539 and 759: side edges, and what is worked along them.
 
 // bandOf is a small flat part, and a second one that starts along it as a line says.
 func bandOf(from, row string) string {
@@ -23,6 +23,22 @@ part thumb
   from around strip.thumb
   round: sc in each = 10
   fasten off
+end
+`)
+}
+
+// sideways is a band worked sideways and joined to a tube row by row, so many times over two rows.
+func sideways(times string) string {
+	return trialOf("  in joined rounds\n  chain 60 (72), join\n  3 rounds: sc in each = 60 (72)", `
+part rib
+  title en "Rib" es "Elástico"
+  in rows
+  chain 6
+  row: sc in each, sl st in next 2 of strip.edge = 6
+  repeat `+times+` times
+    row, begin none: sc blo in each
+    row: sc blo in each, sl st in next 2 of strip.edge
+  end = 6
 end
 `)
 }
@@ -107,6 +123,24 @@ var edges = []Entry{
 			Explain: `Cada tramo que puede cambiar conserva al menos un punto.`},
 		Example: bandOf("  in rows\n  from strip.edge, right edge of strip rows 1 to 2 as side, multiple of 15 by side", "  row: sc in each = 16 (18)"),
 		Fixed:   bandOf("  in rows\n  from strip.edge, right edge of strip as side, multiple of 4 by side", "  row: sc in each = 40 (44)")},
+
+	{Code: "OV538", Severity: Error,
+		En: Wording{Message: `of this edge {need} places are to be joined, and {have} were`, Mark: `is not joined to its end`,
+			Help:    map[string]string{"": `work as many rows as take the whole edge, or name a run that is shorter`},
+			Explain: `A band that is worked sideways takes up the edge of another piece bit by bit: in next 2 of body.edge goes on where the row before stopped. At the end of the part the whole edge has been joined, or the band is too short.`},
+		Es: Wording{Message: `de este borde hay que unir {need} lugares, y se unieron {have}`, Mark: `no está unido hasta el final`,
+			Help:    map[string]string{"": `tejer tantas hileras como pida el borde entero, o nombrar un tramo más corto`},
+			Explain: `Una banda tejida de lado toma poco a poco el borde de otra pieza: in next 2 of body.edge sigue donde paró la hilera anterior. Al acabar la pieza está unido el borde entero, o la banda queda corta.`},
+		Example: sideways("28 (34)"), Fixed: sideways("29 (35)")},
+
+	{Code: "OV539", Severity: Error,
+		En: Wording{Message: `the next {need} places of {name} are needed here, and {have} are left of it`, Mark: `goes past the end of that edge`,
+			Help:    map[string]string{"": `work fewer rows, or take fewer places in each`},
+			Explain: `in next 2 of body.edge goes on along that edge from row to row. When all of it has been joined there is nothing left to join to.`},
+		Es: Wording{Message: `aquí hacen falta los {need} lugares siguientes de {name}, y quedan {have}`, Mark: `pasa del final de ese borde`,
+			Help:    map[string]string{"": `tejer menos hileras, o tomar menos lugares en cada una`},
+			Explain: `in next 2 of body.edge avanza por ese borde de hilera en hilera. Cuando está unido entero ya no queda dónde unir.`},
+		Example: sideways("30 (36)"), Fixed: sideways("29 (35)")},
 
 	{Code: "OV759", Severity: Warning,
 		En: Wording{Message: `the stitches along this edge measure {have}, but the edge is {need} long`, Mark: `pulls in or spreads`,

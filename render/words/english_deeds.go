@@ -36,7 +36,7 @@ func (e *english) where(w working) rich.Text {
 		return rich.T(in + "ring")
 	case plan.InGapHere:
 		return fill(in+"space before next {}", e.places(plan.Stitch).one)
-	case plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth:
+	case plan.At, plan.BelowOf, plan.BesideOf, plan.NextOf, plan.ThroughBoth:
 		return e.whereNamed(in, s)
 	}
 	return e.whereNext(in, s)

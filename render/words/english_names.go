@@ -15,6 +15,11 @@ func (e *english) whereNamed(in string, s spot) rich.Text {
 		return fill(in+"side of {}", e.one(s.ref))
 	case plan.BelowOf:
 		return fill(in+"{}", e.below(s))
+	case plan.NextOf:
+		if s.n.one() || s.n.unknown() {
+			return fill(in+"next {} of {}", s.ref.place.one, e.run(s.ref))
+		}
+		return fill(in+"each of next {}~{} of {}", s.n, s.ref.place.many, e.run(s.ref))
 	case plan.ThroughBoth:
 		match := fill("{} of {}", s.ref.place.one, e.run(s.ref))
 		switch {

@@ -154,7 +154,7 @@ func (c *context) showsSizes(in *plan.Instr) bool {
 	case plan.Repeat, plan.Chains:
 		return n.list
 	case plan.Work, plan.InOne:
-		return n.list && !n.one() && (in.Reach == plan.ThroughBoth || in.Ref == nil && (in.Reach == plan.Next || in.Reach == plan.Last))
+		return n.list && !n.one() && (in.Reach == plan.ThroughBoth || in.Reach == plan.NextOf || in.Ref == nil && (in.Reach == plan.Next || in.Reach == plan.Last))
 	case plan.Decrease, plan.CrossOver, plan.LeaveRest, plan.SlipOver:
 		return n.list && !n.one()
 	case plan.Lengthen:
@@ -233,7 +233,7 @@ func (c *context) slidInto(in *plan.Instr, s spot) rich.Text {
 // heavy reports whether the words for a spot are long.
 func (s spot) heavy() bool {
 	switch s.reach {
-	case plan.ToMark, plan.ToLabel, plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth:
+	case plan.ToMark, plan.ToLabel, plan.At, plan.BelowOf, plan.BesideOf, plan.NextOf, plan.ThroughBoth:
 		return true
 	}
 	return s.after || s.n.list

@@ -27,7 +27,7 @@ func (s *spanish) uneven(at spot) bool {
 	switch at.reach {
 	case plan.Next, plan.Last:
 		return at.ref.Kind == 0 && at.n.list && !at.n.plain() && !at.n.one()
-	case plan.ThroughBoth:
+	case plan.ThroughBoth, plan.NextOf:
 		return at.n.list && !at.n.plain() && !at.n.one()
 	}
 	return false
@@ -40,6 +40,8 @@ func (s *spanish) perPlace(st rich.Text, w working) rich.Text {
 	switch at.reach {
 	case plan.Last:
 		return fill("{}, {}", text, s.bound(spot{reach: plan.ToEnd, round: at.round}))
+	case plan.NextOf:
+		return fill("{} {}", text, of(s.run(at.ref)))
 	case plan.ThroughBoth:
 		r := at.ref
 		match := fill(r.place.the(false)+" {} correspondiente {}", r.place.one, of(s.run(r)))
@@ -78,7 +80,7 @@ func (s *spanish) where(at spot) rich.Text {
 		return rich.T("el anillo")
 	case plan.InGapHere:
 		return fill("el espacio antes {}", of(s.places(plan.Stitch).next()))
-	case plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth:
+	case plan.At, plan.BelowOf, plan.BesideOf, plan.NextOf, plan.ThroughBoth:
 		return s.whereNamed(at)
 	case plan.First:
 		return p.first()

@@ -16,6 +16,11 @@ func (s *spanish) whereNamed(at spot) rich.Text {
 		return fill("el costado {}", of(s.one(r)))
 	case plan.BelowOf:
 		return s.below(at)
+	case plan.NextOf:
+		if at.n.one() || at.n.unknown() {
+			return fill("{} {}", r.place.next(), of(s.run(r)))
+		}
+		return fill("{} {}", r.place.eachNext(at.n), of(s.run(r)))
 	case plan.ThroughBoth:
 		match := fill(r.place.the(false)+" {} correspondiente {}", r.place.one, of(s.run(r)))
 		switch {

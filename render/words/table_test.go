@@ -11,7 +11,7 @@ import (
 
 // The names of the plan's words, for the tables.
 var (
-	reachNames = []string{"Next", "ToEnd", "ToMark", "ToLast", "ToLabel", "ToSpace", "Times", "First", "Last", "Same", "InRing", "InMarked", "InGapHere", "At", "BelowOf", "BesideOf", "ThroughBoth"}
+	reachNames = []string{"Next", "ToEnd", "ToMark", "ToLast", "ToLabel", "ToSpace", "Times", "First", "Last", "Same", "InRing", "InMarked", "InGapHere", "At", "BelowOf", "BesideOf", "NextOf", "ThroughBoth"}
 	placeNames = []string{"Stitch", "FoundationCh", "ChainFromBack", "Space", "StitchSpace", "StitchChain", "Gap", "Unworked", "RowEnd", "RingPlace", "PostBelow"}
 	refNames   = map[plan.RefKind]string{plan.RefStitches: "stitches", plan.RefSpace: "space", plan.RefSkipped: "skipped", plan.RefEdge: "edge", plan.RefFoundation: "foundation", plan.RefRow: "row", plan.RefSection: "section"}
 	pickNames  = []string{"whole", "each", "first", "last", "nth"}
@@ -63,7 +63,7 @@ func tableInstr(op plan.Op, reach plan.Reach, over plan.PlaceKind, n plan.Nums) 
 		in.Spread = &plan.Spread{Increase: true, Long: plan.Nums{2, 0, 3}, LongPlain: plan.Nums{5, 4, 1}, Short: plan.Nums{4, 6, 3}, ShortPlain: plan.Nums{4, 3, 0}}
 	}
 	switch reach {
-	case plan.At, plan.BelowOf, plan.BesideOf, plan.ThroughBoth, plan.ToLabel:
+	case plan.At, plan.BelowOf, plan.BesideOf, plan.NextOf, plan.ThroughBoth, plan.ToLabel:
 		in.Ref = tableRef(plan.RefStitches, plan.Whole, true)
 	}
 	if over == plan.PostBelow {

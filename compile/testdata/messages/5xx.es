@@ -71,6 +71,24 @@ error[OV537]: este borde no se puede llevar a 15 en S lugares: tiene 22 en S, y 
 
 example.ovillo: 1 error
 
+# OV538
+error[OV538]: de este borde hay que unir 60 en S, 72 en M lugares, y se unieron 58 en S, 70 en M
+  --> example.ovillo:24:45
+ 24 |     row: sc blo in each, sl st in next 2 of strip.edge
+    |                                             ^^^^^^^^^^ no está unido hasta el final
+    = ayuda: tejer tantas hileras como pida el borde entero, o nombrar un tramo más corto
+
+example.ovillo: 1 error
+
+# OV539
+error[OV539]: aquí hacen falta los 2 lugares siguientes de edge, y quedan 0
+  --> example.ovillo:24:26
+ 24 |     row: sc blo in each, sl st in next 2 of strip.edge
+    |                          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ pasa del final de ese borde
+    = ayuda: tejer menos hileras, o tomar menos lugares en cada una
+
+example.ovillo: 1 error
+
 # OV501
 error[OV501]: m ya quedó atrás
   --> example.ovillo:16:24
