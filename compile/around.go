@@ -1,0 +1,132 @@
+package compile
+
+import (
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// This file adds what goes all the way round: the four sides of a flat piece, the edges of an opening.
+
+// cornerName is what the four corners of a piece that is worked all round are called.
+const cornerName = "corner"
+
+// around adds all four sides of a flat piece, or the edges of an opening.
+func (a *along) around(it *lang.FromRun) bool {
+	c, path := a.p.c, it.Ref.Path
+	q := c.parts[path[0]]
+	switch {
+	case q == nil && len(path) == 1:
+		c.say(codeNoPart, it.Ref.Span(), diag.Args{"word": path[0], "near": lang.Near(path[0], keys(c.parts))})
+		return false
+	case q != nil && len(path) == 1 && q.plan.Start.Kind == plan.StartGrid:
+		return a.motifs(it, q)
+	case q != nil && len(path) == 1:
+		return a.piece(it, q)
+	}
+	return a.opening(it)
+}
+
+// piece adds the four sides of a flat piece, with the right side facing: the last row from right to left, the left edge down, the
+// start from left to right, the right edge up. The way begins behind the first corner, so that each side ends in its corner.
+func (a *along) piece(it *lang.FromRun, q *partState) bool {
+	p := a.p
+	z0 := p.c.pat.Shown
+	if q.fab[z0].Closed() || q.fab[z0].FreeEdge() || q.style != plan.Rows || len(q.fab[z0].FoundationRun().Places) == 0 {
+		p.c.say(codeAroundFlat, it.Ref.Span(), diag.Args{"part": q.plan.Name})
+		return false
+	}
+	top, bottom, first := make([]fabric.Run, p.c.z), make([]fabric.Run, p.c.z), make([]fabric.Run, p.c.z)
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		whole := q.fab[z].EdgeRun()
+		if q.wrong[z] {
+			whole = whole.Reversed() // the next row would show the wrong side; here the right side faces
+		}
+		if bottom[z] = q.fab[z].FoundationRun(); q.plan.FirstWrong {
+			bottom[z] = bottom[z].Reversed()
+		}
+		top[z], first[z] = whole, whole
+		if k := len(whole.Places); k > 0 {
+			top[z].Places, first[z].Places = whole.Places[1:], whole.Places[:1]
+		}
+		return nil
+	})
+	left, right := &sideEdge{part: q, side: fabric.LeftEdge}, &sideEdge{part: q, side: fabric.RightEdge}
+	edge := plan.Ref{Kind: plan.RefEdge, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Pick: plan.EachOf}
+	a.put(it, edge, top)
+	side := *it
+	side.Label = nil
+	if !a.side(&side, left) {
+		return false
+	}
+	start := edge
+	start.Kind = plan.RefFoundation
+	a.put(&side, start, bottom)
+	if !a.side(&side, right) {
+		return false
+	}
+	a.put(&side, edge, first).plain = true
+	a.round, p.plan.Start.Round = true, true
+	p.plan.From = append(p.plan.From, plan.Origin{Kind: plan.RefAround, Part: q.index, Row: p.c.nums(0), From: p.c.nums(1), To: p.c.nums(1), Of: p.c.nums(1)})
+	return true
+}
+
+// corners names the corners of a piece that is worked all round.
+func (a *along) corners() {
+	if !a.round {
+		return
+	}
+	p := a.p
+	p.names[cornerName], p.roles[cornerName] = true, plan.Corner
+	p.each(a.mask, a.runs[0].at, func(z int) *fabric.Fault {
+		// the last places of the last row and of each other side that ends in a corner, and the first of the start
+		at := []int{a.runs[0].count[z] - 1, a.runs[2].from[z], a.runs[2].from[z] + a.runs[2].count[z] - 1, a.runs[4].from[z]}
+		p.fab[z].NameAt(cornerName, at)
+		return nil
+	})
+}
+
+// opening adds the edges of an opening, with the right side facing: the places that were passed over, the corner, the other side of
+// the chain over them, and the other corner.
+func (a *along) opening(it *lang.FromRun) bool {
+	p := a.p
+	w := &lowerer{c: p.c, p: p, mask: a.mask}
+	r := w.ref(it.Ref)
+	if w.bad {
+		return false
+	}
+	q := p
+	if r.Part != "" {
+		q = p.c.parts[r.Part]
+	}
+	var pieces [4][]fabric.Run
+	for k := range pieces {
+		pieces[k] = make([]fabric.Run, p.c.z)
+	}
+	closed := true
+	p.each(a.mask, it, func(z int) *fabric.Fault {
+		four, ok := q.fab[z].OpeningRuns(r.Name)
+		closed = closed && (ok || q.fab[z].Halted())
+		for k := range pieces {
+			pieces[k][z] = four[k]
+		}
+		return nil
+	})
+	if !closed {
+		p.c.say(codeAroundOpening, it.Ref.Span(), diag.Args{"name": p.c.file.Source.Slice(it.Ref.Span())})
+		return false
+	}
+	skipped := p.refer(r, a.mask, fabric.NamedEach)
+	skipped.Pick = plan.EachOf
+	over := plan.Ref{Kind: plan.RefSpace, Part: q.index, Own: q == p, Label: r.Name, Called: skipped.Called, Below: true, Row: skipped.Row, Pick: plan.EachOf}
+	corner := plan.Ref{Kind: plan.RefCorner, Part: q.index, Own: q == p, Label: r.Name, Called: skipped.Called, Row: skipped.Row}
+	p.origin(r, q)
+	side := *it
+	side.Label = nil
+	a.put(it, skipped, pieces[0])
+	a.put(&side, corner, pieces[1])
+	a.put(&side, over, pieces[2])
+	a.put(&side, corner, pieces[3])
+	return true
+}
