@@ -225,6 +225,14 @@ func (a *along) byGauge(r *alongRun, n *lang.PickUp) bool {
 		return false
 	}
 	z := p.c.pat.Shown
+	for k := range r.runs {
+		if r.runs[z].Halted {
+			z = k // any size that is known will do: the gauges are the same in all
+		}
+	}
+	if r.runs[z].Halted {
+		return false // said where that part failed
+	}
 	length := r.ends.length(z, r.runs[z])
 	if length == plan.NoLength {
 		p.c.say(codePickGauge, n.Span(), diag.Args{"stitch": p.c.word(p.c.tallest(r.ends.part, z))})

@@ -85,7 +85,7 @@ func (a *along) compare(r *alongRun) {
 	off := newSpread(p.c)
 	var have, need []string
 	for z, on := range a.mask {
-		if !on {
+		if !on || r.runs[z].Halted {
 			continue
 		}
 		edge := r.ends.length(z, r.runs[z])
