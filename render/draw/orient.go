@@ -14,7 +14,9 @@ var limbsUp = map[string]bool{"gloves": true, "glove": true, "mittens": true, "m
 func (g *graph) down(root int) bool {
 	pc := g.pieces[root]
 	if !pc.closed {
-		return false
+		// A cardigan from the neck down: its sleeves hang.
+		j := g.joint(ending{root, endEdge})
+		return j != nil && g.divides(j)
 	}
 	for _, edge := range [2]int{endEdge, startEdge} {
 		j := g.joint(ending{root, edge})

@@ -229,7 +229,7 @@ func (e *english) startAlong(a alongText) rich.Text {
 		case a.round:
 			out = fill(e.joins(a.yarn)+" in 2nd {} of {}; its first {} is the last corner.", e.short("st").one, e.along(first), e.short("st").one)
 		case first.Kind == plan.RefRowEnds:
-			out = fill(e.joins(a.yarn)+" at the "+lowerEnd(first.Down, "lower", "upper")+" end of {}.", e.along(first))
+			out = fill(e.joins(a.yarn)+" at the "+firstEnd(first.Down, "first", "last")+" row end of {}.", e.along(first))
 		case len(a.runs) == 1:
 			out = fill(e.joins(a.yarn)+" at {}.", e.along(first))
 		default:
@@ -262,26 +262,25 @@ func (e *english) bridges(runs []named) rich.Text {
 		join(", ", texts...), e.short("slst").one)
 }
 
-// lowerEnd chooses between the words for the end where a side edge begins to be worked along.
-func lowerEnd(down bool, lower, upper string) string {
+// firstEnd chooses between the words for the row at which a side edge begins to be worked along. What is up and what is down is
+// not said: a piece worked from the neck is held the other way round.
+func firstEnd(down bool, first, last string) string {
 	if down {
-		return upper
+		return last
 	}
-	return lower
+	return first
 }
 
 // alongRun heads what is worked along one run of several.
 func (e *english) alongRun(r named) rich.Text {
-	way := "along"
-	switch {
-	case r.Kind == plan.RefCorner:
+	switch r.Kind {
+	case plan.RefCorner:
 		return fill("in {}", e.one(r))
-	case r.Kind == plan.RefRowEnds && r.Down:
-		way = "down"
-	case r.Kind == plan.RefRowEnds:
-		way = "up"
+	case plan.RefRowEnds:
+		way := firstEnd(r.Down, ", from the first row to the last", ", from the last row to the first")
+		return fill("along {}"+way, e.along(r))
 	}
-	return fill(way+" {}", e.along(r))
+	return fill("along {}", e.along(r))
 }
 
 // rate is how many stitches go along the ends of rows.

@@ -278,7 +278,7 @@ func (s *spanish) startAlong(a alongText) rich.Text {
 		case a.round:
 			out = fill(s.joins(a.yarn)+" en el 2.º~{} {}; "+st.agree("el primero", "la primera")+" es la última esquina.", st.one, of(s.along(first)))
 		case first.Kind == plan.RefRowEnds:
-			out = fill(s.joins(a.yarn)+" en el extremo "+lowerEnd(first.Down, "inferior", "superior")+" {}.", of(s.along(first)))
+			out = fill(s.joins(a.yarn)+" en el "+firstEnd(first.Down, "primer", "último")+" {} {}.", s.places(plan.RowEnd).one, of(s.along(first)))
 		case len(a.runs) == 1:
 			out = fill(s.joins(a.yarn)+" en {}.", s.along(first))
 		default:
@@ -317,16 +317,18 @@ func (s *spanish) bridges(runs []named) rich.Text {
 
 // alongRun heads what is worked along one run of several.
 func (s *spanish) alongRun(r named) rich.Text {
-	way := "por"
-	switch {
-	case r.Kind == plan.RefCorner:
+	switch r.Kind {
+	case plan.RefCorner:
 		return fill("en {}", s.one(r))
-	case r.Kind == plan.RefRowEnds && r.Down:
-		way = "bajando por"
-	case r.Kind == plan.RefRowEnds:
-		way = "subiendo por"
+	case plan.RefRowEnds:
+		w := s.rowWord(false)
+		n := noun{feminine: w.feminine}
+		first, last := n.agree("primero", "primera"), n.agree("último", "última")
+		way := firstEnd(r.Down, "de "+n.the(false)+" "+n.agree("primer", "primera")+" "+w.one+" a "+n.the(false)+" "+last,
+			"de "+n.the(false)+" "+last+" "+w.one+" a "+n.the(false)+" "+first)
+		return fill("por {}, "+strings.ReplaceAll(strings.ReplaceAll(way, "de el ", "del "), "a el ", "al "), s.along(r))
 	}
-	return fill(way+" {}", s.along(r))
+	return fill("por {}", s.along(r))
 }
 
 // rate is how many stitches go along the ends of rows.
