@@ -65,6 +65,7 @@ const (
 	codeMotifSide    diag.Code = "OV489" // a side that is no length
 	codeMotifSize    diag.Code = "OV494" // measured, and how large a motif is is not said
 
+	codeStripes         diag.Code = "OV543" // stripes of no rows
 	codePatternMultiple diag.Code = "OV472" // stitches over which a stitch pattern does not come out
 	codePatternEnds     diag.Code = "OV473" // rows of it that end where it may not
 	codePatternOrder    diag.Code = "OV474" // its rows are not numbered in order

@@ -123,6 +123,12 @@ func (r *repeated) block(first []plan.Step, others [][]plan.Step, skipped int) *
 			b.Times[z] = 0
 		}
 	}
+	if slices.ContainsFunc(b.Rows, func(r *plan.Row) bool { return r.Striped }) && r.p.stripes != nil {
+		b.Stripes = r.p.stripesIn(r.p.stripes, b.First, b.Last)
+		for _, row := range b.Rows {
+			row.Yarn, row.ChangeYarn, row.Stripes = -1, false, nil
+		}
+	}
 	if b.Counts = b.Rows[len(b.Rows)-1].Counts; b.Counts == nil {
 		b.Counts = []plan.Count{r.p.lastCount(b.Times, r.mask)}
 	}
@@ -134,7 +140,7 @@ func sameRow(a, b *plan.Row) bool {
 	x, y := a.Begin, b.Begin
 	x.Throughout, y.Throughout = false, false
 	return a.Span == b.Span && sameChart(a.Chart, b.Chart) && a.Label == b.Label && a.Flat == b.Flat && x == y && a.Join == b.Join && a.Turn == b.Turn && a.Back == b.Back && a.Unturned == b.Unturned &&
-		a.Yarn == b.Yarn && a.NewYarn == b.NewYarn && a.Hook == b.Hook && a.MarksUp == b.MarksUp && slices.Equal(a.Drop, b.Drop) &&
+		sameYarn(a, b) && a.Hook == b.Hook && a.MarksUp == b.MarksUp && slices.Equal(a.Drop, b.Drop) &&
 		sameWhere(a.Times, b.Times) && sameWork(a.Work, b.Work)
 }
 
@@ -144,6 +150,14 @@ func sameChart(a, b *plan.ChartRow) bool {
 		return a == b
 	}
 	return a.Chart == b.Chart && a.First == b.First && a.Last == b.Last
+}
+
+// sameYarn reports whether two rows are in the same yarn, or both in that of their stripes.
+func sameYarn(a, b *plan.Row) bool {
+	if a.Striped || b.Striped {
+		return a.Striped == b.Striped && (a.Stripes == nil) == (b.Stripes == nil)
+	}
+	return a.Yarn == b.Yarn && a.NewYarn == b.NewYarn
 }
 
 // sameWhere compares numbers in the sizes that have both.

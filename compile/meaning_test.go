@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ovillo/compile"
+	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
@@ -566,6 +567,67 @@ func TestStitchPatternLaw(t *testing.T) {
 			t.Fatalf("%s\n%s\nmakes %v, written out %v", text, uses, got, want)
 		}
 	})
+}
+
+// The yarn of a row follows its stripes, size by size, whatever is worked in it; what is printed of a run adds up to it.
+func TestStripesLaw(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		sand, kelp := drawPair(t, "sand", 0, 3), drawPair(t, "kelp", 1, 3)
+		lines, rows := "", [2]int{}
+		for range rapid.IntRange(1, 4).Draw(t, "runs") {
+			k := drawPair(t, "rows", 0, 9)
+			lines += fmt.Sprintf("  %d (%d) rows: sc in each\n", k[0], k[1])
+			if rapid.Bool().Draw(t, "repeat") {
+				lines += "  repeat 3 times\n    row: sc in each\n    2 rows: dc in each\n  end\n"
+				rows[0], rows[1] = rows[0]+9, rows[1]+9
+			}
+			rows[0], rows[1] = rows[0]+k[0], rows[1]+k[1]
+		}
+		text := "sizes \"S\", \"M\"\nend\nyarn sand\n  name en \"sand\" es \"arena\"\nend\nyarn kelp\n  name en \"kelp\" es \"alga\"\nend\n" +
+			"part piece\n  title en \"Piece\" es \"Pieza\"\n  in rows\n" +
+			fmt.Sprintf("  stripes sand %d (%d), kelp %d (%d)\n  chain 8\n", sand[0], sand[1], kelp[0], kelp[1]) + lines + "end\n"
+		f, list := lang.Parse(source.NewFile("stripes", text))
+		p, more := compile.Compile(f)
+		if p == nil || append(list, more...).HasErrors() {
+			t.Fatal(text, list, more)
+		}
+		for z, facts := range p.Parts[0].Worked {
+			if len(facts) != rows[z] {
+				t.Fatalf("%s\n%d rows, want %d", text, len(facts), rows[z])
+			}
+			for i, r := range facts {
+				want := 0
+				if i%(sand[z]+kelp[z]) >= sand[z] {
+					want = 1
+				}
+				if r.Yarn != want {
+					t.Fatalf("%s\nsize %d, row %d is in yarn %d, want %d", text, z, i+1, r.Yarn, want)
+				}
+			}
+		}
+		for _, s := range p.Parts[0].Steps {
+			row, ok := s.(*plan.Row)
+			if !ok || row.Stripes == nil {
+				continue
+			}
+			for z := range row.First {
+				if row.First[z] == plan.Absent {
+					continue
+				}
+				sum := row.Stripes.Times[z] * (sand[z] + kelp[z])
+				for _, st := range append(slices.Clone(row.Stripes.Lead), row.Stripes.Tail...) {
+					sum += max(st.Rows[z], 0)
+				}
+				if sum != row.Last[z]-row.First[z]+1 {
+					t.Fatalf("%s\nsize %d: the stripes of rows %d to %d come to %d", text, z, row.First[z], row.Last[z], sum)
+				}
+			}
+		}
+	})
+}
+
+func drawPair(t *rapid.T, what string, least, most int) [2]int {
+	return [2]int{rapid.IntRange(least, most).Draw(t, what), rapid.IntRange(least, most).Draw(t, what)}
 }
 
 func TestWholes(t *testing.T) {

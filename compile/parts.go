@@ -46,6 +46,7 @@ type partState struct {
 	pending   *plan.Length
 	markers   map[string]int
 	lastUse   map[string]*lang.Row // the last row that asks for a marker
+	stripes   *stripes             // that the yarn of the rows follows; nil if it follows none
 	textures  map[*stitchPattern]*inPattern
 	texture   *stitchPattern           // whose rows are being worked
 	over      map[*stitchPattern][]int // over how many stitches it was begun, per size
@@ -442,11 +443,13 @@ func (p *partState) statement(s *lang.Statement, mask []bool) {
 		}
 	case *lang.Yarn:
 		if i := p.c.yarn(n.Name); i >= 0 {
-			p.yarn = i
+			p.yarn, p.stripes = i, nil
 			if !p.firstDone {
 				p.plan.Yarn = i
 			}
 		}
+	case *lang.Stripes:
+		p.setStripes(n)
 	case *lang.Hook:
 		if h := p.c.hookSize(n); h != 0 {
 			p.c.addHook(h)

@@ -48,6 +48,7 @@ func (p *partState) printRow(w *working) {
 		pr.begin(r)
 	}
 	p.firstMention(r, w)
+	p.stripe(r, w)
 	pr.chart(r)
 	r.Counts = p.counts(w)
 	if p.pending != nil {

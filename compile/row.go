@@ -72,6 +72,7 @@ type kick struct {
 	newYarn bool
 	style   plan.Style
 	first   *fabric.Op // the instruction that makes the first stitch
+	stripes *stripes   // that the yarn follows; nil if it follows none
 }
 
 // kick works out how a row begins.
@@ -96,6 +97,15 @@ func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
 		case o.None, o.Chains != nil:
 			b := p.c.beginning(o.None, o.Chains, o.As)
 			over = &b
+		}
+	}
+	if p.stripes != nil && !slices.ContainsFunc(n.Head.Opts, func(o *lang.RowOpt) bool { return o.Yarn != nil }) {
+		k.stripes = p.stripes
+		for z, on := range mask {
+			if on && (z == p.c.pat.Shown || !mask[p.c.pat.Shown]) {
+				k.yarn = p.stripes.yarns[p.stripes.index(z, p.stripes.done[z])]
+				break
+			}
 		}
 	}
 	k.newYarn = p.firstDone && k.yarn != p.inHand && p.inHand >= 0
@@ -349,7 +359,7 @@ func (w *working) size(z int) {
 			p.wrong[z], w.unturned = !p.wrong[z], true // the hook is where the row begins only if the work is not turned
 		}
 		p.back[z] = w.low.back
-		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.kick.yarn, Wrong: p.wrong[z],
+		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.yarnOf(z), Wrong: p.wrong[z],
 			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No, Back: w.low.back}
 		if p.plan.Motifs != nil {
 			p.last[z] = lastRow{w, p.fab[z].Copy()}
@@ -368,6 +378,9 @@ func (w *working) size(z int) {
 			w.first[z], w.from[z] = res, p.number[z]
 		}
 		w.last[z], w.to[z] = res, p.number[z]
+		if p.stripes != nil {
+			p.stripes.worked(z, p.number[z])
+		}
 		p.below[z] = w.n.List.Span()
 		if i < 2 || len(w.low.spreads)+len(w.low.cells) > 0 {
 			w.each[z] = append(w.each[z], res)

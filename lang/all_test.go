@@ -18,7 +18,7 @@ var (
 		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{},
 		&Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},
 		&OnRows{}, &FirstOn{}, &ShapeAt{}, &Motifs{}, &MotifGrid{}, &MotifSide{}, &MotifJoin{},
-		&StitchPattern{}, &MultipleOf{}, &PatternRow{}, &MayEnd{}}
+		&Stripes{}, &StitchPattern{}, &MultipleOf{}, &PatternRow{}, &MayEnd{}}
 	allItems = []Item{&ChainItem{}, &Lengthen{}, &Skip{}, &Leave{}, &Turn{}, &Join{}, &Mark{}, &ChangeYarn{}, &ChartRow{}, &Together{},
 		&Bracket{}, &Work{}}
 )

@@ -148,6 +148,7 @@ var partForms = map[string]*form{
 	"title":        titleForm,
 	"call":         callForm,
 	"yarn":         yarnUseForm,
+	"stripes":      formOf[Stripes]("", `stripes sand 2, kelp 2`),
 	"hook":         hookForm,
 	"base":         baseForm,
 	"begin":        beginForm,

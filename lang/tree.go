@@ -272,6 +272,21 @@ type Yarn struct {
 	Like *Name `parser:"( 'like' @@ )?"`
 }
 
+// Stripes lets the yarn of the rows follow a cycle, in a part.
+//
+//	stripes sand 2, kelp 2
+type Stripes struct {
+	At
+	Items []*Stripe `parser:"'stripes' @@ ( ',' @@ )*"`
+}
+
+// Stripe is so many rows of a yarn.
+type Stripe struct {
+	At
+	Yarn *Name `parser:"@@"`
+	N    *Cnt  `parser:"@@"`
+}
+
 // YarnName is the name of a yarn's colour.
 //
 //	name en "sand" es "arena"
@@ -1417,6 +1432,7 @@ func (*MotifGrid) statement()     {}
 func (*MotifSide) statement()     {}
 func (*MotifJoin) statement()     {}
 func (*StitchPattern) statement() {}
+func (*Stripes) statement()       {}
 func (*MultipleOf) statement()    {}
 func (*PatternRow) statement()    {}
 func (*MayEnd) statement()        {}

@@ -94,18 +94,53 @@ type Row struct {
 	Work        []Instr
 	Join        Join
 	Turn        bool
-	Back        bool    // worked the other way: from left to right for who holds the hook in the right hand
-	Unturned    bool    // the work is not turned before it, in a part that is turned after each row
-	Flat        bool    // worked as a row, in a part that is worked in rounds
-	Counts      []Count // after the row (the last of the run)
-	Yarn        int     // yarn the row starts with
-	NewYarn     bool    // that yarn is not the one in hand: it is joined here
-	JoinAt      *Ref    // the space in which that yarn is joined, where the beginning chain stands in one; else nil
-	Tall        Lengths // height of the part after the run, where the source asked for a length; else nil
-	Hook        Length  // the hook to change to before the row; 0: the one in hand
-	MarksUp     bool    // markers ride up in this row without being named: they are moved up as they are met
-	Drop        []int   // markers that have no place after this row and are taken out
+	Back        bool     // worked the other way: from left to right for who holds the hook in the right hand
+	Unturned    bool     // the work is not turned before it, in a part that is turned after each row
+	Flat        bool     // worked as a row, in a part that is worked in rounds
+	Counts      []Count  // after the row (the last of the run)
+	Yarn        int      // yarn the row starts with
+	NewYarn     bool     // that yarn is not the one in hand: it is joined here
+	ChangeYarn  bool     // the maker changes to that yarn, which may hang there already
+	Striped     bool     // the yarn follows stripes
+	Stripes     *Stripes // the stripes that come in the rows; nil if they are in one yarn
+	JoinAt      *Ref     // the space in which that yarn is joined, where the beginning chain stands in one; else nil
+	Tall        Lengths  // height of the part after the run, where the source asked for a length; else nil
+	Hook        Length   // the hook to change to before the row; 0: the one in hand
+	MarksUp     bool     // markers ride up in this row without being named: they are moved up as they are met
+	Drop        []int    // markers that have no place after this row and are taken out
 	Span        source.Span
+}
+
+// Stripes are the yarns of the rows of a step: the rest of a cycle, whole cycles, and the beginning of the next.
+type Stripes struct {
+	Lead, Cycle, Tail []Stripe
+	Times             Nums // whole cycles
+}
+
+// Stripe is so many rows of a yarn.
+type Stripe struct {
+	Yarn int
+	Rows Nums
+}
+
+// Single is the one yarn of all the rows, if there is one in every size.
+func (s *Stripes) Single() (int, bool) {
+	yarn, one := -1, true
+	add := func(list []Stripe, on func(z int) bool) {
+		for _, st := range list {
+			for z, n := range st.Rows {
+				if n > 0 && on(z) {
+					one = one && (yarn < 0 || yarn == st.Yarn)
+					yarn = st.Yarn
+				}
+			}
+		}
+	}
+	always := func(int) bool { return true }
+	add(s.Lead, always)
+	add(s.Cycle, func(z int) bool { return s.Times[z] > 0 })
+	add(s.Tail, always)
+	return yarn, one && yarn >= 0
 }
 
 // Block is several rows worked over and over.
@@ -115,6 +150,7 @@ type Block struct {
 	Rows        []*Row // numbers of the first pass
 	Counts      []Count
 	For         Sizes
+	Stripes     *Stripes // the stripes that come in the rows; nil if there are none
 	Tall        Lengths
 	Span        source.Span
 }

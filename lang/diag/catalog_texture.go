@@ -102,6 +102,16 @@ var textures = []Entry{
 		Example: patterned("  multiple of 0 plus 1\n  row 1: sc in each", "  chain 13\n  2 rows of fans = 13"),
 		Fixed:   patterned("  multiple of 1 plus 1\n  row 1: sc in each", "  chain 13\n  2 rows of fans = 13")},
 
+	{Code: "OV543", Severity: Error,
+		En: Wording{Message: `stripes of no rows are none`, Mark: `has no rows`,
+			Help:    map[string]string{"": `say how many rows each yarn has: stripes sand 2, kelp 2`},
+			Explain: `The rows of a part take their yarns from the stripes in turn. In every size at least one of the yarns needs a row; one that has none there is left out.`},
+		Es: Wording{Message: `unas rayas sin hileras no son rayas`, Mark: `no tiene hileras`,
+			Help:    map[string]string{"": `decir cuántas hileras tiene cada hilo: stripes sand 2, kelp 2`},
+			Explain: `Las hileras de una pieza toman su hilo de las rayas por turno. En cada talla al menos un hilo necesita una hilera; el que no tiene ninguna se omite.`},
+		Example: kelp(kelpBall+"\n"+kelpSwatch) + "\n" + scGauge + "\n\n" + flat("  stripes kelp 0\n  chain 13\n  2 rows: sc in each = 13"),
+		Fixed:   kelp(kelpBall+"\n"+kelpSwatch) + "\n" + scGauge + "\n\n" + flat("  stripes kelp 2\n  chain 13\n  2 rows: sc in each = 13")},
+
 	{Code: "OV323", Severity: Error,
 		En: Wording{Message: `{name} has no repeats that could be counted`, Mark: `is no stitch pattern with a multiple`,
 			Help:    map[string]string{"": `name a stitch pattern that says its multiple, or count stitches: stitches(78 cm, dc)`},

@@ -107,6 +107,15 @@ func (e *english) joinYarnIn(yarn string, place rich.Text) rich.Text {
 	return fill("join {} in {}", yarn, place)
 }
 
+func (e *english) rowsIn(n num, yarn string, round bool) rich.Text {
+	w := e.rowWord(round)
+	return fill("{}~"+timesOf(n, w.one, w.many)+" in {}", n, yarn)
+}
+
+func (e *english) inStripes(stripes []rich.Text) rich.Text {
+	return fill("stripes: {}", join(", ", stripes...))
+}
+
 func (e *english) changeHook(size string) rich.Text {
 	return fill("change to the {} "+e.word("hook"), size)
 }

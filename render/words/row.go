@@ -71,6 +71,9 @@ func (c *context) row(r *plan.Row) StepText {
 	}
 	st.Label = merge(st.Label)
 	body := c.sentences(r, nil, c.times(r.Times))
+	if t := c.stripes(r.Stripes); t != nil {
+		body = append(body, t)
+	}
 	if t := c.tall(r.Tall); t != nil {
 		body = append(body, t)
 	}
@@ -95,6 +98,9 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 			text = c.l.voice.joinYarnIn(y, c.l.voice.nextOne(c.named(r.JoinAt)))
 		}
 		out, head = append(out, sentence(join("", head, text))), nil
+	}
+	if y := c.yarn(r.Yarn); r.ChangeYarn && y != "" {
+		out, head = append(out, sentence(join("", head, c.l.voice.change(y)))), nil
 	}
 	if r.Hook > 0 {
 		out, head = append(out, sentence(join("", head, c.l.voice.changeHook(c.l.hook(r.Hook))))), nil

@@ -123,6 +123,15 @@ func (s *spanish) joinYarnIn(yarn string, place rich.Text) rich.Text {
 	return fill("unir {} en {}", s.theYarn(yarn), place)
 }
 
+func (s *spanish) rowsIn(n num, yarn string, round bool) rich.Text {
+	w := s.rowWord(round)
+	return fill("{}~"+timesOf(n, w.one, w.many)+" en {}", n, yarn)
+}
+
+func (s *spanish) inStripes(stripes []rich.Text) rich.Text {
+	return fill("rayas: {}", join(", ", stripes...))
+}
+
 func (s *spanish) changeHook(size string) rich.Text {
 	return fill("cambiar {} de {}", to(rich.T(s.expandWord("el hook"))), size)
 }

@@ -138,6 +138,8 @@ func (y toy) times(n num, round bool) rich.Text               { return y.t("×",
 func (y toy) begin(b beginning) rich.Text                     { return y.t("∞", b.chains, b.and, b.as.one) }
 func (y toy) joinWith(j joining) rich.Text                    { return y.t("∪", j.with.one, j.first.one, j.nth) }
 func (y toy) turn() rich.Text                                 { return y.t("↔") }
+func (y toy) rowsIn(n num, yarn string, round bool) rich.Text { return y.t("≡", n, yarn) }
+func (y toy) inStripes(list []rich.Text) rich.Text            { return y.t("≣", join(",", list...)) }
 func (y toy) joinYarn(n string) rich.Text                     { return y.t("Δ", n) }
 func (y toy) joinYarnIn(n string, p rich.Text) rich.Text      { return y.t("Δ", n, p) }
 func (y toy) changeHook(size string) rich.Text                { return y.t("ω", size) }

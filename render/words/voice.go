@@ -79,6 +79,8 @@ type rowTalk interface {
 	turn() rich.Text
 	joinYarn(yarn string) rich.Text
 	joinYarnIn(yarn string, place rich.Text) rich.Text
+	rowsIn(n num, yarn string, round bool) rich.Text // so many rows in a yarn
+	inStripes(stripes []rich.Text) rich.Text
 	readsChart(name string, first, last int, read plan.Reading) rich.Text // name: "" where there is one chart alone
 	changeHook(size string) rich.Text
 	marksUp(n int) rich.Text                            // the markers are moved up as they are met

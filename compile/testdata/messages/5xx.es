@@ -1,3 +1,12 @@
+# OV543
+error[OV543]: unas rayas sin hileras no son rayas
+  --> example.ovillo:22:3
+ 22 |   stripes kelp 0
+    |   ^^^^^^^^^^^^^^ no tiene hileras
+    = ayuda: decir cuántas hileras tiene cada hilo: stripes sand 2, kelp 2
+
+example.ovillo: 1 error
+
 # OV530
 error[OV530]: strip no tiene un borde lateral llamado front
   --> example.ovillo:25:8
