@@ -24,6 +24,9 @@ func (c *context) countOff(o *plan.CountOff) StepText {
 		if !marker && !one.n.some() {
 			continue
 		}
+		if !marker {
+			one.n = c.tally(it.N) // a marker stands behind none, too
+		}
 		k.items = append(k.items, one)
 	}
 	if len(k.items)%2 == 0 || len(k.items) != len(o.Items) {

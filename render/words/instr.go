@@ -312,7 +312,7 @@ func (c *context) repeat(in *plan.Instr, s spot) item {
 	if in.Cells != nil {
 		return c.cells(in)
 	}
-	body := c.body(in.Body)
+	body := c.within(in.N).body(in.Body)
 	if len(body) == 0 {
 		return item{}
 	}
@@ -336,6 +336,19 @@ func (c *context) drawn(in *plan.Instr, s spot) item {
 		legs = append(legs, it.text)
 	}
 	return item{text: c.l.voice.drawn(c.form(in.Form), join(", ", legs...), s.n), heavy: true, legs: true}
+}
+
+// within is the context of brackets that are worked so often: a size that does not work them has nothing to read there.
+func (c *context) within(times plan.Nums) *context {
+	if times == nil {
+		return c
+	}
+	inner := *c
+	inner.sizes = make(plan.Sizes, len(times))
+	for i, n := range times {
+		inner.sizes[i] = c.sizes.Has(i) && n > 0
+	}
+	return &inner
 }
 
 // body writes what stands in the brackets of a repeat, where commas alone part the instructions, unless one is a list itself. What is said to go on
