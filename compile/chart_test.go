@@ -140,6 +140,9 @@ func (d *drawnChart) rows(z int) [][]int {
 			if wrong {
 				slices.Reverse(row)
 			}
+			if n := len(row); wrong && n > 1 && d.style == "in joined rounds, turned" && d.before+d.behind == 0 {
+				row = append(row[n-1:n:n], row[:n-1]...) // the stitch over the join comes first, from either side
+			}
 			row = append(make([]int, d.before), row...)
 			out = append(out, append(row, make([]int, d.behind)...))
 			if d.style != "in joined rounds" {

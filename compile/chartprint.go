@@ -58,15 +58,30 @@ func (w *working) alike(zs []int) bool {
 			}
 			first = got[z].Codes[0]
 		}
-		if repeatOf(got) == nil {
+		if repeatOf(got) == nil && !sameCodes(got) {
 			return false
 		}
 	}
 	return true
 }
 
-// repeatOf is the row of the chart as the sizes meet it; nil if they meet it differently. A cell that no size works is like the
-// one before it.
+// sameCodes reports whether the sizes work the same cells.
+func sameCodes(got []*fabric.Worked) bool {
+	var first *fabric.Worked
+	for _, g := range got {
+		switch {
+		case g == nil:
+		case first == nil:
+			first = g
+		case !slices.Equal(first.Codes, g.Codes):
+			return false
+		}
+	}
+	return true
+}
+
+// repeatOf is the row of the chart as the sizes meet it; nil if they meet it differently, or if a round that
+// begins over its join is no whole number of charts. A cell that no size works is like the one before it.
 func repeatOf(got []*fabric.Worked) []int {
 	var unit []int
 	var known []bool
@@ -76,6 +91,9 @@ func repeatOf(got []*fabric.Worked) []int {
 		}
 		if unit == nil {
 			unit, known = make([]int, g.Wide), make([]bool, g.Wide)
+		}
+		if g.Seam && len(g.Codes)%g.Wide != 0 {
+			return nil
 		}
 		for i, code := range g.Codes {
 			at := (g.First + i) % g.Wide
@@ -125,6 +143,7 @@ type laid struct {
 	times, all        plan.Nums
 	same              []int // the cells themselves, where they are the same in every size
 	flat              bool
+	turned            int // how many cells on the unit begins a cell of the chart
 }
 
 // lay lays the cells of an operation over the repeats of the chart.
@@ -132,8 +151,14 @@ func (pr *printer) lay(got []*fabric.Worked) laid {
 	c := pr.p.c
 	l := laid{unit: repeatOf(got), first: c.nums(plan.Absent), lead: c.nums(plan.Absent), last: c.nums(plan.Absent),
 		times: c.nums(plan.Absent), all: c.nums(plan.Absent), flat: true}
-	if l.unit == nil { // readAlike has parted the sizes: only a row in brackets can come here
-		l.unit = []int{0}
+	whole := l.unit == nil // readAlike has parted the sizes: these work the same cells
+	for _, g := range got {
+		if g != nil && whole {
+			l.unit = period(g.Codes)
+		}
+	}
+	if !whole {
+		l.turn(got)
 	}
 	d := len(l.unit)
 	begun := false
@@ -141,7 +166,10 @@ func (pr *printer) lay(got []*fabric.Worked) laid {
 		if g == nil {
 			continue
 		}
-		n, at := len(g.Codes), g.First%d
+		n, at := len(g.Codes), (g.First+l.turned)%d
+		if whole {
+			at = 0
+		}
 		l.all[z], l.first[z], l.lead[z] = n, at, min(n, (d-at)%d)
 		l.times[z] = (n - l.lead[z]) / d
 		l.last[z] = n - l.lead[z] - l.times[z]*d
@@ -150,6 +178,23 @@ func (pr *printer) lay(got []*fabric.Worked) laid {
 		}
 	}
 	return l
+}
+
+// turn lets the unit begin where all sizes begin, if it then goes in a whole number of times.
+func (l *laid) turn(got []*fabric.Worked) {
+	d, at := len(l.unit), -1
+	for _, g := range got {
+		switch {
+		case g == nil || len(g.Codes) == 0:
+		case len(g.Codes)%d != 0 || at >= 0 && at != g.First%d:
+			return
+		default:
+			at = g.First % d
+		}
+	}
+	if at > 0 {
+		l.unit, l.turned = append(slices.Clone(l.unit[at:]), l.unit[:at]...), d-at
+	}
 }
 
 // overlap is how many cells of a run lie from a to before b.
@@ -255,10 +300,19 @@ func (pr *printer) beside(r *plan.Row) {
 	case cells[0].Cells.Behind > 0:
 		r.Work = joinWork(r.Work)
 	case len(pr.p.c.pat.Yarns) > 1:
-		for i := range r.Work {
-			if in := &r.Work[i]; in.Op == plan.Work && in.Yarn < 0 && in.Cells == nil {
-				in.Yarn = r.Yarn
-			}
+		saysYarn(r.Work, r.Yarn)
+	}
+}
+
+// saysYarn lets stitches that say no yarn say the one of the row.
+func saysYarn(work []plan.Instr, yarn int) {
+	for i := range work {
+		switch in := &work[i]; {
+		case in.Yarn >= 0 || in.Cells != nil:
+		case in.Op == plan.Repeat:
+			saysYarn(in.Body, yarn)
+		case in.Op == plan.Work:
+			in.Yarn = yarn
 		}
 	}
 }
@@ -277,6 +331,7 @@ func (pr *printer) chart(r *plan.Row) {
 				if res.Traces[o.Index].Worked.Left {
 					read = plan.FromLeft
 				}
+				at.Seam = res.Traces[o.Index].Worked.Seam
 				if begun && read != at.Read {
 					read = plan.EitherWay
 				}

@@ -3,6 +3,7 @@ package compile
 import (
 	"slices"
 
+	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
@@ -224,6 +225,39 @@ func (p *partState) chartHeight(n *lang.Row, mask []bool) (height float64, ok bo
 	return h * float64(maxLen(seq, mask)*maxOf(times, mask)), true
 }
 
+// chainCell refuses a row into the chain of the start whose skipped chains are its first stitch, and the chart's first cell, if
+// the chain is of another yarn: no maker can work that cell.
+func (p *partState) chainCell(w *working) {
+	first := w.kick.first
+	if first == nil || first.Kind != fabric.ByCell || first.Cells.Behind > 0 || !w.kick.begin.Counts || !p.alongChain() {
+		return
+	}
+	bad := newSpread(p.c)
+	want := -1
+	for z, begins := range w.begin() {
+		if !begins || p.fab[z].Halted() {
+			continue
+		}
+		if codes := w.first[z].Traces[first.Index].Worked.Codes; len(codes) > 0 && codes[0] != p.plan.Start.Yarn {
+			want = codes[0]
+			bad.add(z, 0, 0)
+			p.fab[z].Halt()
+		}
+	}
+	if bad.any() {
+		p.c.report(diag.Diagnostic{Code: codeChartStart, Span: first.Span, Sizes: bad.sizes(), Args: diag.Args{
+			"yarn": p.c.yarnName(p.plan.Start.Yarn), "want": p.c.yarnName(want), "n": w.kick.begin.Chains, "stitch": p.c.word(first.Form.ID)}})
+	}
+}
+
+// yarnName is the name of a yarn in the source, "" for none.
+func (c *checker) yarnName(i int) string {
+	if i < 0 || i >= len(c.pat.Yarns) {
+		return ""
+	}
+	return c.pat.Yarns[i].Name
+}
+
 // gatherRows makes one printed step of neighbours, from a step on, that are worked from a chart and read the same.
 func (p *partState) gatherRows(from int) {
 	out := p.plan.Steps[:from:from]
@@ -241,7 +275,7 @@ func (p *partState) gatherRows(from int) {
 
 // gathers puts a row into the one before it, if they read the same and follow each other in every size.
 func gathers(a, b *plan.Row) bool {
-	if a.Chart == nil || b.Chart == nil || a.Chart.Chart != b.Chart.Chart || len(a.For) != len(b.For) {
+	if a.Chart == nil || b.Chart == nil || a.Chart.Chart != b.Chart.Chart || a.Chart.Seam != b.Chart.Seam || len(a.For) != len(b.For) {
 		return false
 	}
 	as := *b

@@ -101,6 +101,7 @@ const (
 	codeChartList   diag.Code = "OV469" // rows from a chart in which nothing is worked by it
 	codeMeshStitch  diag.Code = "OV428" // a mesh worked in another way than in its squares
 	codeChartColumn diag.Code = "OV429" // a column that the chart does not have
+	codeChartStart  diag.Code = "OV427" // a row from a chart whose first cell is the chain of the start, in another yarn
 
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works

@@ -149,7 +149,7 @@ func sameChart(a, b *plan.ChartRow) bool {
 	if a == nil || b == nil {
 		return a == b
 	}
-	return a.Chart == b.Chart && a.First == b.First && a.Last == b.Last
+	return a.Chart == b.Chart && a.First == b.First && a.Last == b.Last && a.Seam == b.Seam
 }
 
 // sameYarn reports whether two rows are in the same yarn, or both in that of their stripes.

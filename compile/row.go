@@ -61,6 +61,7 @@ func (p *partState) rowTimes(n *lang.Row, mask []bool, times plan.Nums) {
 			w.size(z)
 		}
 	}
+	p.chainCell(w)
 	p.claims(n.Claims, w)
 	p.print(w)
 }

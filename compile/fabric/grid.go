@@ -30,6 +30,7 @@ type Worked struct {
 	First int   // which cell of the row, in the order of working, the first of them is
 	Wide  int   // the cells of the chart's row
 	Left  bool  // the row was read from the left to the right
+	Seam  bool  // it began with the cell over the join, which a row read so would meet last
 	Ends  bool  // mesh: a stitch closes the last square
 }
 
@@ -88,6 +89,9 @@ func (r *row) byCell(op *Op) (int, *Fault) {
 		order[i] = ((start+at)%w + w) % w
 	}
 	got := Worked{Codes: make([]int, n), Wide: w, Left: left, Ends: closing}
+	if got.Seam = r.overSeam(n, c); got.Seam {
+		order = append(order[n-1:n:n], order[:n-1]...)
+	}
 	if n > 0 {
 		if got.First = order[0]; left {
 			got.First = w - 1 - order[0]
@@ -102,6 +106,12 @@ func (r *row) byCell(op *Op) (int, *Fault) {
 	}
 	r.cur.Worked = got
 	return n / w, nil
+}
+
+// overSeam reports whether n cells are a whole round that came back from the other side. A turned round keeps the place of the
+// join first: the cell over it is met first, and only then the others the other way round.
+func (r *row) overSeam(n int, c *Cells) bool {
+	return r.in.Style == plan.TurnedRounds && r.in.Wrong && c.Behind == 0 && r.p.edge.closed && r.c == 0 && n == len(r.places) && n > 1
 }
 
 func unevenKind(c *Cells) FaultKind {

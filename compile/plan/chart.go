@@ -24,6 +24,7 @@ type ChartRow struct {
 	Chart       int // index into Charts
 	First, Last int // rows of the chart, from 1 at the bottom
 	Read        Reading
+	Seam        bool // it begins with the cell that would be read last: the one over the join of a turned round
 }
 
 // Reading is the way in which a row of a chart is read.

@@ -1,6 +1,8 @@
 package diag
 
-// Codes 46x, 428 and 429: rows from a chart. Those of the chart's own rows, marks and width stand among the forms.
+import "strings"
+
+// Codes 427 to 429 and 46x: rows from a chart. Those of the chart's own rows, marks and width stand among the forms.
 var charts = []Entry{
 	{Code: "OV460", Severity: Error,
 		En: Wording{Message: `the chart is {need} {need|cell|cells} wide, which does not come out even over {have}`, Mark: `ends in the middle of the chart`,
@@ -129,6 +131,22 @@ var charts = []Entry{
 			Explain: `Las columnas se cuentan desde la derecha, como las encuentra una hilera del derecho. La que se nombra queda en el extremo derecho del tramo.`},
 		Example: chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart from column 5 around = 8"),
 		Fixed:   chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart from column 4 around = 8")},
+
+	{Code: "OV427", Severity: Error,
+		En: Wording{Message: `the {n} chains that are skipped count as the first {stitch} and are {yarn}, where the chart has {want}`, Mark: `begins in the chain itself`,
+			Help:    map[string]string{"": `work a plain row first; or let the chains not count: row, begin with ch {n}`},
+			Explain: `In a row into a new chain the skipped chains are part of it, so they are of its yarn. Where they count as a stitch, that stitch cannot be of the yarn of its cell.`},
+		Es: Wording{Message: `las {n} cadenetas que se saltan cuentan como el primer {stitch} y son {yarn}, donde el gráfico pide {want}`, Mark: `empieza en la propia cadeneta`,
+			Help:    map[string]string{"": `tejer antes una hilera sencilla, o que las cadenetas no cuenten: row, begin with ch {n}`},
+			Explain: `En una hilera sobre una cadeneta nueva, las cadenetas que se saltan son parte de ella y por eso son de su hilo. Si cuentan como un punto, ese punto no puede ser del hilo de su casilla.`},
+		Example: chartFlat("chain 8", "x . . x", "rows from chart wave: dc by chart across = 8"),
+		Fixed:   chartFlat("chain 8", "x . . x", "row: dc in each = 8\n  rows from chart wave: dc by chart across = 8")},
+}
+
+// chartFlat is chartRows back and forth, begun in sand.
+func chartFlat(start, grid, rows string) string {
+	text := chartRows(start, grid, rows)
+	return strings.Replace(strings.Replace(text, "in joined rounds", "in rows", 1), "  yarn kelp\n  chain", "  yarn sand\n  chain", 1)
 }
 
 // chartRows is a part with rows from a chart of colours.

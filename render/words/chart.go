@@ -10,7 +10,7 @@ func (c *context) cells(in *plan.Instr) item {
 	at := *in
 	at.N = in.Cells
 	head := c.l.voice.work(working{form: c.form(in.Form), post: in.Form.Post, loop: in.Form.Loop, per: c.per(nil), at: c.spot(&at)})
-	return item{text: fill("{}: {}", head, c.inYarns(in.Body)), heavy: true}
+	return item{text: fill("{}: {}", head, c.inYarns(in.Body)), heavy: true, lists: true}
 }
 
 // inYarns writes runs of stitches by their yarns: 3 in sand, 1 in kelp.
@@ -20,6 +20,8 @@ func (c *context) inYarns(work []plan.Instr) rich.Text {
 		in := &work[i]
 		switch {
 		case c.idle(in):
+		case in.Op == plan.Repeat && c.num(in.N).one() && !c.num(in.N).gaps():
+			texts = append(texts, c.inYarns(in.Body))
 		case in.Op == plan.Repeat:
 			texts = append(texts, c.l.voice.repeat(c.inYarns(in.Body), c.num(in.N), spot{reach: plan.Times}))
 		default:
@@ -38,7 +40,7 @@ func (c *context) readsChart(r *plan.Row) rich.Text {
 	if len(c.p.Charts) > 1 {
 		name = c.l.ChartTitle(c.p, r.Chart.Chart)
 	}
-	return c.l.voice.readsChart(name, r.Chart.First, r.Chart.Last, r.Chart.Read)
+	return c.l.voice.readsChart(name, *r.Chart)
 }
 
 // ChartTitle is the printed title of a chart. A pattern with one chart needs none.

@@ -87,7 +87,8 @@ func (e *english) turn() rich.Text { return rich.T("turn") }
 func (e *english) joinYarn(yarn string) rich.Text { return rich.T("join " + yarn) }
 
 // readsChart says which row of a chart is worked: "read rows 3 and 4 of the chart from right to left".
-func (e *english) readsChart(name string, first, last int, read plan.Reading) rich.Text {
+func (e *english) readsChart(name string, r plan.ChartRow) rich.Text {
+	first, last := r.First, r.Last
 	rows := fill("row~{}", first)
 	switch {
 	case last == first+1 || last == first-1:
@@ -99,7 +100,13 @@ func (e *english) readsChart(name string, first, last int, read plan.Reading) ri
 	if name != "" {
 		chart = "chart “" + name + "”"
 	}
-	way := map[plan.Reading]string{plan.FromRight: " from right to left", plan.FromLeft: " from left to right"}[read]
+	way := map[plan.Reading]string{plan.FromRight: " from right to left", plan.FromLeft: " from left to right"}[r.Read]
+	switch {
+	case r.Seam && r.Read == plan.FromRight:
+		way += ", but the cell at its left end first"
+	case r.Seam && r.Read == plan.FromLeft:
+		way += ", but the cell at its right end first"
+	}
 	return fill("read {} of {}"+way, rows, chart)
 }
 

@@ -68,7 +68,7 @@ var englishLines = map[line]string{
 	howRowEnds:       "A row end is the side of one row along the edge.",
 	howYarnHead:      "Yarn changes",
 	howChangeYarn:    "Work the last step of the stitch before the change with the new {yarn}.",
-	howCarryYarn:     "In rows from a chart, carry the {yarn} that is not in use until it is needed again.",
+	howCarryYarn:     "In rows from a chart, lay the {yarn} that is not in use along the row below and work over it, so that no strand hangs loose inside.",
 	howChartHead:     "Chart",
 	howChartUp:       "Row~1 is at the bottom.",
 	howChartRounds:   "Rounds that are not turned are read from right to left.",

@@ -11,7 +11,7 @@ type item struct {
 	text  rich.Text
 	heavy bool // it holds so much that a comma would not part it from its neighbours
 	loose bool // what follows belongs to it: a chain, a beginning chain
-	legs  bool // it lists what it draws together: a comma would not end it
+	lists bool // it is a list itself: a comma would not end it
 	tight bool // it belongs to what stands before: a marker
 }
 
@@ -335,7 +335,7 @@ func (c *context) drawn(in *plan.Instr, s spot) item {
 	for _, it := range inner.items(in.Body) {
 		legs = append(legs, it.text)
 	}
-	return item{text: c.l.voice.drawn(c.form(in.Form), join(", ", legs...), s.n), heavy: true, legs: true}
+	return item{text: c.l.voice.drawn(c.form(in.Form), join(", ", legs...), s.n), heavy: true, lists: true}
 }
 
 // within is the context of brackets that are worked so often: a size that does not work them has nothing to read there.
@@ -360,7 +360,7 @@ func (c *context) body(work []plan.Instr) rich.Text {
 	sign := ", "
 	for _, it := range inner.items(work) {
 		texts = append(texts, it.text)
-		if it.legs {
+		if it.lists {
 			sign = "; "
 		}
 	}

@@ -103,6 +103,7 @@ func rowCases() []rowCase {
 	}
 	add("from a chart", 0, charted(plan.ChartRow{First: 3, Last: 3}, plan.Row{Work: []plan.Instr{inCells()}, Begin: plan.Begin{Chains: 1}, Join: plan.Join{Kind: plan.JoinSlip, Form: plainForm(stitch.SC)}}))
 	add("from a chart, the wrong side", 1, charted(plan.ChartRow{First: 3, Last: 3, Read: plan.FromLeft}, plan.Row{Sided: true, Wrong: true, Work: []plan.Instr{inCells()}}))
+	add("from a chart, over the join first", 1, charted(plan.ChartRow{First: 3, Last: 3, Read: plan.FromLeft, Seam: true}, plan.Row{Work: []plan.Instr{inCells()}}))
 	begun := inCells()
 	begun.AfterBegin = true
 	add("from a chart, begun in another yarn", 1, charted(plan.ChartRow{First: 3, Last: 3}, plan.Row{Work: []plan.Instr{begun}, Begin: plan.Begin{Chains: 3, Counts: true, As: stitch.DC, OtherYarn: true, Yarn: 1}}))

@@ -101,7 +101,8 @@ func (s *spanish) turn() rich.Text { return rich.T("girar") }
 func (s *spanish) joinYarn(yarn string) rich.Text { return rich.T("unir " + s.theYarn(yarn)) }
 
 // readsChart says which row of a chart is worked: "leer las hileras 3 y 4 del diagrama de derecha a izquierda".
-func (s *spanish) readsChart(name string, first, last int, read plan.Reading) rich.Text {
+func (s *spanish) readsChart(name string, r plan.ChartRow) rich.Text {
+	first, last := r.First, r.Last
 	w := s.rowWord(false)
 	g := noun{feminine: w.feminine}
 	rows := fill(g.the(false)+" "+w.one+"~{}", first)
@@ -115,7 +116,13 @@ func (s *spanish) readsChart(name string, first, last int, read plan.Reading) ri
 	if name != "" {
 		chart += " «" + name + "»"
 	}
-	way := map[plan.Reading]string{plan.FromRight: " de derecha a izquierda", plan.FromLeft: " de izquierda a derecha"}[read]
+	way := map[plan.Reading]string{plan.FromRight: " de derecha a izquierda", plan.FromLeft: " de izquierda a derecha"}[r.Read]
+	switch {
+	case r.Seam && r.Read == plan.FromRight:
+		way += ", pero primero la casilla de su extremo izquierdo"
+	case r.Seam && r.Read == plan.FromLeft:
+		way += ", pero primero la casilla de su extremo derecho"
+	}
 	return fill("leer {} {}"+way, rows, chart)
 }
 

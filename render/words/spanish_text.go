@@ -69,7 +69,7 @@ var spanishLines = map[line]string{
 	howRowEnds:       "Un extremo de hilera es el costado de una hilera en la orilla.",
 	howYarnHead:      "Cambios de {yarn}",
 	howChangeYarn:    "Tejer el último paso del punto anterior al cambio con {el yarn} que sigue.",
-	howCarryYarn:     "Al tejer según el diagrama, llevar por detrás {el yarn} que no se usa hasta que vuelva a hacer falta.",
+	howCarryYarn:     "Al tejer según el diagrama, llevar {el yarn} que no se usa sobre la {row} anterior y tejer por encima, para que por dentro no queden hebras sueltas.",
 	howChartHead:     "Diagrama",
 	howChartUp:       "La {row}~1 está abajo.",
 	howChartRounds:   "Las {round*} que no se giran se leen de derecha a izquierda.",

@@ -115,8 +115,8 @@ func (y toy) change(n string) rich.Text                           { return y.t("
 func (y toy) withYarn(t rich.Text, n string) rich.Text            { return y.t("Δ", n, t) }
 func (y toy) inYarn(n num, w string) rich.Text                    { return y.t("Δ", n, w) }
 func (y toy) stitchesIn(n noun, w string) noun                    { return n }
-func (y toy) readsChart(n string, a, b int, r plan.Reading) rich.Text {
-	return y.t("▦", n, a, b, int(r))
+func (y toy) readsChart(n string, r plan.ChartRow) rich.Text {
+	return y.t("▦", n, r.First, r.Last, int(r.Read))
 }
 func (y toy) slideOver(n num, p spot) rich.Text             { return y.t("≈", n, y.at(p)) }
 func (y toy) sideAndBase(f noun, r named, b bool) rich.Text { return y.t("⊥", f.one, y.ref(r)) }

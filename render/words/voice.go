@@ -81,7 +81,7 @@ type rowTalk interface {
 	joinYarnIn(yarn string, place rich.Text) rich.Text
 	rowsIn(n num, yarn string, round bool) rich.Text // so many rows in a yarn
 	inStripes(stripes []rich.Text) rich.Text
-	readsChart(name string, first, last int, read plan.Reading) rich.Text // name: "" where there is one chart alone
+	readsChart(name string, r plan.ChartRow) rich.Text // name: "" where there is one chart alone
 	changeHook(size string) rich.Text
 	marksUp(n int) rich.Text                            // the markers are moved up as they are met
 	marksOut(numbers []int, last, round bool) rich.Text // they have no place any more, or behind the last of several rows

@@ -594,6 +594,15 @@ error[OV429]: el gráfico tiene 4 columnas y se pide la 5
 
 example.ovillo: 1 error
 
+# OV427
+error[OV427]: las 3 cadenetas que se saltan cuentan como el primer dc y son sand, donde el gráfico pide kelp
+  --> example.ovillo:33:25
+ 33 |   rows from chart wave: dc by chart across = 8
+    |                         ^^^^^^^^^^^^^^^^^^ empieza en la propia cadeneta
+    = ayuda: tejer antes una hilera sencilla, o que las cadenetas no cuenten: row, begin with ch 3
+
+example.ovillo: 1 error
+
 # OV470
 error[OV470]: lo que se reparte necesita puntos sencillos alrededor, uno en cada lugar
   --> example.ovillo:15:22
