@@ -215,12 +215,12 @@ func (pr *printer) repeat(in plan.Instr, o *fabric.Op) []plan.Instr {
 func (pr *printer) spread(o *fabric.Op) []plan.Instr {
 	c := pr.p.c
 	long, longPlain, short, shortPlain := c.nums(plan.Absent), c.nums(plan.Absent), c.nums(plan.Absent), c.nums(plan.Absent)
-	before, after := c.nums(plan.Absent), c.nums(plan.Absent)
+	before, after, lead := c.nums(plan.Absent), c.nums(plan.Absent), c.nums(plan.Absent)
 	for z := range long {
 		if res := pr.w.first[z]; res != nil {
 			g := res.Traces[o.Index].Group
 			long[z], longPlain[z], short[z], shortPlain[z] = g.Long, g.LongPlain, g.Short, g.ShortPlain
-			before[z], after[z] = g.Before, g.After
+			before[z], after[z], lead[z] = g.Before, g.After, g.Lead
 		}
 	}
 	plain := o.Form
@@ -247,6 +247,11 @@ func (pr *printer) spread(o *fabric.Op) []plan.Instr {
 		shaped.Op, shaped.Per = plan.Decrease, nil
 	}
 	out := work(before)
+	if !lead.Is(0) {
+		one := shaped
+		one.N = lead
+		out = append(out, one)
+	}
 	for _, g := range []struct{ times, plain plan.Nums }{{long, longPlain}, {short, shortPlain}} {
 		if g.times.Is(0) {
 			continue

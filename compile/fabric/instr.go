@@ -326,10 +326,13 @@ func (r *row) spread(op *Op) (int, *Fault) {
 	}
 	g := SpreadGroups(have, k, size, op.How)
 	r.cur.Group = g
-	if f := one(plain, 1, g.Before); f != nil {
+	plains := g.order(op.How)
+	if g.Lead > 0 {
+		plains = append([]int{g.Before}, plains...)
+	} else if f := one(plain, 1, g.Before); f != nil {
 		return 0, f
 	}
-	for _, n := range g.order(op.How) {
+	for _, n := range plains {
 		if f := one(plain, 1, n); f != nil {
 			return 0, f
 		}
@@ -360,9 +363,22 @@ func SpreadGroups(have, k, size int, how Spreading) Groups {
 		free := have - k*size
 		inner := free / k
 		ends := free - inner*(k-1)
+		if ends > 3*(inner+1) {
+			return g.halved(free%k, inner, k) // so much at the ends would no longer be spread
+		}
 		g = Groups{Long: 1, LongPlain: ends / 2, Short: k - 1, ShortPlain: inner, After: ends - ends/2}
 	}
 	return g
+}
+
+// halved spreads k shapings with inner plain stitches between them, and one more between the first of them so that rest more are
+// used up; the first stretch is halved, one half before the first shaping and the other behind the last.
+func (g Groups) halved(rest, inner, k int) Groups {
+	first := inner
+	if rest > 0 {
+		first, rest = inner+1, rest-1
+	}
+	return Groups{Lead: 1, Before: first - first/2, Long: rest, LongPlain: inner + 1, Short: k - 1 - rest, ShortPlain: inner, After: first / 2}
 }
 
 // order lists the plain stitches before each shaping.

@@ -294,8 +294,11 @@ func TestSpreadLaw(t *testing.T) {
 			t.Fatalf("%d shapings over %d make %d, want %d", k, have, len(res.Made), want)
 		}
 		g := SpreadGroups(have, k, size, how)
-		if total := g.Before + g.After + g.Long*(g.LongPlain+size) + g.Short*(g.ShortPlain+size); total != have {
+		if total := g.Before + g.Lead*size + g.After + g.Long*(g.LongPlain+size) + g.Short*(g.ShortPlain+size); total != have {
 			t.Fatalf("the groups take %d of %d: %+v", total, have, g)
+		}
+		if gap := max(g.Before, g.After); how == Centred && k > 0 && gap > 3*(g.ShortPlain+1) && g.Short > 0 {
+			t.Fatalf("%d plain stitches at an end, %d between: %+v", gap, g.ShortPlain, g)
 		}
 		if how != Centred && g.Long > 0 && g.Short > 0 && g.LongPlain != g.ShortPlain+1 {
 			t.Fatalf("long and short groups differ by more than one: %+v", g)

@@ -198,4 +198,5 @@ const (
 // Groups is how spread shaping was spread.
 type Groups struct {
 	Long, LongPlain, Short, ShortPlain, Before, After int
+	Lead                                              int // 1: a shaping of its own stands behind Before; else 0
 }
