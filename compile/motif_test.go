@@ -124,3 +124,22 @@ func TestMotifsWrittenOtherwise(t *testing.T) {
 		})
 	}
 }
+
+// The whole is as many motifs wide, high and around as lie there, in every size; its yarn is that of all of them.
+func TestMotifsAreMeasured(t *testing.T) {
+	yarn := "gauge 10 cm\n  dc 20 sts, 10 rows\n  sc 20 sts, 20 rows\nend\nyarn sand\n  name en \"s\" es \"a\"\n  ball 50 g, 100 m\n  swatch 20 sts by 10 rows of dc, 4 g\nend\n\n"
+	text := func(across string) string {
+		s := strings.Replace(squares(2, across, "2"), "  joined in", "  each 6 cm\n  joined in", 1)
+		s = s[:strings.Index(s, "\npart border")] + "\nmeasure\n  width = width of whole\n  length = height of whole\n  rim = around whole\nend\n"
+		return strings.Replace(s, "\npart square", "\n"+yarn+"part square", 1)
+	}
+	p := clean(t, text("3 (10)"))
+	require.Equal(t, plan.Lengths{18 * plan.Centimetre, 60 * plan.Centimetre}, p.Measures[0].Values)
+	require.Equal(t, plan.Lengths{12 * plan.Centimetre, 12 * plan.Centimetre}, p.Measures[1].Values)
+	require.Equal(t, plan.Lengths{60 * plan.Centimetre, 144 * plan.Centimetre}, p.Measures[2].Values)
+	one := clean(t, text("1"))
+	// Amounts are rounded up; ten times as many motifs take ten times as much, but for that.
+	ten, each := p.Yarns[0].Amount[1].Milligrams, one.Yarns[0].Amount[0].Milligrams
+	require.InDelta(t, 10*each, ten, float64(10*5000))
+	require.Greater(t, ten, 5*each)
+}

@@ -33,6 +33,12 @@
 // back and run from right to left of the edge being worked, so in work that grows downwards the first side met is the
 // wearer's right, which the reader sees on her left.
 //
+// # Joined motifs
+//
+// A pattern of joined motifs, with or without a border, is no strip and no ring: it is drawn as it lies, squares beside one
+// another and the rounds of the border around them. A motif is as large as the source says, and the schematic is drawn only
+// where it does. One with other parts besides is drawn piece by piece like any other.
+//
 // # What is not drawn
 //
 // Seams, short-row wedges, fringes and the third dimension. A piece whose shaping lies at one edge only is drawn so
