@@ -156,14 +156,15 @@ func (m *mirror) plainStitch(word string) bool {
 	return ok && f.Together == 1
 }
 
-// fixed reports whether a stitch goes one way: a picot sits on the stitch before it, a reverse stitch has its own way.
+// fixed reports whether a stitch goes one way: a picot sits on the stitch before it, a reverse stitch has its own way, and
+// stitches that cross lean to one side.
 func (m *mirror) fixed(n *lang.Work) bool {
 	if n.Stitch == nil {
 		return false
 	}
 	f, _ := m.c.form(n.Stitch.Text)
 	k, _ := stitch.Of(f.ID)
-	return f.Group == stitch.Picot || k.Back
+	return f.Group == stitch.Picot || f.Group.Crossed() || k.Back
 }
 
 // oneWay finds an item that cannot be read from its other end: what speaks of the stitch before it, of a name, of a yarn

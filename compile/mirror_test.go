@@ -24,7 +24,7 @@ func drawRow(t *rapid.T, n int) (text string, makes int) {
 	}
 	for n > 0 {
 		k := rapid.IntRange(1, n).Draw(t, "k")
-		switch rapid.IntRange(0, 6).Draw(t, "what") {
+		switch rapid.IntRange(0, 9).Draw(t, "what") {
 		case 0:
 			add(1, 1, "sc in next")
 		case 1:
@@ -44,6 +44,15 @@ func drawRow(t *rapid.T, n int) (text string, makes int) {
 				continue
 			}
 			add(3, 2, "sc2tog, sc in next")
+		case 6:
+			if n < 4 {
+				continue
+			}
+			add(4, 1, "[sc in next, skip 1, sc in next 2] together")
+		case 7:
+			add(1, 3, "sc3shell in next")
+		case 8:
+			add(1, 1, "sc2cl in next")
 		default:
 			add(k, k, "sc in next %d", k)
 		}

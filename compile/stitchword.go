@@ -134,6 +134,15 @@ func (c *checker) stitchWords() []string {
 		out = append(out, w)
 		if k.Body {
 			out = append(out, w+"2tog", "fp"+w, "bp"+w)
+			for _, g := range stitch.Groups {
+				switch {
+				case g.Only != "" && g.Only != k.ID:
+				case g.Usual > 0:
+					out = append(out, w+g.Word)
+				default:
+					out = append(out, w+strconv.Itoa(g.Least)+g.Word)
+				}
+			}
 		}
 	}
 	for id := range c.own {
@@ -142,7 +151,7 @@ func (c *checker) stitchWords() []string {
 	for g := range c.groups {
 		out = append(out, g)
 	}
-	out = append(out, "inc", "dec")
+	out = append(out, "inc", "dec", "picot")
 	slices.Sort(out)
 	return out
 }
