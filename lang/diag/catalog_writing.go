@@ -93,7 +93,7 @@ by accident.`},
 		Es: Wording{
 			Message: `esta línea tiene más de {limit} palabras`,
 			Mark:    `hasta aquí se ha leído`,
-			Help:    map[string]string{"": `repártala en varias hileras, o escriba una sola vez lo que se repite, entre corchetes: [ … ] 20 times`},
+			Help:    map[string]string{"": `repartirla en varias hileras o escribir una sola vez lo que se repite, entre corchetes: [ … ] 20 times`},
 			Explain: `Las hileras más largas de los patrones reales tienen unos cientos de palabras. Una más larga es, casi seguro, un texto
 pegado sin querer.`},
 		Example: band("round:\n    sc in next,\n    # … 3000 times\n    sc in each"),
@@ -107,7 +107,7 @@ pegado sin querer.`},
 follows. The first messages are the ones to read.`},
 		Es: Wording{
 			Message: `se han encontrado más de {limit} fallos; los que siguen a este lugar no se muestran`,
-			Help:    map[string]string{"": `corrija los primeros y compruebe de nuevo`},
+			Help:    map[string]string{"": `corregir los primeros y comprobar de nuevo`},
 			Explain: `Cuando casi todas las líneas tienen fallos, el archivo no suele ser un patrón, o un signo cercano al principio
 estropea todo lo que sigue. Los primeros mensajes son los que conviene leer.`},
 		Example: "Dear knitters and crocheters\n# … 600 times\n",

@@ -29,7 +29,7 @@ error[OV104]: esta línea tiene más de 10000 palabras
     --> example.ovillo:2517:11
  2517 |     sc in next,
       |           ^^^^ hasta aquí se ha leído
-      = ayuda: repártala en varias hileras, o escriba una sola vez lo que se repite, entre corchetes: [ … ] 20 times
+      = ayuda: repartirla en varias hileras o escribir una sola vez lo que se repite, entre corchetes: [ … ] 20 times
 
 example.ovillo: 1 error
 
@@ -38,7 +38,7 @@ nota[OV105]: se han encontrado más de 500 fallos; los que siguen a este lugar n
    --> example.ovillo:501:1
  501 | Dear knitters and crocheters
      | ^^^^
-     = ayuda: corrija los primeros y compruebe de nuevo
+     = ayuda: corregir los primeros y comprobar de nuevo
 
 example.ovillo: 1 nota
 
