@@ -561,8 +561,8 @@ func TestStitchPatternLaw(t *testing.T) {
 				all = append(all[1:], all[0])
 			}
 		}
-		by := clean(t, text+piece("rows", "chain 21", "  row: sc in each\n"+uses))
-		out := clean(t, piece("rows", "chain 21", "  row: sc in each\n"+written))
+		by := clean(t, text+piece("rows", "chain 61", "  row: sc in each\n"+uses))
+		out := clean(t, piece("rows", "chain 61", "  row: sc in each\n"+written))
 		if got, want := stitchesOf(by, 0, 0), stitchesOf(out, 0, 0); !slices.Equal(got, want) {
 			t.Fatalf("%s\n%s\nmakes %v, written out %v", text, uses, got, want)
 		}
