@@ -154,6 +154,6 @@ var faultCode = map[fabric.FaultKind]diag.Code{
 	fabric.UnevenCells: "OV460", fabric.NoCentre: "OV461", fabric.NoSquares: "OV462", fabric.UnevenSquares: "OV463",
 	fabric.TooMany: "OV421", fabric.Crowded: "OV425", fabric.ShortSpace: "OV486",
 	fabric.Behind: "OV501", fabric.NotHere: "OV502", fabric.Unknown: "OV503", fabric.ManyPlaces: "OV504",
-	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508", fabric.NoMarker: "OV513", fabric.NoneMet: "OV514",
+	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508", fabric.NoMarker: "OV513", fabric.NoneMet: "OV514", fabric.NoStitches: "OV544",
 	fabric.NotMarked: "OV516",
 }

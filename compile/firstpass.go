@@ -15,6 +15,10 @@ func (pr *printer) begin(r *plan.Row) {
 	if !r.Begin.Counts {
 		return
 	}
+	if len(r.Work) > 0 && r.Work[0].Op == plan.AsMade {
+		r.Work[0].AfterBegin = true
+		return
+	}
 	left := map[int]bool{} // the sizes whose first stitch is still to be found
 	for z, res := range pr.w.first {
 		if res != nil {

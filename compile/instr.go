@@ -181,6 +181,8 @@ func (pr *printer) instr(o *fabric.Op) []plan.Instr {
 		return pr.spread(o)
 	case fabric.Spaced:
 		return pr.spaced(o)
+	case fabric.AsMade:
+		return pr.established(in, o)
 	case fabric.JoinSpace:
 		return pr.joinSpace(in, o)
 	case fabric.ByCell:

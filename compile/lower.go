@@ -122,6 +122,8 @@ func (w *lowerer) item(it lang.Item) *fabric.Op {
 		return w.lengthen(n)
 	case *lang.Skip:
 		return w.skip(n)
+	case *lang.Established:
+		return w.established(n)
 	case *lang.Leave:
 		o := w.op(fabric.Leave, n)
 		if !n.Rest {

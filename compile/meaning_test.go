@@ -215,6 +215,12 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: sc in each\n  count off: 3, mark a in next, 8\n  round: sc to marker, unmark marker, sc in each\n  round: sc to a, sc in each", "OV503"},
 	{"r 12", "round: sc in each\n  count off: 3, mark a in next, 8\n  round: sc to a, move marker", "OV514"},
 
+	// As established.
+	{"f 8", "row: dc in each\n  row, begin with ch 2: [fpdc, bpdc] across\n  row, begin with ch 2: as established = 4 fpdc, 4 bpdc", "8"},
+	{"f 9", "row: sc in each\n  row: sc in next, [ch 2, skip 1, sc in next] across\n  2 rows: as established", "5+4"},
+	{"f 9", "row: sc in each\n  row: inc, as established to last, inc", "11"},
+	{"f 9", "row: as established", "OV544"},
+
 	// At even distances.
 	{"f 75", "row: sc in each\n  row: sc in each with [ch 2 as hole, skip 2] 5 times evenly after 4 = 65 sts, 5 holes", "65+5"},
 	{"f 20 (22)", "row: sc in each\n  row: sc in each with [ch 2, skip 2] 3 times evenly", "14+3 (16+3)"},

@@ -19,7 +19,7 @@ var (
 		&Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},
 		&OnRows{}, &FirstOn{}, &ShapeAt{}, &Motifs{}, &MotifGrid{}, &MotifSide{}, &MotifJoin{},
 		&Stripes{}, &StitchPattern{}, &MultipleOf{}, &PatternRow{}, &MayEnd{}}
-	allItems = []Item{&ChainItem{}, &Lengthen{}, &Skip{}, &Leave{}, &Turn{}, &Join{}, &Mark{}, &ChangeYarn{}, &ChartRow{}, &Together{},
+	allItems = []Item{&ChainItem{}, &Lengthen{}, &Established{}, &Skip{}, &Leave{}, &Turn{}, &Join{}, &Mark{}, &ChangeYarn{}, &ChartRow{}, &Together{},
 		&Bracket{}, &Work{}}
 )
 

@@ -8,18 +8,19 @@ import (
 // Instructions are told apart by their first word, so that each is tried once.
 
 var (
-	chainPart    part[ChainItem]
-	lengthenPart part[Lengthen]
-	skipPart     part[Skip]
-	leavePart    part[Leave]
-	turnPart     part[Turn]
-	joinPart     part[Join]
-	markPart     part[Mark]
-	yarnPart     part[ChangeYarn]
-	chartPart    part[ChartRow]
-	togetherPart part[Together]
-	bracketPart  part[Bracket]
-	rowOptPart   part[RowOpt]
+	chainPart       part[ChainItem]
+	lengthenPart    part[Lengthen]
+	establishedPart part[Established]
+	skipPart        part[Skip]
+	leavePart       part[Leave]
+	turnPart        part[Turn]
+	joinPart        part[Join]
+	markPart        part[Mark]
+	yarnPart        part[ChangeYarn]
+	chartPart       part[ChartRow]
+	togetherPart    part[Together]
+	bracketPart     part[Bracket]
+	rowOptPart      part[RowOpt]
 )
 
 // itemWords gives the parser of each instruction that begins with a word of its own.
@@ -29,6 +30,7 @@ func init() { // not a literal: the parsers lead back to readItem
 	itemWords = map[string]func(*lexer.PeekingLexer) (Item, error){
 		"ch":   itemOf(&chainPart),
 		"skip": itemOf(&skipPart),
+		"as":   itemOf(&establishedPart),
 
 		"foundation": itemOf(&lengthenPart),
 

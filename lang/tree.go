@@ -986,6 +986,16 @@ type ChainItem struct {
 	Label *As  `parser:"@@?"`
 }
 
+// Established works each stitch as it presents: what stands out from this side round the post from the front, what lies back
+// from behind, and the others plain.
+//
+//	as established · as established to last 2
+type Established struct {
+	At
+	Word  bool   `parser:"'as' @'established'"`
+	Bound *Bound `parser:"@@?"`
+}
+
 // Lengthen makes stitches that stand on no place: each is worked into the foot of the one before it, the first into the foot of
 // the stitch just made. At the end of a row they make it longer.
 //
@@ -1447,15 +1457,16 @@ func (*PlainFinish) statement()   {}
 func (*MeasureBlock) statement()  {}
 func (*Measure) statement()       {}
 
-func (*ChainItem) item()  {}
-func (*Lengthen) item()   {}
-func (*Skip) item()       {}
-func (*Leave) item()      {}
-func (*Turn) item()       {}
-func (*Join) item()       {}
-func (*Mark) item()       {}
-func (*ChangeYarn) item() {}
-func (*ChartRow) item()   {}
-func (*Together) item()   {}
-func (*Bracket) item()    {}
-func (*Work) item()       {}
+func (*ChainItem) item()   {}
+func (*Lengthen) item()    {}
+func (*Established) item() {}
+func (*Skip) item()        {}
+func (*Leave) item()       {}
+func (*Turn) item()        {}
+func (*Join) item()        {}
+func (*Mark) item()        {}
+func (*ChangeYarn) item()  {}
+func (*ChartRow) item()    {}
+func (*Together) item()    {}
+func (*Bracket) item()     {}
+func (*Work) item()        {}

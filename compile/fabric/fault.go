@@ -43,6 +43,7 @@ const (
 	NoNext                             // the marker Name was to stand in a stitch that the row does not make
 	NoMarker                           // no marker lies ahead
 	NotMarked                          // the next place carries no marker
+	NoStitches                         // there are chains where stitches were to go on as they present
 	NoneMet                            // no marker was met yet in this row
 	Crowded                            // what is set at even distances needs Need places, Have are there
 	ShortSpace                         // a join stands in place of Need chains, the space Name has Have

@@ -48,6 +48,7 @@ const (
 	Found  // N stitches of Form, each in the foot of the one before it
 	Ride   // a picot of Form on what was just made: it takes and makes nothing
 	Spaced // Body, N times, as far apart as they go among single stitches of Form, to Bound
+	AsMade // a stitch of the same kind on each up to Bound, as it presents from this side
 	ByCell // N cells of Cells, or as many as there are up to Bound
 	Mark
 	Move

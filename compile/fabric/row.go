@@ -251,6 +251,8 @@ func (r *row) do(op *Op) (int, *Fault) {
 		return r.spread(op)
 	case Spaced:
 		return r.spaced(op)
+	case AsMade:
+		return r.asMade(op)
 	case Found:
 		return r.found(op)
 	case Ride:

@@ -271,6 +271,7 @@ const (
 	CrossOver // N times Form, a group that crosses over as many places as it has stitches
 	Lengthen  // N stitches of Form, each in the foot of the one before it
 	RideOn    // a picot of Form on the stitch just made
+	AsMade    // each stitch as it presents
 	SlipOver  // N slip stitches that only carry the yarn on; not counted
 	JoinTo    // a slip stitch into the matching space, of Chains chains, of the motif beside this one
 	AlongRun  // what follows is worked along Ref
@@ -330,6 +331,7 @@ type Instr struct {
 	Chains Nums // chains of the space worked into, where it is a space and all are alike; else nil
 	Last   Nums // ToLast
 	Before Nums // ToMark
+	Posts  bool // AsMade: there are stitches round posts among them
 	Marked bool // ToMark: the marker stands in a stitch, in every size
 	Deep   int  // rows below
 	Marker int  // index into Part.Markers; -1 if none, or for one that is met by no name

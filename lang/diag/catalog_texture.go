@@ -112,6 +112,16 @@ var textures = []Entry{
 		Example: kelp(kelpBall+"\n"+kelpSwatch) + "\n" + scGauge + "\n\n" + flat("  stripes kelp 0\n  chain 13\n  2 rows: sc in each = 13"),
 		Fixed:   kelp(kelpBall+"\n"+kelpSwatch) + "\n" + scGauge + "\n\n" + flat("  stripes kelp 2\n  chain 13\n  2 rows: sc in each = 13")},
 
+	{Code: "OV544", Severity: Error,
+		En: Wording{Message: `there are no stitches here to go on with as established`, Mark: `stands on chains`,
+			Help:    map[string]string{"": `work a row of stitches first: dc in each`},
+			Explain: `as established works on each stitch one of its kind, as it presents from this side. The chains of a start, a ring and slip stitches are no stitches of a kind.`},
+		Es: Wording{Message: `aquí no hay puntos con los que seguir como se presentan`, Mark: `está sobre cadenetas`,
+			Help:    map[string]string{"": `tejer antes una hilera de puntos: dc in each`},
+			Explain: `as established teje sobre cada punto uno de su clase, tal como se presenta por este lado. Las cadenetas del comienzo, un anillo y los puntos deslizados no son puntos de una clase.`},
+		Example: flat("  chain 12\n  row: as established = 12"),
+		Fixed:   flat("  chain 12\n  row: dc in each = 12\n  row: as established = 12")},
+
 	{Code: "OV323", Severity: Error,
 		En: Wording{Message: `{name} has no repeats that could be counted`, Mark: `is no stitch pattern with a multiple`,
 			Help:    map[string]string{"": `name a stitch pattern that says its multiple, or count stitches: stitches(78 cm, dc)`},

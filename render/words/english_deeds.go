@@ -430,3 +430,24 @@ func (e *english) skipped(h hooked) rich.Text {
 func (e *english) startHook(h hooked) rich.Text {
 	return fill("starting in {}~{} from hook{}", e.ordinal(h.nth), e.short("ch").one, e.skipped(h))
 }
+
+// asMade is each stitch as it appears; posts says that there are some round posts among them.
+func (e *english) asMade(s spot, posts bool) rich.Text {
+	which, st := "each ", e.short("st").one
+	if s.after {
+		which, st = "each of the other ", e.short("st").many
+	}
+	t := fill("work "+which+"{}{} as it appears", st, e.asFar(s))
+	if posts {
+		t = fill("{}: around the post from the front where a {} stands out, around the post from the back where it lies back, plain elsewhere", t, e.short("st").one)
+	}
+	return t
+}
+
+// asFar says where something ends that goes to the end of the row if nothing is said.
+func (e *english) asFar(s spot) rich.Text {
+	if s.reach == plan.ToEnd {
+		return nil
+	}
+	return fill(" {}", e.bound(s))
+}

@@ -188,6 +188,8 @@ func (c *context) deed(in *plan.Instr) item {
 	case plan.SkipOver:
 		name := c.l.read.of(in.Called)
 		return item{text: v.skip(s.n, s, name), heavy: name != "" || s.heavy()}
+	case plan.AsMade:
+		return item{text: v.asMade(s, in.Posts), heavy: true}
 	case plan.LeaveRest:
 		return item{text: v.leave(s.n, c.l.read.of(in.Called)), heavy: true}
 	case plan.TurnWork:

@@ -453,3 +453,20 @@ func (s *spanish) skipped(h hooked) rich.Text {
 func (s *spanish) startHook(h hooked) rich.Text {
 	return fill("comenzando en {}{}", s.hookChain(h.nth), s.skipped(h))
 }
+
+// asMade is each stitch as it presents; posts says that there are some round posts among them.
+func (s *spanish) asMade(at spot, posts bool) rich.Text {
+	st := s.short("st").one
+	what := fill("cada {}", st)
+	if at.after {
+		what = fill("cada uno de los demás {}", s.short("st").many)
+	}
+	if at.reach != plan.ToEnd {
+		what = fill("{} {}", what, s.bound(at))
+	}
+	t := fill("tejer {} como se presenta", what)
+	if posts {
+		t = fill("{}: en relieve por delante donde el {} sobresale, en relieve por detrás donde queda hundido, y normal en los demás", t, st)
+	}
+	return t
+}

@@ -140,6 +140,7 @@ func (y toy) joinWith(j joining) rich.Text                    { return y.t("∪"
 func (y toy) turn() rich.Text                                 { return y.t("↔") }
 func (y toy) rowsIn(n num, yarn string, round bool) rich.Text { return y.t("≡", n, yarn) }
 func (y toy) inStripes(list []rich.Text) rich.Text            { return y.t("≣", join(",", list...)) }
+func (y toy) asMade(s spot, posts bool) rich.Text             { return y.t("≈", s.n) }
 func (y toy) joinYarn(n string) rich.Text                     { return y.t("Δ", n) }
 func (y toy) joinYarnIn(n string, p rich.Text) rich.Text      { return y.t("Δ", n, p) }
 func (y toy) changeHook(size string) rich.Text                { return y.t("ω", size) }

@@ -48,6 +48,7 @@ type deeds interface {
 	chains(n num) rich.Text
 	lengthen(f noun, n num) rich.Text // stitches that stand on no place
 	skip(n num, s spot, called string) rich.Text
+	asMade(s spot, posts bool) rich.Text
 	leave(n num, called string) rich.Text
 	repeat(body rich.Text, n num, s spot) rich.Text
 	inOne(body rich.Text, n num, s spot) rich.Text

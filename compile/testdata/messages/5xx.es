@@ -7,6 +7,15 @@ error[OV543]: unas rayas sin hileras no son rayas
 
 example.ovillo: 1 error
 
+# OV544
+error[OV544]: aquí no hay puntos con los que seguir como se presentan
+  --> example.ovillo:14:8
+ 14 |   row: as established = 12
+    |        ^^^^^^^^^^^^^^ está sobre cadenetas
+    = ayuda: tejer antes una hilera de puntos: dc in each
+
+example.ovillo: 1 error
+
 # OV530
 error[OV530]: strip no tiene un borde lateral llamado front
   --> example.ovillo:25:8
