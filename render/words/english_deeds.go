@@ -446,8 +446,9 @@ func (e *english) asMade(s spot, posts bool) rich.Text {
 
 // asFar says where something ends that goes to the end of the row if nothing is said.
 func (e *english) asFar(s spot) rich.Text {
-	if s.reach == plan.ToEnd {
-		return nil
+	switch s.reach {
+	case plan.ToMark, plan.ToLabel, plan.ToLast, plan.ToSpace:
+		return fill(" {}", e.bound(s))
 	}
-	return fill(" {}", e.bound(s))
+	return nil
 }

@@ -461,7 +461,8 @@ func (s *spanish) asMade(at spot, posts bool) rich.Text {
 	if at.after {
 		what = fill("cada uno de los demás {}", s.short("st").many)
 	}
-	if at.reach != plan.ToEnd {
+	switch at.reach {
+	case plan.ToMark, plan.ToLabel, plan.ToLast, plan.ToSpace:
 		what = fill("{} {}", what, s.bound(at))
 	}
 	t := fill("tejer {} como se presenta", what)
