@@ -87,6 +87,7 @@ const (
 	codeAroundOpening diag.Code = "OV535" // around an opening that no chain closes
 	codeMultipleBy    diag.Code = "OV536" // a run that cannot be brought to a multiple
 	codeMultipleFar   diag.Code = "OV537" // a multiple that is out of reach
+	codeCountOf       diag.Code = "OV540" // a count of what is not there at this point
 	codeWalkedShort   diag.Code = "OV538" // an edge that is joined bit by bit, and not to its end
 
 	codeBackRow    diag.Code = "OV493" // something else in a row that goes the other way

@@ -85,6 +85,7 @@ type checker struct {
 	base           stitch.ID
 	style          *lang.Style
 	parts          map[string]*partState
+	at             *partState // the part that is being worked; nil: none
 	motifs         map[*lang.Motifs]*motifCount
 	forms          map[stitch.Form]bool
 	used           map[int]bool // yarns used

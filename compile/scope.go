@@ -105,6 +105,9 @@ func pickNums(n plan.Nums, mask []bool) plan.Nums {
 }
 
 func (s *scope) Measure(e *lang.Expr) (value.Vector, bool) {
+	if e.Text == "count" {
+		return s.c.countOf(e).Pick(s.mask), true
+	}
 	if s.measure == nil {
 		return value.Unknown, false
 	}

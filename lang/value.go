@@ -113,7 +113,7 @@ func (r reader) valueAhead() bool {
 	case tNumber:
 		return true
 	case tWord:
-		return !Reserved(t.Value) || t.Value == "rows" && r.after().Value == "("
+		return !Reserved(t.Value) || t.Value == "rows" && r.after().Value == "(" || t.Value == "count" && r.after().Value == "of"
 	case tSign:
 		return t.Value == "-" || t.Value == "("
 	}
@@ -249,6 +249,8 @@ func (c *climber) prim() (*Expr, error) {
 		return c.node(start, Expr{Op: OpParen, L: x}), nil
 	case c.measuredAhead():
 		return c.measured()
+	case c.word("count") && c.after().Value == "of":
+		return c.counted()
 	case t.Type == tWord && c.valueAhead():
 		path, err := c.path()
 		if err != nil {
@@ -341,6 +343,21 @@ func (c *climber) measured() (*Expr, error) {
 		if e.R, err = c.term(); err != nil {
 			return nil, err
 		}
+	}
+	return c.node(start, e), nil
+}
+
+// counted reads count of NAME.
+func (c *climber) counted() (*Expr, error) {
+	start := c.start()
+	e := Expr{Op: OpMeasure, Text: c.Next().Value}
+	c.Next() // of
+	if !c.name() {
+		return nil, c.slip(slipPlace)
+	}
+	var err error
+	if e.Path, err = c.path(); err != nil {
+		return nil, err
 	}
 	return c.node(start, e), nil
 }

@@ -1,6 +1,6 @@
 package diag
 
-// Codes 530 to 539 and 759: side edges, and what is worked along them.
+// Codes 530 to 540 and 759: side edges, and what is worked along them.
 
 // bandOf is a small flat part, and a second one that starts along it as a line says.
 func bandOf(from, row string) string {
@@ -141,6 +141,16 @@ var edges = []Entry{
 			Help:    map[string]string{"": `tejer menos hileras, o tomar menos lugares en cada una`},
 			Explain: `in next 2 of body.edge avanza por ese borde de hilera en hilera. Cuando está unido entero ya no queda dónde unir.`},
 		Example: sideways("30 (36)"), Fixed: sideways("29 (35)")},
+
+	{Code: "OV540", Severity: Error,
+		En: Wording{Message: `there is nothing to count: {word}`, Mark: `is not there at this point`,
+			Help:    nearHelp(`near it: {near|or}`, `count what an earlier row made or skipped under a name, with its part before it if it is another: count of yoke.sleeve`),
+			Explain: `count of sleeve is how many places a section, a label or an edge has where it is written. A let stands before all parts, so it cannot count anything; what is counted has to be worked above.`},
+		Es: Wording{Message: `no hay nada que contar: {word}`, Mark: `no existe en este punto`,
+			Help:    nearHelp(`parecidos: {near|or}`, `contar lo que una hilera anterior hizo o saltó con un nombre, precedido de su pieza si es otra: count of yoke.sleeve`),
+			Explain: `count of sleeve es cuántos lugares tiene una sección, una etiqueta o un borde donde se escribe. Un let está antes de todas las piezas, así que no puede contar nada; lo que se cuenta tiene que estar tejido más arriba.`},
+		Example: trial("  chain 20, join\n  round: sc in each = 20\n  repeat count of gap times\n    round: sc in each\n  end = 20"),
+		Fixed:   trial("  chain 20, join\n  round: sc in next 12 as front, sc in each = 20\n  repeat count of front times\n    round: sc in each\n  end = 20")},
 
 	{Code: "OV759", Severity: Warning,
 		En: Wording{Message: `the stitches along this edge measure {have}, but the edge is {need} long`, Mark: `pulls in or spreads`,

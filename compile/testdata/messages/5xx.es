@@ -107,6 +107,15 @@ error[OV539]: aquí hacen falta los 2 lugares siguientes de edge, y quedan 0
 
 example.ovillo: 1 error
 
+# OV540
+error[OV540]: no hay nada que contar: count of gap
+  --> example.ovillo:15:10
+ 15 |   repeat count of gap times
+    |          ^^^^^^^^^^^^ no existe en este punto
+    = ayuda: contar lo que una hilera anterior hizo o saltó con un nombre, precedido de su pieza si es otra: count of yoke.sleeve
+
+example.ovillo: 1 error
+
 # OV501
 error[OV501]: m ya quedó atrás
   --> example.ovillo:16:24
