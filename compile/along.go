@@ -23,6 +23,7 @@ type alongRun struct {
 	at     lang.Node
 	from   plan.Nums // the places before it on the edge
 	count  plan.Nums // its places
+	chain  bool      // of new chains
 	plain  bool      // of places that the maker finds without being told: nothing is said of them
 }
 
@@ -64,7 +65,10 @@ func (p *partState) from(n *lang.From, mask []bool) {
 		p.begun[z] = p.fab[z].Begun()
 	}
 	for _, r := range a.runs {
-		if r.ref.Count = r.count; !r.plain {
+		if r.ref.Count = r.count; r.chain {
+			r.ref.Chains = r.count
+		}
+		if !r.plain {
 			st.Runs = append(st.Runs, r.ref)
 		}
 	}
@@ -144,7 +148,7 @@ func (a *along) chain(it *lang.FromRun) bool {
 		runs[z] = r
 		return f
 	})
-	a.put(it, plan.Ref{Kind: plan.RefSpace, Own: true, Chains: k, Count: k}, runs)
+	a.put(it, plan.Ref{Kind: plan.RefSpace, Own: true, Chains: k, Count: k}, runs).chain = true
 	return true
 }
 

@@ -66,6 +66,7 @@ func TestAlongEdges(t *testing.T) {
 		{"by the name of the edge", "  in rows\n  from neck edge of panel by gauge\n  row: sc in each = 16 (20)"},
 		{"some rows", "  in rows\n  from hem edge of panel rows 4 to 9 at 4 per 3 rows\n  row: sc in each = 8"},
 		{"two runs, brought to a multiple", "  in rows\n  from panel.edge, hem edge of panel at 4 per 3 rows as side, multiple of 5 by side\n  row: sc in each = 35 (45)"},
+		{"a chain that gives way to the multiple", "  in joined rounds\n  from panel.edge, chain 5 as gap, multiple of 8 by gap\n  round: sc in each = 24 (32)"},
 		{"all round, corners worked", "  in joined rounds\n  from around panel at 4 per 3 rows\n  round: [sc to corner, 3 sc in corner] 4 times = 80 (96)\n  round: sc in each = 80 (96)"},
 		{"mitred corners grow by eight", "  in joined rounds\n  from around panel at 4 per 3 rows\n  round: [sc to corner, (sc, sc as corner, sc) in corner] 4 times = 80 (96)\n" +
 			"  round: [sc to corner, (sc, sc as corner, sc) in corner] 4 times, sc to end = 88 (104)"},

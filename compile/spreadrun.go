@@ -72,7 +72,7 @@ func (a *along) force() bool {
 	for _, name := range n.By {
 		found := false
 		for _, r := range a.runs {
-			if r.label == name.Text && r.ends != nil {
+			if r.label == name.Text && (r.ends != nil || r.chain) {
 				by, found = append(by, r), true
 			}
 		}
@@ -100,6 +100,16 @@ func (a *along) force() bool {
 			if r.forced = true; k < 1 {
 				bad.add(z, total+diff, total)
 				break
+			}
+			if r.chain {
+				run, f := p.fab[z].ChainRun(k)
+				if f != nil {
+					f.Span = n.Span()
+					p.c.gather(f, z, p)
+					return false
+				}
+				r.runs[z] = run
+				continue
 			}
 			r.groups[z] = spreadOver(len(r.runs[z].Places), k)
 		}

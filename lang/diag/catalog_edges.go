@@ -105,12 +105,12 @@ var edges = []Entry{
 		Fixed:   mittOf("ch 4, skip 4 as thumb")},
 
 	{Code: "OV536", Severity: Error,
-		En: Wording{Message: `{name} is not a run of row ends, so it cannot give or take stitches`, Mark: `cannot be changed`,
+		En: Wording{Message: `{name} is neither ends of rows nor new chains, so it cannot give or take stitches`, Mark: `cannot be changed`,
 			Help:    map[string]string{"": `name a run along a side edge: right edge of front as {name}`},
-			Explain: `To bring an edge to a multiple, some run of it must be free to have a stitch more or fewer. Only along the ends of rows is that so; stitches and chains are as many as there are.`},
-		Es: Wording{Message: `{name} no es un tramo de extremos de hilera: no puede tener puntos de más ni de menos`, Mark: `no se puede cambiar`,
+			Explain: `To bring an edge to a multiple, some run of it must be free to have a stitch more or fewer. Along the ends of rows that is so, and new chains can be made longer or shorter; stitches are as many as there are.`},
+		Es: Wording{Message: `{name} no son extremos de hilera ni cadenas nuevas: no puede tener puntos de más ni de menos`, Mark: `no se puede cambiar`,
 			Help:    map[string]string{"": `nombrar un tramo de un borde lateral: right edge of front as {name}`},
-			Explain: `Para llevar un borde a un múltiplo, algún tramo tiene que poder tener un punto más o menos. Eso solo es posible en los extremos de hilera; los puntos y las cadenas son los que hay.`},
+			Explain: `Para llevar un borde a un múltiplo, algún tramo tiene que poder tener un punto más o menos. Eso es posible en los extremos de hilera, y las cadenas nuevas pueden ser más o menos; los puntos son los que hay.`},
 		Example: bandOf("  in rows\n  from strip.edge as top, right edge of strip as side, multiple of 4 by top", "  row: sc in each = 16 (18)"),
 		Fixed:   bandOf("  in rows\n  from strip.edge as top, right edge of strip as side, multiple of 4 by side", "  row: sc in each = 40 (44)")},
 

@@ -71,7 +71,7 @@ error[OV535]: strip.thumb no es una abertura con cadenas por encima
 example.ovillo: 1 error
 
 # OV536
-error[OV536]: top no es un tramo de extremos de hilera: no puede tener puntos de más ni de menos
+error[OV536]: top no son extremos de hilera ni cadenas nuevas: no puede tener puntos de más ni de menos
   --> example.ovillo:25:73
  25 |   from strip.edge as top, right edge of strip as side, multiple of 4 by top
     |                                                                         ^^^ no se puede cambiar
