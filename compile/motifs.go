@@ -483,31 +483,3 @@ func (c *checker) measuredOf(g *plan.Grid, z int, e *lang.Expr, on *plan.Measure
 	}
 	return plan.Length(sides) * g.Each[z], true
 }
-
-// motifs adds the outer edge of joined motifs.
-func (a *along) motifs(it *lang.FromRun, q *partState) bool {
-	p, c := a.p, a.p.c
-	runs := make([]fabric.Run, c.z)
-	for z := range p.fab {
-		runs[z] = q.fab[z].AroundRun()
-		for name := range runs[z].Names {
-			p.names[name] = true
-		}
-	}
-	p.roles[fabric.OuterCorner], p.roles[fabric.JointName] = plan.OuterCorner, plan.Joint
-	for name, called := range c.motifCalls(q) {
-		if p.calls[name] == nil {
-			p.calls[name] = called
-		}
-	}
-	a.put(it, plan.Ref{Kind: plan.RefAround, Part: q.index, Label: q.plan.Name, Called: q.plan.Called, Pick: plan.EachOf}, runs)
-	return true
-}
-
-// motifCalls are the printed names of the places of a motif, which its outer edge has as well.
-func (c *checker) motifCalls(q *partState) map[string]plan.Text {
-	if q.plan.Grid == nil {
-		return nil
-	}
-	return c.parts[c.pat.Parts[q.plan.Grid.Motif].Name].calls
-}
