@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"slices"
 	"strconv"
 
 	"ovillo/compile/plan"
@@ -8,15 +9,23 @@ import (
 
 // This file counts off sections along an edge and finds what lies in them.
 
-// section is what lies between two markers; an empty name is the start or the end of the edge.
-type section struct{ from, to string }
+// section is what lies between two markers; an empty name is the start or the end of the edge. In a round it may lie across the
+// start: then it goes on from the last marker to the first.
+type section struct {
+	from, to string
+	across   bool
+}
 
 // between gives the indices of a section on the edge.
 func (p *Part) between(s section) (int, int, *Fault) {
 	a, b := 0, len(p.edge.p)
 	if s.from != "" {
 		m := p.marks[s.from]
-		if m == nil || m.edge != p.edge.serial {
+		lost := m == nil || m.edge != p.edge.serial
+		if lost && s.across {
+			return p.between(section{to: s.to}) // it begins where the round does again
+		}
+		if lost {
 			return 0, 0, fault(Lost, 0, 0, s.from)
 		}
 		if a = m.at; !m.gap {
@@ -30,7 +39,23 @@ func (p *Part) between(s section) (int, int, *Fault) {
 		}
 		b = m.at
 	}
+	if s.across && a > b {
+		return a, b, nil
+	}
 	return a, max(a, b), nil
+}
+
+// in are the places of a section; of one that lies across the start those before it come first, as they are made first in a round
+// that goes round again.
+func (p *Part) in(s section) ([]ID, *Fault) {
+	a, b, f := p.between(s)
+	switch {
+	case f != nil:
+		return nil, f
+	case a > b:
+		return append(slices.Clone(p.edge.p[a:]), p.edge.p[:b]...), nil
+	}
+	return p.edge.p[a:b], nil
 }
 
 // OffStep is a step of a counting off: N places, or a marker.
@@ -80,12 +105,16 @@ func (p *Part) CountOff(steps []OffStep) *Fault {
 	if at != total {
 		return fault(StatedOther, at, total, "")
 	}
+	if first, end := steps[0], steps[len(steps)-1]; p.edge.closed && first.Label != "" && end.Marker != "" {
+		// What is made behind the last marker belongs to the section that begins the round.
+		p.spans[first.Label] = section{from: end.Marker, to: p.spans[first.Label].to, across: true}
+	}
 	return nil
 }
 
 func (p *Part) endSection(name, marker string) {
 	if name != "" {
-		p.spans[name] = section{p.spans[name].from, marker}
+		p.spans[name] = section{from: p.spans[name].from, to: marker}
 	}
 }
 

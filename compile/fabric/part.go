@@ -257,11 +257,7 @@ func (p *Part) ids(name string) ([]ID, *Fault) {
 		return l.ids, nil
 	}
 	if s, ok := p.spans[name]; ok {
-		a, b, f := p.between(s)
-		if f != nil {
-			return nil, f
-		}
-		return p.edge.p[a:b], nil
+		return p.in(s)
 	}
 	switch {
 	case name == FoundationName && len(p.found) > 0:
