@@ -1,6 +1,7 @@
 package compile_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -90,4 +91,16 @@ func errorsIn(l diag.List) (out diag.List) {
 		}
 	}
 	return out
+}
+
+// A part along an edge that is not known says nothing of its own.
+func TestAlongAnUnknownEdge(t *testing.T) {
+	for _, second := range []string{
+		"  in rows\n  from right edge of panel by gauge\n  row: sc in each",
+		"  in rows\n  from panel.edge, right edge of panel rows 1 to 2 as side, multiple of 15 by side\n  row: sc in each",
+		"  in joined rounds\n  from around panel at 4 per 3 rows\n  round: [sc to corner, 3 sc in corner] 4 times",
+	} {
+		text := strings.Replace(alongTrial(second), "12 (15) rows: hdc in each = 20 (24)", "12 (15) rows: hdc in next 7 = 20 (24)", 1)
+		require.Len(t, errorsIn(found(text)), 1, said(found(text)))
+	}
 }

@@ -58,6 +58,16 @@ func (r *alongRun) places(z int) int {
 	return n
 }
 
+// unknown reports whether some run rests on a part that is unknown in a size.
+func (a *along) unknown(z int) bool {
+	for _, r := range a.runs {
+		if r.runs[z].Halted {
+			return true
+		}
+	}
+	return false
+}
+
 // force brings all the runs together to a multiple, by those that are named: each takes its share of what is missing or too much.
 func (a *along) force() bool {
 	p, n := a.p, a.mult
@@ -83,7 +93,7 @@ func (a *along) force() bool {
 	}
 	bad := newSpread(p.c)
 	for z, on := range a.mask {
-		if !on || m[z] < 1 {
+		if !on || m[z] < 1 || a.unknown(z) {
 			continue
 		}
 		total := 0
