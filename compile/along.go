@@ -52,7 +52,9 @@ func (p *partState) from(n *lang.From, mask []bool) {
 				counts, _ := countsOf(r.groups[z])
 				run = run.Spread(counts)
 			}
-			run.Label, run.Markers = r.label, r.marks
+			if run.Markers = r.marks; r.label != "" {
+				run = run.Called(r.label)
+			}
 			runs = append(runs, run)
 		}
 		if len(a.marks) > 0 {
@@ -72,7 +74,6 @@ func (p *partState) from(n *lang.From, mask []bool) {
 			st.Runs = append(st.Runs, r.ref)
 		}
 	}
-	a.corners()
 	p.maxMarks = max(p.maxMarks, p.mostMarkers())
 	p.continues()
 }
@@ -93,7 +94,6 @@ type along struct {
 	runs  []*alongRun
 	marks []string // set since the last run
 	mult  *lang.FromRun
-	round bool // all round a piece: the four corners have a name
 }
 
 // add reads one item; it reports whether it could be understood.

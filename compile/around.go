@@ -50,6 +50,9 @@ func (a *along) piece(it *lang.FromRun, q *partState) bool {
 		if k := len(whole.Places); k > 0 {
 			top[z].Places, first[z].Places = whole.Places[1:], whole.Places[:1]
 		}
+		// The corners are the ends of the last row and of the start.
+		top[z].Names, first[z].Names = named(cornerName, len(top[z].Places)-1), named(cornerName, 0)
+		bottom[z].Names = named(cornerName, 0, len(bottom[z].Places)-1)
 		return nil
 	})
 	left, right := &sideEdge{part: q, side: fabric.LeftEdge}, &sideEdge{part: q, side: fabric.RightEdge}
@@ -67,24 +70,17 @@ func (a *along) piece(it *lang.FromRun, q *partState) bool {
 		return false
 	}
 	a.put(&side, edge, first).plain = true
-	a.round, p.plan.Start.Round = true, true
+	p.names[cornerName], p.roles[cornerName], p.plan.Start.Round = true, plan.Corner, true
 	p.plan.From = append(p.plan.From, plan.Origin{Kind: plan.RefAround, Part: q.index, Row: p.c.nums(0), From: p.c.nums(1), To: p.c.nums(1), Of: p.c.nums(1)})
 	return true
 }
 
-// corners names the corners of a piece that is worked all round.
-func (a *along) corners() {
-	if !a.round {
-		return
-	}
-	p := a.p
-	p.names[cornerName], p.roles[cornerName] = true, plan.Corner
-	p.each(a.mask, a.runs[0].at, func(z int) *fabric.Fault {
-		// the last places of the last row and of each other side that ends in a corner, and the first of the start
-		at := []int{a.runs[0].count[z] - 1, a.runs[2].from[z], a.runs[2].from[z] + a.runs[2].count[z] - 1, a.runs[4].from[z]}
-		p.fab[z].NameAt(cornerName, at)
+// named gives places of a run a name, by where they stand in it; a run without places has none.
+func named(name string, at ...int) map[string][]int {
+	if at[len(at)-1] < 0 {
 		return nil
-	})
+	}
+	return map[string][]int{name: at}
 }
 
 // opening adds the edges of an opening, with the right side facing: the places that were passed over, the corner, the other side of

@@ -53,16 +53,11 @@ func (c *checker) bridge(from *lang.From, own *lang.FromRun) {
 
 // freeChain finds the chain made over a run that was passed over, if nobody worked into its other side.
 func (c *checker) freeChain(p *partState, z int, name string) (fabric.ID, bool) {
-	ids, skipped, row, ok := p.fab[z].Label(name)
-	if !ok || !skipped || len(ids) == 0 || c.anyHalted(z) {
+	if c.anyHalted(z) {
 		return 0, false
 	}
-	elems, made := c.fabrics[z].Elems, p.serials[z][row].made
-	for i, id := range made {
-		if elems[id].Kind != fabric.Space || !beside(elems, made, i, ids) {
-			continue
-		}
-		worked := slices.ContainsFunc(elems, func(e fabric.Elem) bool {
+	for _, id := range p.fab[z].ChainsOver(name) {
+		worked := slices.ContainsFunc(c.fabrics[z].Elems, func(e fabric.Elem) bool {
 			_, own := p.serials[z][e.Row] // the part itself goes on along the first side
 			return e.Into.ID == id && (e.Into.Asp == fabric.OtherSide || !own)
 		})
@@ -71,23 +66,6 @@ func (c *checker) freeChain(p *partState, z int, name string) (fabric.ID, bool) 
 		}
 	}
 	return 0, false
-}
-
-// beside reports whether the space at i of a row hangs over the places: the stitch before it or behind it stands next to
-// them. Places of a row are numbered in the order of making, so neighbours differ by one.
-func beside(elems []fabric.Elem, made []fabric.ID, i int, ids []fabric.ID) bool {
-	lo, hi := slices.Min(ids), slices.Max(ids)
-	n := len(made)
-	for _, j := range []int{i - 1, i + 1} {
-		at := elems[made[(j+n)%n]].Into2.ID
-		if j > i {
-			at = elems[made[j%n]].Into.ID
-		}
-		if at == lo-1 || at == hi+1 {
-			return true
-		}
-	}
-	return false
 }
 
 // labelOf is the label that a part gives an element; "" if it gives none.

@@ -102,7 +102,7 @@ func (a *along) force() bool {
 		}
 		diff := toMultiple(total, m[z], e[z]) - total
 		for i, r := range by {
-			share := diff/len(by) + sign(diff)*btoi(i < abs(diff%len(by)))
+			share := diff*(i+1)/len(by) - diff*i/len(by)
 			k := r.places(z) + share
 			if share == 0 {
 				continue
@@ -137,23 +137,4 @@ func (a *along) force() bool {
 		}
 	}
 	return true
-}
-
-func sign(n int) int {
-	switch {
-	case n < 0:
-		return -1
-	case n > 0:
-		return 1
-	}
-	return 0
-}
-
-func abs(n int) int { return max(n, -n) }
-
-func btoi(b bool) int {
-	if b {
-		return 1
-	}
-	return 0
 }

@@ -1,6 +1,9 @@
 package fabric
 
-import "slices"
+import (
+	"maps"
+	"slices"
+)
 
 // This file keeps the side edges of flat work: the ends of its rows, which can be worked along like any other edge.
 
@@ -69,6 +72,17 @@ func (r Run) Spread(counts []int) Run {
 		}
 	}
 	return out
+}
+
+// Called gives all the places of a run a name, beside those it has.
+func (r Run) Called(name string) Run {
+	names := map[string][]int{}
+	maps.Copy(names, r.Names)
+	for i := range r.Places {
+		names[name] = append(names[name], i)
+	}
+	r.Names = names
+	return r
 }
 
 // Reversed is the run walked from its other end.

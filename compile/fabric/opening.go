@@ -1,5 +1,7 @@
 package fabric
 
+import "slices"
+
 // This file finds the edges of an opening: what a row passed over, and the chain that it made instead.
 
 // OpeningRuns are the edges of an opening as they are met with the right side facing: the places that were passed over under a
@@ -10,48 +12,54 @@ func (p *Part) OpeningRuns(name string) (four [4]Run, ok bool) {
 	if l == nil || !l.skipped || len(l.ids) == 0 {
 		return four, false
 	}
-	var made []ID
-	for id := l.ids[len(l.ids)-1] + 1; int(id) < len(p.f.Elems) && p.f.Elems[id].Row <= l.row; id++ {
-		if el := &p.f.Elems[id]; el.Row == l.row && el.Kind != Slip {
-			made = append(made, id)
-		}
-	}
-	for i, id := range made {
-		if p.f.Elems[id].Kind != Space || !p.f.overs(made, i, l.ids) {
-			continue
-		}
-		n := len(made)
-		before, behind := made[(i-1+n)%n], made[(i+1)%n]
-		four[0] = Run{Places: tops(l.ids)}
-		four[1] = Run{Places: []Place{{ID: behind, Asp: Before}}}
-		under, f := p.f.below([]ID{id})
+	for _, o := range p.over(l) {
+		under, f := p.f.below([]ID{o.space})
 		if f != nil {
 			return four, false
 		}
+		four[0] = Run{Places: tops(l.ids)}
+		four[1] = Run{Places: []Place{{ID: o.behind, Asp: Before}}}
 		four[2] = Run{Places: under}
-		four[3] = Run{Places: []Place{{ID: before, Asp: After}}}
+		four[3] = Run{Places: []Place{{ID: o.before, Asp: After}}}
 		return four, true
 	}
 	return four, false
 }
 
-// overs reports whether the space at i of a row hangs over places: the stitches before and behind it stand next to them.
-func (f *Fabric) overs(made []ID, i int, ids []ID) bool {
-	n := len(made)
-	lo, hi := min(ids[0], ids[len(ids)-1]), max(ids[0], ids[len(ids)-1])
-	before, behind := f.Elems[made[(i-1+n)%n]].Into2.ID, f.Elems[made[(i+1)%n]].Into.ID
-	return before == lo-1 || behind == hi+1 || before == hi+1 || behind == lo-1
-}
-
-// NameAt gives places of the live edge a name, by where they stand.
-func (p *Part) NameAt(name string, at []int) {
-	l := &label{row: p.edge.serial}
-	for _, i := range at {
-		if i >= 0 && i < len(p.edge.p) {
-			l.ids = append(l.ids, p.edge.p[i])
+// ChainsOver are the chain spaces that hang over places that were passed over under a name.
+func (p *Part) ChainsOver(name string) []ID {
+	var out []ID
+	if l := p.labels[name]; l != nil && l.skipped && len(l.ids) > 0 {
+		for _, o := range p.over(l) {
+			out = append(out, o.space)
 		}
 	}
-	p.labels[name] = l
+	return out
+}
+
+// bridge is a chain space over an opening, between the stitch made before it and the one behind it.
+type bridge struct{ space, before, behind ID }
+
+// over finds the chain spaces that the row which passed places over made next to them: the stitch before or behind such a space
+// was worked into their neighbour. Places of a row are numbered in the order of making, so neighbours differ by one.
+func (p *Part) over(l *label) []bridge {
+	lo, hi := slices.Min(l.ids), slices.Max(l.ids)
+	var made []ID
+	for id := hi + 1; int(id) < len(p.f.Elems) && p.f.Elems[id].Row <= l.row; id++ {
+		if el := &p.f.Elems[id]; el.Row == l.row && el.Kind != Slip {
+			made = append(made, id)
+		}
+	}
+	var out []bridge
+	next := func(id ID) bool { return id == lo-1 || id == hi+1 }
+	for i, id := range made {
+		n := len(made)
+		b := bridge{id, made[(i-1+n)%n], made[(i+1)%n]}
+		if el := &p.f.Elems[id]; el.Kind == Space && (next(p.f.Elems[b.before].Into2.ID) || next(p.f.Elems[b.behind].Into.ID)) {
+			out = append(out, b)
+		}
+	}
+	return out
 }
 
 // Begun is the number of the first place of the edge the part started along.

@@ -120,8 +120,7 @@ type Run struct {
 	Places  []Place
 	Closed  bool
 	Halted  bool
-	Names   map[string][]int // labels that the new edge has from the start: indices of places
-	Label   string           // given to its places, "" for none
+	Names   map[string][]int // labels that the new edge has from the start: indices of places; of several runs they gather
 	Markers []string         // set in the gap before it
 }
 
@@ -158,14 +157,14 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 			p.f.use(pl.ID)
 		}
 		for name, at := range r.Names {
-			l := &label{row: row}
+			l := p.labels[name]
+			if l == nil || l.row != row {
+				l = &label{row: row}
+				p.labels[name] = l
+			}
 			for _, i := range at {
 				l.ids = append(l.ids, e.p[first+i])
 			}
-			p.labels[name] = l
-		}
-		if r.Label != "" {
-			p.labels[r.Label] = &label{ids: slices.Clone(e.p[len(e.p)-len(r.Places):]), row: row}
 		}
 	}
 	p.edge, p.begun = e, row
