@@ -89,15 +89,9 @@ func size(work []plan.Instr) int {
 	return n
 }
 
-// beside lets what stands beside a stretch of a chart read with it: in a mesh its first stitch belongs to those before it; beside
-// colours every stitch says its yarn.
+// beside lets what stands beside a stretch of a colour chart read with it: every stitch there says its yarn.
 func (pr *printer) beside(r *plan.Row) {
-	cells := pr.w.low.cells
-	switch {
-	case len(cells) == 0:
-	case cells[0].Cells.Behind > 0:
-		r.Work = joinWork(r.Work)
-	case len(pr.p.c.pat.Yarns) > 1:
+	if cells := pr.w.low.cells; len(cells) > 0 && cells[0].Cells.Behind == 0 && len(pr.p.c.pat.Yarns) > 1 {
 		saysYarn(r.Work, r.Yarn)
 	}
 }

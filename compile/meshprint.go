@@ -1,8 +1,6 @@
 package compile
 
 import (
-	"slices"
-
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -51,7 +49,7 @@ func (m *meshPrinter) work(n int) plan.Instr {
 // row prints a row of squares.
 func (m *meshPrinter) row(codes []int) []plan.Instr {
 	if m.ends {
-		return joinWork(append([]plan.Instr{m.work(1)}, m.squares(codes, m.parted)...))
+		return append([]plan.Instr{m.work(1)}, m.squares(codes, m.parted)...)
 	}
 	return m.squares(codes, m.parted)
 }
@@ -66,7 +64,7 @@ func (m *meshPrinter) repeated() []plan.Instr {
 	if m.parted {
 		out = append(out, m.squares(m.l.unit, true)...)
 		if times = less(times, 1); times.Is(0) {
-			return joinWork(out)
+			return out
 		}
 	}
 	return append(out, plan.Instr{Op: plan.Repeat, Reach: plan.Times, N: times, Body: m.squares(m.l.unit, false), Marker: -1, Yarn: -1})
@@ -90,7 +88,7 @@ func (m *meshPrinter) squares(codes []int, parted bool) []plan.Instr {
 			out = append(out, plan.Instr{Op: plan.Repeat, Reach: plan.Times, N: m.n(k), Body: m.square(s.code), Marker: -1, Yarn: -1})
 		}
 	}
-	return joinWork(out)
+	return out
 }
 
 // square prints one square that is not filled over a filled one.
@@ -112,28 +110,4 @@ func (m *meshPrinter) square(code int) []plan.Instr {
 		return append(out, m.work(1))
 	}
 	return append([]plan.Instr{m.work(1)}, out...)
-}
-
-// joinWork says neighbours that work one stitch in each of the next places as one.
-func joinWork(work []plan.Instr) []plan.Instr {
-	var out []plan.Instr
-	for _, in := range work {
-		if k := len(out) - 1; k >= 0 && plainWork(in) && plainWork(out[k]) && in.Form == out[k].Form && in.Over == out[k].Over {
-			n := slices.Clone(out[k].N)
-			for z := range n {
-				if n[z] != plan.Absent {
-					n[z] += in.N[z]
-				}
-			}
-			out[k].N = n
-			continue
-		}
-		out = append(out, in)
-	}
-	return out
-}
-
-func plainWork(in plan.Instr) bool {
-	return in.Op == plan.Work && in.Per == nil && in.N != nil && in.Reach == plan.Next && in.Over <= plan.FoundationCh &&
-		in.Deep == 0 && in.Ref == nil && in.Label == "" && in.Yarn < 0 && in.Cross == plan.NoCross
 }
