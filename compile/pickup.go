@@ -3,6 +3,7 @@ package compile
 import (
 	"math"
 
+	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 )
 
@@ -58,15 +59,15 @@ func spreadOver(ends, stitches int) []group {
 	if more == 0 {
 		return []group{{1, []cell{{ends, each}}}}
 	}
-	size, long := ends/more, ends%more
+	s := fabric.SpreadGroups(ends, more, 1, fabric.AtEnds)
 	var out []group
-	for _, g := range []struct{ times, n int }{{long, size + 1}, {more - long, size}} {
+	for _, g := range []struct{ times, plain int }{{s.Long, s.LongPlain}, {s.Short, s.ShortPlain}} {
 		if g.times == 0 {
 			continue
 		}
 		cells := []cell{{1, last}}
-		if g.n > 1 {
-			cells = []cell{{g.n - 1, each}, {1, last}}
+		if g.plain > 0 {
+			cells = []cell{{g.plain, each}, {1, last}}
 		}
 		out = append(out, group{g.times, cells})
 	}
