@@ -112,6 +112,15 @@ func (c *closedCase) whole(z int) (float64, error) {
 			return cm(m.Values[z] - m.Wanted[z]), nil
 		}
 	}
+	for _, r := range c.p.Rounded {
+		switch {
+		case r.Let != c.row && (r.Row == "" || r.Row != c.row):
+		case c.what == "error":
+			return cm(r.Errors()[z]), nil
+		case c.what == "count":
+			return float64(r.Counts[z]), nil
+		}
+	}
 	for _, f := range c.p.Finish {
 		switch {
 		case f.Kind == plan.MakeCord && c.what == "chains":

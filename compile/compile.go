@@ -60,6 +60,7 @@ func (c *checker) check() {
 	c.cautions()
 	c.lettering()
 	c.flush()
+	c.inOrder()
 }
 
 // checker is the state of one compilation.
@@ -86,6 +87,7 @@ type checker struct {
 	style          *lang.Style
 	parts          map[string]*partState
 	at             *partState // the part that is being worked; nil: none
+	letting        string     // the let that is being worked out; "": none
 	motifs         map[*lang.Motifs]*motifCount
 	forms          map[stitch.Form]bool
 	used           map[int]bool // yarns used

@@ -174,12 +174,14 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 	if height == 0 {
 		return nil
 	}
-	out := p.c.nums(plan.Absent)
+	out, got := p.c.nums(plan.Absent), make(plan.Lengths, p.c.z)
 	for z, on := range mask {
 		if on {
 			out[z] = max(0, roundRows(float64(ls[z])/height, nil, 0, false))
+			got[z] = micro(float64(out[z]) * height)
 		}
 	}
+	p.roundedRows(n.For.Span(), plan.UnitRepeats, "", out, ls, got, nil)
 	return out
 }
 

@@ -6,6 +6,7 @@ import (
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/source"
 )
 
 // finishing reads the finishing.
@@ -78,7 +79,7 @@ func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
 			}
 			return false
 		}
-		f.Chains = c.chainsFor(f.Length)
+		f.Chains = c.chainsFor(f.Length, n.Length.Span())
 	}
 	c.useForm(stitch.Form{ID: stitch.Chain, Together: 1})
 	c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
@@ -100,16 +101,19 @@ func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
 }
 
 // chainsFor is how many chains make a length, where the gauge gives chains.
-func (c *checker) chainsFor(ls plan.Lengths) plan.Nums {
+func (c *checker) chainsFor(ls plan.Lengths, at source.Span) plan.Nums {
 	g := c.gauge[stitch.Chain]
 	if g == nil {
 		return nil
 	}
 	per, _ := g.sts.Float64()
-	out := c.nums(0)
+	out, got := c.nums(0), make(plan.Lengths, len(ls))
 	for z, l := range ls {
 		out[z] = int(float64(l)/1000*per + 0.5)
+		got[z] = micro(float64(out[z]) * 1000 / per)
 	}
+	c.rounded(plan.Rounded{Span: at, Stitch: stitch.Chain, Unit: plan.UnitChains, Counts: out, Wanted: ls, Got: got,
+		Multiple: c.nums(1), Plus: c.nums(0), Way: "nearest"})
 	return out
 }
 

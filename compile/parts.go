@@ -51,6 +51,7 @@ type partState struct {
 	along     []*alongRun              // the runs of the edge the part starts along
 	lastMarks []string                 // markers set behind the last of them
 	begun     []fabric.ID              // the first place of that edge, per size
+	label     string                   // of the row that is being read; "" if it has none
 	blocks    int                      // how many repeats are open
 	chart     *fromChart               // the row of a chart that is worked; nil: none
 	final     []bool                   // the sizes in which the row is the last that its line works: the stated counts are of that one; nil: all
@@ -194,6 +195,7 @@ func (p *partState) exec(stmts []*lang.Statement, mask []bool) {
 const maxSteps = 200_000
 
 func (p *partState) statement(s *lang.Statement, mask []bool) {
+	p.label = ""
 	switch n := s.Node.(type) {
 	case *lang.Title:
 		p.plan.Title = p.c.text(n.Text, n)

@@ -16,6 +16,7 @@ const maxRows = 20_000
 
 // row works a row, or a run of rows that read the same, in the sizes of a mask.
 func (p *partState) row(n *lang.Row, mask []bool) {
+	p.label = rowLabel(n.Head)
 	if n.Head.Of != nil && p.started {
 		p.patternRows(n, mask)
 		return
@@ -264,12 +265,12 @@ func (p *partState) rowsFor(h *lang.RowHead, low *lowered, mask []bool) plan.Num
 		}
 		t[z] = k
 	}
-	p.rowsGraded(h, ls, t, height)
+	p.rowsGraded(h, op.Form.ID, ls, t, height)
 	return t
 }
 
-// rowsGraded looks at rows for a length from size to size.
-func (p *partState) rowsGraded(h *lang.RowHead, wanted plan.Lengths, rows plan.Nums, height float64) {
+// rowsGraded keeps rows for a length, and looks at them from size to size.
+func (p *partState) rowsGraded(h *lang.RowHead, id stitch.ID, wanted plan.Lengths, rows plan.Nums, height float64) {
 	got := make(plan.Lengths, len(rows))
 	for z, n := range rows {
 		got[z] = micro(float64(n) * height)
@@ -277,6 +278,7 @@ func (p *partState) rowsGraded(h *lang.RowHead, wanted plan.Lengths, rows plan.N
 			got[z] += micro(p.tall[z])
 		}
 	}
+	p.roundedRows(h.Length.Span(), plan.UnitRows, id, rows, wanted, got, h.Opts)
 	if h.To {
 		rows = slices.Clone(rows)
 		for z := range rows {

@@ -138,7 +138,9 @@ func (c *checker) declarations() {
 	for _, s := range c.file.Body {
 		switch n := s.Node.(type) {
 		case *lang.Let:
+			c.letting = n.Name.Text
 			v := c.value(n.Value, nil)
+			c.letting = ""
 			c.grading(n.Value.Span(), v)
 			if c.declare(n.Name) {
 				c.lets[n.Name.Text] = v

@@ -28,7 +28,7 @@ func (r *patternRun) long() plan.Nums {
 			return nil
 		}
 	}
-	out := c.nums(plan.Absent)
+	out, got := c.nums(plan.Absent), slices.Clone(ls)
 	for z, on := range r.mask {
 		if !on {
 			continue
@@ -48,7 +48,17 @@ func (r *patternRun) long() plan.Nums {
 			return nil
 		}
 		out[z] = k
+		tall := 0.0
+		for i := range k {
+			row, _ := r.nth(z, i)
+			tall += heights[row]
+		}
+		if h.To {
+			tall += p.tall[z]
+		}
+		got[z] = micro(tall)
 	}
+	p.roundedRows(h.Length.Span(), plan.UnitRows, stitch.ID(r.sp.name), out, ls, got, h.Opts)
 	return out
 }
 

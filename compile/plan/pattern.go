@@ -36,6 +36,7 @@ type Pattern struct {
 	Notions  Notions
 	Cautions []Caution
 	Stitches []stitch.Form // every form that is printed, in the order of first use
+	Rounded  []Rounded     // every length that became a count, in the order of the source
 
 	Source []byte // the source text, for embedding
 }

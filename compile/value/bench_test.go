@@ -21,6 +21,7 @@ type bench struct {
 	names    map[string]value.Vector
 	gauges   map[string][2]string // stitches and rows to 10 cm; rows "" if not given
 	measures bool                 // measures may be taken
+	rounded  []*value.Fitted
 	found    diag.List
 }
 
@@ -64,6 +65,8 @@ func (b *bench) Measure(e *lang.Expr) (value.Vector, bool) {
 	}
 	return value.Same(rat("500"), value.Length, len(b.sizes)), true
 }
+
+func (b *bench) Rounded(e *lang.Expr, v value.Vector) { b.rounded = append(b.rounded, v.Fitted) }
 
 func (b *bench) Report(d diag.Diagnostic) { b.found.Add(d) }
 

@@ -179,7 +179,11 @@ func (ev *evaluator) fitCall(e *lang.Expr, args []*lang.Expr, rows bool, r Round
 	if m == nil && !rows {
 		m = ev.ownMultiple(args[1], stitch)
 	}
-	return ev.fit(e, args[1], length, stitch, rows, r, m)
+	v := ev.fit(e, args[1], length, stitch, rows, r, m)
+	if !v.Unknown {
+		ev.env.Rounded(e, v)
+	}
+	return v
 }
 
 // ownMultiple is the multiple that a stitch pattern asks for; nil for anything else.

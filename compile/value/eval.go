@@ -27,6 +27,9 @@ type Env interface {
 	// Measure returns a measure of the finished piece and reports what is wrong with it. It says false where measures
 	// cannot be taken at all; that is reported here.
 	Measure(e *lang.Expr) (Vector, bool)
+	// Rounded takes note of counts that were made from lengths: those of a call, and once more where sizes of it are set
+	// by hand. e is the call, or the name whose sizes are set.
+	Rounded(e *lang.Expr, v Vector)
 	// Report takes a finding.
 	Report(diag.Diagnostic)
 }

@@ -35,8 +35,18 @@ func (ev *evaluator) except(e *lang.Expr, v Vector) Vector {
 			"size": e.Text, "near": near}})
 		return Unknown
 	}
-	out.Fitted = f.with(at, by.N[at])
+	if out.Fitted = f.with(at, by.N[at]); f.Wanted != nil {
+		ev.env.Rounded(setByHand(e), out)
+	}
 	return out
+}
+
+// setByHand is what stands before `but`: the call or the name whose sizes are set.
+func setByHand(e *lang.Expr) *lang.Expr {
+	for e.L != nil && (e.Op == lang.OpBut || e.Op == lang.OpParen) {
+		e = e.L
+	}
+	return e
 }
 
 // sizeOf finds the size that is set by hand, -1 if there is none of that name.

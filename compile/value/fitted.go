@@ -17,6 +17,8 @@ type Fitted struct {
 	PerMM  *big.Rat   // stitches or rows in a millimetre
 	Wanted []*big.Rat // millimetres asked for, one a size
 	Got    []*big.Rat // millimetres that the counts measure
+	How    Rounding
+	ByHand []bool // sizes set by hand; nil if there are none
 	// A count is First plus any number of times Step.
 	Step, First []int64
 }
@@ -70,6 +72,9 @@ func (f *Fitted) with(i int, count *big.Rat) *Fitted {
 	g := *f
 	g.Got = append([]*big.Rat(nil), f.Got...)
 	g.Got[i] = new(big.Rat).Quo(count, f.PerMM)
+	g.ByHand = make([]bool, len(f.Got))
+	copy(g.ByHand, f.ByHand)
+	g.ByHand[i] = true
 	return &g
 }
 
@@ -128,6 +133,7 @@ func (ev *evaluator) fit(n, at lang.Node, length Vector, stitch string, rows boo
 		return v
 	}
 	v.Fitted.Stitch, v.Fitted.Rows, v.Fitted.PerMM, v.Fitted.Wanted = stitch, rows, perMM, length.N
+	v.Fitted.How = r
 	v.Fitted.Got = make([]*big.Rat, len(v.N))
 	for i, x := range v.N {
 		if x != nil {

@@ -42,6 +42,12 @@ func (v Vector) rearranged(at []int) Vector {
 		if f.Wanted != nil {
 			g.Wanted, g.Got = rearrange(f.Wanted, at), rearrange(f.Got, at)
 		}
+		if f.ByHand != nil {
+			g.ByHand = make([]bool, len(at))
+			for i, j := range at {
+				g.ByHand[i] = j >= 0 && f.ByHand[j]
+			}
+		}
 		g.Step, g.First = make([]int64, len(at)), make([]int64, len(at))
 		for i, j := range at {
 			if g.Step[i] = 1; j >= 0 {
