@@ -125,10 +125,8 @@ const (
 	codeProseName     diag.Code = "OV805"
 	codeProseLanguage diag.Code = "OV806"
 
-	codeNoSwatch    diag.Code = "OV703"
-	codeNoBall      diag.Code = "OV704"
-	codeYarnUnused  diag.Code = "OV705"
-	codeSwatchGauge diag.Code = "OV714"
+	codeYarnUnused   diag.Code = "OV705"
+	codeSampleWeight diag.Code = "OV715"
 
 	codeGaugeLength diag.Code = "OV750"
 	codeHookLength  diag.Code = "OV751"

@@ -38,6 +38,7 @@ func (c *checker) check() {
 	c.sizes()
 	c.stitchPatterns()
 	c.materials()
+	c.readSample()
 	c.declarations()
 	c.motifCounts()
 	for _, s := range c.file.Body {
@@ -95,6 +96,7 @@ type checker struct {
 	steps          int // statements of parts carried out
 	area           yarnArea
 	facts          []yarnFacts
+	sample         *sample // nil: none was made
 	hookAt         source.Span
 	kindAt         source.Span
 	sizesAt        source.Span

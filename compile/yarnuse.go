@@ -45,63 +45,67 @@ type yarnArea [][]float64
 
 // yarns estimates what each size needs of each yarn, and notes yarns that are never used.
 func (c *checker) yarns() {
+	uses, balls := c.yarnUses(), make([]figure.Ball, len(c.pat.Yarns))
+	for i, y := range c.pat.Yarns {
+		balls[i] = figure.Ball{Grams: big.NewRat(y.BallWeight, 1000), MM: big.NewRat(int64(y.BallLength), int64(plan.Millimetre))}
+	}
+	per, why := c.perArea(uses, balls)
 	for i := range c.pat.Yarns {
 		y, f := &c.pat.Yarns[i], c.facts[i]
 		if !c.used[i] {
 			c.say(codeYarnUnused, f.head, diag.Args{"yarn": y.Name})
 			continue
 		}
-		area := make([]figure.Area, c.z)
-		for z := range area {
-			if i < len(c.area) {
-				area[z] = figure.Area(c.area[i][z])
-			}
-		}
-		ball := figure.Ball{Grams: big.NewRat(y.BallWeight, 1000), MM: big.NewRat(int64(y.BallLength), int64(plan.Millimetre))}
 		var missing figure.Missing
-		y.Amount, missing = figure.Yarn(area, c.extraYarn(i), f.swatch, ball, figure.Allowance)
+		y.Amount, missing = figure.Yarn(uses[i], per[i], balls[i], figure.Allowance)
+		if missing == figure.NoSwatch {
+			missing = why[i]
+		}
 		y.WhyNoAmount = string(missing)
-		switch {
-		case missing == figure.NoBall:
-			c.say(codeNoBall, f.head, diag.Args{"yarn": y.Name})
-		case missing == figure.NoSwatch && f.noGauge:
-			y.WhyNoAmount = "gauge"
-			c.say(codeSwatchGauge, f.head, diag.Args{"yarn": y.Name})
-		case missing == figure.NoSwatch:
-			c.say(codeNoSwatch, f.head, diag.Args{"yarn": y.Name})
+		if c.sample == nil || !c.sample.bad {
+			c.out = append(c.out, missing.Report(y.Name, f.head)...)
 		}
 	}
 	c.checkMaterials()
 }
 
-// extraYarn is the yarn of cords and pompoms, in millimetres.
-func (c *checker) extraYarn(yarn int) []*big.Rat {
-	var out []*big.Rat
+// yarnUses is what each yarn is used for, by size.
+func (c *checker) yarnUses() [][]figure.Use {
+	out := make([][]figure.Use, len(c.pat.Yarns))
+	for i := range out {
+		out[i] = make([]figure.Use, c.z)
+		for z := range out[i] {
+			if i < len(c.area) {
+				out[i][z].Fabric = figure.Area(c.area[i][z])
+			}
+		}
+	}
 	for _, f := range c.pat.Finish {
-		if f.Yarn != yarn {
+		if f.Yarn < 0 {
 			continue
 		}
 		for z, l := range f.Length {
-			var more *big.Rat
+			u := &out[f.Yarn][z]
 			switch f.Kind {
 			case plan.MakeCord:
-				more = figure.CordYarn(l)
+				u.Cords = addYarn(u.Cords, figure.CordYarn(l))
 			case plan.MakePompom:
-				more = figure.PompomYarn(f.Wraps, l)
+				u.Pompoms = addYarn(u.Pompoms, figure.PompomYarn(f.Wraps, l))
 			}
-			if out == nil {
-				out = make([]*big.Rat, c.z)
-			}
-			if more == nil {
-				continue
-			}
-			if out[z] == nil {
-				out[z] = new(big.Rat)
-			}
-			out[z].Add(out[z], more)
 		}
 	}
 	return out
+}
+
+// addYarn adds a length of yarn, if there is one.
+func addYarn(sum, more *big.Rat) *big.Rat {
+	switch {
+	case more == nil:
+		return sum
+	case sum == nil:
+		return more
+	}
+	return new(big.Rat).Add(sum, more)
 }
 
 // checkMaterials compares hook, gauge and yarn class with the published tables.

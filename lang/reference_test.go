@@ -22,6 +22,7 @@ var wrappers = map[string]string{
 	"sizes":   "sizes \"S\"\n%end\n",
 	"gauge":   "gauge 10 cm\n%end\n",
 	"yarn":    "yarn y\n%end\n",
+	"sample":  "sample \"S\"\n%end\n",
 	"stitch":  "stitch s\n%end\n",
 	"chart":   "chart c\n%end\n",
 	"part":    "part p\n%end\n",

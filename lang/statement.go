@@ -42,6 +42,7 @@ var forms = map[Block]map[string]*form{
 		"hook":           hookForm,
 		"notion":         formOf[Notion]("", `notion en "toy stuffing" es "relleno para muñecos", 30 g`),
 		"yarn":           formOf[Yarn](InYarn, `yarn sand`),
+		"sample":         formOf[Sample](InSample, `sample "M"`),
 		"let":            formOf[Let]("", `let leg = 48 (52, 56)`),
 		"group":          formOf[Group]("", `group wave = [sc in next, skip 2, 5 dc in next, skip 2]`),
 		"stitch":         formOf[Stitch](InStitch, `stitch pebble`),
@@ -97,6 +98,9 @@ var forms = map[Block]map[string]*form{
 		"fibre":  formOf[Fibre]("", `fibre cotton 60 %, wool 40 %`),
 		"ball":   formOf[Ball]("", `ball 50 g, 120 m`),
 		"swatch": formOf[Swatch]("", `swatch 20 sts by 10 rows of dc, 4.1 g`),
+	},
+	InSample: {
+		"weight": formOf[SampleWeight]("", `weight sand 180 g, kelp 34 g`),
 	},
 	InStitch: {
 		"takes": formOf[Takes]("", `takes 1, makes 1, tall as dc`),

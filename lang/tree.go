@@ -57,6 +57,7 @@ const (
 	InSizes     Block = "sizes"
 	InGauge     Block = "gauge"
 	InYarn      Block = "yarn"
+	InSample    Block = "sample"
 	InStitch    Block = "stitch"
 	InChart     Block = "chart"
 	InPart      Block = "part"
@@ -329,6 +330,31 @@ type Swatch struct {
 	Rows   *Cnt  `parser:"@@ ( 'rows' | 'rounds' ) 'of'"`
 	Stitch *Name `parser:"@@ ','"`
 	Weight *Val  `parser:"@@"`
+}
+
+// Sample opens the piece that was made: one size of the pattern, measured and weighed when it was done.
+//
+//	sample "2 y" … end
+type Sample struct {
+	At
+	Size Str `parser:"'sample' @@"`
+}
+
+// SampleWeight is what the sample weighs: the yarns one by one, or all of them together.
+//
+//	weight sand 180 g, kelp 34 g
+//	weight 214 g
+type SampleWeight struct {
+	At
+	Items []*YarnWeight `parser:"'weight' ( @@ ( ',' @@ )*"`
+	All   *Val          `parser:"| @@ )"`
+}
+
+// YarnWeight is how much of a yarn is in the sample.
+type YarnWeight struct {
+	At
+	Yarn  *Name `parser:"@@"`
+	Grams *Val  `parser:"@@"`
 }
 
 // ---- Names for things -----------------------------------------------------------------------------------------------
@@ -1401,6 +1427,8 @@ func (*Weight) statement()        {}
 func (*Fibre) statement()         {}
 func (*Ball) statement()          {}
 func (*Swatch) statement()        {}
+func (*Sample) statement()        {}
+func (*SampleWeight) statement()  {}
 func (*Let) statement()           {}
 func (*Group) statement()         {}
 func (*Stitch) statement()        {}

@@ -66,7 +66,7 @@ func (b *blocks) elsewhere(first int) (*form, []Block) {
 }
 
 // blockOrder is the order in which blocks are named.
-var blockOrder = []Block{InFile, InPattern, InSizes, InGauge, InYarn, InStitch, InChart, InPart, InShape, InMotifs, InPatternOf, InFinish, InMeasure}
+var blockOrder = []Block{InFile, InPattern, InSizes, InGauge, InYarn, InSample, InStitch, InChart, InPart, InShape, InMotifs, InPatternOf, InFinish, InMeasure}
 
 // astray reports a statement that stands in other blocks. A run of statements that all belong elsewhere has one cause.
 func (b *blocks) astray(t Token, where []Block) {

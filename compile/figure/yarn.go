@@ -27,17 +27,20 @@ func AreaOf(mm2 float64) Area {
 // SquareCentimetre is exact.
 const SquareCentimetre = Area(plan.Centimetre * plan.Centimetre)
 
-// Swatch is a weighed piece of fabric. The estimate of the yarn rests on its weight for its area: the weight for a
-// stitch differs by the stitch, the weight for an area hardly does (within about 2 % from single to double crochet, by
-// one maker's measurements: windchilde.com/bluedepth, Crochet Yarn Estimating).
+// PerArea is how heavy a fabric is: grams for a square micrometre. The estimate of the yarn rests on it: the weight for a
+// stitch differs by the stitch, the weight for an area hardly does (within about 2 % from single to double crochet, by one
+// maker's measurements: windchilde.com/bluedepth, Crochet Yarn Estimating).
+type PerArea = *big.Rat
+
+// Swatch is a weighed piece of fabric, told in stitches and rows.
 type Swatch struct {
 	Sts, Rows           *big.Rat // counted on the swatch
 	StsPerMM, RowsPerMM *big.Rat // gauge of its stitch
 	Grams               *big.Rat
 }
 
-// area is the size of the swatch in square micrometres, nil with what is missing if the swatch does not tell.
-func (s Swatch) area() (*big.Rat, Missing) {
+// PerArea is how heavy the fabric of the swatch is, nil with what is missing if the swatch does not tell.
+func (s Swatch) PerArea() (PerArea, Missing) {
 	if !known(s.Sts) || !known(s.Rows) || !known(s.Grams) {
 		return nil, NoSwatch
 	}
@@ -47,7 +50,51 @@ func (s Swatch) area() (*big.Rat, Missing) {
 	a := new(big.Rat).Mul(s.Sts, s.Rows)
 	a.Quo(a, s.StsPerMM)
 	a.Quo(a, s.RowsPerMM)
-	return a.Mul(a, big.NewRat(int64(plan.Millimetre)*int64(plan.Millimetre), 1)), Nothing
+	a.Mul(a, big.NewRat(int64(plan.Millimetre)*int64(plan.Millimetre), 1))
+	return a.Quo(s.Grams, a), Nothing
+}
+
+// Sampled is how heavy the fabrics of a sample are that weighs so many grams: in each yarn, where each is weighed apart, it is
+// called with that yarn alone, and otherwise with all of them. What the sample uses by length, such as a cord, is taken off
+// before. like says how heavy the fabrics are beside one another; where it is nil, or a figure of it is, all are taken to be as
+// heavy. The result is nil if there is no fabric, or nothing is left for it; NoBall if a length cannot be weighed.
+func Sampled(grams *big.Rat, uses []Use, balls []Ball, like []PerArea) ([]PerArea, Missing) {
+	left := new(big.Rat).Set(grams)
+	one := big.NewRat(1, 1)
+	alike := len(like) != len(uses)
+	for i, u := range uses {
+		alike = alike || u.Fabric > 0 && !known(like[i])
+		mm := u.byLength()
+		if mm.Sign() == 0 {
+			continue
+		}
+		per := balls[i].mmPerGram()
+		if per == nil {
+			return nil, NoBall
+		}
+		left.Sub(left, mm.Quo(mm, per))
+	}
+	sum := new(big.Rat)
+	beside := make([]*big.Rat, len(uses))
+	for i, u := range uses {
+		if beside[i] = one; !alike {
+			beside[i] = like[i]
+		}
+		if u.Fabric > 0 {
+			sum.Add(sum, new(big.Rat).Mul(beside[i], big.NewRat(int64(u.Fabric), 1)))
+		}
+	}
+	if sum.Sign() == 0 || left.Sign() <= 0 {
+		return nil, NoSwatch
+	}
+	left.Quo(left, sum)
+	out := make([]PerArea, len(uses))
+	for i, u := range uses {
+		if u.Fabric > 0 {
+			out[i] = new(big.Rat).Mul(left, beside[i])
+		}
+	}
+	return out, Nothing
 }
 
 // known reports whether a figure is there and above zero.
@@ -108,30 +155,45 @@ func CheckUsed(yarn string, used bool, at source.Span) diag.List {
 	return diag.List{{Code: "OV705", Span: at, Args: diag.Args{"yarn": yarn}}}
 }
 
-// Yarn estimates what each size needs of one yarn: fabric of an area, and lengths of yarn besides (cords, pompoms), which
-// are added before the allowance and before anything is rounded. The grams are then rounded to milligrams, the length up
-// to five metres, the balls up to whole ones. extra may be nil. A size without fabric and without extra needs nothing.
+// Use is what one size uses of one yarn, with no allowance: fabric of an area, and lengths of yarn besides, in millimetres; nil
+// where there is none.
+type Use struct {
+	Fabric                Area
+	Cords, Pompoms, Seams *big.Rat
+}
+
+// byLength is the yarn that is known by its length, in millimetres.
+func (u Use) byLength() *big.Rat {
+	sum := new(big.Rat)
+	for _, mm := range []*big.Rat{u.Cords, u.Pompoms, u.Seams} {
+		if known(mm) {
+			sum.Add(sum, mm)
+		}
+	}
+	return sum
+}
+
+// Yarn estimates what each size needs of one yarn, from what it uses and how heavy the fabric is, nil if that is not known. All
+// that is used is added up and the allowance put on before anything is rounded. A size that uses nothing needs nothing.
 //
 // If no estimate can be made it says what is missing and gives no amounts: an estimate that left something out would be
 // bought from.
-func Yarn(area []Area, extra []*big.Rat, s Swatch, b Ball, allowance *big.Rat) ([]plan.YarnAmount, Missing) {
-	swatch, lacking := s.area()
+func Yarn(uses []Use, per PerArea, b Ball, allowance *big.Rat) ([]plan.YarnAmount, Missing) {
 	perGram := b.mmPerGram()
-	out := make([]plan.YarnAmount, len(area))
-	for i, a := range area {
+	out := make([]plan.YarnAmount, len(uses))
+	for i, u := range uses {
 		grams := new(big.Rat)
-		if a > 0 {
-			if swatch == nil {
-				return nil, lacking
+		if u.Fabric > 0 {
+			if per == nil {
+				return nil, NoSwatch
 			}
-			grams.Quo(big.NewRat(int64(a), 1), swatch)
-			grams.Mul(grams, s.Grams)
+			grams.Mul(big.NewRat(int64(u.Fabric), 1), per)
 		}
-		if i < len(extra) && extra[i] != nil && extra[i].Sign() > 0 {
+		if mm := u.byLength(); mm.Sign() > 0 {
 			if perGram == nil {
 				return nil, NoBall
 			}
-			grams.Add(grams, new(big.Rat).Quo(extra[i], perGram))
+			grams.Add(grams, mm.Quo(mm, perGram))
 		}
 		grams.Mul(grams, new(big.Rat).Add(big.NewRat(1, 1), allowance))
 		out[i] = amount(grams, b)

@@ -25,6 +25,24 @@ func rat(s string) *big.Rat {
 // stitches at 16 and 18 to 10 cm (100 cm²) it weighs 100/18 g.
 var sample = figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("16/100"), RowsPerMM: rat("18/100"), Grams: rat("100/18")}
 
+// heavy is how heavy its fabric is.
+func heavy(t interface{ Fatal(...any) }) figure.PerArea {
+	per, missing := sample.PerArea()
+	if missing != figure.Nothing {
+		t.Fatal(missing)
+	}
+	return per
+}
+
+// fabrics are uses of fabric alone.
+func fabrics(areas ...figure.Area) []figure.Use {
+	var out []figure.Use
+	for _, a := range areas {
+		out = append(out, figure.Use{Fabric: a})
+	}
+	return out
+}
+
 // ball is the ball of that construction: 50 g, 120 m.
 var ball = figure.Ball{Grams: rat("50"), MM: rat("120000")}
 
@@ -34,7 +52,7 @@ func TestYarn(t *testing.T) {
 	for _, cm2 := range []figure.Area{6120, 6840, 7560, 8370} {
 		area = append(area, cm2*figure.SquareCentimetre)
 	}
-	got, missing := figure.Yarn(area, nil, sample, ball, figure.Allowance)
+	got, missing := figure.Yarn(fabrics(area...), heavy(t), ball, figure.Allowance)
 	if missing != figure.Nothing {
 		t.Fatalf("missing %s", missing)
 	}
@@ -55,7 +73,7 @@ func TestYarn(t *testing.T) {
 	for _, a := range area {
 		share = append(share, a/10*25/56)
 	}
-	got, _ = figure.Yarn(share, nil, sample, figure.Ball{}, figure.Allowance)
+	got, _ = figure.Yarn(fabrics(share...), heavy(t), figure.Ball{}, figure.Allowance)
 	for i, want := range []int64{167, 187, 206, 228} {
 		if tenths := (got[i].Milligrams + 50) / 100; tenths != want {
 			t.Errorf("colour B of size %d: %d tenths of a gram, want %d", i, tenths, want)
@@ -72,34 +90,77 @@ func TestPompom(t *testing.T) {
 	if mm.Cmp(rat("17200")) != 0 {
 		t.Errorf("a pompom takes %s mm", mm.RatString())
 	}
-	got, missing := figure.Yarn([]figure.Area{0}, []*big.Rat{mm}, figure.Swatch{}, ball, new(big.Rat))
+	got, missing := figure.Yarn([]figure.Use{{Pompoms: mm}}, nil, ball, new(big.Rat))
 	if missing != figure.Nothing || got[0].Milligrams != 7167 || got[0].Balls != 1 || got[0].Length != 20_000*plan.Millimetre {
 		t.Errorf("a pompom alone: %+v, %s", got, missing)
 	}
 }
 
 func TestYarnMissing(t *testing.T) {
-	one := []figure.Area{figure.SquareCentimetre}
+	one := fabrics(figure.SquareCentimetre)
+	cord := []figure.Use{{Fabric: figure.SquareCentimetre, Cords: rat("100")}}
 	for _, c := range []struct {
-		name  string
-		area  []figure.Area
-		extra []*big.Rat
-		s     figure.Swatch
-		b     figure.Ball
-		want  figure.Missing
+		name string
+		uses []figure.Use
+		per  figure.PerArea
+		b    figure.Ball
+		want figure.Missing
 	}{
-		{"no swatch", one, nil, figure.Swatch{}, ball, figure.NoSwatch},
-		{"no gauge of rows", one, nil, figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("1"), Grams: rat("1")}, ball, figure.NoGauge},
-		{"a swatch without weight", one, nil, figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("1"), RowsPerMM: rat("1"), Grams: rat("0")}, ball, figure.NoSwatch},
-		{"a cord and no ball", one, []*big.Rat{rat("100")}, sample, figure.Ball{}, figure.NoBall},
-		{"a cord and a ball without length", one, []*big.Rat{rat("100")}, sample, figure.Ball{Grams: rat("50")}, figure.NoBall},
-		{"no fabric at all", []figure.Area{figure.NoArea, 0}, nil, figure.Swatch{}, figure.Ball{}, figure.Nothing},
-		{"no ball and nothing besides", one, []*big.Rat{nil}, sample, figure.Ball{}, figure.Nothing},
+		{"no swatch", one, nil, ball, figure.NoSwatch},
+		{"a cord and no ball", cord, heavy(t), figure.Ball{}, figure.NoBall},
+		{"a cord and a ball without length", cord, heavy(t), figure.Ball{Grams: rat("50")}, figure.NoBall},
+		{"no fabric at all", fabrics(figure.NoArea, 0), nil, figure.Ball{}, figure.Nothing},
+		{"no ball and nothing besides", one, heavy(t), figure.Ball{}, figure.Nothing},
 	} {
-		got, missing := figure.Yarn(c.area, c.extra, c.s, c.b, figure.Allowance)
+		got, missing := figure.Yarn(c.uses, c.per, c.b, figure.Allowance)
 		if missing != c.want || (missing != figure.Nothing) != (got == nil) {
 			t.Errorf("%s: got %v, missing %q", c.name, got, missing)
 		}
+	}
+	for _, c := range []struct {
+		name string
+		s    figure.Swatch
+		want figure.Missing
+	}{
+		{"no gauge of rows", figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("1"), Grams: rat("1")}, figure.NoGauge},
+		{"a swatch without weight", figure.Swatch{Sts: rat("16"), Rows: rat("18"), StsPerMM: rat("1"), RowsPerMM: rat("1"), Grams: rat("0")}, figure.NoSwatch},
+		{"no swatch", figure.Swatch{}, figure.NoSwatch},
+	} {
+		if per, missing := c.s.PerArea(); missing != c.want || per != nil {
+			t.Errorf("%s: got %v, missing %q", c.name, per, missing)
+		}
+	}
+}
+
+// A sample of 380 g and 6840 cm² gives the other sizes of the worked construction. What it uses by length is taken off first, and
+// of two yarns that were weighed together each has its share of the fabric, as heavy as their swatches say.
+func TestSampled(t *testing.T) {
+	cm2 := func(n figure.Area) figure.Area { return n * figure.SquareCentimetre }
+	per, missing := figure.Sampled(rat("380"), fabrics(cm2(6840)), []figure.Ball{ball}, nil)
+	if missing != figure.Nothing || per[0].Cmp(heavy(t)) != 0 {
+		t.Fatalf("%v, missing %q", per, missing)
+	}
+	pompom := figure.Use{Fabric: cm2(6840), Pompoms: figure.PompomYarn(120, 7*plan.Centimetre)}
+	per, _ = figure.Sampled(rat("3871667/10000"), []figure.Use{pompom}, []figure.Ball{ball}, nil)
+	if got, _ := new(big.Rat).Quo(per[0], heavy(t)).Float64(); math.Abs(got-1) > 1e-6 {
+		t.Errorf("with a pompom of 7.1667 g the fabric is %g times as heavy", got)
+	}
+	two, balls := fabrics(cm2(300), cm2(100)), []figure.Ball{ball, ball}
+	per, _ = figure.Sampled(rat("20"), two, balls, nil)
+	if per[0].Cmp(per[1]) != 0 {
+		t.Errorf("fabrics of two yarns: %v", per)
+	}
+	per, _ = figure.Sampled(rat("20"), two, balls, []figure.PerArea{rat("1"), rat("2")})
+	if got, _ := figure.Yarn(two[1:], per[1], ball, new(big.Rat)); got[0].Milligrams != 8000 {
+		t.Errorf("a third of the fabric, twice as heavy as the rest, has 8 g of 20: %+v", got)
+	}
+	for name, uses := range map[string][]figure.Use{"no fabric": fabrics(0), "nothing left for the fabric": {{Fabric: 1, Cords: rat("120000")}}} {
+		if per, missing := figure.Sampled(rat("50"), uses, []figure.Ball{ball}, nil); per != nil || missing != figure.NoSwatch {
+			t.Errorf("%s: %v, missing %q", name, per, missing)
+		}
+	}
+	if per, missing := figure.Sampled(rat("50"), []figure.Use{pompom}, []figure.Ball{{}}, nil); per != nil || missing != figure.NoBall {
+		t.Errorf("no ball: %v, missing %q", per, missing)
 	}
 }
 
@@ -117,11 +178,12 @@ func TestCord(t *testing.T) {
 
 // TestMoreYarn checks that more fabric never takes less yarn, and that the balls always hold the grams and metres said.
 func TestMoreYarn(t *testing.T) {
+	per := heavy(t)
 	rapid.Check(t, func(t *rapid.T) {
 		a := figure.Area(rapid.Int64Range(0, 1e14).Draw(t, "area"))
 		b := a + figure.Area(rapid.Int64Range(0, 1e13).Draw(t, "more"))
 		cord := big.NewRat(rapid.Int64Range(0, 1e5).Draw(t, "cord"), 1)
-		y, missing := figure.Yarn([]figure.Area{a, b}, []*big.Rat{cord, cord}, sample, ball, figure.Allowance)
+		y, missing := figure.Yarn([]figure.Use{{Fabric: a, Cords: cord}, {Fabric: b, Cords: cord}}, per, ball, figure.Allowance)
 		if missing != figure.Nothing {
 			t.Fatalf("missing %s", missing)
 		}

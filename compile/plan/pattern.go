@@ -28,6 +28,7 @@ type Pattern struct {
 	Gauges   []Gauge
 	Hooks    []Length // all hooks used, the main one first
 	Yarns    []Yarn
+	Sample   *Sample // the piece that was made; nil if the source tells of none
 	Own      []OwnStitch
 	Charts   []Chart // those that rows are worked from, in the order of the source
 	Parts    []*Part
@@ -75,6 +76,12 @@ type Yarn struct {
 	WhyNoAmount string       // "swatch", "gauge" or "" : what is missing
 	SwatchSts   int          // the swatch the estimate rests on
 	SwatchRows  int
+	BySample    bool // it rests on the sample that was weighed
+}
+
+// Sample is the piece that was made.
+type Sample struct {
+	Size int // which size it is
 }
 
 // Share is a fibre and its percentage.

@@ -87,15 +87,15 @@ una sobre otra. Una longitud tejida en hileras necesita la segunda.`},
 
 	{Code: "OV703", Severity: Note,
 		En: Wording{
-			Message: `how much of the yarn {yarn} is needed cannot be estimated without a weighed swatch`,
+			Message: `how much of the yarn {yarn} is needed cannot be estimated without a swatch or a sample that was weighed`,
 			Help:    map[string]string{"": `weigh a swatch and say what it was: swatch 16 sts by 18 rows of sc, 5 g`},
-			Explain: `The yarn for each size is worked out from a piece that was weighed: its weight for its area, times the area of the
-pattern. Without one the page leaves the amount open, which is among the things makers complain of most.`},
+			Explain: `The yarn for each size is worked out from a piece that was weighed, a swatch or the sample of the whole pattern: its
+weight for its area, times the area of the pattern. Without one the page leaves the amount open, which is among the things makers complain of most.`},
 		Es: Wording{
-			Message: `sin una muestra pesada no se puede calcular cuánto hilo {yarn} hace falta`,
+			Message: `sin pesar una muestra o la pieza de prueba no se puede calcular cuánto hilo {yarn} hace falta`,
 			Help:    map[string]string{"": `pese una muestra y diga cómo es: swatch 16 sts by 18 rows of sc, 5 g`},
-			Explain: `El hilo de cada talla se calcula a partir de una pieza pesada: su peso por superficie, por la superficie del patrón.
-Sin ella la página deja abierta la cantidad, una de las cosas de las que más se quejan quienes tejen.`},
+			Explain: `El hilo de cada talla se calcula a partir de una pieza pesada, una muestra o la pieza de prueba entera: su peso por
+superficie, por la superficie del patrón. Sin ella la página deja abierta la cantidad, una de las cosas de las que más se quejan quienes tejen.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall), kelpPart, ""),
 		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), kelpPart, "")},
 

@@ -115,7 +115,7 @@ func (p *page) group(l *line) string {
 		return ""
 	}
 	switch l.of.parent.Block {
-	case lang.InPattern, lang.InSizes, lang.InGauge, lang.InYarn, lang.InStitch:
+	case lang.InPattern, lang.InSizes, lang.InGauge, lang.InYarn, lang.InSample, lang.InStitch:
 		if word == "in" {
 			return "" // in joined rounds: reads as one phrase
 		}

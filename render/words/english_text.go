@@ -36,6 +36,7 @@ var englishLines = map[line]string{
 	sideNotions:      "Notions",
 	sideDrawing:      "Drawing",
 	sideYarnEstimate: "Amounts are estimated from a swatch of {} sts by {} rows, with some to spare.",
+	sideYarnSample:   "Amounts are estimated from the piece that was made and weighed in {}, with some to spare.",
 	sideYarnGuess:    "Amounts are estimates, with some to spare.",
 	sideYarnNoSwatch: "No amounts: there was no weighed swatch to estimate them from.",
 	sideYarnNoGauge:  "No amounts: a {gauge} is missing.",

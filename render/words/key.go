@@ -104,6 +104,7 @@ const (
 	sideNotions
 	sideDrawing
 	sideYarnEstimate // {} stitches, {} rows of the swatch
+	sideYarnSample   // {} the size of the sample
 	sideYarnGuess
 	sideYarnNoSwatch
 	sideYarnNoGauge

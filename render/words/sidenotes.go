@@ -154,6 +154,9 @@ func (l *Language) fibre(id string) string {
 func (c *context) estimate() rich.Text {
 	for _, y := range c.p.Yarns {
 		if y.Amount != nil {
+			if y.BySample {
+				return fill(c.l.voice.line(sideYarnSample), c.l.InSize(c.p.Sizes[c.p.Sample.Size]))
+			}
 			if y.SwatchSts > 0 {
 				return fill(c.l.voice.line(sideYarnEstimate), y.SwatchSts, y.SwatchRows)
 			}

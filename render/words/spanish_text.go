@@ -37,6 +37,7 @@ var spanishLines = map[line]string{
 	sideNotions:      "Otros",
 	sideDrawing:      "Esquema",
 	sideYarnEstimate: "Cantidades estimadas a partir de una muestra de {} puntos por {} hileras, con algo de sobra.",
+	sideYarnSample:   "Cantidades estimadas a partir de la pieza tejida y pesada en {}, con algo de sobra.",
 	sideYarnGuess:    "Cantidades estimadas, con algo de sobra.",
 	sideYarnNoSwatch: "Sin cantidades: falta una muestra pesada para estimarlas.",
 	sideYarnNoGauge:  "Sin cantidades: falta una muestra de tensión.",

@@ -88,7 +88,7 @@ func (y toy) line(l line) string {
 		return "/ "
 	case sideYarnEstimate, fibreShare, drawingHalves, drawingHalf:
 		return "λ {} {}"
-	case termsText, gaugeCheck, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
+	case termsText, sideYarnSample, gaugeCheck, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
 	}
 	return "λ"

@@ -26,7 +26,7 @@ error[OV702]: se piden hileras de sc por su longitud, pero su muestra no da hile
 example.ovillo: 1 error
 
 # OV703
-nota[OV703]: sin una muestra pesada no se puede calcular cuánto hilo kelp hace falta
+nota[OV703]: sin pesar una muestra o la pieza de prueba no se puede calcular cuánto hilo kelp hace falta
   --> example.ovillo:14:1
  14 | yarn kelp
     | ^^^^^^^^^
@@ -197,6 +197,15 @@ error[OV758]: lo que hace falta se dice con un peso, una longitud o un número
  13 | notion en "toy stuffing" es "relleno", 30 %
     |                                        ^^^^ esto no es nada de eso
     = ayuda: escriba la cantidad en g, cm o m, o cuántos son: notion en "toy stuffing" es "relleno", 30 g
+
+example.ovillo: 1 error
+
+# OV715
+error[OV715]: lo que pesa una pieza de prueba es un peso mayor que cero
+  --> example.ovillo:19:10
+ 19 |   weight 40 cm
+    |          ^^^^^ esto no lo es
+    = ayuda: escríbalo en gramos: weight 214 g, o weight sand 180 g, kelp 34 g
 
 example.ovillo: 1 error
 
