@@ -117,6 +117,13 @@ const (
 
 	codeSizesAlike  diag.Code = "OV607" // sizes that are to differ come out alike
 	codeStepsUneven diag.Code = "OV608" // sizes grow in uneven steps, though the lengths do not
+	codeFalls       diag.Code = "OV609" // a measure that is smaller in a larger size
+	codeStays       diag.Code = "OV610" // a measure that stands still though the wearer grows
+	codeLeftBehind  diag.Code = "OV611" // a measure that stands still beside one it has to grow with
+	codeLeaps       diag.Code = "OV612" // a measure that grows in uneven steps, though the wearer does not
+	codeMixedParity diag.Code = "OV613" // counts that are even in some sizes and odd in others
+	codeEmptyPart   diag.Code = "OV614" // a section of nothing
+	codeOtherSide   diag.Code = "OV615" // a row whose side differs from size to size
 
 	codeNoTranslation diag.Code = "OV801"
 	codeNoTitle       diag.Code = "OV802"

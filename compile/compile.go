@@ -55,6 +55,7 @@ func (c *checker) check() {
 	c.openings()
 	c.bridges()
 	c.measures()
+	c.growing()
 	c.finishing()
 	c.notions()
 	c.yarns()
@@ -100,7 +101,8 @@ type checker struct {
 	hookAt         source.Span
 	kindAt         source.Span
 	sizesAt        source.Span
-	zones          map[int]caution.Zone // of cords, by their step of the finishing
+	measureAt      map[string]source.Span // measures, by name
+	zones          map[int]caution.Zone   // of cords, by their step of the finishing
 }
 
 func newChecker(f *lang.File) *checker {
@@ -111,6 +113,7 @@ func newChecker(f *lang.File) *checker {
 		patterns: map[string]*stitchPattern{},
 		yarnAt:   map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
+		measureAt: map[string]source.Span{},
 	}
 }
 

@@ -31,6 +31,9 @@ func (p *partState) countOff(n *lang.CountOff, mask []bool) {
 				p.halt(mask)
 				return
 			}
+			if !p.sectionFilled(it, o, mask) {
+				return
+			}
 			out.N = o.N
 		}
 		steps = append(steps, o)
@@ -52,6 +55,27 @@ func (p *partState) countOff(n *lang.CountOff, mask []bool) {
 			Args: diag.Args{"need": bad.per(bad.need), "have": bad.per(bad.have)}})
 	}
 	p.add(step)
+}
+
+// sectionFilled reports a section that comes to no places in some size: a sleeve of nothing is a slip in the sizes, and what
+// is worked along it later would fail without saying why. Places without a name may be none, and so may a section whose
+// number is written as it stands: there the nought is meant.
+func (p *partState) sectionFilled(it *lang.OffItem, o fabric.OffStep, mask []bool) bool {
+	if o.Label == "" || it.N.E.Op == lang.OpNumber {
+		return true
+	}
+	none := newSpread(p.c)
+	for z, on := range mask {
+		if on && o.N[z] == 0 {
+			none.add(z, 1, 0)
+		}
+	}
+	if !none.any() {
+		return true
+	}
+	p.c.report(diag.Diagnostic{Code: codeEmptyPart, Span: it.Span(), Sizes: none.sizes(), Args: diag.Args{"name": o.Label}})
+	p.halt(mask)
+	return false
 }
 
 // moveStart moves the start of the round to a marker.

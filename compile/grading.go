@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/compile/value"
 	"ovillo/lang/diag"
@@ -32,9 +34,11 @@ func (c *checker) grading(at source.Span, v value.Vector) {
 		unit = "row"
 	}
 	lengths := func(v value.Vector) plan.Lengths { v.Dim = value.Length; return v.Lengths() }
-	g := graded{c, at, unit, counts, lengths(value.Vector{N: v.Fitted.Wanted}), lengths(value.Vector{N: v.Fitted.Got})}
+	multiple := slices.ContainsFunc(v.Fitted.Step, func(n int64) bool { return n > 1 })
+	g := graded{c, at, unit, multiple, counts, lengths(value.Vector{N: v.Fitted.Wanted}), lengths(value.Vector{N: v.Fitted.Got})}
 	g.alike()
 	g.steps()
+	g.parity()
 }
 
 // graded is a count in all sizes: which lengths it was to measure, and which it measures.
@@ -42,6 +46,7 @@ type graded struct {
 	c           *checker
 	at          source.Span
 	unit        string
+	multiple    bool // they are brought to one
 	counts      plan.Nums
 	wanted, got plan.Lengths
 }

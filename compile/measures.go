@@ -46,7 +46,7 @@ func (c *checker) measure(n *lang.Measure) {
 		c.say(codeMeasured, n.Value.Span(), nil)
 		return
 	}
-	c.lets["measure."+out.Name] = v
+	c.lets["measure."+out.Name], c.measureAt[out.Name] = v, n.Span()
 	c.fit(n, &out)
 	c.wanted(n, &out)
 	c.pat.Measures = append(c.pat.Measures, out)

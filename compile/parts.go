@@ -55,6 +55,7 @@ type partState struct {
 	blocks    int                      // how many repeats are open
 	chart     *fromChart               // the row of a chart that is worked; nil: none
 	final     []bool                   // the sizes in which the row is the last that its line works: the stated counts are of that one; nil: all
+	sidesPart bool                     // a row whose side differs from size to size was noted
 	maxMarks  int
 	walks     map[string]source.Span // runs that are worked along bit by bit, and where that is said
 	roles     map[string]plan.Role   // names that the form of the start sets

@@ -6,6 +6,7 @@ import (
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/diag"
 )
 
 // print makes the printed steps of a run of rows from what was worked: one step, if they read alike.
@@ -114,6 +115,7 @@ func (p *partState) sides(r *plan.Row, w *working) {
 	if w.kick.style != plan.Rows && w.kick.style != plan.TurnedRounds {
 		return
 	}
+	p.sameSide(w)
 	if one, ok := w.times.Same(); !ok || one != 1 {
 		return
 	}
@@ -129,6 +131,46 @@ func (p *partState) sides(r *plan.Row, w *working) {
 		wrong, first = x, false
 	}
 	r.Sided, r.Wrong = !first, wrong
+}
+
+// sameSide notes the first row of a part whose stitches look different from behind, and that shows the right side in some
+// sizes and the wrong side in others. Plain rows look alike from both sides.
+func (p *partState) sameSide(w *working) {
+	if p.sidesPart || !w.oneSided() {
+		return
+	}
+	var right, wrong []string
+	for z, on := range w.mask {
+		switch {
+		case !on || w.first[z] == nil:
+		case wrongSide(p.plan.Worked[z], w.from[z]):
+			wrong = append(wrong, p.c.pat.Sizes[z].Name)
+		default:
+			right = append(right, p.c.pat.Sizes[z].Name)
+		}
+	}
+	if len(right) > 0 && len(wrong) > 0 {
+		p.sidesPart = true
+		p.c.say(codeOtherSide, w.n.Head.Span(), diag.Args{"right": right, "wrong": wrong, "part": p.plan.Name})
+	}
+}
+
+// oneSided reports whether the first of the rows has a stitch that looks different from behind, in any size.
+func (w *working) oneSided() bool {
+	for z := range w.mask {
+		for _, f := range w.p.plan.Worked[z] {
+			if w.first[z] == nil || f.Number != w.from[z] {
+				continue
+			}
+			for form := range f.ByForm {
+				_, own := w.p.c.own[form.ID]
+				if own || form.Post != stitch.NoPost || form.Loop != stitch.BothLoops || form.Group != stitch.Single {
+					return true
+				}
+			}
+		}
+	}
+	return w.p.chart != nil
 }
 
 // wrongSide reports whether a row shows the wrong side.

@@ -287,7 +287,7 @@ func (p *partState) rowsGraded(h *lang.RowHead, id stitch.ID, wanted plan.Length
 			}
 		}
 	}
-	g := graded{p.c, h.Length.Span(), "row", rows, wanted, got}
+	g := graded{c: p.c, at: h.Length.Span(), unit: "row", counts: rows, wanted: wanted, got: got}
 	g.alike()
 	g.steps()
 }

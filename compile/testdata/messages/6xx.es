@@ -71,3 +71,66 @@ aviso[OV608]: de S a M crece 16 puntos, y entre otras tallas 8, aunque las longi
 
 example.ovillo: 1 aviso
 
+# OV609
+aviso[OV609]: chest baja de 25 cm en la talla M a 22,5 cm en la talla L
+  --> example.ovillo:24:3
+ 24 |   chest = around band
+    |   ^^^^^^^^^^^^^^^^^^^ es menor en la talla mayor
+    = ayuda: comparar los números de las dos tallas; muchas veces dos números de una lista están cambiados
+
+example.ovillo: 1 aviso
+
+# OV610
+aviso[OV610]: chest se queda en 22,5 cm de la talla M a la talla L, aunque el cuerpo crece 2 cm
+  --> example.ovillo:24:3
+ 24 |   chest = around band fits fit.chest ease -1 to 6 cm
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no crece
+    = ayuda: dar más a la talla mayor o quitar una de las dos
+
+example.ovillo: 1 aviso
+
+# OV611
+aviso[OV611]: chest se queda en 22,5 cm de la talla M a la talla L, mientras que armhole crece 5,56 cm
+  --> example.ovillo:24:3
+ 24 |   chest = around band
+    |   ^^^^^^^^^^^^^^^^^^^ no crece a la par
+    = ayuda: graduar las dos, o compararla con una medida del cuerpo que no cambie
+
+example.ovillo: 1 aviso
+
+# OV612
+aviso[OV612]: chest crece 3,75 cm de la talla M a la talla L y 1,25 cm entre otras tallas, aunque el cuerpo crece por igual
+  --> example.ovillo:24:3
+ 24 |   chest = around band fits fit.chest ease -1 to 6 cm
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ crece a saltos desiguales
+    = ayuda: repartir la diferencia entre las tallas; dejarlo así si el salto es a propósito
+
+example.ovillo: 1 aviso
+
+# OV613
+nota[OV613]: estos puntos son pares en S y M e impares en L
+  --> example.ovillo:13:12
+ 13 | let cast = stitches(30 (34, 38) cm, sc, nearest)
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ pares e impares
+    = ayuda: pedir lo mismo en todas las tallas: even, odd o multiple of 2
+
+example.ovillo: 1 nota
+
+# OV614
+error[OV614]: la sección sleeve no tiene ningún lugar
+  --> example.ovillo:16:18
+ 16 |   count off: 12, 12 - 12 as sleeve
+    |                  ^^^^^^^^^^^^^^^^^ ninguno
+    = ayuda: revisar cómo se calcula su número en estas tallas
+
+example.ovillo: 1 error
+
+# OV615
+nota[OV615]: esta hilera de strip muestra el derecho en S y el revés en M
+  --> example.ovillo:14:3
+ 14 |   row ridge: sc flo in each = 12
+    |   ^^^^^^^^^ no es el mismo lado en todas las tallas
+    = ayuda: hacer que las hileras de debajo sean pares, o impares, en todas las tallas: rows(…, even) o rows for 21 cm, even:
+
+example.ovillo: 1 nota
+
