@@ -131,6 +131,12 @@ const (
 	codeProseNumber   diag.Code = "OV804"
 	codeProseName     diag.Code = "OV805"
 	codeProseLanguage diag.Code = "OV806"
+	codeOtherTerms    diag.Code = "OV807" // prose names a stitch as the other terms do
+	codePlainAbbr     diag.Code = "OV808" // prose abbreviates a stitch that other terms read otherwise
+	codeProseUnit     diag.Code = "OV809" // prose gives a length in centimetres alone
+	codeNoSuchRow     diag.Code = "OV810" // prose calls a row the part does not have
+	codeSameTitle     diag.Code = "OV811" // two parts of one title
+	codeRowOrRound    diag.Code = "OV812" // prose calls a row a round, or the reverse
 
 	codeYarnUnused   diag.Code = "OV705"
 	codeSampleWeight diag.Code = "OV715"

@@ -53,6 +53,7 @@ func (c *checker) check() {
 		c.say(codeNoParts, c.start(), nil)
 	}
 	c.openings()
+	c.sameTitles()
 	c.bridges()
 	c.measures()
 	c.growing()

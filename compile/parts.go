@@ -57,6 +57,7 @@ type partState struct {
 	final     []bool                   // the sizes in which the row is the last that its line works: the stated counts are of that one; nil: all
 	sidesPart bool                     // a row whose side differs from size to size was noted
 	maxMarks  int
+	cited     []calledRow            // rows that its sentences call by number
 	walks     map[string]source.Span // runs that are worked along bit by bit, and where that is said
 	roles     map[string]plan.Role   // names that the form of the start sets
 	last      []lastRow              // of a motif that is to be joined to others, per size
@@ -333,6 +334,7 @@ func (p *partState) close() {
 		p.c.say(codeNoCounts, p.head, diag.Args{"part": p.plan.Name})
 	}
 	p.attached()
+	p.checkCited()
 	if p.plan.Yarn < 0 {
 		p.plan.Yarn = p.yarn
 	}

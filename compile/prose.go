@@ -36,6 +36,7 @@ func (c *checker) prose(s *lang.Statement) plan.Prose {
 		}
 		p.Text[head] += l.Text
 		c.proseValues(&p, l)
+		c.proseWords(head, l)
 	}
 	for l, at := range p.Spans {
 		if !slices.Contains(c.pat.Languages, l) {
@@ -56,11 +57,16 @@ func (c *checker) prose(s *lang.Statement) plan.Prose {
 	return p
 }
 
-// proseValues looks up the values a line puts in.
+// proseValues looks up the values a line puts in: numbers, lengths, and stitches by their abbreviations.
 func (c *checker) proseValues(p *plan.Prose, l lang.RawLine) {
 	for _, m := range holes.FindAllStringSubmatchIndex(l.Text, -1) {
 		name := l.Text[m[2]:m[3]]
 		v, ok := c.lets[name]
+		if f, stitch := c.form(name); !ok && stitch {
+			c.useForm(f)
+			p.Values[name] = plan.Value{Form: &f}
+			continue
+		}
 		if !ok {
 			at := source.Span{Start: l.Span.Start + int32(m[0]), End: l.Span.Start + int32(m[1])}
 			c.say(codeProseName, at, diag.Args{"word": name, "near": lang.Near(name, keys(c.lets))})

@@ -24,7 +24,7 @@ type refusedCase struct {
 
 var refusedCases = []refusedCase{
 	{name: "a count by hand that is no multiple", source: "flat-panel",
-		slips: []string{"multiple of 6 plus 1)", `multiple of 6 plus 1) but "S" 74`}, code: "OV319", sizes: "S"},
+		slips: []string{"let cast = stitches(wide, sc, multiple of 6 plus 1)", `let cast = stitches(wide, sc, multiple of 6 plus 1) but "S" 74`}, code: "OV319", sizes: "S"},
 	{name: "one stitch too many below the shells", source: "shell-panel",
 		slips: []string{"chain width\n", "chain width + 1\n"}, code: "OV472"},
 	{name: "as many repeats as in the row with whole shells", source: "shell-panel",

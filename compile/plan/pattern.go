@@ -116,10 +116,12 @@ type Prose struct {
 // Empty reports whether there is no text in any language.
 func (p Prose) Empty() bool { return len(p.Text) == 0 }
 
-// Value is a value that prose puts in: counts or lengths, one a size. The one that is not nil holds.
+// Value is a value that prose puts in: counts or lengths, one a size, or the abbreviation of a stitch. The one that is not
+// nil holds.
 type Value struct {
 	Counts  Nums
 	Lengths Lengths
+	Form    *stitch.Form
 }
 
 // Measure is a measure of the finished piece.

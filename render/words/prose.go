@@ -76,10 +76,13 @@ func (w *proseWriter) hide(source string, values map[string]plan.Value) string {
 	return b.String()
 }
 
-// value writes a value of the source for the sizes.
+// value writes a value of the source for the sizes, or a stitch as the reading abbreviates it.
 func (c *context) value(v plan.Value) rich.Text {
-	if v.Lengths != nil {
+	switch {
+	case v.Lengths != nil:
 		return c.both(v.Lengths)
+	case v.Form != nil:
+		return c.form(*v.Form).one
 	}
 	return c.tally(v.Counts).text
 }

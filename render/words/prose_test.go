@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 )
 
 func blocksOf(bs []Block) string {
@@ -23,6 +24,7 @@ func TestProse(t *testing.T) {
 		"hips":      {Lengths: plan.Lengths{cm(50.5), cm(53), cm(55)}},
 		"ease":      {Lengths: plan.Lengths{cm(3), cm(3), cm(3)}},
 		"none":      {Counts: plan.Nums{0, 0, 0}},
+		"dc":        {Form: &stitch.Form{ID: stitch.DC, Together: 1}},
 	}
 	for _, k := range []struct{ name, text, en, es string }{
 		{"plain", "One line\nand the next.", "One line and the~next.", "One line and the~next."},
@@ -31,6 +33,7 @@ func TestProse(t *testing.T) {
 		{"lengths", "Hips {hips}.", "Hips 50.5~(**53**,~55)~cm or 20~(**20¾**,~21¾)~in.", "Hips 50,5~(**53**;~55)~cm."},
 		{"one length", "Ease {ease}.", "Ease 3~cm~(1¼~in).", "Ease~3~cm."},
 		{"zero is a number in prose", "It has {none} seams.", "It has 0~seams.", "It has 0~seams."},
+		{"stitch", "The last {dc}.", "The last~dc.", "The last~pa."},
 		{"value in emphasis", "**{ease} wide**", "**3~cm (1¼~in)~wide**", "**3~cm~wide**"},
 		{"unknown name", "See {this} now.", "See {this}~now.", "See {this}~now."},
 		{"open brace", "A { brace.", "A {~brace.", "A {~brace."},

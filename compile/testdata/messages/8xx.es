@@ -28,10 +28,10 @@ example.ovillo: 1 aviso
 # OV804
 error[OV804]: los números no coinciden entre los idiomas: aquí 20, en el otro 30
   --> example.ovillo:11:10
- 11 |     es | Dejar un cabo de 20 cm.
-    |          ^^^^^^^^^^^^^^^^^^^^^^^ tiene 20
- 10 |     en | Leave a tail of 30 cm.
-    |          ---------------------- tiene 30
+ 11 |     es | Dejar 20 bucles.
+    |          ^^^^^^^^^^^^^^^^ tiene 20
+ 10 |     en | Leave 30 loops.
+    |          --------------- tiene 30
     = ayuda: hacer que coincidan o dejar que el patrón los ponga: {name}
 
 example.ovillo: 1 error
@@ -51,6 +51,62 @@ aviso[OV806]: el texto en fr no se imprime: el patrón está en en y es
  12 |     fr | Laisser un bout.
     |          ^^^^^^^^^^^^^^^^ no es un idioma del patrón
     = ayuda: añadirlo a los idiomas del comienzo o quitar el texto
+
+example.ovillo: 1 aviso
+
+# OV807
+aviso[OV807]: el texto dice htr, que es un nombre de los términos uk
+  --> example.ovillo:10:24
+ 10 |     en | Pull the last htr tight.
+    |                        ^^^ en los términos de este patrón: hdc
+    = ayuda: escribir {hdc}: imprime el nombre que usa la página
+
+example.ovillo: 1 aviso
+
+# OV808
+nota[OV808]: el texto dice sc, que en los otros términos es otro punto
+  --> example.ovillo:10:24
+ 10 |     en | Pull the last sc tight.
+    |                        ^^ queda así en todas las páginas
+    = ayuda: escribir {sc}: imprime el nombre que usa la página y lo pone entre las abreviaturas
+
+example.ovillo: 1 nota
+
+# OV809
+nota[OV809]: el texto en inglés da 30 cm sin pulgadas
+  --> example.ovillo:10:26
+ 10 |     en | Leave a tail of 30 cm.
+    |                          ^^^^^ en una sola unidad
+    = ayuda: darle un nombre, let tail = 30 cm, y escribir {tail}: se imprimen las dos unidades
+
+example.ovillo: 1 nota
+
+# OV810
+aviso[OV810]: el texto habla de hilera 7, pero strip tiene 1
+  --> example.ovillo:10:18
+ 10 |     en | Fold at row 7.
+    |                  ^^^^^ no existe
+    = ayuda: revisar el número; no cambia solo al añadir o quitar hileras
+
+example.ovillo: 1 aviso
+
+# OV811
+aviso[OV811]: dos piezas tienen el título «Strip»
+  --> example.ovillo:11:1
+ 11 | part second
+    | ^^^^^^^^^^^ la segunda
+  4 | part strip
+    | ---------- la primera
+    = ayuda: distinguirlas: derecha e izquierda, delantero y espalda; o tejer una pieza dos veces con make 2
+
+example.ovillo: 1 aviso
+
+# OV812
+aviso[OV812]: strip se teje en hileras, pero el texto las llama de otra manera
+  --> example.ovillo:10:18
+ 10 |     en | Fold at round 1.
+    |                  ^^^^^^^ la otra palabra
+    = ayuda: usar una sola palabra para cada cosa
 
 example.ovillo: 1 aviso
 
