@@ -149,4 +149,12 @@ const (
 	codeSeam        diag.Code = "OV757"
 	codeNotion      diag.Code = "OV758"
 	codePickLength  diag.Code = "OV759" // picked-up stitches of another length than their edge
+
+	codeNoBody     diag.Code = "OV770" // no such table of body measures
+	codeNoBodyRow  diag.Code = "OV771" // no such size in it
+	codeBodyRows   diag.Code = "OV772" // as many sizes named as there are not
+	codeBodyAge    diag.Code = "OV773" // an age that it does not have
+	codeNoAge      diag.Code = "OV774" // by age, and no age is given
+	codeBodyLacks  diag.Code = "OV775" // a measure that it does not have in every size
+	codeBodyFarOff diag.Code = "OV776" // own figures far from the tables
 )

@@ -60,6 +60,7 @@ func (c *checker) check() {
 	c.finishing()
 	c.notions()
 	c.yarns()
+	c.bodyMeasures()
 	c.cautions()
 	c.lettering()
 	c.flush()
@@ -84,6 +85,8 @@ type checker struct {
 	turned         map[*lang.List]bool // rows of mirrored parts, an odd number of times mirrored
 	patterns       map[string]*stitchPattern
 	yarnAt         map[string]int
+	fitAt          map[string]source.Span // the designer's own measures of the wearer
+	body           *bodyTable             // the tables that measures of the wearer come from; nil: none
 	gauge          map[stitch.ID]*gaugeOf
 	begins         map[stitch.ID]begin // settings of the header
 	base           stitch.ID
@@ -111,8 +114,8 @@ func newChecker(f *lang.File) *checker {
 		file: f, pat: &plan.Pattern{Source: []byte(f.Source.Text)},
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, turned: map[*lang.List]bool{},
-		patterns: map[string]*stitchPattern{},
-		yarnAt:   map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
+		patterns: map[string]*stitchPattern{}, fitAt: map[string]source.Span{},
+		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 		measureAt: map[string]source.Span{},
 	}

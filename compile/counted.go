@@ -182,6 +182,11 @@ func (s *spread) sizes() []string {
 	if len(s.at) == s.c.z {
 		return nil
 	}
+	return s.names()
+}
+
+// names names the sizes concerned, all or not.
+func (s *spread) names() []string {
 	var out []string
 	for _, z := range s.at {
 		out = append(out, s.c.pat.Sizes[z].Name)

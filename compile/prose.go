@@ -67,12 +67,15 @@ func (c *checker) proseValues(p *plan.Prose, l lang.RawLine) {
 			p.Values[name] = plan.Value{Form: &f}
 			continue
 		}
+		c.body.use(name)
 		if !ok {
 			at := source.Span{Start: l.Span.Start + int32(m[0]), End: l.Span.Start + int32(m[1])}
 			c.say(codeProseName, at, diag.Args{"word": name, "near": lang.Near(name, keys(c.lets))})
 			continue
 		}
-		p.Values[name] = planValue(v)
+		worth := planValue(v)
+		worth.Memory = c.body.remembers(name)
+		p.Values[name] = worth
 	}
 }
 

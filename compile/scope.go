@@ -51,7 +51,12 @@ func (s *scope) Sizes() []string {
 }
 
 func (s *scope) Lookup(path []string) (value.Vector, bool) {
-	v, ok := s.c.lets[strings.Join(path, ".")]
+	name := strings.Join(path, ".")
+	v, ok := s.c.lets[name]
+	s.c.body.use(name)
+	if !ok && s.c.body.unknown(name) {
+		return value.Unknown, true
+	}
 	return v.Pick(s.mask), ok
 }
 
@@ -114,7 +119,7 @@ func (s *scope) Measure(e *lang.Expr) (value.Vector, bool) {
 	return s.measure(e)
 }
 
-func (s *scope) Report(d diag.Diagnostic) { s.c.report(d) }
+func (s *scope) Report(d diag.Diagnostic) { s.c.report(s.c.body.lacking(d)) }
 
 // count works out a count: whole numbers, none below zero. It is nil if that cannot be known; that was reported.
 func (c *checker) count(e *lang.Expr, mask []bool) plan.Nums {

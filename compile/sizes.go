@@ -42,6 +42,7 @@ func (c *checker) sizes() {
 	for _, s := range b[0].Body {
 		c.sizeLine(s)
 	}
+	c.bodies(b[0].Body)
 	c.nameSizes()
 }
 
@@ -73,6 +74,7 @@ func (c *checker) sizeLine(s *lang.Statement) {
 			c.lets["fit."+it.Name.Text] = v
 			if ls := v.Lengths(); ls != nil {
 				c.pat.Body = append(c.pat.Body, plan.BodyMeasure{Name: it.Name.Text, Values: ls})
+				c.fitAt[it.Name.Text] = it.Span()
 			}
 		}
 	case *lang.Shown:

@@ -86,6 +86,7 @@ var forms = map[Block]map[string]*form{
 		"names": formOf[SizeNames]("", `names es "1 año", "2 años"`),
 		"age":   formOf[Age]("", `age 12 (24, 36) months`),
 		"fit":   formOf[Fit]("", `fit waist 50 (53, 55) cm, hips 53 (55, 57) cm`),
+		"body":  formOf[Body]("", `body babies by age`),
 		"shown": formOf[Shown]("", `shown "M"`),
 	},
 	InGauge: {

@@ -208,6 +208,19 @@ type Fit struct {
 	Items []*FitItem `parser:"'fit' @@ ( ',' @@ )*"`
 }
 
+// Body takes measures of the wearer from a table of body measures: from the sizes made for each size's age, or from those
+// named. Of several tables, the first that has the size is meant.
+//
+//	body babies by age
+//	body babies, children by age
+//	body women "Small", "Medium", "Large"
+type Body struct {
+	At
+	Tables []*Name `parser:"'body' @@ ( ',' @@ )*"`
+	ByAge  bool    `parser:"( @'by' 'age'"`
+	Rows   []*Str  `parser:"| @@ ( ',' @@ )* )"`
+}
+
 // FitItem is one measure of the wearer.
 type FitItem struct {
 	At
@@ -1416,6 +1429,7 @@ func (*Sizes) statement()         {}
 func (*SizeNames) statement()     {}
 func (*Age) statement()           {}
 func (*Fit) statement()           {}
+func (*Body) statement()          {}
 func (*Shown) statement()         {}
 func (*Gauge) statement()         {}
 func (*GaugeLine) statement()     {}

@@ -51,8 +51,26 @@ type Size struct {
 
 // BodyMeasure is a measure of the wearer: fit.waist.
 type BodyMeasure struct {
-	Name   string
-	Values Lengths
+	Name    string
+	Values  Lengths
+	Sources []BodySource // the tables it is from; nil: the designer's own figures
+	Memory  bool         // the figure of a size is from memory: all are marked wherever they are printed
+}
+
+// BodySource is a published table of body measures.
+type BodySource struct {
+	ID   string // row of the table of sources
+	Name Text
+}
+
+// Remembered reports whether a measure of the wearer rests on a figure from memory.
+func (p *Pattern) Remembered(name string) bool {
+	for _, b := range p.Body {
+		if b.Name == name {
+			return b.Memory
+		}
+	}
+	return false
 }
 
 // Gauge says how many stitches and rows of a stitch measure Over. Sts and Rows are in thousandths.
@@ -122,6 +140,7 @@ type Value struct {
 	Counts  Nums
 	Lengths Lengths
 	Form    *stitch.Form
+	Memory  bool // a measure of the wearer from memory
 }
 
 // Measure is a measure of the finished piece.

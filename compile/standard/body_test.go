@@ -62,22 +62,99 @@ func TestHead(t *testing.T) {
 	}
 }
 
-// TestBabyOf compares with the size chart for babies and toddlers of ottobredesign.com (S18): size 80 at 12 months, chest
-// 50.5, waist 51, inseam 30 cm; and with the chart of predprofil.ru (S19), inseam 27 cm.
-func TestBabyOf(t *testing.T) {
-	b, ok := standard.BabyOf(12)
-	want := standard.Baby{Height: 80 * plan.Centimetre, AgeFrom: 12, AgeTo: 12, Chest: 505 * plan.Millimetre,
-		Waist: 51 * plan.Centimetre, HipsOverNappy: 56 * plan.Centimetre, InseamLow: 27 * plan.Centimetre,
-		InseamUp: 30 * plan.Centimetre, Arm: 28 * plan.Centimetre}
-	if !ok || b != want {
-		t.Errorf("12 months: %+v, %v", b, ok)
+// TestBodyTables compares rows with the figures of their sources as read: babies in size 80 at 12 months, chest 50.5, waist 51,
+// hips over a nappy 56, inside leg 30, arm 28, back waist 19 (ottobredesign.com, 50-92 cm), head 45.5 and upper arm 14.4 (WHO
+// Child Growth Standards, mean of the medians of boys and girls); children of 4 years, upper arm 7.5 in and arm to underarm
+// 10.5 in, back waist 9.5 in (crochetkitten.com), chest 58.5 from memory (Craft Yarn Council); preschool size 104, outside leg
+// 62 (ottobredesign.com, 92-122 cm), size 98, inside leg 39 (predprofil.ru); women, bust 36 to 38 in for a medium (a yarn
+// maker's free patterns); heads at 24 months, 47.7 (WHO); hands of 4 to 6 years 5.5 to 6 in (app.sendy.io); feet at 4 years,
+// 17.3 (who-knows.imtqy.com).
+func TestBodyTables(t *testing.T) {
+	mm := plan.Millimetre
+	for _, c := range []struct {
+		table, row string
+		months     int // where row is ""
+		measure    string
+		want       plan.Length
+		memory     bool
+		source     string
+	}{
+		{"babies", "80", 0, "chest", 505 * mm, false, "S18"},
+		{"babies", "", 12, "waist", 510 * mm, false, "S18"},
+		{"babies", "", 12, "hips", 560 * mm, false, "S18"},
+		{"babies", "", 12, "inseam", 300 * mm, false, "S18"},
+		{"babies", "", 12, "arm_length", 280 * mm, false, "S18"},
+		{"babies", "", 12, "back_waist_length", 190 * mm, false, "S18"},
+		{"babies", "", 12, "head", 455 * mm, false, "S04"},
+		{"babies", "", 12, "upper_arm", 144 * mm, false, "S04"},
+		{"babies", "", 5, "inseam", 240 * mm, false, "S18"},
+		{"babies", "", 12, "armhole_depth", 95 * mm, true, "S01"},
+		{"children", "", 48, "upper_arm", 190 * mm, false, "S08"},
+		{"children", "", 48, "sleeve_length", 265 * mm, false, "S08"},
+		{"children", "", 48, "back_waist_length", 240 * mm, false, "S08"},
+		{"children", "", 48, "chest", 585 * mm, true, "S01"},
+		{"children", "", 36, "chest", 585 * mm, true, "S01"}, // three years: the next size up
+		{"children", "104", 0, "outseam", 620 * mm, false, "S18b"},
+		{"children", "98", 0, "inseam", 390 * mm, false, "S19"},
+		{"youth", "", 168, "cross_back", 310 * mm, false, "S08"},
+		{"women", "Medium", 0, "bust", 940 * mm, false, "S11"},
+		{"women", "Small", 0, "bust", 835 * mm, true, "S11"},
+		{"men", "Large", 0, "chest", 1090 * mm, true, "S01"},
+		{"heads", "", 24, "head", 477 * mm, false, "S04"},
+		{"heads", "Toddler", 0, "head", 485 * mm, false, "S13"},
+		{"hands", "", 60, "hand", 145 * mm, false, "S27"},
+		{"feet", "", 48, "foot", 173 * mm, false, "S29"},
+	} {
+		table, ok := standard.BodyTableOf(c.table)
+		if !ok {
+			t.Errorf("no table %s", c.table)
+			continue
+		}
+		row, ok := table.Row(c.row)
+		if c.row == "" {
+			row, ok = table.ForAge(c.months)
+		}
+		if !ok {
+			t.Errorf("%s: no row %q for %d months", c.table, c.row, c.months)
+			continue
+		}
+		if f := row.Figures[c.measure]; math.Abs(float64(f.Value-c.want)) > 501 || f.Memory != c.memory || f.Source != c.source {
+			t.Errorf("%s %s at %d months, %s: %+v, want %d", c.table, c.row, c.months, c.measure, f, c.want)
+		}
 	}
-	if b, ok := standard.BabyOf(5); !ok || b.Height != 68*plan.Centimetre {
-		t.Errorf("5 months: %+v, %v", b, ok)
+	for table, months := range map[string][]int{"babies": {-1, 25}, "children": {23, 121}, "youth": {120, 193}, "women": {300}, "heads": {61}} {
+		b, _ := standard.BodyTableOf(table)
+		for _, m := range months {
+			if r, ok := b.ForAge(m); ok {
+				t.Errorf("%s has a row for %d months: %s", table, m, r.Name)
+			}
+		}
 	}
-	for _, m := range []int{-1, 25} {
-		if b, ok := standard.BabyOf(m); ok {
-			t.Errorf("%d months: %+v", m, b)
+}
+
+// TestBodySources sees that each figure says where it is from and how it was seen, that its source has a name in both
+// languages, and that sizes grow: no measure falls by more than half a centimetre from a size by age to the next (published
+// tables do fall so where their sources change).
+func TestBodySources(t *testing.T) {
+	for _, table := range standard.BodyTables {
+		last := map[string]plan.Length{}
+		for _, r := range table.Rows {
+			if len(r.Figures) == 0 {
+				t.Errorf("%s %s is empty", table.Name, r.Name)
+			}
+			for m, f := range r.Figures {
+				name := standard.SourceName(f.Source)
+				if f.Value <= 0 || name["en"] == "" || name["es"] == "" || f.Kind != "body" && f.Kind != "derived" {
+					t.Errorf("%s %s, %s: %+v, source %v", table.Name, r.Name, m, f, name)
+				}
+				if r.From < 0 {
+					continue
+				}
+				if f.Value < last[m]-plan.Centimetre/2 {
+					t.Errorf("%s %s: %s falls from %d to %d", table.Name, r.Name, m, last[m], f.Value)
+				}
+				last[m] = f.Value
+			}
 		}
 	}
 }

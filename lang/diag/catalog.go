@@ -42,7 +42,7 @@ type Wording struct {
 }
 
 // families holds the rows of each catalogue file; one file a family.
-var families = [][]Entry{writing, names, values, rows, rowForms, charts, textures, stitches, edges, motifs, marks, counts, measures, materials, wording, cautions}
+var families = [][]Entry{writing, names, values, rows, rowForms, charts, textures, stitches, edges, motifs, marks, counts, measures, materials, fits, wording, cautions}
 
 var byCode = func() map[Code]*Entry {
 	m := map[Code]*Entry{}

@@ -206,6 +206,11 @@ func say(v any, lang string, or bool) string {
 		return v.say(lang)
 	case Length:
 		return v.say(lang)
+	case Said:
+		if text, ok := v[lang]; ok {
+			return quotable(text)
+		}
+		return quotable(v["en"])
 	default:
 		return quotable(fmt.Sprint(v))
 	}

@@ -18,6 +18,8 @@ const (
 	tailW      = 43.0
 	groupSpace = 2.5
 	hairline   = 0.1
+	noteAbove  = 1.5  // above the notes under the measures of the wearer
+	markGap    = 0.3  // between a figure and its mark
 	pairLeast  = 15.5 // with less, centimetres and inches are two tables
 	nameNarrow = 36.0
 	tailNarrow = 33.0
@@ -154,7 +156,26 @@ func (s *setter) measureTable() []layout.Strip {
 		strips = append(strips, s.measureGroup(g, table, words.FinishedPiece, u, s.finished())...)
 		strips = append(strips, s.measureGroup(g, table, words.ToFitBody, u, s.fitted())...)
 	}
-	return strips
+	return append(strips, s.bodyNotes()...)
+}
+
+// bodyNotes says under the table where the measures of the wearer are from.
+func (s *setter) bodyNotes() []layout.Strip {
+	if len(s.p.Body) == 0 {
+		return nil
+	}
+	b := s.each(func(sd side) layout.Box {
+		var text layout.Box
+		x, w := sd.x, sd.w()
+		if !s.two() {
+			w = blockW - x
+		}
+		for _, note := range sd.l.BodyNotes(s.p) {
+			text.Below(0, layout.Set(layout.Break(rich.T(note), captionType, w, 0), captionType, x, sd.elem(s.sect, "P")))
+		}
+		return text
+	})
+	return []layout.Strip{{Box: b, Space: noteAbove}}
 }
 
 // unit is a unit in which a table gives lengths.
@@ -173,12 +194,13 @@ type measured struct {
 	name   func(sd side) string
 	letter string
 	values plan.Lengths
+	memory bool // the figures rest on some from memory, and are marked
 }
 
 func (s *setter) finished() []measured {
 	var list []measured
 	for _, m := range s.p.Measures {
-		list = append(list, measured{func(sd side) string { return sd.l.MeasureName(m) }, m.Letter, m.Values})
+		list = append(list, measured{func(sd side) string { return sd.l.MeasureName(m) }, m.Letter, m.Values, false})
 	}
 	return list
 }
@@ -187,11 +209,11 @@ func (s *setter) finished() []measured {
 func (s *setter) fitted() []measured {
 	var list []measured
 	for _, b := range s.p.Body {
-		list = append(list, measured{func(sd side) string { return sd.l.BodyName(b.Name) }, "", b.Values})
+		list = append(list, measured{func(sd side) string { return sd.l.BodyName(b.Name) }, "", b.Values, b.Memory})
 	}
 	for _, m := range s.p.Measures {
 		if m.Fits != nil && m.Fits.Ease != nil {
-			list = append(list, measured{func(sd side) string { return sd.l.Ease(m.Fits.Body) }, "", m.Fits.Ease})
+			list = append(list, measured{func(sd side) string { return sd.l.Ease(m.Fits.Body) }, "", m.Fits.Ease, s.p.Remembered(m.Fits.Body)})
 		}
 	}
 	return list
@@ -210,15 +232,15 @@ func (s *setter) measureGroup(g grid, table *page.Elem, head words.Key, units []
 			b.Put(0, 0, layout.Text(m.letter, letterType, false, g.letter, tr.New("TD")))
 		}
 		for i, v := range m.values {
-			s.measureCell(&b, g, tr.New("TD"), units, i, v)
+			s.measureCell(&b, g, tr.New("TD"), units, i, v, m.memory)
 		}
 		strips = append(strips, layout.Strip{Box: b})
 	}
 	return groupKeeps(strips)
 }
 
-// measureCell sets the value of one size in the units of the table.
-func (s *setter) measureCell(b *layout.Box, g grid, td *page.Elem, units []unit, i int, v plan.Length) {
+// measureCell sets the value of one size in the units of the table, with the mark of a figure from memory if it is one.
+func (s *setter) measureCell(b *layout.Box, g grid, td *page.Elem, units []unit, i int, v plan.Length, memory bool) {
 	l := s.sides[0].l
 	for k, u := range units {
 		style, end := g.values, g.end(i)
@@ -231,6 +253,9 @@ func (s *setter) measureCell(b *layout.Box, g grid, td *page.Elem, units []unit,
 			drop = g.values.Baseline() - g.small.Baseline()
 		}
 		b.Put(0, drop, layout.TextRight(u.of(l, v), style, i%2 == 1, end, td))
+		if memory && v != plan.NoLength {
+			b.Put(0, drop, layout.Text(words.FromMemory, style, false, end+markGap, td)) // hangs, so that figures stand below figures
+		}
 	}
 	b.H = layout.Snap(b.H - 1) // the drop of the small figures needs no room of its own
 	b.H = max(b.H, g.values.Leading)

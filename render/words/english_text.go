@@ -85,6 +85,10 @@ var englishLines = map[line]string{
 	fibreShare:       "{}% {}",
 	ringName:         "Adjustable ring",
 	ringText:         "Lay the {yarn} in a ring with the tail behind; insert hook, draw up a loop and ch~1 to hold it. Work the first round into the ring, over the tail, then pull the tail to close it.",
+	bodySources:      "Body measures: {}.",
+	bodyFrom:         "{} ({})",
+	bodyOwn:          "the designer's figures",
+	bodyMemory:       "{} From memory, not checked against the table.",
 	yarnTable:        "Yarn",
 	yarnTableWeight:  "Yarn, {ball*} of {}",
 }
@@ -159,7 +163,8 @@ var englishNames = map[nameKind]map[string]string{
 		"bamboo": "bamboo", "polyamide": "polyamide", "nylon": "nylon", "polyester": "polyester", "viscose": "viscose", "merino": "merino wool",
 		"mohair": "mohair", "cashmere": "cashmere", "elastane": "elastane", "hemp": "hemp",
 	},
-	bodyName: englishBody,
+	bodyName:   englishBody,
+	wearerName: {"sleeve_length": "arm, to underarm"},
 }
 
 var englishBody = map[string]string{
@@ -172,7 +177,8 @@ var englishBody = map[string]string{
 	"yoke": "yoke", "yoke_depth": "yoke depth", "body": "body", "body_length": "body length", "hem": "lower edge", "skirt": "skirt",
 	"cross_back": "cross back", "back": "back", "front": "front", "back_waist_length": "back waist length", "diameter": "diameter",
 	"circumference": "circumference", "head_circumference": "head circumference", "crotch_depth": "crotch depth", "leg": "leg",
-	"gusset": "gusset", "side": "side", "strap": "strap", "edge": "edge",
+	"gusset": "gusset", "side": "side", "strap": "strap", "edge": "edge", "arm_length": "arm length", "shoulder_length": "shoulder length",
+	"back_neck_to_cuff": "back neck to cuff", "back_hip_length": "back length to hip", "hand_length": "hand length",
 }
 
 // englishWeightsUK are the names of weights in the United Kingdom, where they differ.

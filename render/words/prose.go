@@ -79,6 +79,8 @@ func (w *proseWriter) hide(source string, values map[string]plan.Value) string {
 // value writes a value of the source for the sizes, or a stitch as the reading abbreviates it.
 func (c *context) value(v plan.Value) rich.Text {
 	switch {
+	case v.Lengths != nil && v.Memory:
+		return append(c.both(v.Lengths), rich.Run{Text: FromMemory})
 	case v.Lengths != nil:
 		return c.both(v.Lengths)
 	case v.Form != nil:

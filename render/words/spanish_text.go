@@ -86,6 +86,10 @@ var spanishLines = map[line]string{
 	fibreShare:       "{}~% {}",
 	ringName:         "Anillo ajustable",
 	ringText:         "Formar un anillo con {el yarn}, con el cabo por detrás; insertar {el hook}, sacar un bucle y tejer 1~{ch} para sujetarlo. Tejer la primera vuelta dentro del anillo, sobre el cabo, y tirar del cabo para cerrarlo.",
+	bodySources:      "Medidas del cuerpo: {}.",
+	bodyFrom:         "{} ({})",
+	bodyOwn:          "cifras propias del patrón",
+	bodyMemory:       "{} De memoria, sin cotejar con la tabla.",
 	yarnTable:        "{Yarn}",
 	yarnTableWeight:  "{Yarn}, {ball*} de {}",
 }
@@ -162,7 +166,7 @@ var spanishNames = map[nameKind]map[string]string{
 		"mohair": "mohair", "cashmere": "cachemira", "elastane": "elastano", "hemp": "cáñamo",
 	},
 	bodyName:   spanishBodyNames(),
-	wearerName: {"height": "estatura"},
+	wearerName: {"height": "estatura", "sleeve_length": "brazo hasta la axila"},
 }
 
 // spanishBody are the measures and parts of the body with their article, which says their gender.
@@ -178,7 +182,9 @@ var spanishBody = map[string]string{
 	"skirt": "la falda", "cross_back": "el ancho de espalda", "back": "la espalda", "front": "el delantero",
 	"back_waist_length": "el largo de talle trasero", "diameter": "el diámetro", "circumference": "el contorno",
 	"head_circumference": "el contorno de cabeza", "crotch_depth": "la altura de tiro", "leg": "la pierna", "gusset": "el refuerzo",
-	"side": "el costado", "strap": "el tirante", "edge": "el borde",
+	"side": "el costado", "strap": "el tirante", "edge": "el borde", "arm_length": "el largo de brazo",
+	"shoulder_length": "el largo de hombro", "back_neck_to_cuff": "el largo de nuca a puño", "back_hip_length": "el largo de espalda hasta la cadera",
+	"hand_length": "el largo de la mano",
 }
 
 func spanishBodyNames() map[string]string {

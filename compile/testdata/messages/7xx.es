@@ -209,3 +209,68 @@ error[OV715]: lo que pesa una pieza de prueba es un peso mayor que cero
 
 example.ovillo: 1 error
 
+# OV770
+error[OV770]: no hay ninguna tabla de medidas del cuerpo llamada kids
+ --> example.ovillo:9:8
+ 9 |   body kids by age
+   |        ^^^^
+   = ayuda: las tablas son babies, children, youth, women, men, heads, hands y feet
+
+example.ovillo: 1 error
+
+# OV771
+error[OV771]: la tabla children no tiene la talla four
+ --> example.ovillo:9:17
+ 9 |   body children "four", "6"
+   |                 ^^^^^^
+   = ayuda: las tallas son 2, 4, 6, 8, 10, 98, 104, 110, 116 y 122
+
+example.ovillo: 1 error
+
+# OV772
+error[OV772]: el patrón tiene 2 tallas y se nombra 1 talla de la tabla
+ --> example.ovillo:9:3
+ 9 |   body children "4"
+   |   ^^^^^^^^^^^^^^^^^
+   = ayuda: nombre una por cada talla, en el mismo orden; la misma puede figurar dos veces
+
+example.ovillo: 1 error
+
+# OV773
+error[OV773]: la tabla babies no tiene ninguna talla para la edad de small y large
+ --> example.ovillo:9:3
+ 9 |   body babies by age
+   |   ^^^^^^^^^^^^^^^^^^
+   = ayuda: va de 0 a 24 meses; añada otra tabla, como en body babies, children by age, o nombre las tallas
+
+example.ovillo: 1 error
+
+# OV774
+error[OV774]: se piden medidas por la edad y no se da ninguna edad
+ --> example.ovillo:8:3
+ 8 |   body children by age
+   |   ^^^^^^^^^^^^^^^^^^^^
+   = ayuda: diga las edades: age 48 (72) months
+
+example.ovillo: 1 error
+
+# OV775
+error[OV775]: la tabla children no tiene head para large
+  --> example.ovillo:16:21
+ 16 | let wide = stitches(fit.head, sc)
+    |                     ^^^^^^^^
+    = tallas: large
+    = ayuda: dé usted la medida, para todas las tallas: fit head …
+
+example.ovillo: 1 error
+
+# OV776
+nota[OV776]: chest de la persona se da como 85,5 cm en small; para esa edad la tabla children tiene 58,5 cm en small
+ --> example.ovillo:9:7
+ 9 |   fit chest 85.5 (63.5) cm
+   |       ^^^^^^^^^^^^^^^^^^^^
+   = tallas: small
+   = ayuda: revise si la cifra es un error; la tabla sigue, de memoria, esta fuente: tablas de tallas del Craft Yarn Council
+
+example.ovillo: 1 nota
+
