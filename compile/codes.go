@@ -124,6 +124,9 @@ const (
 	codeMixedParity diag.Code = "OV613" // counts that are even in some sizes and odd in others
 	codeEmptyPart   diag.Code = "OV614" // a section of nothing
 	codeOtherSide   diag.Code = "OV615" // a row whose side differs from size to size
+	codeSizeLeftOut diag.Code = "OV616" // steps for some sizes each, which leave one out
+	codeNoFit       diag.Code = "OV790" // no measure is compared with the wearer
+	codeNoMeasures  diag.Code = "OV791" // something worn, and no finished measures
 
 	codeNoTranslation diag.Code = "OV801"
 	codeNoTitle       diag.Code = "OV802"

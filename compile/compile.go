@@ -57,6 +57,7 @@ func (c *checker) check() {
 	c.bridges()
 	c.measures()
 	c.growing()
+	c.measuredAtAll()
 	c.finishing()
 	c.notions()
 	c.yarns()

@@ -3,7 +3,9 @@ package compile
 import (
 	"slices"
 
+	"ovillo/compile/caution"
 	"ovillo/compile/plan"
+	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
@@ -149,5 +151,66 @@ func (g *graded) parity() {
 	}
 	if len(even) > 0 && len(odd) > 0 {
 		g.c.say(codeMixedParity, g.at, diag.Args{"even": even, "odd": odd, "unit": diag.Term{Key: g.unit, N: 2}})
+	}
+}
+
+// alternatives notes blocks for some sizes that stand side by side, share no size, and together leave one out: each size
+// has a step of its own there, but one. Blocks that share sizes add rows to the larger ones and may leave out the smaller.
+func (c *checker) alternatives(body []*lang.Statement) {
+	for i := 0; i < len(body); i++ {
+		c.alternatives(body[i].Body)
+		var run []*lang.Only
+		for j := i; j < len(body); j++ {
+			n, ok := body[j].Node.(*lang.Only)
+			if !ok {
+				break
+			}
+			run = append(run, n)
+		}
+		if len(run) > 1 {
+			c.covers(run)
+			i += len(run) - 1
+		}
+	}
+}
+
+func (c *checker) covers(run []*lang.Only) {
+	in := map[string]int{}
+	for _, n := range run {
+		for _, s := range n.Sizes {
+			in[s.Text]++
+		}
+	}
+	var named, missing []string
+	for _, s := range c.pat.Sizes {
+		switch in[s.Name] {
+		case 0:
+			missing = append(missing, s.Name)
+		case 1:
+			named = append(named, s.Name)
+		default:
+			return
+		}
+	}
+	if len(missing) > 0 && len(named) > 0 {
+		c.say(codeSizeLeftOut, run[0].Span(), diag.Args{"named": named, "missing": missing})
+	}
+}
+
+// measuredAtAll notes what a designer of something worn forgets: to measure the piece, or to compare it with the wearer
+// whose measures are given.
+func (c *checker) measuredAtAll() {
+	switch {
+	case len(c.pat.Measures) > 0:
+		for _, m := range c.pat.Measures {
+			if m.Fits != nil {
+				return
+			}
+		}
+		if len(c.pat.Body) > 0 {
+			c.say(codeNoFit, c.sizesAt, nil)
+		}
+	case caution.Worn(c.pat.Kind) && len(c.pat.Gauges) > 0 && len(blocks[*lang.MeasureBlock](c.file.Body)) == 0:
+		c.say(codeNoMeasures, c.kindAt, diag.Args{"kind": c.pat.Kind})
 	}
 }

@@ -85,6 +85,7 @@ func (c *checker) part(s *lang.Statement, n *lang.Part) {
 		p.setStyle(&lang.Style{Word: "joined"}) // a part that does not say is worked as its first row is called
 	}
 	p.collect(p.stmts)
+	c.alternatives(p.stmts)
 	c.at = p
 	p.exec(p.stmts, all(c.z))
 	c.at = nil

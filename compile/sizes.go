@@ -150,11 +150,14 @@ func (c *checker) sizeArgs(name string) diag.Args {
 func (c *checker) pick(names []*lang.Str) []bool {
 	out := make([]bool, c.z)
 	for _, n := range names {
-		if i := c.sizeIndex(n.Text); i >= 0 {
+		switch i := c.sizeIndex(n.Text); {
+		case i < 0:
+			c.say(codeNoSize, n.Span(), c.sizeArgs(n.Text))
+		case out[i]:
+			c.say(codeSizeTwice, n.Span(), diag.Args{"size": n.Text})
+		default:
 			out[i] = true
-			continue
 		}
-		c.say(codeNoSize, n.Span(), c.sizeArgs(n.Text))
 	}
 	return out
 }

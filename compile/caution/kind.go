@@ -19,6 +19,11 @@ var classes, words = func() (map[string]string, []string) {
 // Kinds lists the words a source may use for what is made.
 func Kinds() []string { return slices.Clone(words) }
 
+// Worn reports whether a word for what is made names something that has to fit a wearer.
+func Worn(kind string) bool {
+	return slices.Contains([]string{"garment", "upper", "lower", "hat", "bonnet", "headband", "mittens", "bootees", "socks"}, classes[kind])
+}
+
 // isOf reports whether a class belongs to one of the classes of a rule. A garment of the upper body and one that hangs
 // from the waist are garments.
 func isOf(class string, kinds []string) bool {

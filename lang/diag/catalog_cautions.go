@@ -33,6 +33,10 @@ finish
   ` + finish + `
   weave in ends
 end
+
+measure
+  width = around ` + part + `
+end
 `
 }
 
@@ -57,6 +61,10 @@ part leg
   chain 24 (32), join
   round: [sc in next, ch ` + chains + `, skip ` + chains + `] around = 8 sts, 8 spaces
   fasten off
+end
+
+measure
+  width = around leg
 end
 `
 }

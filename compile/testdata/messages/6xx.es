@@ -73,8 +73,8 @@ example.ovillo: 1 aviso
 
 # OV609
 aviso[OV609]: chest baja de 25 cm en la talla M a 22,5 cm en la talla L
-  --> example.ovillo:24:3
- 24 |   chest = around band
+  --> example.ovillo:23:3
+ 23 |   chest = around band
     |   ^^^^^^^^^^^^^^^^^^^ es menor en la talla mayor
     = ayuda: comparar los números de las dos tallas; muchas veces dos números de una lista están cambiados
 
@@ -91,8 +91,8 @@ example.ovillo: 1 aviso
 
 # OV611
 aviso[OV611]: chest se queda en 22,5 cm de la talla M a la talla L, mientras que armhole crece 5,56 cm
-  --> example.ovillo:24:3
- 24 |   chest = around band
+  --> example.ovillo:23:3
+ 23 |   chest = around band
     |   ^^^^^^^^^^^^^^^^^^^ no crece a la par
     = ayuda: graduar las dos, o compararla con una medida del cuerpo que no cambie
 
@@ -131,6 +131,15 @@ nota[OV615]: esta hilera de strip muestra el derecho en S y el revés en M
  14 |   row ridge: sc flo in each = 12
     |   ^^^^^^^^^ no es el mismo lado en todas las tallas
     = ayuda: hacer que las hileras de debajo sean pares, o impares, en todas las tallas: rows(…, even) o rows for 21 cm, even:
+
+example.ovillo: 1 nota
+
+# OV616
+nota[OV616]: aquí hay pasos para S y M y ninguno para L
+  --> example.ovillo:19:3
+ 19 |   only "S"
+    |   ^^^^^^^^ el primero
+    = ayuda: añadir un bloque para las tallas que faltan o incluirlas en uno de estos; dejarlo así si no tienen nada que hacer
 
 example.ovillo: 1 nota
 

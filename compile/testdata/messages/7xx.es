@@ -7,6 +7,24 @@ aviso[OV759]: los puntos de este borde miden 15,0 cm en S, 16,9 cm en M, pero el
 
 example.ovillo: 1 aviso
 
+# OV790
+nota[OV790]: se dan medidas del cuerpo, pero ninguna medida de la pieza se compara con ellas
+ --> example.ovillo:6:1
+ 6 | sizes "S", "M", "L"
+   | ^^^^^^^^^^^^^^^^^^^ no sirven para comprobar nada
+   = ayuda: decir qué se ajusta: chest = around body fits fit.chest ease 4 to 8 cm
+
+example.ovillo: 1 nota
+
+# OV791
+nota[OV791]: no se da ninguna medida terminada de esta prenda (top)
+ --> example.ovillo:3:3
+ 3 |   kind top
+   |   ^^^^^^^^ se lleva puesta
+   = ayuda: añadir un bloque measure: lo que necesita saber quien elige la talla
+
+example.ovillo: 1 nota
+
 # OV701
 error[OV701]: se pide una longitud en dc, pero dc no tiene muestra
   --> example.ovillo:13:28
