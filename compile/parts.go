@@ -336,10 +336,23 @@ func (p *partState) close() {
 	}
 	p.attached()
 	p.checkCited()
+	p.silences()
 	if p.plan.Yarn < 0 {
 		p.plan.Yarn = p.yarn
 	}
 	if p.yarn >= 0 {
 		p.c.used[p.yarn] = true
+	}
+}
+
+// silences notes the sizes in which a row did not come out.
+func (p *partState) silences() {
+	for z := range p.fab {
+		if p.fab[z].Halted() {
+			if p.plan.Silent == nil {
+				p.plan.Silent = make(plan.Sizes, p.c.z)
+			}
+			p.plan.Silent[z] = true
+		}
 	}
 }

@@ -67,10 +67,16 @@ func (c *call) build(path, output string, e edition) int {
 		c.say(c.whyNotSet(s, err))
 		return failed
 	}
+	return c.deliver(output, data, pages)
+}
+
+// deliver writes pages to where they go, and says so.
+func (c *call) deliver(output string, data []byte, pages int) int {
 	if output == "-" {
 		return c.print(data)
 	}
-	if err = refusePages(output); err == nil {
+	err := refusePages(output)
+	if err == nil {
 		err = replaceFile(output, data)
 	}
 	if err != nil {
@@ -161,6 +167,11 @@ func (c *call) outputs(paths []string) (map[string]string, *said) {
 }
 
 func (c *call) output(path string, sources int) (string, *said) {
+	return c.outputNamed(path, stem(path)+".pdf", sources)
+}
+
+// outputNamed says where a PDF goes that has a name of its own unless -o gives one.
+func (c *call) outputNamed(path, name string, sources int) (string, *said) {
 	o, given := c.flags["-o"]
 	refuse := func(s said) (string, *said) { return "", &s }
 	folder := given && isFolder(o)
@@ -170,9 +181,9 @@ func (c *call) output(path string, sources int) (string, *said) {
 	case path == "-" && (!given || folder):
 		return refuse(msgStdinNeedsOutput.with())
 	case !given:
-		return filepath.Join(filepath.Dir(path), stem(path)+".pdf"), nil
+		return filepath.Join(filepath.Dir(path), name), nil
 	case folder:
-		return filepath.Join(o, stem(path)+".pdf"), nil
+		return filepath.Join(o, name), nil
 	case sources > 1:
 		return refuse(msgOneOutput.with("path", o))
 	}

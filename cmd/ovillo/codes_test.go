@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"ovillo/lang/diag"
+	"ovillo/render/report"
 )
 
 // TestCodes checks that every code which a package names has its wording. (That every wording has its check follows from
@@ -38,6 +39,32 @@ func TestCodes(t *testing.T) {
 	for _, code := range slices.Sorted(maps.Keys(raised)) {
 		if !rows[code] {
 			t.Errorf("%s: %s has no row in the catalogue", raised[code], code)
+		}
+	}
+}
+
+// TestEveryCodeHasItsCheck: whoever adds a message says which check of an editor it is a finding of, in render/report/checks.csv. Messages
+// about how a source is written belong to the first check unless another one claims them.
+func TestEveryCodeHasItsCheck(t *testing.T) {
+	claimed := map[string]string{}
+	for _, c := range report.Checks {
+		for _, code := range c.Codes {
+			if was, twice := claimed[code]; twice {
+				t.Errorf("%s is a finding of %s and of %s", code, was, c.ID)
+			}
+			claimed[code] = c.ID
+		}
+	}
+	known := map[string]bool{"OV1": true}
+	for _, e := range diag.All() {
+		known[string(e.Code)] = true
+		if report.CheckOf(string(e.Code)) == nil {
+			t.Errorf("%s is a finding of no check: give it a place in render/report/checks.csv (%s)", e.Code, e.En.Message)
+		}
+	}
+	for code, id := range claimed {
+		if !known[code] {
+			t.Errorf("%s: there is no message %s", id, code)
 		}
 	}
 }

@@ -43,6 +43,7 @@ render/words:     compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw
+render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font
 render/pdf:       render/page render/font
 
 cmd/ovillo:       *

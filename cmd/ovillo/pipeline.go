@@ -10,6 +10,7 @@ import (
 	"ovillo/lang/diag"
 	"ovillo/render/book"
 	"ovillo/render/pdf"
+	"ovillo/render/report"
 	"ovillo/render/words"
 )
 
@@ -17,13 +18,20 @@ import (
 
 // compile checks a source. The pattern may be used only if the list has no error.
 func (s *loaded) compile() (*plan.Pattern, diag.List) {
+	p, found, _ := s.compileTallied()
+	return p, found
+}
+
+// compileTallied is compile, and counts what the source holds.
+func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 	file, found := lang.Parse(s.file)
+	held := tally(file)
 	if found.HasErrors() {
 		// The tree has holes; whatever the checker said of it might be the holes' doing.
-		return nil, found
+		return nil, found, held
 	}
 	p, more := compile.Compile(file)
-	return p, append(found, more...)
+	return p, append(found, more...), held
 }
 
 // checked loads and checks a source and prints what was found. Only with the code clean is there a pattern to go on with.

@@ -57,13 +57,10 @@ var (
 		"{sizes}, {parts}: every row comes out",
 		"{sizes}, {parts}: todas las vueltas cuadran"}
 	msgNothing       = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
-	msgRow           = text{"row", "vuelta"}
-	msgMotifs        = text{"motifs", "motivos"}
-	msgSharedSides   = text{"shared sides", "lados comunes"}
-	msgSideJoins     = text{"joins at sides", "uniones en los lados"}
-	msgCornerJoins   = text{"joins at corners", "uniones en las esquinas"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
+	msgOneLanguage   = text{"a report is in one language: --lang en or --lang es", "un informe va en un idioma: --lang en o --lang es"}
+	msgAtLine        = text{"line {line}: {text}", "línea {line}: {text}"}
 	msgLangTwice     = text{"--lang names {lang} twice", "--lang nombra {lang} dos veces"}
 	msgLacksLanguage = text{
 		"{path} is not written in {lang}; its languages are: {has}",

@@ -33,6 +33,8 @@ type Part struct {
 
 	// Worked is the fabric row by row, for each size: what counts and drawings need.
 	Worked [][]RowFact
+	// Silent are the sizes in which a row did not come out: nothing is known of the part behind the rows in Worked. nil: none.
+	Silent Sizes
 	// From says on which other parts this one grows, one entry a run; empty for a part that starts by itself.
 	From []Origin
 

@@ -7,37 +7,40 @@ import (
 	"ovillo/lang/source"
 )
 
-// record is a diagnostic as a line of JSON. Lines and columns are the ones the text printer shows: columns are cells,
+// Record is a diagnostic put into words, for other programs and for those who set it in their own way. Lines and columns are the ones the text printer shows: columns are cells,
 // from 1. A diagnostic that is nowhere in particular has line 0. The bytes of an edit count from 0, the end left out.
-type record struct {
-	Code     Code          `json:"code"`
-	Severity string        `json:"severity"` // error, warning or note, whatever the language
-	File     string        `json:"file"`
-	Line     int           `json:"line"`
-	Column   int           `json:"column"`
-	End      jsonPlace     `json:"end"`
-	Message  string        `json:"message"`
-	Mark     string        `json:"mark,omitempty"`
-	Help     string        `json:"help,omitempty"`
-	Notes    []string      `json:"notes,omitempty"`
-	Sizes    []string      `json:"sizes,omitempty"`
-	Related  []jsonRelated `json:"related,omitempty"`
-	Edit     *jsonEdit     `json:"edit,omitempty"`
+type Record struct {
+	Code     Code            `json:"code"`
+	Severity string          `json:"severity"` // error, warning or note, whatever the language
+	File     string          `json:"file"`
+	Line     int             `json:"line"`
+	Column   int             `json:"column"`
+	End      RecordPlace     `json:"end"`
+	Message  string          `json:"message"`
+	Mark     string          `json:"mark,omitempty"`
+	Help     string          `json:"help,omitempty"`
+	Notes    []string        `json:"notes,omitempty"`
+	Sizes    []string        `json:"sizes,omitempty"`
+	Related  []RecordRelated `json:"related,omitempty"`
+	Edit     *RecordEdit     `json:"edit,omitempty"`
 }
 
-type jsonPlace struct {
+// RecordPlace is a place in the source.
+type RecordPlace struct {
 	Line   int `json:"line"`
 	Column int `json:"column"`
 }
 
-type jsonRelated struct {
-	Line    int       `json:"line"`
-	Column  int       `json:"column"`
-	End     jsonPlace `json:"end"`
-	Message string    `json:"message"`
+// RecordRelated is a place that explains the cause.
+type RecordRelated struct {
+	Line    int         `json:"line"`
+	Column  int         `json:"column"`
+	End     RecordPlace `json:"end"`
+	Message string      `json:"message"`
 }
 
-type jsonEdit struct {
+// RecordEdit is a change to the source that is certain to be what was meant.
+type RecordEdit struct {
 	From int    `json:"from"`
 	To   int    `json:"to"`
 	Text string `json:"text"`
@@ -47,8 +50,19 @@ type jsonEdit struct {
 func JSON(w io.Writer, f *source.File, l List, lang string) error {
 	enc := json.NewEncoder(w)
 	enc.SetEscapeHTML(false)
+	for _, r := range Records(f, l, lang) {
+		if err := enc.Encode(r); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// Records puts a list into words, all of it, in the order of the source and each finding once.
+func Records(f *source.File, l List, lang string) []Record {
+	var out []Record
 	for _, d := range findings(l, lang) {
-		r := record{
+		r := Record{
 			Code: d.Code, Severity: labelsIn["en"].severity[d.severity], File: f.Name,
 			Message: d.message, Mark: d.mark, Help: d.help, Notes: d.notes, Sizes: d.Sizes,
 		}
@@ -60,18 +74,16 @@ func JSON(w io.Writer, f *source.File, l List, lang string) error {
 		for _, rel := range d.related {
 			s := tighten(f, rel.span)
 			start := placeOf(f, s.Start)
-			r.Related = append(r.Related, jsonRelated{start.Line, start.Column, placeOf(f, s.End), rel.label})
+			r.Related = append(r.Related, RecordRelated{start.Line, start.Column, placeOf(f, s.End), rel.label})
 		}
 		if e := d.Edit; e != nil {
-			r.Edit = &jsonEdit{int(e.Span.Start), int(e.Span.End), e.Text}
+			r.Edit = &RecordEdit{int(e.Span.Start), int(e.Span.End), e.Text}
 		}
-		if err := enc.Encode(r); err != nil {
-			return err
-		}
+		out = append(out, r)
 	}
-	return nil
+	return out
 }
 
-func placeOf(f *source.File, offset int32) jsonPlace {
-	return jsonPlace{Line: f.Line(offset), Column: f.Column(offset)}
+func placeOf(f *source.File, offset int32) RecordPlace {
+	return RecordPlace{Line: f.Line(offset), Column: f.Column(offset)}
 }

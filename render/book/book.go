@@ -55,7 +55,7 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 
 // outline makes the bookmarks from where the marked strips came to stand.
 func (s *setter) outline(sheets []layout.Sheet, paper Paper) []page.Outline {
-	_, _, _, top := paper.sheet()
+	_, _, _, top := paper.Sheet()
 	var list []page.Outline
 	for _, sheet := range sheets {
 		for _, m := range sheet.Marks {

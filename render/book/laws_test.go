@@ -39,7 +39,7 @@ const (
 // TestNothingOutsideTheBlock: what is printed keeps the margins of the paper.
 func TestNothingOutsideTheBlock(t *testing.T) {
 	eachEdition(t, func(t *testing.T, e edition, doc *page.Document) {
-		_, _, left, top := A4.sheet()
+		_, _, left, top := A4.Sheet()
 		outside := func(l, t, r, b float64) bool {
 			return l < left-hair || t < top-hair || r > left+blockW+hair || b > top+blockH+hair
 		}

@@ -41,7 +41,7 @@ func (s *setter) footer(n, of int) layout.Box {
 
 // bind turns sheets into pages with header and footer.
 func (s *setter) bind(sheets []layout.Sheet, paper Paper) []page.Page {
-	_, _, left, top := paper.sheet()
+	_, _, left, top := paper.Sheet()
 	pages := make([]page.Page, len(sheets))
 	for i, sheet := range sheets {
 		var b layout.Box
@@ -52,7 +52,7 @@ func (s *setter) bind(sheets []layout.Sheet, paper Paper) []page.Page {
 			b.Put(left, top+bodyTop, sheet.Box)
 		}
 		b.Put(left, top+footTop, s.footer(i+1, len(sheets)))
-		pages[i] = paper.blank()
+		pages[i] = paper.Blank()
 		pages[i].Items = b.Items
 		pages[i].Label = fmt.Sprint(i + 1)
 	}

@@ -1,0 +1,55 @@
+package report
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// TestChecks: the list is that of an editor, whole and in order, worded in both languages.
+func TestChecks(t *testing.T) {
+	decided := 0
+	for i, c := range Checks {
+		require.Equal(t, i, number(c.ID), c.ID)
+		for _, lang := range []string{"en", "es"} {
+			require.NotEmpty(t, c.Name(lang), c.ID)
+			require.Equal(t, c.How == Machine, c.ask.in(lang) == "", "%s: what a person decides, and nothing else, asks a question", c.ID)
+		}
+		if c.How.decides() {
+			require.NotNil(t, looks[c.ID], "%s is decided by the program and looks at nothing", c.ID)
+		}
+		if c.How == Machine && c.ID != "T00" && c.ID != "T71" {
+			decided++
+		}
+	}
+	require.Len(t, Checks, 72)
+	require.Equal(t, 46, decided)
+	for id := range looks {
+		require.True(t, slices.ContainsFunc(Checks, func(c *Check) bool { return c.ID == id && c.How != Person }), id)
+	}
+}
+
+func number(id string) int {
+	n := 0
+	for _, r := range strings.TrimPrefix(id, "T") {
+		n = n*10 + int(r-'0')
+	}
+	return n
+}
+
+// TestWordsAreThere: every group, status and severity has its words, and texts have the same holes in both languages.
+func TestWordsAreThere(t *testing.T) {
+	for _, lang := range []string{"en", "es"} {
+		for _, g := range Groups {
+			require.NotEmpty(t, groupNames[g].in(lang), g)
+		}
+		for _, st := range Statuses {
+			require.NotEmpty(t, statusNames[st].in(lang), st)
+		}
+		for _, s := range []Severity{Error, Warning, Note} {
+			require.NotEmpty(t, severityNames[s].in(lang), s)
+		}
+	}
+}

@@ -1,0 +1,64 @@
+package report
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/page"
+	"ovillo/render/words"
+)
+
+// Input is all that a report is made from.
+type Input struct {
+	Lang     string          // of the report: en or es
+	File     string          // what the source is called
+	Text     string          // the source
+	Source   Source          // how much there is in it
+	Pattern  *plan.Pattern   // nil if there was nothing to check; it may have errors
+	Findings []Finding       // every message of the checker, in the order of the source, worded in Lang
+	Editions []Edition       // the pages, set in several ways; none for a source with errors
+	Words    *words.Language // names things in the language of the report
+}
+
+// Finding is one thing that was found. Line 0: it is nowhere in particular.
+type Finding struct {
+	Code     string   `json:"code,omitempty"` // of the message; "" for what the report itself found
+	Severity Severity `json:"severity"`
+	Line     int      `json:"line,omitempty"`
+	Column   int      `json:"column,omitempty"`
+	Message  string   `json:"message"`
+	Mark     string   `json:"mark,omitempty"` // what stands under the marked place
+	Help     string   `json:"help,omitempty"`
+	Notes    []string `json:"notes,omitempty"`
+	Sizes    []string `json:"sizes,omitempty"` // the sizes concerned; none: all
+}
+
+// Severity says what a finding does.
+type Severity string
+
+// The severities: an error stops the pages.
+const (
+	Error   Severity = "error"
+	Warning Severity = "warning"
+	Note    Severity = "note"
+)
+
+// Edition is the pages of a pattern in one layout.
+type Edition struct {
+	Langs []*words.Language
+	Doc   *page.Document // nil if it could not be set
+	Why   string         // why not
+}
+
+// Source says how much of what a check looks at stands in the source itself, and shows no more in the checked pattern.
+type Source struct {
+	Lines        int
+	Lists        int // numbers for each size
+	Only         int // blocks for some sizes
+	ByHand       int // values of one size that are set by hand
+	Stated       int // stated counts
+	Repeats      int
+	Groups       int // lists of instructions in one place
+	Schedules    int // of shaping
+	Simultaneous int // schedules of shaping at two edges at once
+	Mirrors      int
+	Texts        int // texts written in more languages than one
+}

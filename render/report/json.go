@@ -1,0 +1,150 @@
+package report
+
+import (
+	"encoding/json"
+	"io"
+	"strings"
+
+	"ovillo/compile/plan"
+)
+
+// The fields of the report for other programs. They are promised: fields may be added, none changes its meaning. Lengths are
+// in micrometres and weights in milligrams; null stands where a size has no such thing, and lists of values have one value
+// for each size, in the order of sizes.
+type jsonReport struct {
+	File     string         `json:"file"`
+	Lang     string         `json:"lang"` // of the texts
+	Title    string         `json:"title,omitempty"`
+	By       string         `json:"by,omitempty"`
+	Edition  int            `json:"edition,omitempty"`
+	Date     string         `json:"date,omitempty"`
+	Lines    int            `json:"lines"`
+	Source   string         `json:"source"`            // mark of the text
+	Numbers  string         `json:"numbers,omitempty"` // mark of all numbers; absent while the source has errors
+	Sizes    []string       `json:"sizes"`
+	Checks   []jsonCheck    `json:"checks"`
+	Unknown  []string       `json:"unknown"` // what errors hide
+	Measures []jsonMeasure  `json:"measures"`
+	Rounded  []jsonRounded  `json:"rounded"`
+	Counts   []jsonRowCount `json:"counts"`
+}
+
+type jsonCheck struct {
+	ID       string    `json:"id"`
+	Group    Group     `json:"group"`
+	How      How       `json:"how"`    // M by the program, m flagged by it, P by a person, M/m both
+	Status   Status    `json:"status"` // held, found, in-part, nothing, not-checked, person
+	Name     string    `json:"name"`
+	Looked   []string  `json:"looked"`
+	N        int       `json:"n"` // how many things were looked at
+	Why      string    `json:"why,omitempty"`
+	Notes    []string  `json:"notes,omitempty"`
+	Findings []Finding `json:"findings"`
+	Ask      string    `json:"ask,omitempty"`
+}
+
+type jsonMeasure struct {
+	Name   string   `json:"name"`
+	Letter string   `json:"letter,omitempty"`
+	Values []*int64 `json:"values"`
+	Wanted []*int64 `json:"wanted,omitempty"`
+	Body   []*int64 `json:"body,omitempty"`
+	Ease   []*int64 `json:"ease,omitempty"`
+}
+
+type jsonRounded struct {
+	Name   string   `json:"name,omitempty"`
+	Line   int      `json:"line"`
+	Stitch string   `json:"stitch"`
+	Unit   string   `json:"unit"` // stitches, rows, chains or times
+	Counts []*int64 `json:"counts"`
+	Wanted []*int64 `json:"wanted"`
+	Got    []*int64 `json:"got"`
+	Errors []*int64 `json:"errors"` // got less wanted
+}
+
+type jsonRowCount struct {
+	Part     string `json:"part"`
+	Row      int    `json:"row"`
+	Label    string `json:"label,omitempty"`
+	Size     string `json:"size"`
+	Stitches int    `json:"stitches"`
+	Spaces   int    `json:"spaces"`
+	Taken    int    `json:"taken"` // places of the row below that were worked into
+}
+
+// JSON prints a report for other programs: one object.
+func JSON(w io.Writer, r *Report) error {
+	out := jsonReport{File: r.File, Lang: r.Lang, Title: r.Title, By: r.By, Lines: r.Lines, Source: r.Source, Numbers: r.Numbers,
+		Sizes: filled(r.Sizes), Unknown: filled(r.Unknown), Checks: []jsonCheck{}, Measures: []jsonMeasure{}, Rounded: []jsonRounded{}, Counts: []jsonRowCount{}}
+	for _, x := range r.Results {
+		out.Checks = append(out.Checks, jsonCheck{x.ID, x.Group, x.How, x.Status, x.Name(r.Lang), filled(x.Looked), x.N, x.Why, x.Notes, filled(x.Findings), x.Ask})
+	}
+	if p := r.pattern; p != nil {
+		out.Edition, out.Date = p.Edition, p.Date
+		out.figures(r, p)
+	}
+	var b strings.Builder
+	enc := json.NewEncoder(&b)
+	enc.SetEscapeHTML(false)
+	enc.SetIndent("", " ")
+	if err := enc.Encode(out); err != nil {
+		return err
+	}
+	_, err := io.WriteString(w, unbound(b.String()))
+	return err
+}
+
+// filled is a list that prints as [] where it is empty.
+func filled[T any](list []T) []T {
+	if list == nil {
+		return []T{}
+	}
+	return list
+}
+
+var unitNames = map[plan.Unit]string{plan.UnitStitches: "stitches", plan.UnitRows: "rows", plan.UnitRepeats: "times", plan.UnitChains: "chains"}
+
+func (out *jsonReport) figures(r *Report, p *plan.Pattern) {
+	for _, m := range p.Measures {
+		j := jsonMeasure{Name: m.Name, Letter: m.Letter, Values: lengths(m.Values), Wanted: lengths(m.Wanted)}
+		if m.Fits != nil {
+			j.Body, j.Ease = lengths(m.Fits.Values), lengths(m.Fits.Ease)
+		}
+		out.Measures = append(out.Measures, j)
+	}
+	for i := range p.Rounded {
+		x := &p.Rounded[i]
+		counts := make([]*int64, len(x.Counts))
+		for z, n := range x.Counts {
+			if v := int64(n); n != plan.Absent {
+				counts[z] = &v
+			}
+		}
+		out.Rounded = append(out.Rounded, jsonRounded{x.Let, line(r.text, x.Span.Start), string(x.Stitch), unitNames[x.Unit], counts,
+			lengths(x.Wanted), lengths(x.Got), lengths(x.Errors())})
+	}
+	for _, part := range p.Parts {
+		for _, number := range RowNumbers(part) {
+			for z, size := range p.Sizes {
+				if f, ok := FactOf(part, z, number); ok {
+					out.Counts = append(out.Counts, jsonRowCount{part.Name, number, f.Label, size.Name, f.Stitches, f.Spaces, f.Taken})
+				}
+			}
+		}
+	}
+}
+
+// lengths are lengths in micrometres, nil where there is none.
+func lengths(list plan.Lengths) []*int64 {
+	var out []*int64
+	for _, l := range list {
+		if l == plan.NoLength {
+			out = append(out, nil)
+			continue
+		}
+		v := int64(l)
+		out = append(out, &v)
+	}
+	return out
+}

@@ -1,0 +1,93 @@
+package report
+
+import (
+	"strings"
+
+	"ovillo/compile/plan"
+)
+
+var (
+	whyNoCharts  = text{"there is no chart", "no hay ningún gráfico"}
+	whyUndrawn   = text{"there is no schematic", "no hay esquema"}
+	letterTwice  = text{"the letter {letter} stands for {one} and for {other}", "la letra {letter} vale para {one} y para {other}"}
+	chartAlone   = text{"{part}: row {row} stands in the chart alone", "{part}: la hilera {row} está solo en el gráfico"}
+	colourNoYarn = text{"chart {chart} has a colour that is no yarn", "el gráfico {chart} tiene un color que no es de ningún hilo"}
+)
+
+func lookChartRows(s *subject) look {
+	n := s.rowsWith(func(r workedRow) bool { return r.Chart != nil })
+	if n == 0 && len(s.p.Charts) > 0 {
+		n = len(s.p.Charts)
+		return look{at: []amount{{n, nCharts}}}
+	}
+	return look{at: []amount{{n, nChartRows}, {len(s.p.Charts), nCharts}}, why: whyNoCharts, fabric: true}
+}
+
+func lookCharts(s *subject) look {
+	return look{at: []amount{{len(s.p.Charts), nCharts}}, why: whyNoCharts}
+}
+
+// lookChartColours looks up every cell of a colour chart among the yarns.
+func lookChartColours(s *subject) look {
+	n := 0
+	l := look{why: whyNoCharts}
+	for _, c := range s.p.Charts {
+		if c.Mesh.Behind > 0 {
+			continue
+		}
+		n++
+		for _, row := range c.Rows {
+			for _, yarn := range row {
+				if yarn < 0 || yarn >= len(s.p.Yarns) {
+					l.findings = append(l.findings, s.own(Error, colourNoYarn, "chart", c.Name))
+				}
+			}
+		}
+	}
+	l.at = []amount{{n, nCharts}}
+	return l
+}
+
+// lookSchematic looks at the letters of the drawing: each stands for one measure.
+func lookSchematic(s *subject) look {
+	l := look{why: whyUndrawn, fabric: true}
+	n := 0
+	named := map[string]plan.Measure{}
+	for _, m := range s.p.Measures {
+		if m.Letter == "" {
+			continue
+		}
+		n++
+		if was, twice := named[m.Letter]; twice {
+			l.findings = append(l.findings, s.own(Error, letterTwice, "letter", m.Letter,
+				"one", s.in.Words.MeasureName(was), "other", s.in.Words.MeasureName(m)))
+		}
+		named[m.Letter] = m
+		l.notes = append(l.notes, m.Letter+" "+s.in.Words.MeasureName(m)+": "+s.cms(m.Values))
+	}
+	l.at = []amount{{n, nLettered}}
+	return l
+}
+
+// lookChartOnly looks at every row that is worked from a chart: it must say in words what is worked.
+func lookChartOnly(s *subject) look {
+	l := look{why: whyNoCharts}
+	n := 0
+	for _, r := range s.rows {
+		if r.Chart == nil {
+			continue
+		}
+		n++
+		body := s.in.Words.Step(s.p, r.part, r.Row).Body.String()
+		if strings.TrimSpace(body) == "" {
+			l.findings = append(l.findings, s.own(Error, chartAlone, "part", s.in.Words.PartTitle(s.p, s.partIndex(r.part)), "row", s.numbers(r.First)))
+		}
+	}
+	l.at = []amount{{n, nChartRows}}
+	return l
+}
+
+// lookUnsewn says that there is a drawing to compare.
+func lookUnsewn(s *subject) look {
+	return look{at: lookSchematic(s).at, why: whyUndrawn, fabric: true, person: true}
+}

@@ -1,0 +1,243 @@
+package report
+
+import (
+	"slices"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/render/page"
+	"ovillo/render/words"
+)
+
+var (
+	whyOneLanguage = text{"the pattern is in one language", "el patrón está en un solo idioma"}
+
+	onPage = text{"{edition}, page {page}: {what}: {text}", "{edition}, página {page}: {what}: {text}"}
+
+	lawOutside = text{"text stands in the margin", "un texto queda en el margen"}
+	lawMeet    = text{"texts run into each other", "dos textos se pisan"}
+	lawLonely  = text{"a head stands last on its page", "un título queda solo al pie de la página"}
+	lawTorn    = text{"a line of a table is torn apart", "una línea de una tabla queda partida"}
+	lawUnset   = text{"the fonts have no such letter", "las letras no tienen ese signo"}
+	lawUntold  = text{"a picture has no description", "una imagen no tiene descripción"}
+	lawStrayed = text{"text is missing from the reading order", "un texto falta en el orden de lectura"}
+	lawMute    = text{"the language of a text is not said", "no se dice el idioma de un texto"}
+	lawDead    = text{"a link leads nowhere", "un enlace no lleva a ninguna parte"}
+	lawNoTree  = text{"{edition}: the file has no reading order", "{edition}: el archivo no tiene orden de lectura"}
+
+	notSet    = text{"{edition}: the pages could not be set: {why}", "{edition}: no se pudieron componer las páginas: {why}"}
+	stepGone  = text{"{edition}: this step is not on the pages, or not in its place: {text}", "{edition}: este paso no está en las páginas, o no en su lugar: {text}"}
+	countGone = text{"{edition}: this count is not on the pages: {text}", "{edition}: este recuento no está en las páginas: {text}"}
+	unlike    = text{"{part}, step {n}: {one} in one language and {other} in the other", "{part}, paso {n}: {one} en un idioma y {other} en el otro"}
+)
+
+// editions counts the layouts that were set.
+func (s *subject) editions() int {
+	n := 0
+	for _, e := range s.in.Editions {
+		if e.Doc != nil {
+			n++
+		}
+	}
+	return n
+}
+
+// ofPages is a look that rests on the pages: without them it was not made.
+func (s *subject) ofPages(l look) look {
+	switch {
+	case s.editions() > 0:
+		return l
+	case s.errors:
+		return look{skipped: true, why: whyNoPages}
+	}
+	return look{skipped: true, why: whyNotSet}
+}
+
+// mostFaults is how many faults of one law are told of a layout.
+const mostFaults = 3
+
+// broken turns faults of pages into findings.
+func (s *subject) broken(e Edition, law text, faults []fault) []Finding {
+	var out []Finding
+	for _, f := range faults[:min(len(faults), mostFaults)] {
+		out = append(out, s.own(Error, onPage, "edition", e.name(), "page", s.number(f.page+1), "what", law.in(s.in.Lang), "text", f.what))
+	}
+	return out
+}
+
+// lookPages looks at what is printed and where: every step and every count of every part, in their order, inside the margins.
+func lookPages(s *subject) look {
+	l := look{}
+	pages, steps := 0, 0
+	for _, e := range s.in.Editions {
+		if e.Doc == nil {
+			l.findings = append(l.findings, s.own(Error, notSet, "edition", e.name(), "why", e.Why))
+			continue
+		}
+		pages += len(e.Doc.Pages)
+		l.findings = append(l.findings, s.broken(e, lawOutside, outside(e.Doc))...)
+		l.findings = append(l.findings, s.broken(e, lawMeet, overlapping(e.Doc))...)
+		l.findings = append(l.findings, s.broken(e, lawLonely, lonely(e.Doc))...)
+		l.findings = append(l.findings, s.broken(e, lawTorn, torn(e.Doc))...)
+		for _, w := range e.Langs {
+			n, missing := s.printed(e, w)
+			steps += n
+			l.findings = append(l.findings, missing...)
+		}
+	}
+	l.at = []amount{{pages, nPages}, {s.editions(), nEditions}, {steps, nStepsPrinted}}
+	return s.ofPagesUnless(l)
+}
+
+// ofPagesUnless is ofPages, but pages that could not be set are a finding and not a check that was not made.
+func (s *subject) ofPagesUnless(l look) look {
+	if len(l.findings) > 0 {
+		return l
+	}
+	return s.ofPages(l)
+}
+
+// printed looks for the steps of the parts on the pages, in the order of the pattern, and for the figures of their counts.
+func (s *subject) printed(e Edition, w *words.Language) (steps int, missing []Finding) {
+	text := spokenIn(e.Doc, w.Tag())
+	from := 0
+	for _, part := range s.p.Parts {
+		for _, step := range part.Steps {
+			st := w.Step(s.p, part, step)
+			steps++
+			body := squeezed(st.Body.String())
+			if len(s.p.Sizes) <= lettered { // with more, lists in sentences are letters, and figures stand in strips
+				at := strings.Index(text[from:], body)
+				if at < 0 {
+					missing = append(missing, s.own(Error, stepGone, "edition", e.name(), "text", excerpt(st.Body.String())))
+					continue
+				}
+				from += at
+			}
+			missing = append(missing, s.countPrinted(e, st, text[from:])...)
+		}
+	}
+	return steps, missing[:min(len(missing), mostFaults)]
+}
+
+// lettered is the largest number of sizes whose lists stand in the sentences.
+const lettered = 5
+
+// countPrinted looks for the figures of a count behind its step.
+func (s *subject) countPrinted(e Edition, st words.StepText, text string) []Finding {
+	if st.Count == nil {
+		return nil
+	}
+	for _, want := range append([]string{st.Count.Line.String()}, st.Count.Slots...) {
+		if want = squeezed(want); want != "" && !strings.Contains(text, want) {
+			return []Finding{s.own(Error, countGone, "edition", e.name(), "text", excerpt(st.Body.String()))}
+		}
+	}
+	return nil
+}
+
+func excerpt(s string) string {
+	if r := []rune(s); len(r) > 60 {
+		return string(r[:60]) + "…"
+	}
+	return s
+}
+
+// spokenIn is the text of a document in one language, element by element as it is read aloud, without blanks.
+func spokenIn(d *page.Document, tag string) string {
+	texts := map[*page.Elem]*strings.Builder{}
+	eachGlyphs(d, func(_ int, g page.Glyphs) {
+		if g.Elem == nil {
+			return
+		}
+		if texts[g.Elem] == nil {
+			texts[g.Elem] = &strings.Builder{}
+		}
+		texts[g.Elem].WriteString(g.Text)
+	})
+	var b strings.Builder
+	var down func(e *page.Elem, lang string)
+	down = func(e *page.Elem, lang string) {
+		if e.Lang != "" {
+			lang = e.Lang
+		}
+		if t := texts[e]; t != nil && lang == tag {
+			b.WriteString(t.String())
+		}
+		for _, k := range e.Kids {
+			down(k, lang)
+		}
+	}
+	if d.Root != nil {
+		down(d.Root, d.Lang)
+	}
+	return squeezed(b.String())
+}
+
+// lookFile looks at what the file says beside the letters on its pages.
+func lookFile(s *subject) look {
+	l := look{}
+	pages, pictures := 0, 0
+	for _, e := range s.in.Editions {
+		if e.Doc == nil {
+			l.findings = append(l.findings, s.own(Error, notSet, "edition", e.name(), "why", e.Why))
+			continue
+		}
+		pages += len(e.Doc.Pages)
+		if e.Doc.Root == nil {
+			l.findings = append(l.findings, s.own(Error, lawNoTree, "edition", e.name()))
+			continue
+		}
+		l.findings = append(l.findings, s.broken(e, lawUnset, unset(e.Doc))...)
+		silent, n := untold(e.Doc)
+		pictures += n
+		l.findings = append(l.findings, s.broken(e, lawUntold, silent)...)
+		l.findings = append(l.findings, s.broken(e, lawStrayed, strayed(e.Doc))...)
+		l.findings = append(l.findings, s.broken(e, lawMute, mute(e.Doc))...)
+		l.findings = append(l.findings, s.broken(e, lawDead, dead(e.Doc))...)
+	}
+	l.at = []amount{{pages, nPages}, {pictures, nPictures}}
+	return s.ofPagesUnless(l)
+}
+
+// lookLanguages compares what the languages of the pattern say, step by step: the same steps with the same counts.
+func lookLanguages(s *subject) look {
+	if len(s.p.Languages) < 2 {
+		return look{why: whyOneLanguage}
+	}
+	var langs []*words.Language
+	for _, code := range s.p.Languages {
+		if w, err := words.For(code); err == nil {
+			langs = append(langs, w)
+		}
+	}
+	if len(langs) < 2 {
+		return look{why: whyOneLanguage}
+	}
+	n := 0
+	l := look{fabric: true}
+	for i, part := range s.p.Parts {
+		for k, step := range part.Steps {
+			n++
+			one, other := countOf(langs[0], s.p, part, step), countOf(langs[1], s.p, part, step)
+			if !slices.Equal(one, other) {
+				l.findings = append(l.findings, s.own(Error, unlike, "part", s.in.Words.PartTitle(s.p, i), "n", s.number(k+1),
+					"one", strings.Join(one, " "), "other", strings.Join(other, " ")))
+			}
+		}
+	}
+	l.at = []amount{{n, nStepsPrinted}, {s.in.Source.Texts, nTexts}}
+	return l
+}
+
+// countOf are the figures of the count of a step as a language prints them.
+func countOf(w *words.Language, p *plan.Pattern, part *plan.Part, step plan.Step) []string {
+	st := w.Step(p, part, step)
+	if st.Count == nil {
+		return nil
+	}
+	if st.Count.Slots != nil {
+		return st.Count.Slots
+	}
+	return strings.FieldsFunc(st.Count.Line.String(), func(r rune) bool { return r < '0' || r > '9' })
+}

@@ -1,0 +1,219 @@
+package report
+
+import (
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/render/page"
+)
+
+var (
+	whyNoText      = text{"there is no text", "no hay texto"}
+	whyNoOwn       = text{"there are no stitches of the designer's own", "no hay puntos propios"}
+	whyNoGroups    = text{"there are neither repeats nor groups", "no hay repeticiones ni grupos"}
+	whyNoRefs      = text{"nothing refers to anything", "nada remite a nada"}
+	whyNoFinishing = text{"there is no finishing", "no hay acabado"}
+
+	noFinishing = text{"nothing says how the piece is finished, not even the ends", "nada dice cómo se termina la pieza, ni siquiera las hebras"}
+	noAbbr      = text{"{edition}: the abbreviation {what} is in no table", "{edition}: la abreviatura {what} no está en ninguna tabla"}
+	noUse       = text{"{edition}: the abbreviation {what} is explained and not used", "{edition}: la abreviatura {what} se explica y no se usa"}
+	noLevel     = text{"neither a level nor a skill is named", "no se indica ni el nivel ni lo que hay que saber"}
+	noField     = text{"the header does not say: {what}", "el encabezado no dice: {what}"}
+	noReading   = text{"{edition}: the pages do not say which stitch names they use", "{edition}: las páginas no dicen qué nombres de puntos usan"}
+	noTitleAt   = text{"{edition}, page {page}: the title is missing", "{edition}, página {page}: falta el título"}
+	noFootAt    = text{"{edition}, page {page}: edition and terms are missing", "{edition}, página {page}: faltan la edición y los términos"}
+
+	fieldBy      = text{"who designed it (by)", "de quién es el diseño (by)"}
+	fieldEdition = text{"which edition it is (edition)", "qué edición es (edition)"}
+	fieldDate    = text{"when it is published (edition 1, \"2026-03\")", "cuándo se publica (edition 1, \"2026-03\")"}
+)
+
+// lookFront looks for what every page must say: the title at its head and the terms at its foot.
+func lookFront(s *subject) look {
+	l := look{at: []amount{{len(s.p.Languages), nTexts}}, why: whyNoText}
+	for _, f := range []struct {
+		there bool
+		name  text
+	}{{s.p.By != "", fieldBy}, {s.p.Edition > 0, fieldEdition}, {s.p.Edition == 0 || s.p.Date != "", fieldDate}} {
+		if !f.there {
+			l.findings = append(l.findings, s.own(Note, noField, "what", f.name.in(s.in.Lang)))
+		}
+	}
+	pages := 0
+	for _, e := range s.in.Editions {
+		if e.Doc == nil {
+			continue
+		}
+		for i, pg := range e.Doc.Pages {
+			pages++
+			text := squeezed(artifacts(pg))
+			for _, w := range e.Langs {
+				title := w.Title(s.p)
+				if i == 0 {
+					text += squeezed(tagged(pg))
+				}
+				if cut := squeezed(title); !strings.Contains(text, cut) && !strings.Contains(text, short(cut)) {
+					l.findings = append(l.findings, s.own(Warning, noTitleAt, "edition", e.name(), "page", s.number(i+1)))
+				}
+				if !strings.Contains(text, squeezed(w.ReadingNote())) {
+					l.findings = append(l.findings, s.own(Warning, noFootAt, "edition", e.name(), "page", s.number(i+1)))
+				}
+			}
+		}
+	}
+	l.at = append(l.at, amount{pages, nPages})
+	return l
+}
+
+// short is the beginning of a title that a running head may cut.
+func short(s string) string {
+	r := []rune(s)
+	return string(r[:min(len(r), 12)])
+}
+
+func lookLevel(s *subject) look {
+	l := look{at: []amount{{len(s.p.Parts), nParts}}}
+	if s.p.Level == "" {
+		l.findings = []Finding{s.own(Note, noLevel)}
+	}
+	return l
+}
+
+// lookTerms looks for the reading of the stitch names on the pages.
+func lookTerms(s *subject) look {
+	l := look{at: []amount{{len(s.p.Stitches), nStitchNames}}, why: whyNoRows}
+	for _, e := range s.in.Editions {
+		if e.Doc == nil {
+			continue
+		}
+		all := squeezed(wholeText(e.Doc))
+		for _, w := range e.Langs {
+			if !strings.Contains(all, squeezed(w.ReadingNote())) {
+				l.findings = append(l.findings, s.own(Error, noReading, "edition", e.name()))
+			}
+		}
+	}
+	return l
+}
+
+// lookAbbreviations compares the abbreviations that are printed with the table that explains them.
+func lookAbbreviations(s *subject) look {
+	l := look{at: []amount{{len(s.in.Words.Abbreviations(s.p)), nAbbreviations}, {s.editions(), nEditions}}, why: whyNoText}
+	for _, e := range s.in.Editions {
+		if e.Doc == nil {
+			continue
+		}
+		cells, table := map[string]bool{}, map[*page.Elem]bool{}
+		walk(e.Doc.Root, func(x *page.Elem) {
+			if x.Tag == "TD" || x.Tag == "TH" {
+				table[x] = true
+			}
+		})
+		var rest strings.Builder
+		expanded := map[string]bool{}
+		eachGlyphs(e.Doc, func(_ int, g page.Glyphs) {
+			if table[g.Elem] {
+				cells[strings.TrimSpace(g.Text)] = true
+				return
+			}
+			rest.WriteString(g.Text + " ")
+			if g.Expand != "" {
+				expanded[strings.TrimSpace(g.Text)] = true
+			}
+		})
+		known := map[string]bool{}
+		for _, w := range e.Langs {
+			for _, a := range w.Abbreviations(s.p) {
+				if !onPages(cells, squeezed(wholeText(e.Doc)), a.Short) {
+					l.findings = append(l.findings, s.own(Error, noAbbr, "edition", e.name(), "what", a.Short))
+				}
+				for part := range strings.SplitSeq(a.Short, ", ") {
+					known[part] = true
+				}
+				first, _, _ := strings.Cut(a.Short, ", ")
+				if !strings.Contains(squeezed(rest.String()), squeezed(first)) && !strings.Contains(squeezed(rest.String()), squeezed(a.Short)) {
+					l.findings = append(l.findings, s.own(Warning, noUse, "edition", e.name(), "what", a.Short))
+				}
+			}
+		}
+	}
+	return l
+}
+
+// onPages reports whether an abbreviation stands in a table, in one cell or as a part of its text.
+func onPages(cells map[string]bool, all, short string) bool {
+	return cells[short] || strings.Contains(all, squeezed(short))
+}
+
+func lookOwn(s *subject) look {
+	return look{at: []amount{{len(s.p.Own), nOwn}}, why: whyNoOwn}
+}
+
+func lookRowWords(s *subject) look {
+	return look{at: s.workedAmounts(), why: whyNoRows, fabric: true}
+}
+
+func lookBrackets(s *subject) look {
+	n := s.instructions(func(in *plan.Instr) bool { return in.Op == plan.Repeat })
+	g := s.instructions(func(in *plan.Instr) bool { return in.Op == plan.InOne })
+	if n == 0 {
+		return look{at: []amount{{g, nGroups}}, why: whyNoGroups}
+	}
+	return look{at: []amount{{n, nRepeats}, {g, nGroups}}}
+}
+
+func lookNumbers(s *subject) look {
+	n := s.instructions(func(in *plan.Instr) bool {
+		return (in.Op == plan.Work || in.Op == plan.Decrease) && (in.N != nil || in.Per != nil)
+	})
+	return look{at: []amount{{n, nWorked}}, why: whyNoRows}
+}
+
+func lookParts(s *subject) look { return look{at: []amount{{len(s.p.Parts), nParts}}} }
+
+// lookReferences counts what is reached by name: places in rows, runs that parts start on, edges that are sewn, values in
+// prose.
+func lookReferences(s *subject) look {
+	n := s.instructions(func(in *plan.Instr) bool { return in.Ref != nil })
+	for _, p := range s.p.Parts {
+		n += len(p.Start.Runs)
+		for _, step := range p.Steps {
+			if note, ok := step.(*plan.NoteStep); ok {
+				n += len(note.Prose.Values)
+			}
+		}
+	}
+	for _, f := range s.p.Finish {
+		n += len(f.Sewn) + len(f.To) + len(f.Prose.Values)
+		if f.Through != nil {
+			n++
+		}
+	}
+	n += len(s.p.Intro.Values)
+	for _, t := range s.p.Notes {
+		n += len(t.Values)
+	}
+	return look{at: []amount{{n, nReferences}}, why: whyNoRefs, fabric: true}
+}
+
+// lookEnds counts the printed steps: what is to be done in one stands before its count.
+func lookEnds(s *subject) look {
+	n := 0
+	for _, p := range s.p.Parts {
+		n += len(p.Steps)
+	}
+	return look{at: []amount{{n, nStepsPrinted}}, why: whyNoRows, fabric: true}
+}
+
+func lookFinishing(s *subject) look {
+	l := look{at: []amount{{len(s.p.Finish), nFinishing}}, why: whyNoFinishing}
+	if len(s.p.Finish) == 0 && len(s.p.Parts) > 0 {
+		l.findings = []Finding{s.own(Note, noFinishing)}
+	}
+	return l
+}
+
+// lookProse counts the designer's own texts, which a person reads.
+func lookProse(s *subject) look {
+	return look{at: []amount{{s.in.Source.Texts, nTexts}}, why: whyNoText, person: true}
+}

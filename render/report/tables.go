@@ -1,0 +1,397 @@
+package report
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"ovillo/compile/plan"
+)
+
+// Table is a table with a line for each thing and, from column First on, a column for each size.
+type Table struct {
+	Title string
+	Head  []string
+	Rows  [][]string
+	First int
+	Note  string // what the figures are
+}
+
+var (
+	tMeasures = text{"Finished measurements", "Medidas terminadas"}
+	tRounding = text{"Lengths made into counts", "Longitudes convertidas en puntos o hileras"}
+	tYarn     = text{"Yarn", "Hilo"}
+
+	inCm        = text{"in centimetres", "en centímetros"}
+	wantedLine  = text{"wanted", "se quería"}
+	missLine    = text{"off by", "diferencia"}
+	bodyLine    = text{"of the wearer: {what}", "de quien lo lleva: {what}"}
+	easeLine    = text{"ease", "holgura"}
+	rowsUnit    = text{"rows", "hileras"}
+	stsUnit     = text{"stitches", "puntos"}
+	chainsUnit  = text{"chains", "cadenas"}
+	timesUnit   = text{"times", "veces"}
+	roundedNote = text{
+		"the count, and by how many millimetres it measures more (+) or less (−) than was asked for; * set by hand",
+		"el número, y cuántos milímetros mide de más (+) o de menos (−) respecto a lo pedido; * puesto a mano"}
+	yarnNote = text{"what each size needs, with the allowance", "lo que necesita cada talla, con el margen"}
+	grams    = text{"g", "g"}
+	balls    = text{"balls", "ovillos"}
+	metres   = text{"m", "m"}
+	rowHead  = text{"row", "vuelta"}
+
+	motifsLine  = text{"motifs", "motivos"}
+	sharedLine  = text{"shared sides", "lados comunes"}
+	sidesLine   = text{"joins at sides", "uniones en los lados"}
+	cornersLine = text{"joins at corners", "uniones en las esquinas"}
+)
+
+// tables are the tables of figures: what the piece measures and whom it fits, how lengths were made whole, how much yarn.
+func (s *subject) tables() []Table {
+	var out []Table
+	for _, t := range []Table{s.measureTable(), s.roundingTable(), s.yarnTable()} {
+		if len(t.Rows) > 0 {
+			t.Head = append(t.Head, s.sizeNames()...)
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func (s *subject) sizeNames() []string {
+	var out []string
+	for _, z := range s.p.Sizes {
+		out = append(out, s.in.Words.SizeName(z))
+	}
+	return out
+}
+
+func (s *subject) measureTable() Table {
+	t := Table{Title: tMeasures.in(s.in.Lang), Head: []string{""}, First: 1, Note: inCm.in(s.in.Lang)}
+	add := func(name string, list plan.Lengths, write func(plan.Length) string) {
+		row := []string{name}
+		for _, v := range list {
+			if v == plan.NoLength {
+				row = append(row, dash)
+				continue
+			}
+			row = append(row, write(v))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	for _, m := range s.p.Measures {
+		name := s.in.Words.MeasureName(m)
+		if m.Letter != "" {
+			name = m.Letter + "  " + name
+		}
+		add(name, m.Values, s.cm)
+		if m.Wanted != nil {
+			add("   "+wantedLine.in(s.in.Lang), m.Wanted, s.cm)
+			add("   "+missLine.in(s.in.Lang), differences(m.Values, m.Wanted), s.signedCm)
+		}
+		if f := m.Fits; f != nil && f.Ease != nil {
+			add("   "+bodyLine.with(s.in.Lang, "what", s.in.Words.BodyName(f.Body)), f.Values, s.cm)
+			add("   "+easeLine.in(s.in.Lang), f.Ease, s.signedCm)
+		}
+	}
+	return t
+}
+
+func differences(a, b plan.Lengths) plan.Lengths {
+	out := make(plan.Lengths, len(a))
+	for i := range a {
+		if out[i] = plan.NoLength; i < len(b) && a[i] != plan.NoLength && b[i] != plan.NoLength {
+			out[i] = a[i] - b[i]
+		}
+	}
+	return out
+}
+
+func (s *subject) signedCm(l plan.Length) string {
+	if text := s.cm(l); l <= 0 || text == "0" {
+		return text
+	}
+	return "+" + s.cm(l)
+}
+
+// roundingTable lists the lengths that became counts, each with what it misses.
+func (s *subject) roundingTable() Table {
+	t := Table{Title: tRounding.in(s.in.Lang), Head: []string{""}, First: 1, Note: roundedNote.in(s.in.Lang)}
+	for i := range s.p.Rounded {
+		r := &s.p.Rounded[i]
+		row := []string{s.roundedName(r)}
+		for z, miss := range r.Errors() {
+			switch {
+			case r.Counts[z] == plan.Absent:
+				row = append(row, dash)
+				continue
+			case miss == plan.NoLength:
+				row = append(row, s.number(r.Counts[z]))
+				continue
+			}
+			cell := s.number(r.Counts[z]) + " (" + s.signedMm(miss) + ")"
+			if r.ByHand != nil && r.ByHand[z] {
+				cell += "*"
+			}
+			row = append(row, cell)
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+func (s *subject) signedMm(l plan.Length) string {
+	text := s.in.Words.Number(float64(l)/float64(plan.Millimetre), 0)
+	if text == "0" || text == "−0" {
+		return "0"
+	}
+	if l > 0 {
+		return "+" + text
+	}
+	return text
+}
+
+// roundedName says what a rounded length is: the value it stands in, or the part and row.
+func (s *subject) roundedName(r *plan.Rounded) string {
+	unit := stsUnit
+	switch r.Unit {
+	case plan.UnitRows:
+		unit = rowsUnit
+	case plan.UnitChains:
+		unit = chainsUnit
+	case plan.UnitRepeats:
+		unit = timesUnit
+	}
+	name := r.Let
+	if name == "" && r.Part >= 0 && r.Part < len(s.p.Parts) {
+		name = s.in.Words.PartTitle(s.p, r.Part)
+		if r.Row != "" {
+			name += " · " + r.Row
+		}
+	}
+	name = strings.TrimSpace(name + ", " + unit.in(s.in.Lang))
+	name += " (" + tLine.with(s.in.Lang, "line", strconv.Itoa(line(s.in.Text, r.Span.Start))) + ")"
+	return strings.TrimPrefix(name, ", ")
+}
+
+// line is the number of the line of a text that holds a byte.
+func line(text string, at int32) int {
+	if at < 0 || int(at) > len(text) {
+		return 0
+	}
+	return 1 + strings.Count(text[:at], "\n")
+}
+
+func (s *subject) yarnTable() Table {
+	t := Table{Title: tYarn.in(s.in.Lang), Head: []string{""}, First: 1, Note: yarnNote.in(s.in.Lang)}
+	for _, y := range s.p.Yarns {
+		if len(y.Amount) != s.z {
+			continue
+		}
+		lines := []struct {
+			unit text
+			of   func(a plan.YarnAmount) string
+		}{
+			{grams, func(a plan.YarnAmount) string { return s.in.Words.Number(float64(a.Milligrams)/1000, 0) }},
+			{metres, func(a plan.YarnAmount) string {
+				if a.Length == plan.NoLength || a.Length <= 0 {
+					return dash
+				}
+				return s.in.Words.Number(a.Length.Cm()/100, 0)
+			}},
+			{balls, func(a plan.YarnAmount) string {
+				if a.Balls == 0 {
+					return dash
+				}
+				return s.number(a.Balls)
+			}},
+		}
+		for _, line := range lines {
+			row := []string{s.in.Words.YarnName(y) + ", " + line.unit.in(s.in.Lang)}
+			for _, a := range y.Amount {
+				row = append(row, line.of(a))
+			}
+			t.Rows = append(t.Rows, row)
+		}
+	}
+	return t
+}
+
+// CountTables counts every row of every part in every size: stitches, and spaces behind a +. A part in several yarns ends
+// with the stitches in each of them; of joined motifs it counts motifs, sides and joins.
+func CountTables(p *plan.Pattern, lang string) []Table {
+	var out []Table
+	for _, part := range p.Parts {
+		t := Table{Title: part.Name, Head: []string{rowHead.in(lang), ""}, First: 2}
+		for _, z := range p.Sizes {
+			t.Head = append(t.Head, z.Name)
+		}
+		for _, number := range RowNumbers(part) {
+			row := []string{strconv.Itoa(number), labelOf(p, part, number)}
+			for z := range p.Sizes {
+				f, ok := FactOf(part, z, number)
+				row = append(row, countsCell(f, ok))
+			}
+			t.Rows = append(t.Rows, row)
+		}
+		t.Rows = append(t.Rows, motifTotals(part, lang)...)
+		t.Rows = append(t.Rows, yarnTotals(p, part)...)
+		out = append(out, t)
+	}
+	return out
+}
+
+// countTables are the counts with the names that the pages print, rows that are alike in every size on one line.
+func (s *subject) countTables() []Table {
+	out := CountTables(s.p, s.in.Lang)
+	for i := range out {
+		t := &out[i]
+		t.Title = s.in.Words.PartTitle(s.p, i)
+		copy(t.Head[t.First:], s.sizeNames())
+		t.Rows = gathered(t.Rows)
+	}
+	return out
+}
+
+// gathered puts rows without a label that follow each other and are alike on one line: 2–5.
+func gathered(rows [][]string) [][]string {
+	var out [][]string
+	from := ""
+	for _, row := range rows {
+		if n := len(out); n > 0 && row[0] != "" && row[1] == "" && slices.Equal(out[n-1][1:], row[1:]) {
+			out[n-1][0] = from + "–" + row[0]
+			continue
+		}
+		from = row[0]
+		out = append(out, slices.Clone(row))
+	}
+	return out
+}
+
+// RowNumbers returns the numbers of a part's rows in any size, in order.
+func RowNumbers(part *plan.Part) []int {
+	var out []int
+	for _, rows := range part.Worked {
+		for _, f := range rows {
+			out = append(out, f.Number)
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// FactOf is a row of a part in a size by its printed number; ok is false where the size has none of it.
+func FactOf(part *plan.Part, size, number int) (fact plan.RowFact, ok bool) {
+	for _, f := range part.Worked[size] {
+		if f.Number == number {
+			return f, true
+		}
+	}
+	return plan.RowFact{}, false
+}
+
+// motifTotals counts what joined motifs are made of; nil for other parts.
+func motifTotals(part *plan.Part, lang string) [][]string {
+	g := part.Grid
+	if g == nil {
+		return nil
+	}
+	motifs := make(plan.Nums, len(g.Across))
+	for z := range motifs {
+		motifs[z] = g.Across[z] * g.Down[z]
+	}
+	var rows [][]string
+	for _, r := range []struct {
+		name text
+		n    plan.Nums
+	}{{motifsLine, motifs}, {sharedLine, g.Shared}, {sidesLine, g.AtSides}, {cornersLine, g.AtCorners}} {
+		row := []string{"", r.name.in(lang)}
+		for _, n := range r.n {
+			row = append(row, strconv.Itoa(n))
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// yarnTotals counts the stitches of a part in each of its yarns, if they are several.
+func yarnTotals(p *plan.Pattern, part *plan.Part) [][]string {
+	var rows [][]string
+	for i, y := range p.Yarns {
+		row, some := []string{"", y.Name}, false
+		for z := range p.Sizes {
+			n := 0
+			for _, f := range part.Worked[z] {
+				n += f.ByYarn[i]
+			}
+			row, some = append(row, strconv.Itoa(n)), some || n > 0
+		}
+		if some {
+			rows = append(rows, row)
+		}
+	}
+	if len(rows) < 2 {
+		return nil
+	}
+	return rows
+}
+
+// labelOf gives the label of a row; where only some sizes have that row under the number, it names them.
+func labelOf(p *plan.Pattern, part *plan.Part, number int) string {
+	sizes := map[string][]string{}
+	var labels []string
+	for z, size := range p.Sizes {
+		if f, ok := FactOf(part, z, number); ok {
+			if sizes[f.Label] == nil {
+				labels = append(labels, f.Label)
+			}
+			sizes[f.Label] = append(sizes[f.Label], size.Name)
+		}
+	}
+	if len(labels) == 1 {
+		return labels[0]
+	}
+	var parts []string
+	for _, l := range labels {
+		if l != "" {
+			parts = append(parts, l+": "+strings.Join(sizes[l], ", "))
+		}
+	}
+	return strings.Join(parts, "; ")
+}
+
+func countsCell(f plan.RowFact, there bool) string {
+	switch {
+	case !there:
+		return dash
+	case f.Spaces > 0:
+		return strconv.Itoa(f.Stitches) + " + " + strconv.Itoa(f.Spaces)
+	}
+	return strconv.Itoa(f.Stitches)
+}
+
+// Aligned writes the lines of a table in columns: the second column of a table of counts and the first of any other to the
+// left, figures to the right.
+func (t Table) Aligned() string {
+	rows := append([][]string{t.Head}, t.Rows...)
+	widths := make([]int, len(t.Head))
+	for _, row := range rows {
+		for i, cell := range row {
+			widths[i] = max(widths[i], len([]rune(cell)))
+		}
+	}
+	var b strings.Builder
+	for _, row := range rows {
+		var line strings.Builder
+		for i, cell := range row {
+			blank := strings.Repeat(" ", widths[i]-len([]rune(cell)))
+			if i == t.First-1 {
+				line.WriteString("  " + cell + blank)
+			} else {
+				line.WriteString("  " + blank + cell)
+			}
+		}
+		b.WriteString(strings.TrimRight(line.String(), " ") + "\n")
+	}
+	return b.String()
+}
