@@ -144,6 +144,7 @@ func (a *along) chain(it *lang.FromRun) bool {
 	}
 	runs := make([]fabric.Run, p.c.z)
 	p.each(a.mask, it, func(z int) *fabric.Fault {
+		p.addChains(z, k[z])
 		r, f := p.fab[z].ChainRun(k[z])
 		runs[z] = r
 		return f

@@ -141,8 +141,15 @@ const (
 	codeSameTitle     diag.Code = "OV811" // two parts of one title
 	codeRowOrRound    diag.Code = "OV812" // prose calls a row a round, or the reverse
 
-	codeYarnUnused   diag.Code = "OV705"
-	codeSampleWeight diag.Code = "OV715"
+	codeYarnUnused diag.Code = "OV705"
+
+	codeSampleWeight  diag.Code = "OV715"
+	codeAllowance     diag.Code = "OV716"
+	codeSwatchRepeats diag.Code = "OV717" // a swatch counted in repeats of what has none
+	codeSampleSwatch  diag.Code = "OV718" // a sample and a swatch far apart
+	codeSampleLight   diag.Code = "OV719" // a sample that weighs less than its cords and pompoms
+	codeYarnFalls     diag.Code = "OV720" // a size takes less yarn than the one before it
+	codeYarnLacks     diag.Code = "OV721"
 
 	codeGaugeLength diag.Code = "OV750"
 	codeHookLength  diag.Code = "OV751"

@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"math/big"
 	"slices"
 
 	"ovillo/compile/caution"
@@ -39,6 +40,7 @@ func (c *checker) check() {
 	c.stitchPatterns()
 	c.materials()
 	c.readSample()
+	c.readAllowance()
 	c.declarations()
 	c.motifCounts()
 	for _, s := range c.file.Body {
@@ -100,9 +102,10 @@ type checker struct {
 	used           map[int]bool // yarns used
 	saidThroughout bool
 	steps          int // statements of parts carried out
-	area           yarnArea
+	weighed        map[*stitchPattern]*weighed
 	facts          []yarnFacts
-	sample         *sample // nil: none was made
+	sample         *sample  // nil: none was made
+	allowance      *big.Rat // the share of yarn that is added
 	hookAt         source.Span
 	kindAt         source.Span
 	sizesAt        source.Span
@@ -115,7 +118,7 @@ func newChecker(f *lang.File) *checker {
 		file: f, pat: &plan.Pattern{Source: []byte(f.Source.Text)},
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, turned: map[*lang.List]bool{},
-		patterns: map[string]*stitchPattern{}, fitAt: map[string]source.Span{},
+		patterns: map[string]*stitchPattern{}, weighed: map[*stitchPattern]*weighed{}, fitAt: map[string]source.Span{},
 		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 		measureAt: map[string]source.Span{},

@@ -68,6 +68,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
 		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: got.spaces, ByForm: map[stitch.Form]int{}}
 	var width, height float64
+	before := p.fabricOf(z)
 	posts, plain := 0, got.plain()
 	yarns := map[int]int{}
 	for _, k := range got.kinds {
@@ -83,27 +84,30 @@ func (w *working) fact(z int, res *fabric.Result) {
 		if k.form.Post != stitch.NoPost {
 			posts += n
 		}
-		c.addArea(k.yarn, z, sw*sh*k.form.Yarn()*float64(n)*p.pieces(z))
+		p.addArea(k.yarn, z, sw*sh*k.form.Yarn()*float64(n))
 	}
 	chainWidth, least, share := c.chainSize(got)
 	if height == 0 {
 		height = least
 	}
+	chain := chainWidth * height * share
 	for y, n := range got.rides {
-		c.addArea(y, z, chainWidth*height*share*float64(n)*p.pieces(z))
+		p.addArea(y, z, chain*float64(n))
 	}
 	for y, n := range got.chains {
 		f.Chains += n
-		c.addArea(y, z, chainWidth*height*share*float64(n)*p.pieces(z))
+		p.addArea(y, z, chain*float64(n))
 	}
+	f.Yarn, f.ByYarn = mostly(yarns, w.kick.yarn), yarns
+	p.addArea(f.Yarn, z, chain*float64(w.beside(z, res)))
 	width += chainWidth * float64(f.Chains)
 	if wide, tall := w.textured(z, res); wide > 0 {
 		width = wide
 		if tall > 0 {
 			height = tall
+			c.weigh(p.texture, p.fabricOf(z)-before, wide*tall)
 		}
 	}
-	f.Yarn, f.ByYarn = mostly(yarns, w.kick.yarn), yarns
 	f.Width, f.Height = micro(width), micro(height)
 	if height == 0 {
 		f.Width, f.Height = plan.NoLength, plan.NoLength
@@ -127,6 +131,19 @@ func (p *partState) pieces(z int) float64 {
 	return n
 }
 
+// beside is how many chains a row has beside its stitches and spaces: those it begins with that do not count, and slip
+// stitches, which take about as much as a chain.
+func (w *working) beside(z int, res *fabric.Result) int {
+	n := res.Slips
+	if b := w.kick.begin; !b.Counts {
+		n += b.Chains
+	}
+	if w.kick.style == plan.JoinedRounds || w.kick.style == plan.TurnedRounds {
+		n++
+	}
+	return n
+}
+
 // chainSize is the width of a chain of a row, the height of a row of chains alone, and how much of a stitch's yarn a chain
 // takes: by the first stitch of the row, or by the first gauge.
 func (c *checker) chainSize(got content) (width, height, share float64) {
@@ -134,10 +151,12 @@ func (c *checker) chainSize(got content) (width, height, share float64) {
 	switch {
 	case len(got.kinds) > 0:
 		by = got.kinds[0].form.ID
-	case len(c.pat.Gauges) > 0:
-		by = c.pat.Gauges[0].Stitch
 	default:
-		return 0, 0, 0
+		i := slices.IndexFunc(c.pat.Gauges, func(g plan.Gauge) bool { return g.Rows > 0 })
+		if i < 0 {
+			return 0, 0, 0
+		}
+		by = c.pat.Gauges[i].Stitch
 	}
 	width, height, _ = c.stitchSize(by)
 	if o, own := c.own[by]; own {
@@ -145,9 +164,9 @@ func (c *checker) chainSize(got content) (width, height, share float64) {
 	}
 	chain, _ := stitch.Of(stitch.Chain)
 	if k, ok := stitch.Of(by); ok {
-		share = chain.Yarn / k.Yarn
+		return width, height, chain.Yarn / k.Yarn
 	}
-	return width, height, share
+	return width, width, chain.Yarn // of a stitch pattern: as if of single crochet
 }
 
 // mostly is the yarn of most stitches; at a tie the first.
@@ -161,16 +180,31 @@ func mostly(yarns map[int]int, usual int) int {
 	return best
 }
 
-// addArea adds fabric to a yarn.
-func (c *checker) addArea(yarn, z int, area float64) {
-	if c.area == nil {
-		c.area = make(yarnArea, len(c.pat.Yarns))
-		for i := range c.area {
-			c.area[i] = make([]float64, c.z)
+// addArea adds fabric to what one piece of the part has of a yarn.
+func (p *partState) addArea(yarn, z int, area float64) {
+	if p.area == nil {
+		p.area = make(yarnArea, len(p.c.pat.Yarns))
+		for i := range p.area {
+			p.area[i] = make([]float64, p.c.z)
 		}
 	}
-	if yarn >= 0 && yarn < len(c.area) {
-		c.used[yarn] = true
-		c.area[yarn][z] += area
+	if yarn >= 0 && yarn < len(p.area) {
+		p.c.used[yarn] = true
+		p.area[yarn][z] += area
 	}
+}
+
+// fabricOf is the fabric of all yarns in one piece of the part so far.
+func (p *partState) fabricOf(z int) float64 {
+	sum := 0.0
+	for _, a := range p.area {
+		sum += a[z]
+	}
+	return sum
+}
+
+// addChains adds the chains that a part starts with to its yarn.
+func (p *partState) addChains(z, n int) {
+	w, h, share := p.c.chainSize(content{})
+	p.addArea(p.yarn, z, w*h*share*float64(n))
 }

@@ -60,6 +60,7 @@ type partState struct {
 	cited     []calledRow            // rows that its sentences call by number
 	walks     map[string]source.Span // runs that are worked along bit by bit, and where that is said
 	roles     map[string]plan.Role   // names that the form of the start sets
+	area      yarnArea               // of one piece
 	last      []lastRow              // of a motif that is to be joined to others, per size
 }
 

@@ -1,7 +1,9 @@
 package compile
 
 import (
+	"math"
 	"math/big"
+	"slices"
 
 	"ovillo/compile/figure"
 	"ovillo/compile/plan"
@@ -38,7 +40,7 @@ func (c *checker) readSample() {
 		return
 	}
 	c.sample = s
-	c.pat.Sample = &plan.Sample{Size: s.size}
+	c.pat.Sample = &plan.Sample{Size: s.size, Milligrams: make([]int64, len(c.pat.Yarns))}
 	for _, l := range b[0].Body {
 		if w, ok := l.Node.(*lang.SampleWeight); ok {
 			c.sampleWeight(s, w)
@@ -50,8 +52,11 @@ func (c *checker) readSample() {
 func (c *checker) sampleWeight(s *sample, n *lang.SampleWeight) {
 	s.weight = n.Span()
 	if n.All != nil {
-		s.all = c.grams(n.All)
-		s.bad = s.bad || s.all == nil
+		if s.all = c.grams(n.All); s.all == nil {
+			s.bad = true
+			return
+		}
+		c.pat.Sample.All = milligrams(s.all)
 		return
 	}
 	for _, it := range n.Items {
@@ -63,7 +68,7 @@ func (c *checker) sampleWeight(s *sample, n *lang.SampleWeight) {
 		}
 		g := c.grams(it.Grams)
 		if g != nil {
-			s.grams[i] = g
+			s.grams[i], c.pat.Sample.Milligrams[i] = g, milligrams(g)
 		}
 		s.bad = s.bad || g == nil
 	}
@@ -83,37 +88,111 @@ func (c *checker) grams(n *lang.Val) *big.Rat {
 	return g.N
 }
 
+func milligrams(g *big.Rat) int64 {
+	x, _ := g.Float64()
+	return int64(math.Round(x * 1000))
+}
+
 // perArea is how heavy the fabric of each yarn is, by the sample or else by a weighed swatch, nil where neither tells, with the
-// reason. uses is what each yarn is used for, by size.
+// reason. uses is what each yarn is used for, by size. Where both tell, they are compared.
 func (c *checker) perArea(uses [][]figure.Use, balls []figure.Ball) ([]figure.PerArea, []figure.Missing) {
-	out, why := make([]figure.PerArea, len(uses)), make([]figure.Missing, len(uses))
+	bySwatch, why := make([]figure.PerArea, len(uses)), make([]figure.Missing, len(uses))
 	for i := range uses {
-		out[i], why[i] = c.facts[i].swatch.PerArea()
-		if why[i] == figure.NoSwatch && c.facts[i].noGauge {
-			why[i] = figure.NoGauge
-		}
+		bySwatch[i], why[i] = c.swatchPerArea(&c.facts[i])
 	}
 	s := c.sample
 	if s == nil {
-		return out, why
+		return bySwatch, why
 	}
-	inSample := make([]figure.Use, len(uses))
+	out := slices.Clone(bySwatch)
+	take := func(i int, per figure.PerArea) {
+		if per != nil {
+			out[i], why[i], c.pat.Yarns[i].BySample = per, figure.Nothing, true
+			c.compareSample(i, uses[i][s.size].Fabric, per, bySwatch[i])
+		}
+	}
+	one := make([]figure.Use, len(uses))
 	for i := range uses {
-		inSample[i] = uses[i][s.size]
+		one[i] = uses[i][s.size]
 		if g := s.grams[i]; g != nil {
-			if per, _ := figure.Sampled(g, uses[i][s.size:s.size+1], balls[i:i+1], nil); per != nil && per[0] != nil {
-				out[i], why[i], c.pat.Yarns[i].BySample = per[0], figure.Nothing, true
+			per, missing := figure.Sampled(g, one[i:i+1], balls[i:i+1], nil)
+			c.sampled(missing)
+			if per != nil {
+				take(i, per[0])
 			}
 		}
 	}
-	if s.all == nil {
-		return out, why
-	}
-	per, _ := figure.Sampled(s.all, inSample, balls, out)
-	for i := range per {
-		if per[i] != nil {
-			out[i], why[i], c.pat.Yarns[i].BySample = per[i], figure.Nothing, true
+	if s.all != nil {
+		per, missing := figure.Sampled(s.all, one, balls, bySwatch)
+		c.sampled(missing)
+		for i := range per {
+			take(i, per[i])
 		}
 	}
 	return out, why
+}
+
+// sampled warns of a sample that weighs no more than its cords, pompoms and seams take.
+func (c *checker) sampled(missing figure.Missing) {
+	if missing == figure.Outweighed {
+		c.say(codeSampleLight, c.sample.weight, nil)
+		c.sample.bad = true
+	}
+}
+
+// farApart is how much a sample and a swatch may differ before it is worth a warning: more than a swatch differs from the next.
+// Common practice, no source.
+const farApart = 0.15
+
+// compareSample warns of a sample and a swatch of which one weighs far more for its fabric than the other.
+func (c *checker) compareSample(yarn int, fabric figure.Area, sample, swatch figure.PerArea) {
+	if swatch == nil || fabric <= 0 {
+		return
+	}
+	if q, _ := new(big.Rat).Quo(sample, swatch).Float64(); q <= 1+farApart && q >= 1/(1+farApart) {
+		return
+	}
+	grams := func(per figure.PerArea) int {
+		g, _ := new(big.Rat).Mul(per, big.NewRat(int64(fabric), 1)).Float64()
+		return int(math.Round(g))
+	}
+	c.report(diag.Diagnostic{Code: codeSampleSwatch, Span: c.sample.weight, Args: diag.Args{"yarn": c.pat.Yarns[yarn].Name,
+		"size": c.pat.Sizes[c.sample.size].Name, "have": grams(sample), "need": grams(swatch)},
+		Related: []diag.Related{{Span: c.facts[yarn].weighed, Key: "swatch"}}})
+}
+
+// weighed compares the fabric of rows of a stitch pattern, by the sizes of their stitches, with the area they cover.
+type weighed struct{ fabric, area float64 }
+
+// weigh adds a row of a stitch pattern.
+func (c *checker) weigh(sp *stitchPattern, fabric, area float64) {
+	w := c.weighed[sp]
+	if w == nil {
+		w = &weighed{}
+		c.weighed[sp] = w
+	}
+	w.fabric += fabric
+	w.area += area
+}
+
+// swatchPerArea is how heavy a yarn's fabric is by its weighed swatch. A swatch of a stitch pattern is compared with the rows of
+// that pattern that were worked: they count for as much as they cover, and plain rows beside them in proportion.
+func (c *checker) swatchPerArea(f *yarnFacts) (figure.PerArea, figure.Missing) {
+	s := f.swatch
+	if f.noGauge {
+		return nil, figure.NoGauge
+	}
+	if f.repeats && s.Sts != nil {
+		of, plus, ok := c.multipleOf(f.pattern, nil)
+		if f.pattern.bad || !ok {
+			return nil, figure.NoSwatch
+		}
+		s.Sts = new(big.Rat).Mul(s.Sts, big.NewRat(int64(of[0]), 1))
+		s.Sts.Add(s.Sts, big.NewRat(int64(plus[0]), 1)) // those at its edges are in the weight
+	}
+	per, missing := s.PerArea()
+	if w := c.weighed[f.pattern]; per != nil && w != nil && w.fabric > 0 {
+		per = new(big.Rat).Mul(per, new(big.Rat).SetFloat64(w.area/w.fabric))
+	}
+	return per, missing
 }

@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"slices"
+
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/lang"
@@ -23,12 +25,18 @@ func (c *checker) sew(n *lang.Sew, f *plan.Finishing) bool {
 			tol = t[0]
 		}
 	}
+	first := c.parts[c.pat.Parts[a[0].Part].Name]
+	if f.Yarn = first.inHand; f.Yarn < 0 {
+		f.Yarn = first.plan.Yarn
+	}
+	f.Length = make(plan.Lengths, c.z)
 	bad := newSpread(c)
 	var have, need []string
 	for z := range lenA {
-		if lenA[z] == plan.NoLength || lenB[z] == plan.NoLength {
+		if f.Length[z] = plan.NoLength; lenA[z] == plan.NoLength || lenB[z] == plan.NoLength {
 			continue
 		}
+		f.Length[z] = max(lenA[z], lenB[z]) * plan.Length(c.pieces(z, append(slices.Clone(a), b...)))
 		if d := lenA[z] - lenB[z]; d > tol || -d > tol {
 			bad.add(z, 0, 0)
 			have, need = append(have, cmText(lenA[z])), append(need, cmText(lenB[z]))
@@ -40,6 +48,15 @@ func (c *checker) sew(n *lang.Sew, f *plan.Finishing) bool {
 		c.report(diag.Diagnostic{Code: codeSeam, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"have": h, "need": w, "within": diag.Length(tol)}})
 	}
 	return true
+}
+
+// pieces is how many of the parts that some edges belong to are made: as often is the seam sewn.
+func (c *checker) pieces(z int, refs []plan.Ref) int {
+	n := 1
+	for _, r := range refs {
+		n = max(n, int(c.parts[c.pat.Parts[r.Part].Name].pieces(z)))
+	}
+	return n
 }
 
 // maxMatchRows is the most row ends over which a seam's rate is said: a maker has to keep count of them.

@@ -28,16 +28,19 @@ func (p *partState) start(n lang.StatementNode, mask []bool) {
 		case st.N == nil:
 		case n.Ring:
 			st.Kind = plan.StartChainRing
-			p.each(mask, n, func(z int) *fabric.Fault { p.fab[z].Ring(); return nil })
+			p.each(mask, n, func(z int) *fabric.Fault { p.fab[z].Ring(); p.addChains(z, st.N[z]); return nil })
 		case n.Both:
 			st.Kind = plan.StartBothSides
-			p.each(mask, n, func(z int) *fabric.Fault { return p.fab[z].BothSides(st.N[z]) })
+			p.each(mask, n, func(z int) *fabric.Fault { p.addChains(z, st.N[z]); return p.fab[z].BothSides(st.N[z]) })
 		default:
 			st.Kind = plan.StartChain
 			if n.Join {
 				st.Kind = plan.StartJoined
 			}
-			p.each(mask, n, func(z int) *fabric.Fault { return p.fab[z].Foundation(chain, st.N[z], n.Join) })
+			p.each(mask, n, func(z int) *fabric.Fault {
+				p.addChains(z, st.N[z])
+				return p.fab[z].Foundation(chain, st.N[z], n.Join)
+			})
 		}
 		p.c.useForm(chain)
 	case *lang.Foundation:
@@ -110,6 +113,8 @@ func (p *partState) foundation(n *lang.Foundation, mask []bool) {
 		}
 		p.plan.Worked[z] = append(p.plan.Worked[z], fact)
 		p.tall[z] += h
+		p.addArea(p.yarn, z, w*h*f.Yarn()*float64(st.N[z]))
+		p.addChains(z, st.N[z]) // each stitch makes the chain it stands on
 		if p.style == plan.Rows || p.style == plan.TurnedRounds {
 			p.wrong[z] = !p.wrong[z]
 		}

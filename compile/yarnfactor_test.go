@@ -24,6 +24,7 @@ part piece
   title en "P" es "P"
   yarn sand
   in rows
+  begin sc none
   chain 61
   repeat 50 times
 %s

@@ -7,6 +7,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/compile/standard"
 	"ovillo/compile/stitch"
+	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
@@ -15,27 +16,65 @@ import (
 // yarnFacts are what a yarn's lines say beyond what prints.
 type yarnFacts struct {
 	swatch  figure.Swatch
+	pattern *stitchPattern // of the swatch; nil if it is of a stitch
 	weight  standard.Weight
 	at      source.Span // of the weight
 	head    source.Span
-	noGauge bool // the stitch of the swatch has none
+	weighed source.Span // of the swatch
+	noGauge bool        // the stitch of the swatch has none
+	repeats bool        // the swatch is counted in repeats of its stitch pattern
+	bad     bool        // the swatch cannot be understood; that was said
 }
 
-// readSwatch reads a weighed swatch; its stitch must have a gauge.
+// readSwatch reads a weighed swatch; its stitch, or stitch pattern, must have a gauge.
 func (c *checker) readSwatch(y *plan.Yarn, f *yarnFacts, n *lang.Swatch) {
 	sts, rows := c.eval(exprOf(n.Sts), nil, nil).At(0), c.eval(exprOf(n.Rows), nil, nil).At(0)
-	id := c.stitchID(n.Stitch)
+	out := plan.Swatch{Repeats: n.Repeats}
+	sp := c.patterns[n.Stitch.Text]
+	if sp != nil {
+		out.Stitch, out.Pattern, out.Called = stitch.ID(sp.name), sp.name, sp.text
+	} else {
+		out.Stitch = c.stitchID(n.Stitch)
+	}
 	weight := c.value(n.Weight, nil).At(0)
-	if sts.N == nil || rows.N == nil || id == "" || weight.N == nil {
+	if sts.N == nil || rows.N == nil || out.Stitch == "" || weight.N == nil {
 		return
 	}
-	g := c.gauge[id]
+	out.Sts, out.Rows = int(floor(sts.N)), int(floor(rows.N))
+	if n.Repeats && (sp == nil || sp.of == nil) {
+		c.say(codeSwatchRepeats, n.Span(), diag.Args{"name": n.Stitch.Text})
+		f.bad = true
+		return
+	}
+	f.pattern, f.repeats, f.weighed = sp, n.Repeats, n.Span()
+	g := c.gauge[out.Stitch]
 	if g == nil || g.rows == nil {
 		f.noGauge = true
 		return
 	}
 	f.swatch = figure.Swatch{Sts: sts.N, Rows: rows.N, StsPerMM: g.sts, RowsPerMM: g.rows, Grams: weight.N}
-	y.SwatchSts, y.SwatchRows = int(floor(sts.N)), int(floor(rows.N))
+	y.Swatch = &out
+}
+
+// readAllowance reads how much yarn is added to what the pieces take.
+func (c *checker) readAllowance() {
+	c.allowance = figure.Allowance
+	for _, h := range blocks[*lang.Pattern](c.file.Body) {
+		for _, s := range blocks[*lang.Allowance](h.Body) {
+			n := s.Node.(*lang.Allowance)
+			v := c.value(n.Share, nil)
+			if v.Unknown {
+				continue
+			}
+			q := v.At(0)
+			if v.Dim != value.Percent || q.N == nil || q.N.Sign() < 0 || q.N.Cmp(big.NewRat(100, 1)) > 0 {
+				c.say(codeAllowance, n.Span(), nil)
+				continue
+			}
+			c.allowance = new(big.Rat).Quo(q.N, big.NewRat(100, 1))
+		}
+	}
+	c.pat.Allowance = int(thousandths(c.allowance))
 }
 
 func floor(r *big.Rat) int64 { return new(big.Int).Div(r.Num(), r.Denom()).Int64() }
@@ -57,16 +96,17 @@ func (c *checker) yarns() {
 			continue
 		}
 		var missing figure.Missing
-		y.Amount, missing = figure.Yarn(uses[i], per[i], balls[i], figure.Allowance)
+		y.Amount, missing = figure.Yarn(uses[i], per[i], balls[i], c.allowance)
 		if missing == figure.NoSwatch {
 			missing = why[i]
 		}
 		y.WhyNoAmount = string(missing)
-		if c.sample == nil || !c.sample.bad {
+		if !f.bad && (c.sample == nil || !c.sample.bad) {
 			c.out = append(c.out, missing.Report(y.Name, f.head)...)
 		}
 	}
 	c.checkMaterials()
+	c.checkYarns()
 }
 
 // yarnUses is what each yarn is used for, by size.
@@ -75,9 +115,13 @@ func (c *checker) yarnUses() [][]figure.Use {
 	for i := range out {
 		out[i] = make([]figure.Use, c.z)
 		for z := range out[i] {
-			if i < len(c.area) {
-				out[i][z].Fabric = figure.Area(c.area[i][z])
+			area := 0.0
+			for _, p := range c.parts {
+				if i < len(p.area) {
+					area += p.area[i][z] * p.pieces(z)
+				}
 			}
+			out[i][z].Fabric = figure.Area(area)
 		}
 	}
 	for _, f := range c.pat.Finish {
@@ -87,6 +131,8 @@ func (c *checker) yarnUses() [][]figure.Use {
 		for z, l := range f.Length {
 			u := &out[f.Yarn][z]
 			switch f.Kind {
+			case plan.SewRuns:
+				u.Seams = addYarn(u.Seams, figure.SeamYarn(l))
 			case plan.MakeCord:
 				u.Cords = addYarn(u.Cords, figure.CordYarn(l))
 			case plan.MakePompom:

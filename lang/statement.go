@@ -71,6 +71,7 @@ var forms = map[Block]map[string]*form{
 		"terms":     formOf[Terms]("", `terms us`),
 		"languages": formOf[Languages]("", `languages en, es`),
 		"kind":      formOf[Kind]("", `kind hat`),
+		"allowance": formOf[Allowance]("", `allowance 8 %`),
 		"yarn":      yarnUseForm,
 		"hook":      hookForm,
 		"base":      baseForm,

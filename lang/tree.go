@@ -337,12 +337,22 @@ type Ball struct {
 // Swatch is a weighed piece of fabric, from which the yarn is estimated.
 //
 //	swatch 20 sts by 10 rows of dc, 4.1 g
+//	swatch 3 repeats by 8 rows of fans, 6 g
 type Swatch struct {
 	At
-	Sts    *Cnt  `parser:"'swatch' @@ ( 'sts' | 'st' ) 'by'"`
-	Rows   *Cnt  `parser:"@@ ( 'rows' | 'rounds' ) 'of'"`
-	Stitch *Name `parser:"@@ ','"`
-	Weight *Val  `parser:"@@"`
+	Sts     *Cnt  `parser:"'swatch' @@"`
+	Repeats bool  `parser:"( 'sts' | 'st' | @( 'repeats' | 'repeat' ) ) 'by'"`
+	Rows    *Cnt  `parser:"@@ ( 'rows' | 'rounds' ) 'of'"`
+	Stitch  *Name `parser:"@@ ','"`
+	Weight  *Val  `parser:"@@"`
+}
+
+// Allowance is how much yarn is added to what the pieces take, for ends and the swatch.
+//
+//	allowance 8 %
+type Allowance struct {
+	At
+	Share *Val `parser:"'allowance' @@"`
 }
 
 // Sample opens the piece that was made: one size of the pattern, measured and weighed when it was done.
@@ -1441,6 +1451,7 @@ func (*Weight) statement()        {}
 func (*Fibre) statement()         {}
 func (*Ball) statement()          {}
 func (*Swatch) statement()        {}
+func (*Allowance) statement()     {}
 func (*Sample) statement()        {}
 func (*SampleWeight) statement()  {}
 func (*Let) statement()           {}

@@ -57,7 +57,7 @@ func (s Swatch) PerArea() (PerArea, Missing) {
 // Sampled is how heavy the fabrics of a sample are that weighs so many grams: in each yarn, where each is weighed apart, it is
 // called with that yarn alone, and otherwise with all of them. What the sample uses by length, such as a cord, is taken off
 // before. like says how heavy the fabrics are beside one another; where it is nil, or a figure of it is, all are taken to be as
-// heavy. The result is nil if there is no fabric, or nothing is left for it; NoBall if a length cannot be weighed.
+// heavy. The result is nil if there is no fabric, if nothing is left for it (Outweighed), or a length cannot be weighed (NoBall).
 func Sampled(grams *big.Rat, uses []Use, balls []Ball, like []PerArea) ([]PerArea, Missing) {
 	left := new(big.Rat).Set(grams)
 	one := big.NewRat(1, 1)
@@ -84,7 +84,10 @@ func Sampled(grams *big.Rat, uses []Use, balls []Ball, like []PerArea) ([]PerAre
 			sum.Add(sum, new(big.Rat).Mul(beside[i], big.NewRat(int64(u.Fabric), 1)))
 		}
 	}
-	if sum.Sign() == 0 || left.Sign() <= 0 {
+	switch {
+	case left.Sign() <= 0:
+		return nil, Outweighed
+	case sum.Sign() == 0:
 		return nil, NoSwatch
 	}
 	left.Quo(left, sum)
@@ -133,6 +136,8 @@ const (
 	NoSwatch Missing = "swatch" // no weighed swatch
 	NoGauge  Missing = "gauge"  // no gauge of stitches and rows to measure the swatch by
 	NoBall   Missing = "ball"   // yarn is given by length, and no ball says what a length weighs
+
+	Outweighed Missing = "outweighed" // what a sample uses by length weighs as much as all of it
 )
 
 // missingCodes says how each is reported.
@@ -182,37 +187,67 @@ func Yarn(uses []Use, per PerArea, b Ball, allowance *big.Rat) ([]plan.YarnAmoun
 	perGram := b.mmPerGram()
 	out := make([]plan.YarnAmount, len(uses))
 	for i, u := range uses {
-		grams := new(big.Rat)
+		sum, of := new(big.Rat), plan.YarnSum{}
 		if u.Fabric > 0 {
 			if per == nil {
 				return nil, NoSwatch
 			}
-			grams.Mul(big.NewRat(int64(u.Fabric), 1), per)
+			sum.Mul(big.NewRat(int64(u.Fabric), 1), per)
+			of.Fabric = milligrams(sum)
 		}
-		if mm := u.byLength(); mm.Sign() > 0 {
+		for _, part := range []struct {
+			mm *big.Rat
+			mg *int64
+		}{{u.Cords, &of.Cords}, {u.Pompoms, &of.Pompoms}, {u.Seams, &of.Seams}} {
+			if !known(part.mm) {
+				continue
+			}
 			if perGram == nil {
 				return nil, NoBall
 			}
-			grams.Add(grams, mm.Quo(mm, perGram))
+			g := new(big.Rat).Quo(part.mm, perGram)
+			*part.mg = milligrams(g)
+			sum.Add(sum, g)
 		}
-		grams.Mul(grams, new(big.Rat).Add(big.NewRat(1, 1), allowance))
-		out[i] = amount(grams, b)
+		more := new(big.Rat).Mul(sum, allowance)
+		of.Allowance = milligrams(more)
+		out[i] = round(sum.Add(sum, more), b)
+		out[i].Of = of
 	}
 	return out, Nothing
 }
 
-// amount rounds the grams of one size, the allowance included, in each of the ways a page shows them.
-func amount(grams *big.Rat, b Ball) plan.YarnAmount {
-	const fiveMetres = 5000 // millimetres
-	y := plan.YarnAmount{Length: plan.NoLength, Milligrams: nearestTo(grams, big.NewRat(1, 1000))}
-	if per := b.mmPerGram(); per != nil {
-		mm := new(big.Rat).Mul(grams, per)
-		y.Length = plan.Length(ceilTo(mm, big.NewRat(fiveMetres, 1))*fiveMetres) * plan.Millimetre
-	}
+// milligrams rounds a weight in grams to the nearest.
+func milligrams(g *big.Rat) int64 { return nearestTo(g, big.NewRat(1, 1000)) }
+
+// round works out, from the exact weight of one size in grams, what a page shows of it.
+//
+// A length is rounded up to five metres or yards, but only to the next one where five would go beyond the balls that hold the
+// exact length: whoever divides the length by that of a ball must come to as many balls.
+func round(grams *big.Rat, b Ball) plan.YarnAmount {
+	y := plan.YarnAmount{Length: plan.NoLength, Milligrams: milligrams(grams)}
 	if g := b.grams(); g != nil {
 		y.Balls = int(ceilTo(grams, g))
 	}
+	per := b.mmPerGram()
+	if per == nil {
+		return y
+	}
+	mm := new(big.Rat).Mul(grams, per)
+	hold := new(big.Rat).Mul(b.MM, big.NewRat(int64(y.Balls), 1))
+	y.Length = plan.Length(upToFive(mm, hold, big.NewRat(1000, 1)) * 1000 * int64(plan.Millimetre))
+	y.Yards = int(upToFive(mm, hold, big.NewRat(9144, 10)))
 	return y
+}
+
+// upToFive is a length in units, rounded up to five of them or, where so many are not held, up to one.
+func upToFive(mm, hold, unit *big.Rat) int64 {
+	five := new(big.Rat).Mul(unit, big.NewRat(5, 1))
+	n := 5 * ceilTo(mm, five)
+	if new(big.Rat).Mul(unit, big.NewRat(n, 1)).Cmp(hold) > 0 {
+		return ceilTo(mm, unit)
+	}
+	return n
 }
 
 // ceilTo is the least whole number of units that is not below x.
@@ -241,6 +276,20 @@ func PompomYarn(wraps int, diameter plan.Length) *big.Rat {
 	return mm.Add(mm, big.NewRat(tie, 1))
 }
 
+// seamFactor is how much longer the yarn of a seam is than the seam. Common practice, no source.
+const seamFactor = 3
+
+// SeamYarn is the yarn of a seam, in millimetres; nil if its length is not known.
+func SeamYarn(length plan.Length) *big.Rat { return times(length, seamFactor) }
+
+// times is a length so many times over, in millimetres; nil if it is not known.
+func times(length plan.Length, n int64) *big.Rat {
+	if length == plan.NoLength {
+		return nil
+	}
+	return big.NewRat(int64(length)*n, int64(plan.Millimetre))
+}
+
 // cordFactor is how much longer the yarn of a cord is than the cord: chains take about 5 times their length (4.8 to 5.1
 // measured by one maker: windchilde.com/bluedepth, Crochet Yarn Estimating), and the slip stitches worked back along them
 // as much again (common practice, no source).
@@ -248,10 +297,4 @@ const cordFactor = 10
 
 // CordYarn is the yarn of a cord of chains with slip stitches back along them, in millimetres; nil if the length is not
 // known.
-func CordYarn(length plan.Length) *big.Rat {
-	if length == plan.NoLength {
-		return nil
-	}
-	mm := big.NewRat(int64(length), int64(plan.Millimetre))
-	return mm.Mul(mm, big.NewRat(cordFactor, 1))
-}
+func CordYarn(length plan.Length) *big.Rat { return times(length, cordFactor) }

@@ -56,11 +56,12 @@ func TestYarn(t *testing.T) {
 	if missing != figure.Nothing {
 		t.Fatalf("missing %s", missing)
 	}
+	of := func(fabric, allowance int64) plan.YarnSum { return plan.YarnSum{Fabric: fabric, Allowance: allowance} }
 	want := []plan.YarnAmount{
-		{Milligrams: 374_000, Length: 900_000 * plan.Millimetre, Balls: 8},
-		{Milligrams: 418_000, Length: 1_005_000 * plan.Millimetre, Balls: 9}, // 8 if it were rounded before the allowance
-		{Milligrams: 462_000, Length: 1_110_000 * plan.Millimetre, Balls: 10},
-		{Milligrams: 511_500, Length: 1_230_000 * plan.Millimetre, Balls: 11},
+		{Milligrams: 374_000, Length: 900_000 * plan.Millimetre, Yards: 985, Balls: 8, Of: of(340_000, 34_000)},
+		{Milligrams: 418_000, Length: 1_005_000 * plan.Millimetre, Yards: 1100, Balls: 9, Of: of(380_000, 38_000)}, // 8 balls if it were rounded before the allowance
+		{Milligrams: 462_000, Length: 1_110_000 * plan.Millimetre, Yards: 1215, Balls: 10, Of: of(420_000, 42_000)},
+		{Milligrams: 511_500, Length: 1_230_000 * plan.Millimetre, Yards: 1345, Balls: 11, Of: of(465_000, 46_500)},
 	}
 	for i := range want {
 		if got[i] != want[i] {
@@ -154,10 +155,12 @@ func TestSampled(t *testing.T) {
 	if got, _ := figure.Yarn(two[1:], per[1], ball, new(big.Rat)); got[0].Milligrams != 8000 {
 		t.Errorf("a third of the fabric, twice as heavy as the rest, has 8 g of 20: %+v", got)
 	}
-	for name, uses := range map[string][]figure.Use{"no fabric": fabrics(0), "nothing left for the fabric": {{Fabric: 1, Cords: rat("120000")}}} {
-		if per, missing := figure.Sampled(rat("50"), uses, []figure.Ball{ball}, nil); per != nil || missing != figure.NoSwatch {
-			t.Errorf("%s: %v, missing %q", name, per, missing)
-		}
+	if per, missing := figure.Sampled(rat("50"), fabrics(0), []figure.Ball{ball}, nil); per != nil || missing != figure.NoSwatch {
+		t.Errorf("no fabric: %v, missing %q", per, missing)
+	}
+	cord := []figure.Use{{Fabric: 1, Cords: rat("120000")}}
+	if per, missing := figure.Sampled(rat("50"), cord, []figure.Ball{ball}, nil); per != nil || missing != figure.Outweighed {
+		t.Errorf("nothing left for the fabric: %v, missing %q", per, missing)
 	}
 	if per, missing := figure.Sampled(rat("50"), []figure.Use{pompom}, []figure.Ball{{}}, nil); per != nil || missing != figure.NoBall {
 		t.Errorf("no ball: %v, missing %q", per, missing)
@@ -171,8 +174,11 @@ func TestCord(t *testing.T) {
 	if per.Cmp(rat("9.6")) < 0 || per.Cmp(rat("10.2")) > 0 {
 		t.Errorf("an inch of cord takes %s inches of yarn", per.RatString())
 	}
-	if figure.CordYarn(plan.NoLength) != nil {
-		t.Error("a cord of unknown length has yarn")
+	if figure.CordYarn(plan.NoLength) != nil || figure.SeamYarn(plan.NoLength) != nil {
+		t.Error("a cord or a seam of unknown length has yarn")
+	}
+	if mm := figure.SeamYarn(plan.Centimetre); mm.Cmp(rat("30")) != 0 { // common practice, no source
+		t.Errorf("a centimetre of seam takes %s mm", mm.RatString())
 	}
 }
 
@@ -191,11 +197,39 @@ func TestMoreYarn(t *testing.T) {
 			t.Fatalf("more fabric takes less: %+v", y)
 		}
 		for _, s := range y {
-			if int64(s.Balls)*50_000 < s.Milligrams-1 || s.Length%(5000*plan.Millimetre) != 0 {
+			if int64(s.Balls)*50_000 < s.Milligrams-1 {
 				t.Fatalf("%+v", s)
+			}
+			if by := (s.Length + 120_000*plan.Millimetre - 1) / (120_000 * plan.Millimetre); int(by) != s.Balls {
+				t.Fatalf("%d balls by the length: %+v", by, s)
 			}
 		}
 	})
+}
+
+// Yards are worked out from the exact length and not from the rounded metres, and neither goes beyond the balls: whoever divides
+// the length by that of a ball must come to as many balls as are said.
+func TestLengths(t *testing.T) {
+	for _, c := range []struct {
+		grams  string
+		b      figure.Ball
+		metres int64
+		yards  int
+		balls  int
+	}{
+		{"100", ball, 240, 263, 2}, // 240 m are 262.5 yd; 265 yd would be a third ball
+		{"98", ball, 240, 260, 2},  // 235.2 m are 257.2 yd; 240 m would be 265
+		{"100.1", ball, 245, 265, 3},
+		{"399", figure.Ball{Grams: rat("50"), MM: rat("118000")}, 942, 1030, 8}, // 941.6 m; 945 m would be 9 balls
+		{"50", figure.Ball{Grams: rat("50"), MM: rat("118000")}, 118, 130, 1},   // 129.05 yd
+	} {
+		// A fabric of 1 µm² that weighs so much.
+		got, _ := figure.Yarn(fabrics(1), rat(c.grams), c.b, new(big.Rat))
+		want := plan.YarnAmount{Length: plan.Length(c.metres) * 1000 * plan.Millimetre, Yards: c.yards, Balls: c.balls}
+		if got[0].Length != want.Length || got[0].Yards != want.Yards || got[0].Balls != want.Balls {
+			t.Errorf("%s g: %+v, want %+v", c.grams, got[0], want)
+		}
+	}
 }
 
 // TestReport checks that whatever is missing is said, each by a code of its own, and a yarn that is not used.

@@ -22,22 +22,24 @@ type Pattern struct {
 	Licence   Prose
 	Changes   Prose
 
-	Sizes    []Size
-	Shown    int // index of the size that is drawn
-	Body     []BodyMeasure
-	Gauges   []Gauge
-	Hooks    []Length // all hooks used, the main one first
-	Yarns    []Yarn
-	Sample   *Sample // the piece that was made; nil if the source tells of none
-	Own      []OwnStitch
-	Charts   []Chart // those that rows are worked from, in the order of the source
-	Parts    []*Part
-	Finish   []Finishing
-	Measures []Measure
-	Notions  Notions
-	Cautions []Caution
-	Stitches []stitch.Form // every form that is printed, in the order of first use
-	Rounded  []Rounded     // every length that became a count, in the order of the source
+	Sizes  []Size
+	Shown  int // index of the size that is drawn
+	Body   []BodyMeasure
+	Gauges []Gauge
+	Hooks  []Length // all hooks used, the main one first
+	Yarns  []Yarn
+	Sample *Sample // the piece that was made; nil if the source tells of none
+
+	Allowance int // how much yarn is added to what the pieces take, in thousandths
+	Own       []OwnStitch
+	Charts    []Chart // those that rows are worked from, in the order of the source
+	Parts     []*Part
+	Finish    []Finishing
+	Measures  []Measure
+	Notions   Notions
+	Cautions  []Caution
+	Stitches  []stitch.Form // every form that is printed, in the order of first use
+	Rounded   []Rounded     // every length that became a count, in the order of the source
 
 	Source []byte // the source text, for embedding
 }
@@ -92,14 +94,25 @@ type Yarn struct {
 	BallLength  Length       // 0 if not given
 	Amount      []YarnAmount // one a size; nil if it cannot be estimated
 	WhyNoAmount string       // "swatch", "gauge" or "" : what is missing
-	SwatchSts   int          // the swatch the estimate rests on
-	SwatchRows  int
-	BySample    bool // it rests on the sample that was weighed
+	Swatch      *Swatch      // the swatch that was weighed; nil if there is none
+	BySample    bool         // the estimate rests on the sample, not on the swatch
 }
 
-// Sample is the piece that was made.
+// Swatch is a weighed piece of fabric, so many stitches or repeats by so many rows.
+type Swatch struct {
+	Sts     int
+	Repeats bool // Sts are repeats of the stitch pattern
+	Rows    int
+	Stitch  stitch.ID
+	Pattern string // the stitch pattern it is of; "" if it is of a stitch
+	Called  Text   // the printed name of that; nil if the source gives none
+}
+
+// Sample is the piece that was made and weighed.
 type Sample struct {
-	Size int // which size it is
+	Size       int     // which size it is
+	Milligrams []int64 // by yarn, as they stand in Pattern.Yarns; 0: not weighed apart
+	All        int64   // milligrams of all yarns together; 0: not weighed so
 }
 
 // Share is a fibre and its percentage.
@@ -108,11 +121,20 @@ type Share struct {
 	Percent int
 }
 
-// YarnAmount is what one size needs, the allowance included.
+// YarnAmount is what one size needs, the allowance included. Everything is rounded up from the exact weight; none of the figures
+// is worked out from another.
 type YarnAmount struct {
 	Milligrams int64
-	Length     Length // NoLength if the ball gives none
+	Length     Length // to five metres, but never more than the balls hold; NoLength if the ball gives none
+	Yards      int    // to five yards, likewise; 0 if the ball gives no length
 	Balls      int    // 0 if the ball is not known
+	Of         YarnSum
+}
+
+// YarnSum is what an amount is made up of, in milligrams.
+type YarnSum struct {
+	Fabric, Cords, Pompoms, Seams int64
+	Allowance                     int64
 }
 
 // OwnStitch is a stitch of the designer's own.
@@ -224,8 +246,8 @@ type Match struct{ Stitches, Rows int }
 type Finishing struct {
 	Kind    FinishKind
 	Prose   Prose   // FreeStep
-	Yarn    int     // Cord, Pompom
-	Length  Lengths // Cord, Pompom (its diameter)
+	Yarn    int     // Cord, Pompom, Sew; -1 if none is known
+	Length  Lengths // Cord, Pompom (its diameter), Sew (its longer edge, of all pieces together)
 	Chains  Nums    // Cord: chains to make, nil if no gauge tells
 	Through *Ref    // Cord: the row it runs through
 	Sewn    []Ref   // Sew: the edges on one side of the seam, in order

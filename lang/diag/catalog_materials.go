@@ -1,5 +1,7 @@
 package diag
 
+import "strings"
+
 // Codes 715 to 749: what is needed, from yarn to buttons.
 
 var materials = []Entry{
@@ -18,4 +20,100 @@ fabric each size has, the yarn of all sizes is worked out.`},
 talla, se calcula el hilo de todas.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall)+"\nsample \"S\"\n  weight 40 cm\nend", kelpPart, ""),
 		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall)+"\nsample \"S\"\n  weight 40 g\nend", kelpPart, "")},
+
+	{Code: "OV716", Severity: Error,
+		En: Wording{
+			Message: `what is added to the yarn is a share of it, from 0 to 100 %`,
+			Mark:    `this is none`,
+			Help:    map[string]string{"": `write a percentage: allowance 10 %`},
+			Explain: `Ends, a swatch and a looser hand take yarn that the area of the pieces does not show. Where nothing is said, a tenth is
+added; a header can say another share.`},
+		Es: Wording{
+			Message: `lo que se añade al hilo es una parte de él, del 0 al 100 %`,
+			Mark:    `esto no lo es`,
+			Help:    map[string]string{"": `escriba un porcentaje: allowance 10 %`},
+			Explain: `Los cabos, la muestra y una mano más suelta gastan hilo que la superficie de las piezas no deja ver. Si no se dice nada,
+se añade una décima parte; la cabecera puede dar otra.`},
+		Example: strings.Replace(swatchOf("", plainPart, ""), "terms us", "terms us\n  allowance 120 %", 1),
+		Fixed:   strings.Replace(swatchOf("", plainPart, ""), "terms us", "terms us\n  allowance 12 %", 1)},
+
+	{Code: "OV717", Severity: Error,
+		En: Wording{
+			Message: `a swatch of {name} cannot be counted in repeats`,
+			Mark:    `{name} has no multiple`,
+			Help:    map[string]string{"": `count its stitches: swatch 20 sts by 10 rows of {name}, 4 g; or give the stitch pattern its multiple`},
+			Explain: `A repeat is as many stitches as the multiple of a stitch pattern says. A single stitch has none, and nor has a stitch
+pattern without a line for it.`},
+		Es: Wording{
+			Message: `una muestra de {name} no se puede contar en repeticiones`,
+			Mark:    `{name} no tiene múltiplo`,
+			Help:    map[string]string{"": `cuente sus puntos: swatch 20 sts by 10 rows of {name}, 4 g; o dé su múltiplo al dibujo`},
+			Explain: `Una repetición tiene tantos puntos como dice el múltiplo de un dibujo. Un punto suelto no tiene ninguno, ni tampoco un
+dibujo sin una línea que lo diga.`},
+		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n  swatch 3 repeats by 18 rows of sc, 5 g"), kelpPart, ""),
+		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), kelpPart, "")},
+
+	{Code: "OV718", Severity: Warning,
+		En: Wording{
+			Message: `by the sample the yarn {yarn} of size {size} weighs {have} g, by its swatch {need} g`,
+			Mark:    `the amounts follow the sample`,
+			Related: map[string]string{"swatch": `the swatch`},
+			Help:    map[string]string{"": `weigh both again; if the sample is right, take the swatch out`},
+			Explain: `The sample and the swatch tell of the same fabric, so they should agree. One that is more than 15 % heavier than the
+other was as a rule weighed with something else, counted wrong, or worked with another hook. The sample is the truth as long as
+it is the pattern that was made.`},
+		Es: Wording{
+			Message: `según la pieza de prueba, el hilo {yarn} de la talla {size} pesa {have} g; según su muestra, {need} g`,
+			Mark:    `las cantidades siguen a la pieza de prueba`,
+			Related: map[string]string{"swatch": `la muestra pesada`},
+			Help:    map[string]string{"": `pese las dos otra vez; si la pieza de prueba está bien, quite la muestra`},
+			Explain: `La pieza de prueba y la muestra hablan del mismo tejido, así que deben coincidir. Si una pesa más de un 15 % más que la
+otra, por lo común se pesó con algo más, se contó mal o se tejió con otro ganchillo. La pieza de prueba manda mientras sea lo que
+dice el patrón.`},
+		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch)+"\nsample \"S\"\n  weight 9 g\nend", kelpPart, ""),
+		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch)+"\nsample \"S\"\n  weight 3.6 g\nend", kelpPart, "")},
+
+	{Code: "OV719", Severity: Warning,
+		En: Wording{
+			Message: `this sample weighs no more than its cords, pompoms and seams take`,
+			Help:    map[string]string{"": `weigh the whole piece, with all that belongs to it`},
+			Explain: `What a cord, a pompom and a seam take is known from their lengths and from the ball. It is taken off the weight of the
+sample, and what is left is the fabric; here nothing is left.`},
+		Es: Wording{
+			Message: `esta pieza de prueba no pesa más de lo que gastan sus cordones, pompones y costuras`,
+			Help:    map[string]string{"": `pese la pieza entera, con todo lo que lleva`},
+			Explain: `Lo que gastan un cordón, un pompón y una costura se sabe por su longitud y por el ovillo. Se resta del peso de la pieza
+de prueba y lo que queda es el tejido; aquí no queda nada.`},
+		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall)+"\nsample \"S\"\n  weight 4 g\nend", kelpPart,
+			"\nfinish\n  pompom with kelp, 7 cm, 120 wraps\nend\n"),
+		Fixed: swatchOf(scGauge+"\n\n"+kelp(kelpBall)+"\nsample \"S\"\n  weight 11 g\nend", kelpPart,
+			"\nfinish\n  pompom with kelp, 7 cm, 120 wraps\nend\n")},
+
+	{Code: "OV720", Severity: Warning,
+		En: Wording{
+			Message: `size {size} takes less of the yarn {yarns} than the size before it: {have} g after {need} g`,
+			Help:    map[string]string{"": `compare the counts of the two sizes: something falls from one to the next that should grow`},
+			Explain: `A larger size is more fabric, so it takes at least as much yarn. Where an amount falls, some part has come out smaller
+than in the size before it, as a rule because one number of a list was mistyped or two were exchanged.`},
+		Es: Wording{
+			Message: `la talla {size} gasta menos hilo {yarns} que la anterior: {have} g tras {need} g`,
+			Help:    map[string]string{"": `compare las cuentas de las dos tallas: algo que debía crecer baja de una a otra`},
+			Explain: `Una talla mayor es más tejido, así que gasta por lo menos el mismo hilo. Si una cantidad baja, alguna pieza ha salido
+más pequeña que en la talla anterior, por lo común porque un número de una lista se tecleó mal o se cambiaron dos.`},
+		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), strings.Replace(kelpPart, "10 rows", "20 (10) rows", 1), ""),
+		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), strings.Replace(kelpPart, "10 rows", "10 (20) rows", 1), "")},
+
+	{Code: "OV721", Severity: Note,
+		En: Wording{
+			Message: `the block of the yarn {yarn} has no {what|or}`,
+			Help:    map[string]string{"": `add what the label of the yarn says: weight light, fibre cotton 100 %, ball 50 g, 120 m`},
+			Explain: `A maker who cannot get this yarn looks for another by its class, its fibre and the length of a ball for its weight. What
+is not said cannot be printed, and the maker has to guess.`},
+		Es: Wording{
+			Message: `al bloque del hilo {yarn} le falta {what|or}`,
+			Help:    map[string]string{"": `añada lo que dice la etiqueta del hilo: weight light, fibre cotton 100 %, ball 50 g, 120 m`},
+			Explain: `Quien no encuentra este hilo busca otro por su clase, su fibra y la longitud de un ovillo para su peso. Lo que no se dice
+no se puede imprimir, y quien teje tiene que adivinarlo.`},
+		Example: swatchOf(scGauge+"\n\nyarn kelp\n  name en \"kelp\" es \"alga\"\n  weight medium\n"+kelpBall+"\n"+kelpSwatch+"\nend", kelpPart, ""),
+		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), kelpPart, "")},
 }

@@ -1,5 +1,7 @@
 package diag
 
+import "strings"
+
 // Codes 7xx: measures and materials.
 
 // swatchOf is a small source with the lines given before its part, worked with the yarn main if there is one.
@@ -35,8 +37,13 @@ end`
 	kelpPart = "  yarn kelp\n" + plainPart
 )
 
-// kelp is the yarn kelp with some lines of its own.
+// kelp is the yarn kelp with some lines of its own, and what a yarn needs besides.
 func kelp(lines string) string {
+	for _, usual := range []string{"  weight medium", "  fibre  cotton 100 %"} {
+		if word, _, _ := strings.Cut(strings.TrimSpace(usual), " "); !strings.Contains(lines, "  "+word+" ") {
+			lines = usual + "\n" + lines
+		}
+	}
 	return `yarn kelp
   name en "kelp" es "alga"
 ` + lines + `

@@ -61,7 +61,7 @@ func (s *setter) yarnLines(y plan.Yarn, pairs bool) []yarnLine {
 		lines = append(lines, yarnLine{
 			name: func(sd side) string { return sd.l.Say(words.MetersYards) },
 			value: func(a plan.YarnAmount) string {
-				return fmt.Sprintf("%.0f%s(%.0f)", metres(a.Length), between, yards(a.Length))
+				return fmt.Sprintf("%.0f%s(%d)", metres(a.Length), between, a.Yards)
 			},
 			small: true,
 		})
@@ -72,8 +72,6 @@ func (s *setter) yarnLines(y plan.Yarn, pairs bool) []yarnLine {
 }
 
 func metres(l plan.Length) float64 { return float64(l) / float64(1000*plan.Millimetre) }
-
-func yards(l plan.Length) float64 { return float64(l) / float64(36*plan.Inch) }
 
 // yarnStrip sets one line of a yarn.
 func (s *setter) yarnStrip(g grid, table *page.Elem, yarn, nth int, line yarnLine) layout.Strip {

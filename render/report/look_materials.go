@@ -13,12 +13,7 @@ var (
 	whyNoHooks    = text{"the source names no hook", "el archivo no nombra ningún ganchillo"}
 	whyNoNotions  = text{"nothing else is needed", "no hace falta nada más"}
 	whyOneAmount  = text{"there is one size, or no amount is known", "hay una sola talla, o no se conoce la cantidad"}
-	yarnLacks     = text{"yarn {yarn}: the source does not say {what}", "hilo {yarn}: el archivo no dice {what}"}
-	yarnFibre     = text{"the fibre", "la composición"}
-	yarnClass     = text{"the class", "el grosor"}
-	yarnBall      = text{"weight and length of a ball", "el peso y la longitud del ovillo"}
 	ballsWrong    = text{"yarn {yarn}, {size}: {balls} balls are given, and {need} are needed", "hilo {yarn}, {size}: se dan {balls} ovillos y hacen falta {need}"}
-	amountFalls   = text{"yarn {yarn}: {small} needs more than {large}", "hilo {yarn}: {small} lleva más que {large}"}
 	hookUnused    = text{"the hook of {hook} mm is listed and never used", "el ganchillo de {hook} mm está en la lista y no se usa"}
 	hookUnlisted  = text{"{part} is worked with a hook of {hook} mm, which is not listed", "{part} se teje con un ganchillo de {hook} mm que no está en la lista"}
 	noNeedle      = text{"seams, ends or buttons are sewn, and no needle is listed", "se cosen costuras, hebras o botones, y no hay aguja en la lista"}
@@ -28,19 +23,9 @@ var (
 	buttonsOther  = text{"{size}: {have} buttons are sewn on, and {need} are listed", "{size}: se cosen {have} botones, y en la lista hay {need}"}
 )
 
+// lookYarns counts the yarns; what one of them lacks is said when it is checked.
 func lookYarns(s *subject) look {
-	l := look{at: []amount{{len(s.p.Yarns), nYarns}, {s.amounts(), nAmounts}}, why: whyNoYarns}
-	for _, y := range s.p.Yarns {
-		for _, f := range []struct {
-			there bool
-			name  text
-		}{{len(y.Fibre) > 0, yarnFibre}, {y.Weight != "", yarnClass}, {y.BallWeight > 0 && y.BallLength > 0, yarnBall}} {
-			if !f.there {
-				l.findings = append(l.findings, s.own(Note, yarnLacks, "yarn", s.in.Words.YarnName(y), "what", f.name.in(s.in.Lang)))
-			}
-		}
-	}
-	return l
+	return look{at: []amount{{len(s.p.Yarns), nYarns}, {s.amounts(), nAmounts}}, why: whyNoYarns}
 }
 
 // amounts counts the yarn amounts that are known: one a yarn and size.
@@ -71,20 +56,13 @@ func lookBalls(s *subject) look {
 	return look{at: []amount{{n, nAmounts}}, why: whyNoAmounts, findings: findings, fabric: true}
 }
 
-// lookAmounts compares each size with the next.
+// lookAmounts counts the steps from size to size; an amount that falls is said when it is checked.
 func lookAmounts(s *subject) look {
 	n := 0
-	var findings []Finding
 	for _, y := range s.p.Yarns {
-		for z := 1; z < len(y.Amount); z++ {
-			n++
-			if y.Amount[z].Milligrams < y.Amount[z-1].Milligrams {
-				findings = append(findings, s.own(Warning, amountFalls, "yarn", s.in.Words.YarnName(y),
-					"small", s.in.Words.SizeName(s.p.Sizes[z-1]), "large", s.in.Words.SizeName(s.p.Sizes[z])))
-			}
-		}
+		n += max(len(y.Amount)-1, 0)
 	}
-	return look{at: []amount{{n, nSteps}}, why: whyOneAmount, findings: findings, fabric: true}
+	return look{at: []amount{{n, nSteps}}, why: whyOneAmount, fabric: true}
 }
 
 // lookTools compares hooks, markers and needle with what the parts and the finishing use.

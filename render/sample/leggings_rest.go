@@ -1,18 +1,22 @@
 package sample
 
-import "ovillo/compile/plan"
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
 
 func yarns() []plan.Yarn {
 	fibre := []plan.Share{{Fibre: "cotton", Percent: 60}, {Fibre: "wool", Percent: 40}}
 	yarn := func(en, es string, metres ...int64) plan.Yarn {
 		y := plan.Yarn{
 			Name: en, Names: plan.Text{"en": en, "es": es}, Weight: "light", Fibre: fibre,
-			BallWeight: 50000, BallLength: 120000 * plan.Millimetre, SwatchSts: 20, SwatchRows: 10,
+			BallWeight: 50000, BallLength: 120000 * plan.Millimetre, Swatch: &plan.Swatch{Sts: 20, Rows: 10, Stitch: stitch.DC},
 		}
 		for _, m := range metres {
 			// A ball is 120 m and 50 g.
 			y.Amount = append(y.Amount, plan.YarnAmount{
 				Milligrams: m * 50000 / 120, Length: plan.Length(m) * 1000 * plan.Millimetre, Balls: int((m + 119) / 120),
+				Yards: int(m*1000/914/5+1) * 5,
 			})
 		}
 		return y

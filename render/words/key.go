@@ -103,11 +103,24 @@ const (
 	termsText // {} reading
 	sideNotions
 	sideDrawing
-	sideYarnEstimate // {} stitches, {} rows of the swatch
-	sideYarnSample   // {} the size of the sample
-	sideYarnGuess
-	sideYarnNoSwatch
-	sideYarnNoGauge
+	amounts       // {} the swatch or the sample
+	amountsOf     // {} yarns, {} the swatch or the sample
+	noAmounts     // {} why
+	noAmountsOf   // {} yarns, {} why
+	weighedSwatch // {} how many stitches, {} rows
+	repeatsOf     // {} how many, {} stitch pattern
+	weighedSample // {} size, {} weight
+	whyNoSwatch
+	whyNoGauge
+	whyNoBall
+	sideYarnIncludes // {} what
+	theSeam
+	theSeams
+	theCord
+	theCords
+	thePompom
+	thePompoms
+	allowance     // {} per cent
 	gaugeCheck    // {} stitches
 	sizeNamed     // {} size
 	drawingText   // {} size

@@ -150,30 +150,6 @@ func (l *Language) fibre(id string) string {
 	return spaced(id)
 }
 
-// estimate says how the amounts of yarn were worked out, or why there are none.
-func (c *context) estimate() rich.Text {
-	for _, y := range c.p.Yarns {
-		if y.Amount != nil {
-			if y.BySample {
-				return fill(c.l.voice.line(sideYarnSample), c.l.InSize(c.p.Sizes[c.p.Sample.Size]))
-			}
-			if y.SwatchSts > 0 {
-				return fill(c.l.voice.line(sideYarnEstimate), y.SwatchSts, y.SwatchRows)
-			}
-			return rich.T(c.l.voice.line(sideYarnGuess))
-		}
-	}
-	for _, y := range c.p.Yarns {
-		switch y.WhyNoAmount {
-		case "swatch":
-			return rich.T(c.l.voice.line(sideYarnNoSwatch))
-		case "gauge":
-			return rich.T(c.l.voice.line(sideYarnNoGauge))
-		}
-	}
-	return nil
-}
-
 // drawing says which size the drawing shows, and which of its measures are drawn at half: the laid-flat width of what
 // is measured all around.
 func (c *context) drawing() rich.Text {

@@ -86,9 +86,9 @@ func (y toy) line(l line) string {
 	switch l {
 	case listSeparator:
 		return "/ "
-	case sideYarnEstimate, fibreShare, drawingHalves, drawingHalf:
+	case amountsOf, noAmountsOf, weighedSwatch, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf:
 		return "λ {} {}"
-	case termsText, sideYarnSample, gaugeCheck, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
+	case termsText, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
 	}
 	return "λ"

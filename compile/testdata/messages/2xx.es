@@ -29,8 +29,8 @@ example.ovillo: 1 error
 
 # OV204
 error[OV204]: no hay ningún hilo kelb
-  --> example.ovillo:21:8
- 21 |   yarn kelb
+  --> example.ovillo:23:8
+ 23 |   yarn kelb
     |        ^^^^ no está descrito
     = ayuda: parecidos: kelp
 

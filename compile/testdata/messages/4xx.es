@@ -345,8 +345,8 @@ example.ovillo: 1 error
 
 # OV444
 error[OV444]: el gráfico tiene 2 hileras y se pide la 3
-  --> example.ovillo:35:10
- 35 |   round: from chart wave row 3 around
+  --> example.ovillo:37:10
+ 37 |   round: from chart wave row 3 around
     |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no está en el gráfico
     = ayuda: pedir una hilera de 1 a 2
 
@@ -354,8 +354,8 @@ example.ovillo: 1 error
 
 # OV445
 error[OV445]: la marca o no está en la leyenda del gráfico
-  --> example.ovillo:16:5
- 16 |   | x . o .
+  --> example.ovillo:18:5
+ 18 |   | x . o .
     |     ^^^^^^^ lleva o
     = ayuda: añadirla a la leyenda o usar una de sus marcas
 
@@ -363,8 +363,8 @@ example.ovillo: 1 error
 
 # OV446
 error[OV446]: esta hilera del gráfico tiene 3 casillas; la primera, 4
-  --> example.ovillo:16:5
- 16 |   | x . x
+  --> example.ovillo:18:5
+ 18 |   | x . x
     |     ^^^^^ es de otro ancho
     = ayuda: dar a cada hilera 4 casillas
 
@@ -480,10 +480,10 @@ example.ovillo: 1 error
 
 # OV460
 error[OV460]: el gráfico tiene 4 casillas de ancho y no cuadra en 10
-  --> example.ovillo:33:27
- 33 |   rounds from chart wave: sc by chart around = 10
+  --> example.ovillo:35:27
+ 35 |   rounds from chart wave: sc by chart around = 10
     |                           ^^^^^^^^^^^^^^^^^^ acaba a mitad del gráfico
- 32 |   chain 10, join
+ 34 |   chain 10, join
     |   -------------- lugares en los que tejer: 10
     = ayuda: con 8 o 12 puntos cuadraría
 
@@ -491,10 +491,10 @@ example.ovillo: 1 error
 
 # OV461
 error[OV461]: un gráfico de 4 casillas no tiene centro en 11 puntos
-  --> example.ovillo:33:27
- 33 |   rounds from chart wave: sc by chart centred around = 11
+  --> example.ovillo:35:27
+ 35 |   rounds from chart wave: sc by chart centred around = 11
     |                           ^^^^^^^^^^^^^^^^^^^^^^^^^^ no se puede centrar
- 32 |   chain 11, join
+ 34 |   chain 11, join
     |   -------------- lugares en los que tejer: 11
     = ayuda: en 10 o 12 puntos quedaría en el centro
 
@@ -524,8 +524,8 @@ example.ovillo: 1 error
 
 # OV464
 error[OV464]: esta hilera del gráfico lleva el número 2, pero desde abajo es la 1
-  --> example.ovillo:17:7
- 17 |   2 | x . . x
+  --> example.ovillo:19:7
+ 19 |   2 | x . . x
     |       ^^^^^^^ no es la hilera 2
     = ayuda: numerar las hileras hacia arriba desde 1; la de abajo es la 1, porque se teje primero
 
@@ -551,8 +551,8 @@ example.ovillo: 1 error
 
 # OV467
 error[OV467]: aquí se teje algo según un gráfico, y la vuelta no sale de ninguno
-  --> example.ovillo:34:13
- 34 |   round: sc by chart around
+  --> example.ovillo:36:13
+ 36 |   round: sc by chart around
     |             ^^^^^^^^ ¿según cuál?
     = ayuda: nombrarlo antes de los dos puntos: rounds from chart wave: sc by chart around; o aquí: from chart wave row 4 around
 
@@ -560,8 +560,8 @@ example.ovillo: 1 error
 
 # OV468
 error[OV468]: según un gráfico va un punto en cada punto, en el hilo de su casilla, y esto dice otra cosa
-  --> example.ovillo:33:27
- 33 |   rounds from chart wave: 2 sc by chart around = 8
+  --> example.ovillo:35:27
+ 35 |   rounds from chart wave: 2 sc by chart around = 8
     |                           ^^^^^^^^^^^^^^^^^^^^ no se puede tejer según el gráfico
     = ayuda: escribir sc by chart around, sc by chart to last 2 o sc by chart in next 8
 
@@ -569,8 +569,8 @@ example.ovillo: 1 error
 
 # OV469
 error[OV469]: en estas hileras no se teje nada según el gráfico wave
-  --> example.ovillo:33:3
- 33 |   rounds from chart wave: sc around = 8
+  --> example.ovillo:35:3
+ 35 |   rounds from chart wave: sc around = 8
     |   ^^^^^^^^^^^^^^^^^^^^^^ de un gráfico que no se usa
     = ayuda: decir qué puntos siguen el gráfico: sc by chart around
 
@@ -587,8 +587,8 @@ example.ovillo: 1 error
 
 # OV429
 error[OV429]: el gráfico tiene 4 columnas y se pide la 5
-  --> example.ovillo:33:51
- 33 |   rounds from chart wave: sc by chart from column 5 around = 8
+  --> example.ovillo:35:51
+ 35 |   rounds from chart wave: sc by chart from column 5 around = 8
     |                                                   ^ no está en el gráfico
     = ayuda: pedir una columna de 1 a 4, contadas desde la derecha
 
@@ -596,8 +596,8 @@ example.ovillo: 1 error
 
 # OV427
 error[OV427]: las 3 cadenetas que se saltan cuentan como el primer dc y son sand, donde el gráfico pide kelp
-  --> example.ovillo:33:25
- 33 |   rows from chart wave: dc by chart across = 8
+  --> example.ovillo:35:25
+ 35 |   rows from chart wave: dc by chart across = 8
     |                         ^^^^^^^^^^^^^^^^^^ empieza en la propia cadeneta
     = ayuda: tejer antes una hilera sencilla, o que las cadenetas no cuenten: row, begin with ch 3
 

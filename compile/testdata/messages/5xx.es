@@ -1,7 +1,7 @@
 # OV543
 error[OV543]: unas rayas sin hileras no son rayas
-  --> example.ovillo:22:3
- 22 |   stripes kelp 0
+  --> example.ovillo:24:3
+ 24 |   stripes kelp 0
     |   ^^^^^^^^^^^^^^ no tiene hileras
     = ayuda: decir cuántas hileras tiene cada hilo: stripes sand 2, kelp 2
 

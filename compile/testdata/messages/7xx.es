@@ -63,8 +63,8 @@ example.ovillo: 1 nota
 
 # OV705
 aviso[OV705]: el hilo sand se describe y no se usa
-  --> example.ovillo:19:1
- 19 | yarn sand like kelp
+  --> example.ovillo:21:1
+ 21 | yarn sand like kelp
     | ^^^^^^^^^^^^^^^^^^^
     = ayuda: quite su bloque o teja una pieza con él: yarn sand
 
@@ -81,8 +81,8 @@ example.ovillo: 1 nota
 
 # OV707
 aviso[OV707]: un ganchillo de 10 mm se aparta mucho de lo habitual para hilo de la clase light
-  --> example.ovillo:17:3
- 17 |   weight light
+  --> example.ovillo:18:3
+ 18 |   weight light
     |   ^^^^^^^^^^^^ habitual para esta clase: 4,5–5,5 mm
  13 | hook 10 mm
     | ---------- el ganchillo
@@ -92,8 +92,8 @@ example.ovillo: 1 aviso
 
 # OV708
 aviso[OV708]: 40 puntos en 10 cm se apartan mucho de lo habitual para hilo de la clase light
-  --> example.ovillo:17:3
- 17 |   weight light
+  --> example.ovillo:18:3
+ 18 |   weight light
     |   ^^^^^^^^^^^^ habitual para esta clase: 12–17 puntos
     = ayuda: revise la clase del hilo y la muestra
 
@@ -101,8 +101,8 @@ example.ovillo: 1 aviso
 
 # OV709
 nota[OV709]: la fibra coton no está entre las conocidas aquí
-  --> example.ovillo:16:9
- 16 |   fibre coton 100 %
+  --> example.ovillo:17:9
+ 17 |   fibre coton 100 %
     |         ^^^^^^^^^^^
     = ayuda: una fibra conocida parecida: cotton
 
@@ -110,8 +110,8 @@ example.ovillo: 1 nota
 
 # OV712
 aviso[OV712]: las fibras suman 90 %, no 100 %
-  --> example.ovillo:16:3
- 16 |   fibre cotton 60 %, wool 30 %
+  --> example.ovillo:17:3
+ 17 |   fibre cotton 60 %, wool 30 %
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
     = ayuda: escriba las partes como las da la etiqueta del hilo
 
@@ -119,8 +119,8 @@ example.ovillo: 1 aviso
 
 # OV713
 aviso[OV713]: sport no es una clase de hilo
-  --> example.ovillo:16:3
- 16 |   weight sport
+  --> example.ovillo:17:3
+ 17 |   weight sport
     |   ^^^^^^^^^^^^
     = ayuda: las clases son lace, super fine, fine, light, medium, bulky, super bulky y jumbo, de la más fina a la más gruesa
 
@@ -220,12 +220,68 @@ example.ovillo: 1 error
 
 # OV715
 error[OV715]: lo que pesa una pieza de prueba es un peso mayor que cero
-  --> example.ovillo:19:10
- 19 |   weight 40 cm
+  --> example.ovillo:21:10
+ 21 |   weight 40 cm
     |          ^^^^^ esto no lo es
     = ayuda: escríbalo en gramos: weight 214 g, o weight sand 180 g, kelp 34 g
 
 example.ovillo: 1 error
+
+# OV716
+error[OV716]: lo que se añade al hilo es una parte de él, del 0 al 100 %
+ --> example.ovillo:4:3
+ 4 |   allowance 120 %
+   |   ^^^^^^^^^^^^^^^ esto no lo es
+   = ayuda: escriba un porcentaje: allowance 10 %
+
+example.ovillo: 1 error
+
+# OV717
+error[OV717]: una muestra de sc no se puede contar en repeticiones
+  --> example.ovillo:19:3
+ 19 |   swatch 3 repeats by 18 rows of sc, 5 g
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ sc no tiene múltiplo
+    = ayuda: cuente sus puntos: swatch 20 sts by 10 rows of sc, 4 g; o dé su múltiplo al dibujo
+
+example.ovillo: 1 error
+
+# OV718
+aviso[OV718]: según la pieza de prueba, el hilo kelp de la talla S pesa 9 g; según su muestra, 4 g
+  --> example.ovillo:22:3
+ 22 |   weight 9 g
+    |   ^^^^^^^^^^ las cantidades siguen a la pieza de prueba
+ 19 |   swatch 16 sts by 18 rows of sc, 5 g
+    |   ----------------------------------- la muestra pesada
+    = ayuda: pese las dos otra vez; si la pieza de prueba está bien, quite la muestra
+
+example.ovillo: 1 aviso
+
+# OV719
+aviso[OV719]: esta pieza de prueba no pesa más de lo que gastan sus cordones, pompones y costuras
+  --> example.ovillo:21:3
+ 21 |   weight 4 g
+    |   ^^^^^^^^^^
+    = ayuda: pese la pieza entera, con todo lo que lleva
+
+example.ovillo: 1 aviso
+
+# OV720
+aviso[OV720]: la talla M gasta menos hilo kelp que la anterior: 5 g tras 8 g
+  --> example.ovillo:14:1
+ 14 | yarn kelp
+    | ^^^^^^^^^
+    = ayuda: compare las cuentas de las dos tallas: algo que debía crecer baja de una a otra
+
+example.ovillo: 1 aviso
+
+# OV721
+nota[OV721]: al bloque del hilo kelp le falta fibre
+  --> example.ovillo:14:1
+ 14 | yarn kelp
+    | ^^^^^^^^^
+    = ayuda: añada lo que dice la etiqueta del hilo: weight light, fibre cotton 100 %, ball 50 g, 120 m
+
+example.ovillo: 1 nota
 
 # OV770
 error[OV770]: no hay ninguna tabla de medidas del cuerpo llamada kids

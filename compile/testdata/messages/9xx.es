@@ -16,8 +16,8 @@ example.ovillo: 1 aviso
 
 # OV903
 aviso[OV903]: no se sabe en qué lugar de la prenda está este cordón, y sus normas de seguridad no se pueden decidir
-  --> example.ovillo:31:3
- 31 |   cord with kelp, length 55 (60) cm, through border round 2
+  --> example.ovillo:33:3
+ 33 |   cord with kelp, length 55 (60) cm, through border round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿en la cintura o en el cuello?
     = ayuda: dígalo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve
 
@@ -25,8 +25,8 @@ example.ovillo: 1 aviso
 
 # OV904
 aviso[OV904]: no se sabe cuánto cuelgan libres los extremos de este cordón, y sus normas de seguridad no se pueden decidir
-  --> example.ovillo:31:3
- 31 |   cord with kelp, through waistband round 2
+  --> example.ovillo:33:3
+ 33 |   cord with kelp, through waistband round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
     = ayuda: dé su largo y la vuelta por la que pasa: cord with kelp, length 60 cm, through waistband round 2
 
@@ -43,8 +43,8 @@ example.ovillo: 1 aviso
 
 # OV910
 error[OV910]: un extremo libre de este cordón mide 20 cm, más de lo que permite EN 14682:2014 a esta edad: 14 cm
-  --> example.ovillo:31:3
- 31 |   cord with kelp, length 90 (95) cm, through waistband round 2
+  --> example.ovillo:33:3
+ 33 |   cord with kelp, length 90 (95) cm, through waistband round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ extremo libre, con la pieza abierta y extendida
     = ayuda: el cordón más largo que respeta el límite: 78 cm en S, 83 cm en M
 
@@ -52,8 +52,8 @@ example.ovillo: 1 error
 
 # OV911
 error[OV911]: un cordón no se permite aquí en ropa infantil de esta edad (EN 14682:2014 y 16 CFR 1120)
-  --> example.ovillo:31:3
- 31 |   cord with kelp, length 55 (60) cm, through hood round 2
+  --> example.ovillo:33:3
+ 33 |   cord with kelp, length 55 (60) cm, through hood round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ en el cuello, la capucha o la espalda
     = ayuda: quite el cordón: dé forma a la abertura con elástico tejido o ciérrela con un botón y una presilla corta
 
@@ -61,8 +61,8 @@ example.ovillo: 1 error
 
 # OV912
 error[OV912]: este cordón de cuello o capucha tiene extremos libres de 5 cm, y EN 14682:2014 no permite ninguno a esta edad
-  --> example.ovillo:31:3
- 31 |   cord with kelp, length 60 (65) cm, through neckband round 2
+  --> example.ovillo:33:3
+ 33 |   cord with kelp, length 60 (65) cm, through neckband round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ extremo libre, con la pieza abierta y extendida
     = ayuda: ciérrelo en una lazada que no sobresalga, de 50 cm en S, 55 cm en M como máximo, o quítelo
 
@@ -70,8 +70,8 @@ example.ovillo: 1 error
 
 # OV913
 error[OV913]: aquí no se ponen botones en juguetes para niños pequeños
-  --> example.ovillo:31:3
- 31 |   button 12 mm, 2
+  --> example.ovillo:33:3
+ 33 |   button 12 mm, 2
     |   ^^^^^^^^^^^^^^^ una pieza pequeña que se puede tragar
     = ayuda: borde los ojos o téjalos
 
@@ -95,8 +95,8 @@ example.ovillo: 1 error
 
 # OV920
 aviso[OV920]: un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado
-  --> example.ovillo:31:3
- 31 |   cord with kelp, length 60 (65) cm, through brim round 2
+  --> example.ovillo:33:3
+ 33 |   cord with kelp, length 60 (65) cm, through brim round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
     = ayuda: dé a la pieza una forma que se sujete sin cordón
 
@@ -104,8 +104,8 @@ example.ovillo: 1 aviso
 
 # OV921
 aviso[OV921]: los botones en ropa para un menor de 3 años exigen cuidado
-  --> example.ovillo:31:3
- 31 |   button 12 mm, 3
+  --> example.ovillo:33:3
+ 33 |   button 12 mm, 3
     |   ^^^^^^^^^^^^^^^ con este paso se imprime una precaución
     = ayuda: cósalos sobre un refuerzo y pruebe cada uno con un tirón fuerte
 
@@ -113,8 +113,8 @@ example.ovillo: 1 aviso
 
 # OV922
 aviso[OV922]: un pompón para un menor de 3 años exige cuidado
-  --> example.ovillo:31:3
- 31 |   pompom with kelp, 5 cm, 80 wraps
+  --> example.ovillo:33:3
+ 33 |   pompom with kelp, 5 cm, 80 wraps
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
     = ayuda: no lo ponga para los más pequeños, o cósalo de lado a lado
 
