@@ -140,6 +140,7 @@ const (
 	codeNoSuchRow     diag.Code = "OV810" // prose calls a row the part does not have
 	codeSameTitle     diag.Code = "OV811" // two parts of one title
 	codeRowOrRound    diag.Code = "OV812" // prose calls a row a round, or the reverse
+	codeNotMeant      diag.Code = "OV813" // nothing of that code is reported where it is said to be meant
 
 	codeYarnUnused diag.Code = "OV705"
 

@@ -67,6 +67,7 @@ func (c *checker) check() {
 	c.cautions()
 	c.lettering()
 	c.flush()
+	c.meant()
 	c.inOrder()
 }
 

@@ -36,6 +36,7 @@ const (
 // word alone; "row #" is `row` before a number.
 var forms = map[Block]map[string]*form{
 	InFile: {
+		"meant":          meantForm,
 		"pattern":        formOf[Pattern](InPattern, `pattern sea_hat`),
 		"sizes":          formOf[Sizes](InSizes, `sizes "S", "M", "L"`),
 		"gauge":          formOf[Gauge](InGauge, `gauge 10 cm`),
@@ -64,6 +65,7 @@ var forms = map[Block]map[string]*form{
 		"changes":        proseForm("changes"),
 	},
 	InPattern: {
+		"meant":     meantForm,
 		"title":     titleForm,
 		"by":        formOf[By]("", `by "Studio Name"`),
 		"edition":   formOf[Edition]("", `edition 2`),
@@ -84,6 +86,7 @@ var forms = map[Block]map[string]*form{
 		"changes":   proseForm("changes"),
 	},
 	InSizes: {
+		"meant": meantForm,
 		"names": formOf[SizeNames]("", `names es "1 año", "2 años"`),
 		"age":   formOf[Age]("", `age 12 (24, 36) months`),
 		"fit":   formOf[Fit]("", `fit waist 50 (53, 55) cm, hips 53 (55, 57) cm`),
@@ -91,10 +94,12 @@ var forms = map[Block]map[string]*form{
 		"shown": formOf[Shown]("", `shown "M"`),
 	},
 	InGauge: {
+		"meant": meantForm,
 		"ch":    formOf[GaugeLine]("", `ch 20 sts`),
 		anyName: formOf[GaugeLine]("", `dc 19 sts, 10 rows`),
 	},
 	InYarn: {
+		"meant":  meantForm,
 		"name":   yarnNameForm,
 		"weight": formOf[Weight]("", `weight light`),
 		"fibre":  formOf[Fibre]("", `fibre cotton 60 %, wool 40 %`),
@@ -102,6 +107,7 @@ var forms = map[Block]map[string]*form{
 		"swatch": formOf[Swatch]("", `swatch 20 sts by 10 rows of dc, 4.1 g`),
 	},
 	InSample: {
+		"meant":  meantForm,
 		"weight": formOf[SampleWeight]("", `weight sand 180 g, kelp 34 g`),
 	},
 	InStitch: {
@@ -126,6 +132,7 @@ var forms = map[Block]map[string]*form{
 	InMotifs: motifForms,
 	InFinish: finishForms,
 	InMeasure: {
+		"meant": meantForm,
 		anyName: formOf[Measure]("", `hips = around body at row 2`),
 	},
 	InProse: {},
@@ -140,6 +147,7 @@ var forms = map[Block]map[string]*form{
 }
 
 var motifForms = map[string]*form{
+	"meant":   meantForm,
 	"title":   titleForm,
 	"call":    callForm,
 	anyNumber: motifGridForm,
@@ -151,6 +159,7 @@ var motifForms = map[string]*form{
 }
 
 var partForms = map[string]*form{
+	"meant":        meantForm,
 	"title":        titleForm,
 	"call":         callForm,
 	"yarn":         yarnUseForm,
@@ -190,6 +199,7 @@ var partForms = map[string]*form{
 }
 
 var finishForms = map[string]*form{
+	"meant":  meantForm,
 	"sew":    formOf[Sew]("", `sew front.side to back.side within 1 cm`),
 	"cord":   formOf[Cord]("", `cord with kelp, length 110 cm, through waistband round 2`),
 	"pompom": formOf[Pompom]("", `pompom with kelp, 7 cm, 120 wraps`),
@@ -203,6 +213,7 @@ var finishForms = map[string]*form{
 // Statements that stand in more than one block.
 var (
 	titleForm       = formOf[Title]("", `title en "Body" es "Cuerpo"`)
+	meantForm       = formOf[Meant]("", `meant OV608 en "one fan is eight stitches" es "un abanico son ocho puntos"`)
 	callForm        = formOf[Call]("", `call right en "the right leg" es "la pierna derecha"`)
 	hookForm        = formOf[Hook]("", `hook 3.75 mm`)
 	baseForm        = formOf[Base]("", `base sc`)

@@ -521,6 +521,15 @@ type Call struct {
 	Text []*Bi `parser:"@@+"`
 }
 
+// Meant says why what is reported about the statement behind it is as the designer wants it.
+//
+//	meant OV608 en "one fan is eight stitches" es "un abanico son ocho puntos"
+type Meant struct {
+	At
+	Code *Name `parser:"'meant' @@"`
+	Text []*Bi `parser:"@@+"`
+}
+
 // Base is the stitch that inc and dec are made of.
 //
 //	base sc
@@ -1429,6 +1438,7 @@ type Measure struct {
 func (*Pattern) statement()       {}
 func (*Title) statement()         {}
 func (*By) statement()            {}
+func (*Meant) statement()         {}
 func (*Edition) statement()       {}
 func (*Level) statement()         {}
 func (*Terms) statement()         {}

@@ -115,6 +115,16 @@ var wording = []Entry{
 			Explain: `Las hileras van y vienen, las vueltas rodean. Una página que dice hilera donde hay vueltas hace buscar dónde se gira.`},
 		Example: noted("    en | Fold at round 1.\n    es | Doblar por la vuelta 1."),
 		Fixed:   noted("    en | Fold at row 1.\n    es | Doblar por la hilera 1.")},
+
+	{Code: "OV813", Severity: Warning,
+		En: Wording{Message: `nothing is reported as {code} about the line below`, Mark: `has nothing to explain`,
+			Help:    map[string]string{"": `take it out, or put it right before the line that the message shows`},
+			Explain: `A line that begins with meant says why the next one is as it should be though a check finds it unusual. When the finding goes, its reason should go too: it would hide the next one.`},
+		Es: Wording{Message: `sobre la línea siguiente no se avisa nada con el código {code}`, Mark: `no explica nada`,
+			Help:    map[string]string{"": `quitarla o ponerla justo antes de la línea que muestra el mensaje`},
+			Explain: `Una línea que empieza con meant dice por qué la siguiente está bien aunque una comprobación la encuentre rara. Cuando el aviso desaparece, el motivo también debe desaparecer: taparía el siguiente.`},
+		Example: "meant OV608 en \"one fan\" es \"un abanico\"\n" + noHead,
+		Fixed:   noHead},
 }
 
 const noHead = "sizes \"S\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"

@@ -61,7 +61,7 @@ type Edit struct {
 	Text string
 }
 
-// Diagnostic is one finding. The zero Severity is taken from the catalogue.
+// Diagnostic is one finding.
 type Diagnostic struct {
 	Code    Code
 	Span    source.Span
@@ -70,6 +70,16 @@ type Diagnostic struct {
 	Related []Related
 	Help    string // which of the row's remedies to print, "" for the only or first one; "-" for none
 	Edit    *Edit
+	Meant   Said // why the designer wants it so; nil if she does not say. A warning is a note then
+}
+
+// Severity is what the finding does.
+func (d Diagnostic) Severity() Severity {
+	s := Lookup(d.Code).Severity
+	if s == Warning && d.Meant != nil {
+		return Note
+	}
+	return s
 }
 
 // List gathers diagnostics.
@@ -81,7 +91,7 @@ func (l *List) Add(d Diagnostic) { *l = append(*l, d) }
 // HasErrors reports whether any diagnostic stops the output.
 func (l List) HasErrors() bool {
 	for _, d := range l {
-		if Lookup(d.Code).Severity == Error {
+		if d.Severity() == Error {
 			return true
 		}
 	}

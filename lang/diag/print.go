@@ -16,6 +16,7 @@ const Most = 50
 type finding struct {
 	Diagnostic
 	severity Severity
+	meant    string // why it is so on purpose
 	message  string
 	mark     string
 	help     string
@@ -83,12 +84,14 @@ func word(d Diagnostic, lang string) finding {
 	w := e.in(lang)
 	f := finding{
 		Diagnostic: d,
-		severity:   e.Severity,
+		severity:   d.Severity(),
 		message:    Fill(w.Message, d.Args, lang),
 	}
 	within := d.within()
 	f.mark = Fill(w.Mark, within, lang)
-	if text, ok := w.remedy(d.Help, d.Args); ok {
+	if d.Meant != nil {
+		f.meant = d.Meant.in(lang)
+	} else if text, ok := w.remedy(d.Help, d.Args); ok {
 		f.help = Fill(text, within, lang)
 	}
 	for _, r := range d.Related {

@@ -7,8 +7,8 @@ import (
 	"ovillo/lang/source"
 )
 
-// Record is a diagnostic put into words, for other programs and for those who set it in their own way. Lines and columns are the ones the text printer shows: columns are cells,
-// from 1. A diagnostic that is nowhere in particular has line 0. The bytes of an edit count from 0, the end left out.
+// Record is a diagnostic put into words, for other programs and for those who set it in their own way. Lines and columns
+// are the ones the text printer shows: columns are cells, from 1. A diagnostic that is nowhere in particular has line 0. The bytes of an edit count from 0, the end left out.
 type Record struct {
 	Code     Code            `json:"code"`
 	Severity string          `json:"severity"` // error, warning or note, whatever the language
@@ -19,6 +19,7 @@ type Record struct {
 	Message  string          `json:"message"`
 	Mark     string          `json:"mark,omitempty"`
 	Help     string          `json:"help,omitempty"`
+	Meant    string          `json:"meant,omitempty"` // why the designer wants it so; a warning is a note then
 	Notes    []string        `json:"notes,omitempty"`
 	Sizes    []string        `json:"sizes,omitempty"`
 	Related  []RecordRelated `json:"related,omitempty"`
@@ -64,7 +65,7 @@ func Records(f *source.File, l List, lang string) []Record {
 	for _, d := range findings(l, lang) {
 		r := Record{
 			Code: d.Code, Severity: labelsIn["en"].severity[d.severity], File: f.Name,
-			Message: d.message, Mark: d.mark, Help: d.help, Notes: d.notes, Sizes: d.Sizes,
+			Message: d.message, Mark: d.mark, Help: d.help, Meant: d.meant, Notes: d.notes, Sizes: d.Sizes,
 		}
 		if !d.Span.IsZero() {
 			s := tighten(f, d.Span)

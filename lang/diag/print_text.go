@@ -76,6 +76,7 @@ func (p *textPrinter) finding(f *finding) {
 		p.remark(p.words.sizes, sizeList(f.Sizes))
 	}
 	p.remark(p.words.help, f.help)
+	p.remark(p.words.meant, f.meant)
 	for _, n := range f.notes {
 		p.remark(p.words.note, n)
 	}

@@ -10,6 +10,7 @@ type labels struct {
 	severity   [Note + 1]string
 	counted    [Note + 1]string // "error|errors"
 	help, note string
+	meant      string
 	sizes      string
 	more       string // template
 	refused    string // heads of the page behind a code
@@ -21,7 +22,7 @@ var labelsIn = map[string]*labels{
 	"en": {
 		severity: [...]string{Error: "error", Warning: "warning", Note: "note"},
 		counted:  [...]string{Error: "error|errors", Warning: "warning|warnings", Note: "note|notes"},
-		help:     "help", note: "note", sizes: "sizes",
+		help:     "help", note: "note", meant: "meant", sizes: "sizes",
 		more:    "… and {n} more {n|message|messages} not shown",
 		refused: "Example", right: "Put right",
 		noCode: "there is no message with the code {code}",
@@ -29,7 +30,7 @@ var labelsIn = map[string]*labels{
 	"es": {
 		severity: [...]string{Error: "error", Warning: "aviso", Note: "nota"},
 		counted:  [...]string{Error: "error|errores", Warning: "aviso|avisos", Note: "nota|notas"},
-		help:     "ayuda", note: "nota", sizes: "tallas",
+		help:     "ayuda", note: "nota", meant: "a propósito", sizes: "tallas",
 		more:    "… y {n} {n|mensaje|mensajes} más sin mostrar",
 		refused: "Ejemplo", right: "Corregido",
 		noCode: "no hay ningún mensaje con el código {code}",

@@ -207,13 +207,18 @@ func say(v any, lang string, or bool) string {
 	case Length:
 		return v.say(lang)
 	case Said:
-		if text, ok := v[lang]; ok {
-			return quotable(text)
-		}
-		return quotable(v["en"])
+		return v.in(lang)
 	default:
 		return quotable(fmt.Sprint(v))
 	}
+}
+
+// in is the text in a language; English stands in for one that has none.
+func (s Said) in(lang string) string {
+	if text, ok := s[lang]; ok {
+		return quotable(text)
+	}
+	return quotable(s["en"])
 }
 
 // say lists the values by size, "88 in 1 y, 100 in 2 y", or gives the one that holds for all. The value comes first, so

@@ -58,7 +58,7 @@ aviso[OV607]: las tallas S y M quedan iguales, con 48 puntos, aunque se pide 1 c
   --> example.ovillo:13:12
  13 | let cast = stitches(30 (31, 40) cm, sc, multiple of 8)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ lo mismo en las dos
-    = ayuda: usar un múltiplo menor, redondear de otra manera o fijar una talla a mano con but; dejarlo así si las tallas pueden ser iguales
+    = ayuda: usar un múltiplo menor, redondear de otra manera o fijar una talla a mano con but; si las tallas pueden ser iguales, decirlo antes con meant
 
 example.ovillo: 1 aviso
 
@@ -67,7 +67,7 @@ aviso[OV608]: de S a M crece 16 puntos, y entre otras tallas 8, aunque las longi
   --> example.ovillo:13:12
  13 | let cast = stitches(30 (37.5, 45) cm, sc, multiple of 8)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ crece a saltos desiguales
-    = ayuda: usar un múltiplo menor o fijar una talla a mano con but, que conserva el múltiplo; dejarlo así si el salto es a propósito
+    = ayuda: usar un múltiplo menor o fijar una talla a mano con but, que conserva el múltiplo; si el salto es a propósito, decirlo antes con meant
 
 example.ovillo: 1 aviso
 
@@ -94,7 +94,7 @@ aviso[OV611]: chest se queda en 22,5 cm de la talla M a la talla L, mientras que
   --> example.ovillo:23:3
  23 |   chest = around band
     |   ^^^^^^^^^^^^^^^^^^^ no crece a la par
-    = ayuda: graduar las dos, o compararla con una medida del cuerpo que no cambie
+    = ayuda: graduar las dos; si puede quedarse, decirlo antes con meant
 
 example.ovillo: 1 aviso
 
@@ -103,7 +103,7 @@ aviso[OV612]: chest crece 3,75 cm de la talla M a la talla L y 1,25 cm entre otr
   --> example.ovillo:24:3
  24 |   chest = around band fits fit.chest ease -1 to 6 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ crece a saltos desiguales
-    = ayuda: repartir la diferencia entre las tallas; dejarlo así si el salto es a propósito
+    = ayuda: repartir la diferencia entre las tallas; si el salto es a propósito, decirlo antes con meant
 
 example.ovillo: 1 aviso
 
