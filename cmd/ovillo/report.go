@@ -144,6 +144,9 @@ func findingsOf(s *loaded, found diag.List, lang string) []report.Finding {
 				f.Notes = append(f.Notes, msgAtLine.with("line", fmt.Sprint(rel.Line), "text", rel.Message).in(lang))
 			}
 		}
+		if r.Meant != "" {
+			f.Notes = append(f.Notes, msgMeant.with("why", r.Meant).in(lang))
+		}
 		out = append(out, f)
 	}
 	return out

@@ -61,6 +61,7 @@ var (
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
 	msgOneLanguage   = text{"a report is in one language: --lang en or --lang es", "un informe va en un idioma: --lang en o --lang es"}
 	msgAtLine        = text{"line {line}: {text}", "línea {line}: {text}"}
+	msgMeant         = text{"meant: {why}", "a propósito: {why}"}
 	msgLangTwice     = text{"--lang names {lang} twice", "--lang nombra {lang} dos veces"}
 	msgLacksLanguage = text{
 		"{path} is not written in {lang}; its languages are: {has}",
