@@ -120,6 +120,12 @@ func (c *call) report(path string, o reportOptions) int {
 
 // reportOn checks a source, sets its pages if it can, and makes the report.
 func (c *call) reportOn(s *loaded, l *words.Language) (*report.Report, int) {
+	in, code := reportInput(s, l)
+	return report.Make(in), code
+}
+
+// reportInput gathers what a report is made from, and says how the source fared.
+func reportInput(s *loaded, l *words.Language) (report.Input, int) {
 	p, found, tally := s.compileTallied()
 	code := clean
 	if found.HasErrors() || p == nil {
@@ -130,7 +136,7 @@ func (c *call) reportOn(s *loaded, l *words.Language) (*report.Report, int) {
 	if code == clean {
 		in.Editions = editionsOf(p)
 	}
-	return report.Make(in), code
+	return in, code
 }
 
 // findingsOf puts messages into words.

@@ -1,6 +1,8 @@
 package book
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/render/layout"
 	"ovillo/render/page"
@@ -60,9 +62,10 @@ func (s *setter) gridWith(name, tail, most float64) grid {
 	g.letter = g.name + name
 	g.first = g.letter + letterW
 	if !s.two() {
-		g.size = min(most, (blockW-g.first)/float64(s.sizes))
+		right := blockW - s.hangs()
+		g.size = min(most, (right-g.first)/float64(s.sizes))
 		if s.sizes > 2 {
-			g.first = blockW - g.size*float64(s.sizes) // over the columns of the counts; one or two stay near their names
+			g.first = right - g.size*float64(s.sizes) // over the columns of the counts; one or two stay near their names
 		}
 		return g
 	}
@@ -70,6 +73,14 @@ func (s *setter) gridWith(name, tail, most float64) grid {
 	g.tail = max(g.first+g.size*float64(s.sizes)+tailGap, spineR)
 	g.tailW = blockW - g.tail
 	return g
+}
+
+// hangs is the room that the mark of a figure from memory takes behind the last column; 0 if there is none.
+func (s *setter) hangs() float64 {
+	if !slices.ContainsFunc(s.p.Body, func(b plan.BodyMeasure) bool { return b.Memory }) {
+		return 0
+	}
+	return markGap + tableType.Width(words.FromMemory, false)
 }
 
 // end is the right edge of the column of a size.

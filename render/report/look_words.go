@@ -1,9 +1,13 @@
 package report
 
 import (
+	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/render/page"
 )
 
@@ -16,6 +20,7 @@ var (
 
 	noFinishing = text{"nothing says how the piece is finished, not even the ends", "nada dice cómo se termina la pieza, ni siquiera las hebras"}
 	noAbbr      = text{"{edition}: the abbreviation {what} is in no table", "{edition}: la abreviatura {what} no está en ninguna tabla"}
+	ownUnused   = text{"{what} is explained as a stitch of the designer's own, and never worked", "{what} se explica como punto propio y no se teje nunca"}
 	noUse       = text{"{edition}: the abbreviation {what} is explained and not used", "{edition}: la abreviatura {what} se explica y no se usa"}
 	noLevel     = text{"neither a level nor a skill is named", "no se indica ni el nivel ni lo que hay que saber"}
 	noField     = text{"the header does not say: {what}", "el encabezado no dice: {what}"}
@@ -96,58 +101,76 @@ func lookTerms(s *subject) look {
 	return l
 }
 
-// lookAbbreviations compares the abbreviations that are printed with the table that explains them.
+// lookAbbreviations compares the abbreviations that the pages explain with those that they use: each of them stands in a
+// table, and somewhere else as well. A stitch of the designer's own that is never worked is explained for nothing.
 func lookAbbreviations(s *subject) look {
 	l := look{at: []amount{{len(s.in.Words.Abbreviations(s.p)), nAbbreviations}, {s.editions(), nEditions}}, why: whyNoText}
+	for _, own := range s.p.Own {
+		if !slices.ContainsFunc(s.p.Stitches, func(f stitch.Form) bool { return f.ID == own.ID }) {
+			l.findings = append(l.findings, s.own(Warning, ownUnused, "what", string(own.ID)))
+		}
+	}
 	for _, e := range s.in.Editions {
 		if e.Doc == nil {
 			continue
 		}
-		cells, table := map[string]bool{}, map[*page.Elem]bool{}
-		walk(e.Doc.Root, func(x *page.Elem) {
-			if x.Tag == "TD" || x.Tag == "TH" {
-				table[x] = true
-			}
-		})
-		var rest strings.Builder
-		expanded := map[string]bool{}
-		eachGlyphs(e.Doc, func(_ int, g page.Glyphs) {
-			if table[g.Elem] {
-				cells[strings.TrimSpace(g.Text)] = true
-				return
-			}
-			rest.WriteString(g.Text + " ")
-			if g.Expand != "" {
-				expanded[strings.TrimSpace(g.Text)] = true
-			}
-		})
-		known := map[string]bool{}
+		table, used := explained(e.Doc)
 		for _, w := range e.Langs {
 			for _, a := range w.Abbreviations(s.p) {
-				if !onPages(cells, squeezed(wholeText(e.Doc)), a.Short) {
+				forms := strings.Split(a.Short, ", ")
+				switch {
+				case !stands(table, a.Short):
 					l.findings = append(l.findings, s.own(Error, noAbbr, "edition", e.name(), "what", a.Short))
-				}
-				for part := range strings.SplitSeq(a.Short, ", ") {
-					known[part] = true
-				}
-				first, _, _ := strings.Cut(a.Short, ", ")
-				if !strings.Contains(squeezed(rest.String()), squeezed(first)) && !strings.Contains(squeezed(rest.String()), squeezed(a.Short)) {
+				case !slices.ContainsFunc(forms, func(f string) bool { return stands(used, f) }):
 					l.findings = append(l.findings, s.own(Warning, noUse, "edition", e.name(), "what", a.Short))
 				}
 			}
 		}
 	}
-	return l
+	return s.ofPagesUnless(l)
 }
 
-// onPages reports whether an abbreviation stands in a table, in one cell or as a part of its text.
-func onPages(cells map[string]bool, all, short string) bool {
-	return cells[short] || strings.Contains(all, squeezed(short))
+// explained is the text of the tables of a document, and its other text.
+func explained(d *page.Document) (table, rest string) {
+	cell := map[*page.Elem]bool{}
+	walk(d.Root, func(x *page.Elem) {
+		if x.Tag == "TD" || x.Tag == "TH" {
+			walk(x, func(k *page.Elem) { cell[k] = true })
+		}
+	})
+	var in, out strings.Builder
+	eachGlyphs(d, func(_ int, g page.Glyphs) {
+		if cell[g.Elem] {
+			in.WriteString(g.Text + " ")
+			return
+		}
+		out.WriteString(g.Text + " ")
+	})
+	return in.String(), out.String()
 }
 
-func lookOwn(s *subject) look {
-	return look{at: []amount{{len(s.p.Own), nOwn}}, why: whyNoOwn}
+// stands reports whether a text holds an abbreviation as a word of its own, at the head of a sentence or within.
+func stands(text, short string) bool {
+	text, short = strings.ToLower(spaced(text)), strings.ToLower(spaced(short))
+	for from := 0; ; {
+		i := strings.Index(text[from:], short)
+		if i < 0 {
+			return false
+		}
+		i += from
+		before, _ := utf8.DecodeLastRuneInString(text[:i])
+		after, _ := utf8.DecodeRuneInString(text[i+len(short):])
+		if !unicode.IsLetter(before) && !unicode.IsLetter(after) {
+			return true
+		}
+		from = i + len(short)
+	}
 }
+
+// spaced makes all blanks of a text single ordinary spaces.
+func spaced(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+func lookOwn(s *subject) look { return look{at: []amount{{len(s.p.Own), nOwn}}, why: whyNoOwn} }
 
 func lookRowWords(s *subject) look {
 	return look{at: s.workedAmounts(), why: whyNoRows, fabric: true}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ovillo/compile/plan"
+	"ovillo/render/words"
 )
 
 // Table is a table with a line for each thing and, from column First on, a column for each size.
@@ -90,9 +91,18 @@ func (s *subject) measureTable() Table {
 			add("   "+missLine.in(s.in.Lang), differences(m.Values, m.Wanted), s.signedCm)
 		}
 		if f := m.Fits; f != nil && f.Ease != nil {
-			add("   "+bodyLine.with(s.in.Lang, "what", s.in.Words.BodyName(f.Body)), f.Values, s.cm)
-			add("   "+easeLine.in(s.in.Lang), f.Ease, s.signedCm)
+			remember := func(write func(plan.Length) string) func(plan.Length) string { return write }
+			if s.p.Remembered(f.Body) {
+				remember = func(write func(plan.Length) string) func(plan.Length) string {
+					return func(l plan.Length) string { return write(l) + words.FromMemory }
+				}
+			}
+			add("   "+bodyLine.with(s.in.Lang, "what", s.in.Words.BodyName(f.Body)), f.Values, remember(s.cm))
+			add("   "+easeLine.in(s.in.Lang), f.Ease, remember(s.signedCm))
 		}
+	}
+	if notes := s.in.Words.BodyNotes(s.p); len(notes) > 0 {
+		t.Note += ". " + strings.Join(notes, " ")
 	}
 	return t
 }
@@ -220,6 +230,10 @@ func (s *subject) yarnTable() Table {
 // CountTables counts every row of every part in every size: stitches, and spaces behind a +. A part in several yarns ends
 // with the stitches in each of them; of joined motifs it counts motifs, sides and joins.
 func CountTables(p *plan.Pattern, lang string) []Table {
+	return countTables(p, lang, func(y plan.Yarn) string { return y.Name })
+}
+
+func countTables(p *plan.Pattern, lang string, yarn func(plan.Yarn) string) []Table {
 	var out []Table
 	for _, part := range p.Parts {
 		t := Table{Title: part.Name, Head: []string{rowHead.in(lang), ""}, First: 2}
@@ -235,7 +249,7 @@ func CountTables(p *plan.Pattern, lang string) []Table {
 			t.Rows = append(t.Rows, row)
 		}
 		t.Rows = append(t.Rows, motifTotals(part, lang)...)
-		t.Rows = append(t.Rows, yarnTotals(p, part)...)
+		t.Rows = append(t.Rows, yarnTotals(p, part, yarn)...)
 		out = append(out, t)
 	}
 	return out
@@ -243,7 +257,7 @@ func CountTables(p *plan.Pattern, lang string) []Table {
 
 // countTables are the counts with the names that the pages print, rows that are alike in every size on one line.
 func (s *subject) countTables() []Table {
-	out := CountTables(s.p, s.in.Lang)
+	out := countTables(s.p, s.in.Lang, s.in.Words.YarnName)
 	for i := range out {
 		t := &out[i]
 		t.Title = s.in.Words.PartTitle(s.p, i)
@@ -315,10 +329,10 @@ func motifTotals(part *plan.Part, lang string) [][]string {
 }
 
 // yarnTotals counts the stitches of a part in each of its yarns, if they are several.
-func yarnTotals(p *plan.Pattern, part *plan.Part) [][]string {
+func yarnTotals(p *plan.Pattern, part *plan.Part, yarn func(plan.Yarn) string) [][]string {
 	var rows [][]string
 	for i, y := range p.Yarns {
-		row, some := []string{"", y.Name}, false
+		row, some := []string{"", yarn(y)}, false
 		for z := range p.Sizes {
 			n := 0
 			for _, f := range part.Worked[z] {

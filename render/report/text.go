@@ -21,10 +21,10 @@ var (
 	}
 	statusNames = map[Status]text{
 		Held:       {"held", "cumple"},
-		Found:      {"found", "hallado"},
+		Found:      {"found", "hallazgo"},
 		InPart:     {"in part", "en parte"},
 		Nothing:    {"none here", "no hay"},
-		NotChecked: {"not seen", "no visto"},
+		NotChecked: {"not seen", "sin mirar"},
 		ForPerson:  {"person", "persona"},
 	}
 	severityNames = map[Severity]text{
@@ -34,15 +34,15 @@ var (
 	hHead         = text{"Editor's report", "Informe de edición"}
 	hSource       = text{"source", "archivo"}
 	hEdition      = text{"edition", "edición"}
-	hBy           = text{"by", "de"}
+	hBy           = text{"by", "diseño"}
 	hSizes        = text{"sizes", "tallas"}
 	hLayouts      = text{"pages", "páginas"}
 	hNumbers      = text{"numbers", "números"}
 	hFound        = text{"found", "hallado"}
-	hFindings     = text{"What was found", "Lo hallado"}
+	hFindings     = text{"What was found", "Hallazgos"}
 	hSummary      = text{"Summary", "Resumen"}
-	hUnknown      = text{"Not known", "Sin saber"}
-	hPerson       = text{"For a person to decide", "Para decidir por una persona"}
+	hUnknown      = text{"Not known", "Lo que no se sabe"}
+	hPerson       = text{"For a person to decide", "Lo que decide una persona"}
 	hChecks       = text{"Every check", "Todas las comprobaciones"}
 	tNothingFound = text{"Nothing was found.", "No se halló nada."}
 	hTables       = text{"Figures", "Cifras"}

@@ -177,7 +177,7 @@ func usesSpaces(p *plan.Pattern) bool {
 	}
 	for _, part := range p.Parts {
 		for _, r := range part.Start.Runs {
-			found = found || r.Kind == plan.RefSpace && r.Called == nil
+			found = found || r.Kind == plan.RefSpace && r.Called == nil && r.Label != "" // new chains between two edges are no space
 		}
 	}
 	return found

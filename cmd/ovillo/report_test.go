@@ -1,0 +1,130 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/txtar"
+	"github.com/stretchr/testify/require"
+
+	"ovillo/lang/source"
+	"ovillo/render/page"
+	"ovillo/render/report"
+	"ovillo/render/words"
+)
+
+// missing are the checks that the program is to decide and for which nothing is proved yet.
+var missing = []string{"T29", "T58", "T68"}
+
+// tampered are the checks whose fault no source makes, since the pages are made right: what is done to the pages instead.
+var tampered = map[string]func(in *report.Input){
+	"T66": onPages(func(d *page.Document) { d.Pages[0].W = 150 }),
+}
+
+// TestReportDecides: for every check that the program decides there is a source that passes, with something looked at, and
+// one in which something is found.
+func TestReportDecides(t *testing.T) {
+	for _, c := range report.Checks {
+		if c.How != report.Machine || c.ID == "T00" || c.ID == "T71" || slices.Contains(missing, c.ID) {
+			continue
+		}
+		t.Run(c.ID, func(t *testing.T) {
+			t.Parallel()
+			archive, err := txtar.ParseFile(filepath.Join("testdata", "report", c.ID+".txtar"))
+			require.NoError(t, err)
+			require.NotEmpty(t, strings.TrimSpace(string(archive.Comment)), "what the fault is")
+			pass, code := reportOf(t, file(t, archive, "pass.ovillo"), nil)
+			require.Equal(t, clean, code, printedReport(t, pass))
+			held := resultOf(t, pass, c.ID)
+			require.Equal(t, report.Held, held.Status, printedReport(t, pass))
+			require.Positive(t, held.N, c.ID)
+			change, name := tampered[c.ID], "fail.ovillo"
+			if change != nil {
+				name = "pass.ovillo"
+			}
+			fail, _ := reportOf(t, file(t, archive, name), change)
+			require.Equal(t, report.Found, resultOf(t, fail, c.ID).Status, printedReport(t, fail))
+		})
+	}
+}
+
+func file(t *testing.T, a *txtar.Archive, name string) string {
+	t.Helper()
+	for _, f := range a.Files {
+		if f.Name == name {
+			return string(f.Data)
+		}
+	}
+	t.Fatalf("there is no %s", name)
+	return ""
+}
+
+// reportOf makes the report on a source with the whole pipeline.
+func reportOf(t *testing.T, text string, change func(in *report.Input)) (*report.Report, int) {
+	t.Helper()
+	l, err := words.For("en")
+	require.NoError(t, err)
+	in, code := reportInput(&loaded{path: "trial.ovillo", file: source.NewFile("trial.ovillo", text)}, l)
+	if change != nil {
+		change(&in)
+	}
+	return report.Make(in), code
+}
+
+func resultOf(t *testing.T, r *report.Report, id string) *report.Result {
+	t.Helper()
+	for _, x := range r.Results {
+		if x.ID == id {
+			return x
+		}
+	}
+	t.Fatalf("the report has no %s", id)
+	return nil
+}
+
+func printedReport(t *testing.T, r *report.Report) string {
+	t.Helper()
+	var b strings.Builder
+	require.NoError(t, report.Text(&b, r))
+	return b.String()
+}
+
+// TestReportGolden: the whole report in both languages, on a pattern that comes out and on one that does not. A change is to be
+// read as prose.
+func TestReportGolden(t *testing.T) {
+	for _, name := range []string{"hat", "broken"} {
+		for _, lang := range []string{"en", "es"} {
+			t.Run(name+"."+lang, func(t *testing.T) {
+				path := filepath.Join("testdata", "reports", name+".ovillo")
+				data, err := os.ReadFile(path)
+				require.NoError(t, err)
+				l, err := words.For(lang)
+				require.NoError(t, err)
+				r, _ := (&call{}).reportOn(&loaded{path: path, file: source.NewFile(name+".ovillo", string(data))}, l)
+				got, golden := printedReport(t, r), filepath.Join("testdata", "reports", name+"."+lang+".txt")
+				if *update {
+					require.NoError(t, os.WriteFile(golden, []byte(got), 0o644))
+				}
+				want, err := os.ReadFile(golden)
+				require.NoError(t, err)
+				if string(want) != got {
+					t.Errorf("%s does not hold what is reported now; read the difference and run with -update\n%s", golden, firstOther(string(want), got))
+				}
+			})
+		}
+	}
+}
+
+// firstOther is the first line in which two texts differ.
+func firstOther(want, got string) string {
+	a, b := strings.Split(want, "\n"), strings.Split(got, "\n")
+	for i := range min(len(a), len(b)) {
+		if a[i] != b[i] {
+			return a[i] + "\n" + b[i]
+		}
+	}
+	return "one of them is longer"
+}
