@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"cmp"
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/lang"
@@ -238,11 +239,12 @@ func (a *along) byGauge(r *alongRun, n *lang.PickUp) bool {
 	if r.runs[z].Halted {
 		return false // said where that part failed
 	}
-	length := r.ends.length(z, r.runs[z])
+	length, lacks := r.ends.length(z, r.runs[z])
 	if length == plan.NoLength {
-		p.c.say(codePickGauge, n.Span(), diag.Args{"stitch": p.c.word(p.c.tallest(r.ends.part, z))})
+		p.c.say(codePickGauge, n.Span(), diag.Args{"stitch": p.c.word(cmp.Or(lacks, p.base))})
 		return false
 	}
+	p.asked = true
 	r.rate = rateOf(float64(length) / float64(len(r.runs[z].Places)) / w)
 	return true
 }

@@ -217,9 +217,8 @@ func (p *partState) chartHeight(n *lang.Row, mask []bool) (height float64, ok bo
 	if op == nil {
 		return 0, false
 	}
-	_, h, measured := p.c.stitchSize(op.Form.ID)
-	if !measured {
-		p.c.say(codeNoGauge, n.Head.Span(), diag.Args{"stitch": p.c.word(op.Form.ID)})
+	h, ok := p.rowHeight(op.Form.ID, n.Head, n.Head)
+	if !ok {
 		return 0, false
 	}
 	return h * float64(maxLen(seq, mask)*maxOf(times, mask)), true

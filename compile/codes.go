@@ -152,6 +152,14 @@ const (
 	codeYarnFalls     diag.Code = "OV720" // a size takes less yarn than the one before it
 	codeYarnLacks     diag.Code = "OV721"
 
+	codeGaugeTwice  diag.Code = "OV327" // a stitch counted twice in one way
+	codeGaugeWay    diag.Code = "OV328" // counted in rows, worked in rounds, or the other way
+	codeGaugeHook   diag.Code = "OV329" // counted with one hook, worked with another
+	codeGaugeShort  diag.Code = "OV330" // counted over less than 10 cm
+	codeGaugeRepeat diag.Code = "OV331" // repeats of what has none
+	codeSeamBlind   diag.Code = "OV334" // a seam whose edges cannot be compared
+	codeGaugeChain  diag.Code = "OV333" // a start whose chains are far from the stitches on them
+
 	codeGaugeLength diag.Code = "OV750"
 	codeHookLength  diag.Code = "OV751"
 	codeNoGauge     diag.Code = "OV752"

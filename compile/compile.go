@@ -37,6 +37,7 @@ func Compile(f *lang.File) (*plan.Pattern, diag.List) {
 func (c *checker) check() {
 	c.header()
 	c.sizes()
+	c.ownStitches()
 	c.stitchPatterns()
 	c.materials()
 	c.readSample()
@@ -66,6 +67,7 @@ func (c *checker) check() {
 	c.bodyMeasures()
 	c.cautions()
 	c.lettering()
+	c.gaugeNotes()
 	c.flush()
 	c.meant()
 	c.inOrder()
@@ -91,13 +93,15 @@ type checker struct {
 	yarnAt         map[string]int
 	fitAt          map[string]source.Span // the designer's own measures of the wearer
 	body           *bodyTable             // the tables that measures of the wearer come from; nil: none
-	gauge          map[stitch.ID]*gaugeOf
+	gauge          map[stitch.ID][]*gaugeOf
 	begins         map[stitch.ID]begin // settings of the header
 	base           stitch.ID
 	style          *lang.Style
 	parts          map[string]*partState
-	at             *partState // the part that is being worked; nil: none
-	letting        string     // the let that is being worked out; "": none
+	at             *partState         // the part that is being worked; nil: none
+	blind          map[stitch.ID]bool // stitches for want of whose gauge a seam was not compared
+	noted          map[*gaugeOf]bool
+	letting        string // the let that is being worked out; "": none
 	motifs         map[*lang.Motifs]*motifCount
 	forms          map[stitch.Form]bool
 	used           map[int]bool // yarns used
@@ -120,7 +124,8 @@ func newChecker(f *lang.File) *checker {
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, turned: map[*lang.List]bool{},
 		patterns: map[string]*stitchPattern{}, weighed: map[*stitchPattern]*weighed{}, fitAt: map[string]source.Span{},
-		yarnAt: map[string]int{}, gauge: map[stitch.ID]*gaugeOf{}, begins: map[stitch.ID]begin{},
+		yarnAt: map[string]int{}, gauge: map[stitch.ID][]*gaugeOf{}, begins: map[stitch.ID]begin{},
+		noted: map[*gaugeOf]bool{}, blind: map[stitch.ID]bool{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 		measureAt: map[string]source.Span{},
 	}

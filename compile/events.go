@@ -182,9 +182,8 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		if op == nil {
 			return nil
 		}
-		_, h, measured := p.c.stitchSize(op.Form.ID)
-		if !measured {
-			p.c.say(codeNoGauge, n.Span(), diag.Args{"stitch": p.c.word(op.Form.ID)})
+		h, ok := p.rowHeight(op.Form.ID, r.Head, n)
+		if !ok {
 			return nil
 		}
 		k := 1

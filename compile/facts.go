@@ -63,7 +63,7 @@ func (c content) plain() bool {
 
 // fact notes what a row is: its counts, its width and height by the gauge, and the fabric each yarn makes of it.
 func (w *working) fact(z int, res *fabric.Result) {
-	p, c := w.p, w.p.c
+	p, c, m := w.p, w.p.c, w.p.manner(w.kick.style)
 	got := contentOf(c.fabrics[z], res.Made)
 	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
 		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: got.spaces, ByForm: map[stitch.Form]int{}}
@@ -76,7 +76,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 		f.Stitches += n
 		f.ByForm[k.form] += n
 		yarns[k.yarn] += n
-		sw, sh, _ := c.stitchSize(k.form.ID)
+		sw, sh, _ := c.stitchSize(k.form.ID, m)
 		width += sw * float64(n)
 		if sh > height && !(plain && k.form.Post != stitch.NoPost) {
 			height, f.Tall = sh, k.form.ID
@@ -86,7 +86,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 		}
 		p.addArea(k.yarn, z, sw*sh*k.form.Yarn()*float64(n))
 	}
-	chainWidth, least, share := c.chainSize(got)
+	chainWidth, least, share := c.chainSize(got, m)
 	if height == 0 {
 		height = least
 	}
@@ -101,13 +101,15 @@ func (w *working) fact(z int, res *fabric.Result) {
 	f.Yarn, f.ByYarn = mostly(yarns, w.kick.yarn), yarns
 	p.addArea(f.Yarn, z, chain*float64(w.beside(z, res)))
 	width += chainWidth * float64(f.Chains)
-	if wide, tall := w.textured(z, res); wide > 0 {
+	wide, tall, texture := w.textured(z, res, m)
+	if texture != nil {
 		width = wide
 		if tall > 0 {
 			height = tall
 			c.weigh(p.texture, p.fabricOf(z)-before, wide*tall)
 		}
 	}
+	p.measured(z, got, m, texture)
 	f.Width, f.Height = micro(width), micro(height)
 	if height == 0 {
 		f.Width, f.Height = plan.NoLength, plan.NoLength
@@ -146,24 +148,24 @@ func (w *working) beside(z int, res *fabric.Result) int {
 
 // chainSize is the width of a chain of a row, the height of a row of chains alone, and how much of a stitch's yarn a chain
 // takes: by the first stitch of the row, or by the first gauge.
-func (c *checker) chainSize(got content) (width, height, share float64) {
-	var by stitch.ID
+func (c *checker) chainSize(got content, m manner) (width, height, share float64) {
+	var id stitch.ID
 	switch {
 	case len(got.kinds) > 0:
-		by = got.kinds[0].form.ID
+		id = got.kinds[0].form.ID
 	default:
 		i := slices.IndexFunc(c.pat.Gauges, func(g plan.Gauge) bool { return g.Rows > 0 })
 		if i < 0 {
 			return 0, 0, 0
 		}
-		by = c.pat.Gauges[i].Stitch
+		id = c.pat.Gauges[i].Stitch
 	}
-	width, height, _ = c.stitchSize(by)
-	if o, own := c.own[by]; own {
-		by = o.Tall
+	width, height, _ = c.stitchSize(id, m)
+	if o, own := c.own[id]; own {
+		id = o.Tall
 	}
 	chain, _ := stitch.Of(stitch.Chain)
-	if k, ok := stitch.Of(by); ok {
+	if k, ok := stitch.Of(id); ok {
 		return width, height, chain.Yarn / k.Yarn
 	}
 	return width, width, chain.Yarn // of a stitch pattern: as if of single crochet
@@ -205,6 +207,6 @@ func (p *partState) fabricOf(z int) float64 {
 
 // addChains adds the chains that a part starts with to its yarn.
 func (p *partState) addChains(z, n int) {
-	w, h, share := p.c.chainSize(content{})
+	w, h, share := p.c.chainSize(content{}, p.manner(p.style))
 	p.addArea(p.yarn, z, w*h*share*float64(n))
 }

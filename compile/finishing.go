@@ -102,7 +102,7 @@ func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
 
 // chainsFor is how many chains make a length, where the gauge gives chains.
 func (c *checker) chainsFor(ls plan.Lengths, at source.Span) plan.Nums {
-	g := c.gauge[stitch.Chain]
+	g := c.gaugeFor(stitch.Chain, manner{})
 	if g == nil {
 		return nil
 	}

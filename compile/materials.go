@@ -2,25 +2,18 @@ package compile
 
 import (
 	"math"
-	"math/big"
 
 	"ovillo/compile/plan"
 	"ovillo/compile/standard"
-	"ovillo/compile/stitch"
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
 
-// gaugeOf is the gauge of a stitch: stitches and rows in a millimetre.
-type gaugeOf struct{ sts, rows *big.Rat }
-
 // materials reads gauge, hook and yarns.
 func (c *checker) materials() {
-	for _, s := range blocks[*lang.Gauge](c.file.Body) {
-		c.readGauge(s, s.Node.(*lang.Gauge)) // first, since swatches rest on it
-	}
+	c.readGauges() // first, since swatches rest on it
 	for _, s := range c.file.Body {
 		switch n := s.Node.(type) {
 		case *lang.Hook:
@@ -62,17 +55,7 @@ func (c *checker) readNotion(n *lang.Notion) {
 	c.pat.Notions.Others = append(c.pat.Notions.Others, out)
 }
 
-func (c *checker) hookSize(n *lang.Hook) plan.Length {
-	v := c.value(n.Size, nil)
-	ls := v.Lengths()
-	if len(ls) == 0 || ls[0] == plan.NoLength {
-		if !v.Unknown {
-			c.say(codeHookLength, n.Span(), nil)
-		}
-		return 0
-	}
-	return ls[0]
-}
+func (c *checker) hookSize(n *lang.Hook) plan.Length { return c.length(n.Size) }
 
 func (c *checker) addHook(l plan.Length) {
 	if l == 0 {
@@ -84,109 +67,6 @@ func (c *checker) addHook(l plan.Length) {
 		}
 	}
 	c.pat.Hooks = append(c.pat.Hooks, l)
-}
-
-func (c *checker) readGauge(s *lang.Statement, n *lang.Gauge) {
-	over := c.value(n.Over, nil)
-	q := over.At(0)
-	if over.Unknown || q.N == nil {
-		return
-	}
-	if over.Dim != value.Length || q.N.Sign() <= 0 {
-		c.say(codeGaugeLength, n.Span(), nil)
-		return
-	}
-	for _, b := range s.Body {
-		l, ok := b.Node.(*lang.GaugeLine)
-		if !ok {
-			continue
-		}
-		id := stitch.Chain
-		var of *stitchPattern
-		if !l.Chain {
-			if of = c.patterns[l.Stitch.Text]; of != nil {
-				id = stitch.ID(of.name)
-			} else {
-				id = c.stitchID(l.Stitch)
-			}
-		}
-		sts := c.eval(exprOf(l.Sts), nil, nil).At(0)
-		if id == "" || sts.N == nil || sts.N.Sign() <= 0 {
-			continue
-		}
-		g := &gaugeOf{sts: new(big.Rat).Quo(sts.N, q.N)}
-		p := plan.Gauge{Stitch: id, Over: over.Lengths()[0], Sts: thousandths(sts.N)}
-		if l.Rows != nil {
-			if rows := c.eval(exprOf(l.Rows), nil, nil).At(0); rows.N != nil && rows.N.Sign() > 0 {
-				g.rows = new(big.Rat).Quo(rows.N, q.N)
-				p.Rows = thousandths(rows.N)
-			}
-		}
-		c.gauge[id] = g
-		if of != nil {
-			p.Pattern, p.Called = of.name, of.text
-		}
-		c.pat.Gauges = append(c.pat.Gauges, p)
-	}
-}
-
-func exprOf(n *lang.Cnt) *lang.Expr {
-	if n == nil {
-		return nil
-	}
-	return n.E
-}
-
-func thousandths(r *big.Rat) int64 {
-	f, _ := r.Float64()
-	return int64(f*1000 + 0.5)
-}
-
-// width and height of a stitch by the gauge; measured says whether its own gauge was given. Without one the nearest
-// gauge is scaled by the nominal heights of the stitch table, for drawings only.
-func (c *checker) stitchSize(id stitch.ID) (w, h float64, measured bool) {
-	if o, ok := c.own[id]; ok {
-		w, h, measured = c.stitchSize(o.Tall)
-		return
-	}
-	if g := c.gauge[id]; g != nil {
-		s, _ := g.sts.Float64()
-		w = 1000 / s
-		if g.rows != nil {
-			r, _ := g.rows.Float64()
-			return w, 1000 / r, true
-		}
-		_, h := c.estimate(id, w)
-		return w, h, false
-	}
-	for _, p := range c.pat.Gauges {
-		g := c.gauge[p.Stitch]
-		if g.rows == nil {
-			continue
-		}
-		s, _ := g.sts.Float64()
-		w, h := c.estimate(id, 1000/s)
-		return w, h, false
-	}
-	return 0, 0, false
-}
-
-// estimate is the width and height of a stitch from the gauge of another, whose width is w.
-func (c *checker) estimate(id stitch.ID, w float64) (width, height float64) {
-	k, ok := stitch.Of(id)
-	if !ok {
-		return w, w
-	}
-	for _, p := range c.pat.Gauges {
-		g := c.gauge[p.Stitch]
-		from, known := stitch.Of(p.Stitch)
-		if g.rows == nil || !known || from.Height == 0 {
-			continue
-		}
-		r, _ := g.rows.Float64()
-		return w * k.Width / from.Width, 1000 / r * k.Height / from.Height
-	}
-	return w, w
 }
 
 func (c *checker) readYarn(s *lang.Statement, n *lang.Yarn) {

@@ -6,7 +6,6 @@ import (
 
 	"ovillo/compile/figure"
 	"ovillo/compile/plan"
-	"ovillo/compile/stitch"
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
@@ -108,9 +107,12 @@ func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 
 // measuredPlaces works out how long a run of places is: a label, the last row of a part, its start.
 func (c *checker) measuredPlaces(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
-	ref, ls := c.placesRef(&lang.Ref{At: e.At, Path: e.Path})
+	ref, ls, lacks := c.placesRef(&lang.Ref{At: e.At, Path: e.Path})
 	if ref == nil {
 		return value.Unknown, nil
+	}
+	if lacks != "" {
+		c.noGauge(lacks, e)
 	}
 	for _, l := range ls {
 		if l == plan.NoLength {
@@ -129,10 +131,14 @@ func (c *checker) measuredAlong(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 	out := make(plan.Lengths, c.z)
 	for z := range out {
 		run := edge.run(z)
-		if run.Halted || !c.gauged(edge.part.plan.Worked[z], e) {
+		if run.Halted {
 			return value.Unknown, nil
 		}
-		if out[z] = edge.length(z, run); out[z] == plan.NoLength {
+		l, lacks := edge.length(z, run)
+		if lacks != "" {
+			c.noGauge(lacks, e)
+		}
+		if out[z] = l; l == plan.NoLength {
 			return value.Unknown, nil
 		}
 	}
@@ -144,11 +150,8 @@ func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.Measure
 		return c.measuredOf(g, z, e, on)
 	}
 	facts := p.plan.Worked[z]
-	measured := facts
-	if on.Row != nil && (e.Text == "around" || e.Text == "width") {
-		measured = rowsAt(facts, on.Row[z])
-	}
-	if !c.gauged(measured, e) {
+	tall := e.Text == "height" || e.Text == "length"
+	if !p.gauged(z, func(number int) bool { return tall || on.Row == nil || number == on.Row[z] }, tall, e) {
 		return 0, false
 	}
 	switch e.Text {
@@ -178,36 +181,6 @@ func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.Measure
 		return 0, false
 	}
 	return facts[k].Width, true
-}
-
-// rowsAt are the rows of a number: one, or none.
-func rowsAt(facts []plan.RowFact, number int) []plan.RowFact {
-	for i := range facts {
-		if facts[i].Number == number {
-			return facts[i : i+1]
-		}
-	}
-	return nil
-}
-
-// gauged reports a stitch of the rows that has no gauge of its own: a length cannot rest on an estimate.
-func (c *checker) gauged(facts []plan.RowFact, e *lang.Expr) bool {
-	for _, f := range facts {
-		plain := false
-		for form := range f.ByForm {
-			plain = plain || form.Post == stitch.NoPost
-		}
-		for form := range f.ByForm {
-			if plain && form.Post != stitch.NoPost {
-				continue // it stands beside plain stitches, whose gauge decides
-			}
-			if _, _, ok := c.stitchSize(form.ID); !ok {
-				c.say(codeNoGauge, e.Span(), diag.Args{"stitch": c.word(form.ID)})
-				return false
-			}
-		}
-	}
-	return true
 }
 
 // fit compares a measure with the wearer.

@@ -17,19 +17,25 @@ type partState struct {
 	head  source.Span
 	stmts []*lang.Statement
 
-	fab    []*fabric.Part
-	style  plan.Style
-	base   stitch.ID
-	begins map[stitch.ID]begin
-	edges  *lang.Edges
-	hook   plan.Length // to change to before the next row; 0: none
-	yarn   int         // the yarn rows are started with
-	inHand int         // the yarn that hangs from the hook; -1 at the start
-	lex    []bool      // the sizes of the block that is being read; nil: all
-	calls  map[string]plan.Text
-	names  map[string]bool // labels, markers and sections that statements of the part set
-	rows   map[string]*lang.Row
-	stated bool // some row or statement says a count
+	fab   []*fabric.Part
+	basis [][]basis // what the size of each row rests on, as plan.Worked
+	leans map[lean][]int
+	// the keys of leans, in the order of first use
+	leaning []lean
+	inUse   plan.Length // the hook that is worked with; 0: not known
+	asked   bool        // some length of the part is asked for
+	style   plan.Style
+	base    stitch.ID
+	begins  map[stitch.ID]begin
+	edges   *lang.Edges
+	hook    plan.Length // to change to before the next row; 0: none
+	yarn    int         // the yarn rows are started with
+	inHand  int         // the yarn that hangs from the hook; -1 at the start
+	lex     []bool      // the sizes of the block that is being read; nil: all
+	calls   map[string]plan.Text
+	names   map[string]bool // labels, markers and sections that statements of the part set
+	rows    map[string]*lang.Row
+	stated  bool // some row or statement says a count
 
 	started   bool
 	number    []int // of the last row, per size
@@ -100,6 +106,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
 		textures: map[*stitchPattern]*inPattern{}, over: map[*stitchPattern][]int{},
+		basis: make([][]basis, c.z), leans: map[lean][]int{},
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, roles: map[string]plan.Role{}, walks: map[string]source.Span{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}
@@ -110,7 +117,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		p.yarn = 0
 	}
 	if len(c.pat.Hooks) > 0 {
-		p.plan.Hook = c.pat.Hooks[0]
+		p.plan.Hook, p.inUse = c.pat.Hooks[0], c.pat.Hooks[0]
 	}
 	for _, f := range c.fabrics {
 		p.fab = append(p.fab, f.Begin(name))
@@ -219,6 +226,7 @@ func (p *partState) statement(s *lang.Statement, mask []bool) {
 	case *lang.Hook:
 		if h := p.c.hookSize(n); h != 0 {
 			p.c.addHook(h)
+			p.inUse = h
 			if p.firstDone {
 				p.hook = h
 			} else {
@@ -338,6 +346,7 @@ func (p *partState) close() {
 	p.attached()
 	p.checkCited()
 	p.silences()
+	p.chainNote()
 	if p.plan.Yarn < 0 {
 		p.plan.Yarn = p.yarn
 	}

@@ -3,7 +3,6 @@ package compile
 import (
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
-	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 )
@@ -21,11 +20,11 @@ func (p *partState) alongStitch() (word string, width float64, ok bool) {
 	if id == "" {
 		return "", 0, false
 	}
-	g := p.c.gauge[id]
-	if g == nil {
+	m := p.manner(p.style)
+	if p.c.gaugeFor(id, m) == nil {
 		return p.c.word(id), 0, false
 	}
-	w, _, _ := p.c.stitchSize(id)
+	w, _, _ := p.c.stitchSize(id, m)
 	return p.c.word(id), w, true
 }
 
@@ -58,16 +57,6 @@ func firstWork(stmts []*lang.Statement) *lang.Work {
 	return nil
 }
 
-// tallest is the stitch of a part's rows that has no gauge of its own.
-func (c *checker) tallest(p *partState, z int) stitch.ID {
-	for _, f := range p.plan.Worked[z] {
-		if f.Height <= 0 || c.gauge[f.Tall] == nil {
-			return f.Tall
-		}
-	}
-	return stitch.SC
-}
-
 // How far picked-up stitches may miss the length of their edge before it is said: more than both of these. (Common practice, no
 // source: a band that is a fiftieth off lies flat.)
 const (
@@ -88,10 +77,11 @@ func (a *along) compare(r *alongRun) {
 		if !on || r.runs[z].Halted {
 			continue
 		}
-		edge := r.ends.length(z, r.runs[z])
+		edge, _ := r.ends.length(z, r.runs[z])
 		if edge <= 0 {
 			return
 		}
+		p.asked = true
 		band := micro(w * float64(r.count[z]))
 		if d := max(band-edge, edge-band); d > pickSlack && float64(d) > pickSlackShare*float64(edge) {
 			off.add(z, 0, 0)

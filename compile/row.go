@@ -79,12 +79,7 @@ type kick struct {
 
 // kick works out how a row begins.
 func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
-	k := &kick{style: p.style, yarn: p.yarn}
-	if w := n.Head.One + n.Head.Many + n.Head.For; w == "row" || w == "rows" {
-		k.style = plan.Rows
-	} else if p.style == plan.Rows {
-		k.style = plan.JoinedRounds
-	}
+	k := &kick{style: p.styleOf(n.Head), yarn: p.yarn}
 	var over *begin
 	for _, o := range n.Head.Opts {
 		switch {
@@ -120,6 +115,17 @@ func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
 		return nil
 	}
 	return k
+}
+
+// styleOf is how a row is worked: as its header calls it, in the style of the part.
+func (p *partState) styleOf(h *lang.RowHead) plan.Style {
+	switch w := h.One + h.Many + h.For; {
+	case w == "row" || w == "rows":
+		return plan.Rows
+	case p.style == plan.Rows:
+		return plan.JoinedRounds
+	}
+	return p.style
 }
 
 // beginning sets the beginning chain: of the row itself, of the part, of the header, or of the stitch table.
@@ -242,9 +248,8 @@ func (p *partState) rowsFor(h *lang.RowHead, low *lowered, mask []bool) plan.Num
 		p.c.say(codeRowsLength, h.Length.Span(), nil)
 		return nil
 	}
-	_, height, measured := p.c.stitchSize(op.Form.ID)
-	if !measured {
-		p.c.say(codeNoGauge, h.Span(), diag.Args{"stitch": p.c.word(op.Form.ID)})
+	height, ok := p.rowHeight(op.Form.ID, h, h)
+	if !ok {
 		return nil
 	}
 	p.pending = new(plan.Length)
@@ -267,6 +272,17 @@ func (p *partState) rowsFor(h *lang.RowHead, low *lowered, mask []bool) plan.Num
 	}
 	p.rowsGraded(h, op.Form.ID, ls, t, height)
 	return t
+}
+
+// rowHeight is the height of a row of a stitch, in micrometres, as the header of the row says it is worked. ok is false if its
+// gauge does not tell; that is reported at a place of the source.
+func (p *partState) rowHeight(id stitch.ID, h *lang.RowHead, at lang.Node) (height float64, ok bool) {
+	_, height, ok = p.c.stitchSize(id, p.manner(p.styleOf(h)))
+	if !ok {
+		p.c.noGauge(id, at)
+	}
+	p.asked = true
+	return height, ok
 }
 
 // rowsGraded keeps rows for a length, and looks at them from size to size.

@@ -83,7 +83,7 @@ func (c *checker) gaps() plan.Lengths {
 	if len(c.pat.Gauges) > 0 {
 		first = c.pat.Gauges[0].Stitch
 	}
-	w, _, _ := c.stitchSize(first)
+	w, _, _ := c.stitchSize(first, manner{})
 	for z, f := range c.fabrics {
 		named := map[fabric.ID]bool{}
 		for _, p := range f.Parts {

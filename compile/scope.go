@@ -69,20 +69,41 @@ func (s *scope) Names() []string {
 	return out
 }
 
-func (s *scope) Gauge(name string) (sts, rows *big.Rat, ok bool) {
+func (s *scope) Gauge(name string, by value.WorkedIn) (sts, rows *big.Rat, found value.Found) {
 	id := stitch.ID(name)
 	if s.c.patterns[name] == nil {
 		f, known := s.c.form(name)
 		if !known {
-			return nil, nil, false
+			return nil, nil, value.NoGauge
 		}
 		id = f.ID
 	}
-	g := s.c.gauge[id]
-	if g == nil {
-		return nil, nil, false
+	m := manner{by: [...]way{value.AnyWay: eitherWay, value.InRows: inRows, value.InRounds: inRounds}[by]}
+	switch p := s.c.at; {
+	case p != nil:
+		p.asked, m.hook = true, p.inUse
+		if m.by == eitherWay {
+			m.by = wayOf(p.style)
+		}
+	case m.by == eitherWay && s.c.twoWays(id):
+		return nil, nil, value.TwoGauges
 	}
-	return g.sts, g.rows, true
+	g := s.c.gaugeFor(id, m)
+	if g == nil {
+		return nil, nil, value.NoGauge
+	}
+	return g.sts, g.rows, value.OneGauge
+}
+
+// twoWays reports whether a stitch was counted with the main hook both in rows and in rounds.
+func (c *checker) twoWays(id stitch.ID) bool {
+	ways := map[way]bool{}
+	for _, g := range c.gauge[id] {
+		if c.hookOf(g.hook) == c.hookOf(0) {
+			ways[g.by] = true
+		}
+	}
+	return len(ways) > 1
 }
 
 // Multiple is over which numbers of stitches a stitch pattern comes out.
@@ -138,7 +159,14 @@ func (c *checker) cnt(n *lang.Cnt, mask []bool) plan.Nums {
 	return c.count(n.E, mask)
 }
 
-// declarations enters values, groups, own stitches and charts, in the order of the file.
+// ownStitches enters the stitches of the designer's own, before anything that may name them.
+func (c *checker) ownStitches() {
+	for _, s := range blocks[*lang.Stitch](c.file.Body) {
+		c.ownStitch(s, s.Node.(*lang.Stitch))
+	}
+}
+
+// declarations enters values, groups and charts, in the order of the file.
 func (c *checker) declarations() {
 	for _, s := range c.file.Body {
 		switch n := s.Node.(type) {
@@ -154,8 +182,6 @@ func (c *checker) declarations() {
 			if c.declare(n.Name) {
 				c.groups[n.Name.Text] = n
 			}
-		case *lang.Stitch:
-			c.ownStitch(s, n)
 		case *lang.Chart:
 			if c.declare(n.Name) {
 				c.charts[n.Name.Text] = c.readChart(s, n)

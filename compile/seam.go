@@ -1,10 +1,12 @@
 package compile
 
 import (
+	"cmp"
 	"slices"
 
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 )
@@ -13,10 +15,16 @@ import (
 
 // sew reads a seam.
 func (c *checker) sew(n *lang.Sew, f *plan.Finishing) bool {
-	a, lenA := c.seamEdge(n.A)
-	b, lenB := c.seamEdge(n.B)
+	a, lenA, lacksA := c.seamEdge(n.A)
+	b, lenB, lacksB := c.seamEdge(n.B)
 	if a == nil || b == nil {
 		return false
+	}
+	if lacks := cmp.Or(lacksA, lacksB); lacks != "" && n.Within != nil {
+		c.noGauge(lacks, n)
+	} else if lacks != "" && !c.blind[lacks] {
+		c.blind[lacks] = true
+		c.say(codeSeamBlind, n.Span(), diag.Args{"stitch": c.word(lacks)})
 	}
 	f.Sewn, f.To, f.Match = a, b, c.match(a, b)
 	tol := plan.Centimetre
@@ -111,15 +119,16 @@ func gcd(a, b int) int {
 	return a
 }
 
-// seamEdge reads one side of a seam: one edge, or several that follow one another. Its length is that of all of them.
-func (c *checker) seamEdge(edges []*lang.Edge) ([]plan.Ref, plan.Lengths) {
-	var out []plan.Ref
+// seamEdge reads one side of a seam: one edge, or several that follow one another. Its length is that of all of them; lacks is a
+// stitch without whose gauge it is not known.
+func (c *checker) seamEdge(edges []*lang.Edge) (out []plan.Ref, ls plan.Lengths, lacks stitch.ID) {
 	sum := make(plan.Lengths, c.z)
 	for _, e := range edges {
-		ref, ls := c.edgeRef(e)
+		ref, ls, no := c.edgeRef(e)
 		if ref == nil {
-			return nil, nil
+			return nil, nil, ""
 		}
+		lacks = cmp.Or(lacks, no)
 		out = append(out, *ref)
 		for z, l := range ls {
 			if l == plan.NoLength || sum[z] == plan.NoLength {
@@ -129,34 +138,39 @@ func (c *checker) seamEdge(edges []*lang.Edge) ([]plan.Ref, plan.Lengths) {
 			sum[z] += l
 		}
 	}
-	return out, sum
+	return out, sum, lacks
 }
 
 // edgeRef reads an edge of a seam: the ends of rows, a label, the last row of a part, or its foundation.
-func (c *checker) edgeRef(n *lang.Edge) (*plan.Ref, plan.Lengths) {
+func (c *checker) edgeRef(n *lang.Edge) (*plan.Ref, plan.Lengths, stitch.ID) {
 	if n.Side == nil {
 		return c.placesRef(n.Ref)
 	}
 	e := c.sideEdge(n.Side, nil)
 	if e == nil {
-		return nil, nil
+		return nil, nil, ""
 	}
 	ref, ls := e.ref(all(c.z)), make(plan.Lengths, c.z)
+	var lacks stitch.ID
 	for z := range ls {
-		ls[z] = e.length(z, e.run(z))
+		var no stitch.ID
+		ls[z], no = e.length(z, e.run(z))
+		lacks = cmp.Or(lacks, no)
 	}
-	return &ref, ls
+	return &ref, ls, lacks
 }
 
-// placesRef reads an edge that is places by name.
-func (c *checker) placesRef(n *lang.Ref) (*plan.Ref, plan.Lengths) {
+// placesRef reads an edge that is places by name. lacks is a stitch that has no gauge, so that the length is not known. Chains are as
+// wide as the stitches on them where they have none of their own.
+func (c *checker) placesRef(n *lang.Ref) (at *plan.Ref, ls plan.Lengths, lacks stitch.ID) {
 	p := c.parts[n.Path[0]]
 	if p == nil || len(n.Path) < 2 {
 		c.say(codeNoPart, n.Span(), diag.Args{"word": n.Path[0], "near": lang.Near(n.Path[0], keys(c.parts))})
-		return nil, nil
+		return nil, nil, ""
 	}
 	ref := plan.Ref{Part: p.index, Label: n.Path[1], Count: c.nums(plan.Absent), Called: p.plan.Called}
-	ls := make(plan.Lengths, c.z)
+	ls = make(plan.Lengths, c.z)
+	p.asked = true
 	for z := range ls {
 		var run fabric.Run
 		var f *fabric.Fault
@@ -171,17 +185,21 @@ func (c *checker) placesRef(n *lang.Ref) (*plan.Ref, plan.Lengths) {
 		}
 		if f != nil {
 			c.say(codeNoName, n.Span(), diag.Args{"word": c.file.Source.Slice(n.Span()), "near": lang.Near(n.Path[1], keys(p.names))})
-			return nil, nil
+			return nil, nil, ""
 		}
 		ref.Count[z] = len(run.Places)
 		width := 0.0
 		for _, pl := range run.Places {
-			w, _, _ := c.stitchSize(c.fabrics[z].FormOf(pl.ID).ID)
+			id := c.fabrics[z].FormOf(pl.ID).ID
+			w, _, _ := c.stitchSize(id, p.manner(p.style))
 			width += w
+			if c.gaugeFor(id, p.manner(p.style)) == nil && (id != stitch.Chain || w == 0) {
+				lacks = id
+			}
 		}
-		if ls[z] = micro(width); width == 0 {
+		if ls[z] = micro(width); width == 0 || lacks != "" {
 			ls[z] = plan.NoLength
 		}
 	}
-	return &ref, ls
+	return &ref, ls, lacks
 }

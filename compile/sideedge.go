@@ -3,6 +3,7 @@ package compile
 import (
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 )
@@ -117,21 +118,26 @@ func (p *partState) numberOf(z int, serial int32) int {
 	return 1
 }
 
-// length is how long the edge is in a size: the heights of its rows. NoLength if some gauge is missing.
-func (e *sideEdge) length(z int, run fabric.Run) plan.Length {
+// length is how long the edge is in a size: the heights of its rows. NoLength if some gauge is missing, with the stitch that has
+// none, or none for its rows.
+func (e *sideEdge) length(z int, run fabric.Run) (plan.Length, stitch.ID) {
 	height := map[int]plan.Length{}
-	for _, f := range e.part.plan.Worked[z] {
+	for i, f := range e.part.plan.Worked[z] {
+		if lacks := e.part.basis[z][i].noHeight; lacks != "" && e.has(z, f.Number) {
+			return plan.NoLength, lacks
+		}
 		height[f.Number] = f.Height
 	}
+	e.part.asked = true
 	var sum plan.Length
 	for _, pl := range run.Places {
 		h := height[e.part.numberOf(z, e.part.c.fabrics[z].RowOf(pl))]
 		if h <= 0 {
-			return plan.NoLength
+			return plan.NoLength, ""
 		}
 		sum += h
 	}
-	return sum
+	return sum, ""
 }
 
 // ref describes the edge, for print.

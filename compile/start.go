@@ -105,13 +105,14 @@ func (p *partState) foundation(n *lang.Foundation, mask []bool) {
 			return fl
 		}
 		p.number[z]++ // a chainless foundation is row 1
-		w, h, _ := p.c.stitchSize(f.ID)
+		w, h, _ := p.c.stitchSize(f.ID, p.manner(p.style))
 		fact := plan.RowFact{Number: 1, Stitches: st.N[z], Closed: n.Join, Yarn: p.yarn, Tall: f.ID,
 			Width: micro(w * float64(st.N[z])), Height: micro(h), ByForm: map[stitch.Form]int{f: st.N[z]}, ByYarn: map[int]int{p.yarn: st.N[z]}}
 		if w == 0 {
 			fact.Width, fact.Height = plan.NoLength, plan.NoLength
 		}
 		p.plan.Worked[z] = append(p.plan.Worked[z], fact)
+		p.measured(z, content{kinds: []made{{f, p.yarn}}}, p.manner(p.style), nil)
 		p.tall[z] += h
 		p.addArea(p.yarn, z, w*h*f.Yarn()*float64(st.N[z]))
 		p.addChains(z, st.N[z]) // each stitch makes the chain it stands on

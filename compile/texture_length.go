@@ -116,7 +116,9 @@ func (r *patternRun) fits(z, i int) bool {
 // none, which was said.
 func (r *patternRun) height(row *lang.Row) float64 {
 	c := r.p.c
-	if g := c.gauge[stitch.ID(r.sp.name)]; g != nil && g.rows != nil {
+	m := r.p.manner(r.p.styleOf(row.Head))
+	r.p.asked = true
+	if g := c.gaugeFor(stitch.ID(r.sp.name), m); g != nil && g.rows != nil {
 		v, _ := g.rows.Float64()
 		return 1000 / v
 	}
@@ -125,9 +127,9 @@ func (r *patternRun) height(row *lang.Row) float64 {
 	if op == nil {
 		return 0
 	}
-	_, h, measured := c.stitchSize(op.Form.ID)
+	_, h, measured := c.stitchSize(op.Form.ID, m)
 	if !measured {
-		c.say(codeNoGauge, r.n.Head.Span(), diag.Args{"stitch": c.word(op.Form.ID)})
+		c.noGauge(op.Form.ID, r.n.Head)
 		return 0
 	}
 	return h

@@ -327,15 +327,14 @@ func (p *partState) claimsAfter(cl *lang.Claims, mask []bool) {
 }
 
 // textured is how wide and how tall a row of a stitch pattern is by the gauge of the pattern: as wide as the stitches over
-// which it was begun; 0 without such a gauge.
-func (w *working) textured(z int, res *fabric.Result) (width, height float64) {
+// which it was begun. g is nil without such a gauge.
+func (w *working) textured(z int, res *fabric.Result, m manner) (width, height float64, g *gaugeOf) {
 	sp := w.p.texture
 	if sp == nil {
-		return 0, 0
+		return 0, 0, nil
 	}
-	g := w.p.c.gauge[stitch.ID(sp.name)]
-	if g == nil {
-		return 0, 0
+	if g = w.p.c.gaugeFor(stitch.ID(sp.name), m); g == nil {
+		return 0, 0, nil
 	}
 	if g.rows != nil {
 		r, _ := g.rows.Float64()
@@ -348,5 +347,5 @@ func (w *working) textured(z int, res *fabric.Result) (width, height float64) {
 		n[z] = res.Places
 	}
 	s, _ := g.sts.Float64()
-	return float64(w.p.over[sp][z]) * 1000 / s, height
+	return float64(w.p.over[sp][z]) * 1000 / s, height, g
 }

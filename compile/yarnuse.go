@@ -47,7 +47,11 @@ func (c *checker) readSwatch(y *plan.Yarn, f *yarnFacts, n *lang.Swatch) {
 		return
 	}
 	f.pattern, f.repeats, f.weighed = sp, n.Repeats, n.Span()
-	g := c.gauge[out.Stitch]
+	by := inRows
+	if n.Rounds {
+		by = inRounds
+	}
+	g := c.gaugeFor(out.Stitch, manner{by: by})
 	if g == nil || g.rows == nil {
 		f.noGauge = true
 		return
@@ -164,7 +168,7 @@ func (c *checker) checkMaterials() {
 			continue
 		}
 		c.out = append(c.out, standard.CheckWeightHook(f.weight, c.pat.Hooks[0], f.at, c.hookAt)...)
-		if g := c.gauge[stitch.SC]; g != nil {
+		if g := c.gaugeFor(stitch.SC, manner{}); g != nil {
 			c.out = append(c.out, standard.CheckWeightGauge(f.weight, g.sts, f.at, source.Span{})...)
 		}
 	}

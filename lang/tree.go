@@ -241,21 +241,28 @@ type Shown struct {
 // Gauge opens the block that says how many stitches and rows measure a length.
 //
 //	gauge 10 cm … end
+//	gauge 10 cm, blocked … end · gauge 10 cm, not blocked … end
 type Gauge struct {
 	At
-	Over *Val `parser:"'gauge' @@"`
+	Over       *Val `parser:"'gauge' @@"`
+	Blocked    bool `parser:"( ',' ( @'blocked'"`
+	NotBlocked bool `parser:"| 'not' @'blocked' ) )?"`
 }
 
 // GaugeLine is the gauge of one stitch, or of a chain.
 //
 //	dc 19 sts, 10 rows
 //	ch 20 sts
+//	fans 3 repeats, 11 rows · hdc 20 sts, 13.5 rounds, hook 3.25 mm
 type GaugeLine struct {
 	At
-	Chain  bool  `parser:"( @'ch'"`
-	Stitch *Name `parser:"| @@ )"`
-	Sts    *Cnt  `parser:"@@ ( 'sts' | 'st' )"`
-	Rows   *Cnt  `parser:"( ',' @@ ( 'rows' | 'rounds' ) )?"`
+	Chain   bool  `parser:"( @'ch'"`
+	Stitch  *Name `parser:"| @@ )"`
+	Sts     *Cnt  `parser:"@@ ( 'sts' | 'st'"`
+	Repeats bool  `parser:"| @( 'repeats' | 'repeat' ) )"`
+	Rows    *Cnt  `parser:"( ',' @@"`
+	Rounds  bool  `parser:"( 'rows' | 'row' | @( 'rounds' | 'round' ) ) )?"`
+	Hook    *Val  `parser:"( ',' 'hook' @@ )?"`
 }
 
 // Hook is the hook, for the pattern or for a part.
@@ -342,7 +349,8 @@ type Swatch struct {
 	At
 	Sts     *Cnt  `parser:"'swatch' @@"`
 	Repeats bool  `parser:"( 'sts' | 'st' | @( 'repeats' | 'repeat' ) ) 'by'"`
-	Rows    *Cnt  `parser:"@@ ( 'rows' | 'rounds' ) 'of'"`
+	Rows    *Cnt  `parser:"@@"`
+	Rounds  bool  `parser:"( 'rows' | @'rounds' ) 'of'"`
 	Stitch  *Name `parser:"@@ ','"`
 	Weight  *Val  `parser:"@@"`
 }

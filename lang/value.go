@@ -383,12 +383,12 @@ func (c *climber) call(start lexer.Position, path []string) (*Expr, error) {
 	return c.node(start, e), nil
 }
 
-// argument reads one argument of a call: a rounding word, `multiple of N plus M`, or a value.
+// argument reads one argument of a call: a rounding word, which gauge is meant, `multiple of N plus M`, or a value.
 func (c *climber) argument(e *Expr) error {
 	t := c.Peek()
 	start := t.Pos
 	switch {
-	case t.Type == tWord && isRounding(t.Value) && c.alone():
+	case t.Type == tWord && (isRounding(t.Value) || t.Value == "rows" || t.Value == "rounds") && c.alone():
 		c.Next()
 		e.Words = append(e.Words, t.Value)
 		return nil

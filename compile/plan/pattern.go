@@ -81,8 +81,22 @@ type Gauge struct {
 	Pattern   string // the stitch pattern it is the gauge of; "" if it is that of a stitch
 	Called    Text   // the printed name of that stitch pattern; nil if the source gives none
 	Over      Length
-	Sts, Rows int64 // thousandths; Rows 0: not given
+	Sts, Rows int64  // thousandths; Rows 0: not given
+	Repeats   int64  // thousandths of a repeat of the stitch pattern; 0 if stitches were counted
+	Rounds    bool   // rounds were counted, not rows
+	Hook      Length // it was counted with; 0: the main one
+	Blocked   Blocking
 }
+
+// Blocking says whether a gauge was counted on a swatch that was washed and blocked.
+type Blocking uint8
+
+// The states of a swatch.
+const (
+	BlockingUnsaid Blocking = iota
+	AfterBlocking
+	BeforeBlocking
+)
 
 // Yarn is one yarn with the amount each size needs.
 type Yarn struct {

@@ -47,16 +47,22 @@ func (b *bench) Names() []string {
 
 func (b *bench) Multiple(string) (of, plus plan.Nums, ok bool) { return nil, nil, false }
 
-func (b *bench) Gauge(stitch string) (sts, rows *big.Rat, ok bool) {
-	g, ok := b.gauges[stitch]
+func (b *bench) Gauge(stitch string, by value.WorkedIn) (sts, rows *big.Rat, found value.Found) {
+	g, ok := b.gauges[stitch+[]string{"", " rows", " rounds"}[by]]
+	if _, two := b.gauges[stitch+" rounds"]; two && by == value.AnyWay {
+		return nil, nil, value.TwoGauges
+	}
 	if !ok {
-		return nil, nil, false
+		g, ok = b.gauges[stitch]
+	}
+	if !ok {
+		return nil, nil, value.NoGauge
 	}
 	sts = new(big.Rat).Quo(rat(g[0]), rat("100"))
 	if g[1] != "" {
 		rows = new(big.Rat).Quo(rat(g[1]), rat("100"))
 	}
-	return sts, rows, true
+	return sts, rows, value.OneGauge
 }
 
 func (b *bench) Measure(e *lang.Expr) (value.Vector, bool) {

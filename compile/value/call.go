@@ -2,6 +2,7 @@ package value
 
 import (
 	"math/big"
+	"slices"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -15,6 +16,7 @@ type function struct {
 	least  int    // values it takes
 	most   int
 	rounds bool // rounding words and a multiple may stand in it
+	gauge  bool // rows or rounds may stand in it, to say which gauge is meant
 	work   func(ev *evaluator, e *lang.Expr, args []*lang.Expr, r Rounding, m *multiple) Vector
 }
 
@@ -26,13 +28,13 @@ var functions map[string]function
 
 func init() {
 	functions = map[string]function{
-		"stitches": {`stitches(52 cm, dc, multiple of 2)`, 2, 2, true, callStitches},
-		"rows":     {`rows(32 cm, dc, even)`, 2, 2, true, callRows},
-		"repeats":  {`repeats(78 cm, fans)`, 2, 2, true, callRepeats},
-		"length":   {`length(96, dc)`, 2, 2, false, callLength},
-		"whole":    {`whole(leg / 3, up)`, 1, 1, true, callWhole},
-		"min":      {`min(leg, 40)`, 2, many, false, callLeast},
-		"max":      {`max(leg, 40)`, 2, many, false, callGreatest},
+		"stitches": {`stitches(52 cm, dc, multiple of 2)`, 2, 2, true, true, callStitches},
+		"rows":     {`rows(32 cm, dc, even)`, 2, 2, true, true, callRows},
+		"repeats":  {`repeats(78 cm, fans)`, 2, 2, true, true, callRepeats},
+		"length":   {`length(96, dc)`, 2, 2, false, true, callLength},
+		"whole":    {`whole(leg / 3, up)`, 1, 1, true, false, callWhole},
+		"min":      {`min(leg, 40)`, 2, many, false, false, callLeast},
+		"max":      {`max(leg, 40)`, 2, many, false, false, callGreatest},
 	}
 }
 
@@ -68,7 +70,7 @@ func (ev *evaluator) call(e *lang.Expr) Vector {
 			Args: diag.Args{"name": name, "needed": f.least, "found": len(args), "form": f.form}})
 		return Unknown
 	}
-	if !f.rounds && (len(multiples) > 0 || len(e.Words) > 0) {
+	if !f.rounds && (len(multiples) > 0 || slices.ContainsFunc(e.Words, func(w string) bool { return !isWay(w) })) || !f.gauge && slices.ContainsFunc(e.Words, isWay) {
 		ev.report("OV314", e, diag.Args{"name": name, "form": f.form})
 		return Unknown
 	}
@@ -146,6 +148,22 @@ func (ev *evaluator) wrongDim(n lang.Node, needed, found Dim) {
 		Args: diag.Args{"needed": needed.term(), "found": found.term()}})
 }
 
+// isWay reports whether a word of a call says which gauge is meant.
+func isWay(word string) bool { return word == "rows" || word == "rounds" }
+
+// wayIn is which gauge a call means.
+func wayIn(e *lang.Expr) WorkedIn {
+	for _, w := range e.Words {
+		switch w {
+		case "rows":
+			return InRows
+		case "rounds":
+			return InRounds
+		}
+	}
+	return AnyWay
+}
+
 // stitchName reads the argument that names a stitch.
 func (ev *evaluator) stitchName(call, arg *lang.Expr) (string, bool) {
 	if arg != nil && arg.Op == lang.OpName && len(arg.Path) == 1 {
@@ -179,7 +197,7 @@ func (ev *evaluator) fitCall(e *lang.Expr, args []*lang.Expr, rows bool, r Round
 	if m == nil && !rows {
 		m = ev.ownMultiple(args[1], stitch)
 	}
-	v := ev.fit(e, args[1], length, stitch, rows, r, m)
+	v := ev.fit(e, args[1], length, stitch, wayIn(e), rows, r, m)
 	if !v.Unknown {
 		ev.env.Rounded(e, v)
 	}
@@ -239,7 +257,7 @@ func callLength(ev *evaluator, e *lang.Expr, args []*lang.Expr, _ Rounding, _ *m
 		ev.wrongDim(args[0], Count, v.Dim)
 		return Unknown
 	}
-	perMM, ok := ev.perMM(args[1], stitch, false)
+	perMM, ok := ev.perMM(args[1], stitch, wayIn(e), false)
 	if !ok {
 		return Unknown
 	}

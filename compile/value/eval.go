@@ -18,9 +18,9 @@ type Env interface {
 	Lookup(path []string) (Vector, bool)
 	// Names returns the names that Lookup knows, with points between their words, for hints at misspelt ones.
 	Names() []string
-	// Gauge returns how many stitches and rows of a stitch measure a millimetre, exactly. rowsPerMM is nil if the gauge
-	// gives no rows. ok is false if the stitch has no gauge.
-	Gauge(stitch string) (stsPerMM, rowsPerMM *big.Rat, ok bool)
+	// Gauge returns how many stitches and rows of a stitch measure a millimetre, exactly, as it is worked by way. rowsPerMM
+	// is nil if the gauge gives no rows. Found is not OneGauge if there is none, or if by says nothing and there are two.
+	Gauge(stitch string, by WorkedIn) (stsPerMM, rowsPerMM *big.Rat, found Found)
 	// Multiple returns over which numbers of stitches a stitch pattern comes out, one for each of Sizes. ok is false for
 	// anything else, and for a stitch pattern that comes out over any.
 	Multiple(pattern string) (of, plus plan.Nums, ok bool)
@@ -33,6 +33,26 @@ type Env interface {
 	// Report takes a finding.
 	Report(diag.Diagnostic)
 }
+
+// WorkedIn is how a stitch is worked.
+type WorkedIn uint8
+
+// The ways. The other one serves where a stitch was counted in one way only.
+const (
+	AnyWay WorkedIn = iota // not said: as the part is worked in which the value stands
+	InRows
+	InRounds
+)
+
+// Found says whether a stitch has a gauge.
+type Found uint8
+
+// What can be found.
+const (
+	NoGauge Found = iota
+	OneGauge
+	TwoGauges // in rows and in rounds, and nothing says which is meant
+)
 
 // Eval works out an expression for all sizes. What is wrong is reported to the env, one diagnostic for each cause, and
 // gives [Unknown]. A nil expression, which stands where the source could not be read, is Unknown and silent.

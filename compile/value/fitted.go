@@ -87,19 +87,23 @@ type multiple struct {
 // Stitches returns how many stitches measure a length. What is wrong is reported at node n.
 func Stitches(length Vector, stitch string, r Rounding, env Env, n lang.Node) Vector {
 	ev := evaluator{env: env, sizes: env.Sizes()}
-	return ev.fit(n, n, length, stitch, false, r, nil)
+	return ev.fit(n, n, length, stitch, AnyWay, false, r, nil)
 }
 
 // Rows returns how many rows measure a length, as [Stitches] does for stitches.
 func Rows(length Vector, stitch string, r Rounding, env Env, n lang.Node) Vector {
 	ev := evaluator{env: env, sizes: env.Sizes()}
-	return ev.fit(n, n, length, stitch, true, r, nil)
+	return ev.fit(n, n, length, stitch, AnyWay, true, r, nil)
 }
 
 // perMM finds the gauge of a stitch, or reports that there is none.
-func (ev *evaluator) perMM(n lang.Node, stitch string, rows bool) (*big.Rat, bool) {
-	sts, perRow, ok := ev.env.Gauge(stitch)
-	if !ok || sts == nil || sts.Sign() <= 0 {
+func (ev *evaluator) perMM(n lang.Node, stitch string, by WorkedIn, rows bool) (*big.Rat, bool) {
+	sts, perRow, found := ev.env.Gauge(stitch, by)
+	if found == TwoGauges {
+		ev.report("OV326", n, diag.Args{"stitch": stitch})
+		return nil, false
+	}
+	if found == NoGauge || sts == nil || sts.Sign() <= 0 {
 		ev.report("OV701", n, diag.Args{"stitch": stitch})
 		return nil, false
 	}
@@ -114,7 +118,7 @@ func (ev *evaluator) perMM(n lang.Node, stitch string, rows bool) (*big.Rat, boo
 }
 
 // fit turns lengths into counts. at is where the stitch is named, n the whole.
-func (ev *evaluator) fit(n, at lang.Node, length Vector, stitch string, rows bool, r Rounding, m *multiple) Vector {
+func (ev *evaluator) fit(n, at lang.Node, length Vector, stitch string, by WorkedIn, rows bool, r Rounding, m *multiple) Vector {
 	if length.Unknown {
 		return Unknown
 	}
@@ -122,7 +126,7 @@ func (ev *evaluator) fit(n, at lang.Node, length Vector, stitch string, rows boo
 		ev.wrongDim(n, Length, length.Dim)
 		return Unknown
 	}
-	perMM, ok := ev.perMM(at, stitch, rows)
+	perMM, ok := ev.perMM(at, stitch, by, rows)
 	if !ok {
 		return Unknown
 	}

@@ -35,7 +35,7 @@ type Rounding struct {
 // ReadRounding reads rounding words as they stand in a call or behind a row's header: nearest up down even odd, "ties
 // up", "ties down". If two of them contradict each other it returns both and false.
 func ReadRounding(words []string) (r Rounding, a, b string, ok bool) {
-	said := map[string]string{} // what was said about the way, the ties and the parity
+	said := map[string]string{} // what was said about the way, the ties, the parity and the gauge
 	for _, w := range words {
 		about := "way"
 		switch w {
@@ -53,6 +53,8 @@ func ReadRounding(words []string) (r Rounding, a, b string, ok bool) {
 			about, r.TiesDown = "ties", false
 		case "ties down":
 			about, r.TiesDown = "ties", true
+		case "rows", "rounds":
+			about = "gauge" // which gauge is meant rounds nothing
 		default:
 			continue
 		}

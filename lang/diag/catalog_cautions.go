@@ -18,7 +18,7 @@ end
 sizes "S", "M"` + age + `
 end
 
-` + scGauge + "\n\n" + kelp(kelpBall+"\n"+kelpSwatch) + `
+` + scRounds + "\n\n" + kelp(kelpBall+"\n"+kelpSwatch) + `
 
 part ` + part + `
   title en "Edge" es "Borde"
@@ -52,7 +52,7 @@ sizes "S", "M"
   age ` + age + `
 end
 
-` + scGauge + "\n\n" + kelp(kelpBall+"\n"+kelpSwatch) + `
+` + scRounds + "\n\n" + kelp(kelpBall+"\n"+kelpSwatch) + `
 
 part leg
   title en "Leg" es "Pierna"

@@ -143,8 +143,8 @@ var rowForms = []Entry{
 		Es: Wording{Message: `la pieza ya mide {have} y debía medir {need}`, Mark: `ya se pasó`,
 			Help:    map[string]string{"": `rows to … mide desde el comienzo de la pieza; rows for … añade una longitud`},
 			Explain: `rows to 32 cm teje hasta que la pieza mide eso, contado desde su primera vuelta.`},
-		Example: gauged("  chain 6, join\n  30 rounds: sc in each = 6\n  rounds to 5 cm: sc in each"),
-		Fixed:   gauged("  chain 6, join\n  30 rounds: sc in each = 6\n  rounds to 20 cm: sc in each")},
+		Example: roundGauged("  chain 6, join\n  30 rounds: sc in each = 6\n  rounds to 5 cm: sc in each"),
+		Fixed:   roundGauged("  chain 6, join\n  30 rounds: sc in each = 6\n  rounds to 20 cm: sc in each")},
 
 	{Code: "OV444", Severity: Error,
 		En: Wording{Message: `the chart has {have} {have|row|rows}, and row {need} is asked for`, Mark: `is not in the chart`,
@@ -304,6 +304,11 @@ func noBase(lines string) string {
 
 // gauged is a trial with a gauge.
 func gauged(lines string) string { return scGauge + "\n\n" + trial(lines) }
+
+// roundGauged is gauged with a gauge that was counted in rounds.
+func roundGauged(lines string) string {
+	return scRounds + "\n\n" + trial(lines)
+}
 
 // charted is a part worked from a chart.
 func charted(grid, row string) string {

@@ -30,6 +30,10 @@ const (
   sc 16 sts, 18 rows
 end`
 
+	scRounds = `gauge 10 cm
+  sc 16 sts, 18 rounds
+end`
+
 	plainPart = `  in rows
   chain 20 (24)
   10 rows: sc in each = 20 (24)`

@@ -31,6 +31,7 @@ var terms = map[string]wordPair{
 	"marker":      {noun{"marker", "markers"}, noun{"marcador", "marcadores"}},
 	"measure":     {noun{"measure", "measures"}, noun{"medida", "medidas"}},
 	"month":       {noun{"month", "months"}, noun{"mes", "meses"}},
+	"narrower":    {noun{"narrower", "narrower"}, noun{"estrecha", "estrechas"}},
 	"number":      {noun{"number", "numbers"}, noun{"número", "números"}},
 	"part":        {noun{"part", "parts"}, noun{"pieza", "piezas"}},
 	"percentage":  {noun{"percentage", "percentages"}, noun{"porcentaje", "porcentajes"}},
@@ -48,6 +49,7 @@ var terms = map[string]wordPair{
 	"time":        {noun{"time", "times"}, noun{"vez", "veces"}},
 	"value":       {noun{"value", "values"}, noun{"valor", "valores"}},
 	"weight":      {noun{"weight", "weights"}, noun{"peso", "pesos"}},
+	"wider":       {noun{"wider", "wider"}, noun{"ancha", "anchas"}},
 	"yarn":        {noun{"yarn", "yarns"}, noun{"hilo", "hilos"}},
 }
 

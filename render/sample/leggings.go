@@ -85,8 +85,8 @@ func Leggings() *plan.Pattern {
 			{Name: "height", Values: cm(80, 92, 98, 104)},
 		},
 		Gauges: []plan.Gauge{
-			{Stitch: stitch.DC, Over: 10 * plan.Centimetre, Sts: 20000, Rows: 10000},
-			{Stitch: stitch.HDC, Over: 10 * plan.Centimetre, Sts: 20000, Rows: 12500},
+			{Stitch: stitch.DC, Over: 10 * plan.Centimetre, Sts: 20000, Rows: 10000, Rounds: true},
+			{Stitch: stitch.HDC, Over: 10 * plan.Centimetre, Sts: 20000, Rows: 12500, Rounds: true},
 		},
 		Hooks:     []plan.Length{3750, 3250},
 		Yarns:     yarns(),

@@ -30,16 +30,20 @@ func (e *english) balls(lo, hi, yarns int) rich.Text {
 	return rich.T(text)
 }
 
-func (e *english) gauge(sts, rows string, f noun, round bool) rich.Text {
+func (e *english) gauge(sts, rows string, name rich.Text, round bool) rich.Text {
 	if rows == "" {
-		return fill("{}~{}", sts, f.many)
+		return fill("{}~{}", sts, name)
 	}
-	return fill("{}~{} and {}~"+e.rowWord(round).many, sts, f.many, rows)
+	return fill("{}~{} and {}~"+numbered(rows, e.rowWord(round)), sts, name, rows)
 }
 
 func (e *english) stsOf(pattern string) noun {
 	st := e.short("st")
 	return noun{one: fill("{} in {}", st.one, pattern), many: fill("{} in {}", st.many, pattern)}
+}
+
+func (e *english) repeatsOf(pattern string) noun {
+	return noun{one: fill("repeat of {}", pattern), many: fill("repeats of {}", pattern)}
 }
 
 func (e *english) hooksFor(size string, parts []string) rich.Text {

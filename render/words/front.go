@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"ovillo/compile/plan"
-	"ovillo/compile/stitch"
 	"ovillo/render/rich"
 )
 
@@ -236,9 +235,24 @@ func (c *context) hooksFact() rich.Text {
 	return c.list(names)
 }
 
-// gauge writes a gauge: 20 dc and 10 rounds = 10 cm (4 in).
+// gauge writes a gauge: 20 dc and 10 rounds = 10 cm (4 in) after washing and blocking.
 func (c *context) gauge(g plan.Gauge) rich.Text {
-	return fill("{} = {}", c.counted(g), c.square(g.Over))
+	text := fill("{} = {}", c.counted(g), c.square(g.Over))
+	if when := c.blocking(g); when != "" {
+		text = fill("{} {}", text, when)
+	}
+	return text
+}
+
+// blocking says whether the swatch was blocked before it was counted; "" where the source does not say.
+func (c *context) blocking(g plan.Gauge) string {
+	switch g.Blocked {
+	case plan.AfterBlocking:
+		return c.l.voice.line(gaugeBlocked)
+	case plan.BeforeBlocking:
+		return c.l.voice.line(gaugeNotBlocked)
+	}
+	return ""
 }
 
 // gauges writes several gauges, those over the same length together: 10 cm (4 in) = 20 dc and 10 rounds; 20 ch.
@@ -248,12 +262,16 @@ func (c *context) gauges(gs []plan.Gauge) rich.Text {
 	}
 	var out []rich.Text
 	for i := 0; i < len(gs); {
-		over := gs[i].Over
+		first := gs[i]
 		var alike []rich.Text
-		for ; i < len(gs) && gs[i].Over == over; i++ {
+		for ; i < len(gs) && gs[i].Over == first.Over && gs[i].Blocked == first.Blocked; i++ {
 			alike = append(alike, c.counted(gs[i]))
 		}
-		out = append(out, sentence(fill("{} = {}", c.square(over), join("; ", alike...))))
+		text := fill("{} = {}", c.square(first.Over), join("; ", alike...))
+		if when := c.blocking(first); when != "" {
+			text = fill("{}, {}", when, text)
+		}
+		out = append(out, sentence(text))
 	}
 	return join(" ", out...)
 }
@@ -267,37 +285,38 @@ func (c *context) square(over plan.Length) string {
 }
 
 func (c *context) counted(g plan.Gauge) rich.Text {
+	number := func(thousandths int64) string { return c.l.Number(float64(thousandths)/1000, 2) }
 	rows := ""
 	if g.Rows > 0 {
-		rows = c.l.Number(float64(g.Rows)/1000, 2)
+		rows = number(g.Rows)
 	}
-	of := noun{}
-	if g.Pattern != "" {
+	var of noun
+	n := g.Sts
+	switch {
+	case g.Repeats > 0:
+		n, of = g.Repeats, c.l.voice.repeatsOf(c.printed(g.Called, g.Pattern))
+	case g.Pattern != "":
 		of = c.l.voice.stsOf(c.printed(g.Called, g.Pattern))
-	} else {
+	default:
 		of = c.form(plainForm(g.Stitch))
 	}
-	return c.l.voice.gauge(c.l.Number(float64(g.Sts)/1000, 2), rows, of, c.mostlyRounds(g.Stitch))
+	name := of.many
+	if n == 1000 {
+		name = of.one
+	}
+	text := c.l.voice.gauge(number(n), rows, name, g.Rounds)
+	if g.Hook > 0 {
+		text = fill(c.l.voice.line(gaugeHook), text, c.l.hook(g.Hook))
+	}
+	return text
 }
 
-// mostlyRounds reports whether the fabric of a stitch is worked in rounds: the parts that use it are.
-func (c *context) mostlyRounds(id stitch.ID) bool {
-	rounds, rows := 0, 0
-	for _, part := range c.p.Parts {
-		if len(part.Worked) == 0 {
-			continue
-		}
-		for _, r := range part.Worked[0] {
-			switch {
-			case r.Tall != id:
-			case r.Closed:
-				rounds++
-			default:
-				rows++
-			}
-		}
+// numbered is a word behind a figure.
+func numbered(figure string, t term) string {
+	if figure == "1" {
+		return t.one
 	}
-	return rounds > rows
+	return t.many
 }
 
 // wide is the width of a swatch that can be measured in the middle: a fifth more than the gauge counts.

@@ -17,7 +17,10 @@ func everything() *plan.Pattern {
 	p := tablePattern()
 	both := func(en, es string) plan.Text { return plan.Text{"en": en, "es": es} }
 	p.Title, p.Edition, p.Date, p.Level, p.Shown = both("Table", "Mesa"), 1, "2026-12-05", "complex", 1
-	p.Gauges = []plan.Gauge{{Stitch: stitch.SC, Over: 10 * plan.Centimetre, Sts: 21500}, {Stitch: stitch.DC, Over: 5 * plan.Centimetre, Sts: 10000, Rows: 5250}}
+	p.Gauges = []plan.Gauge{{Stitch: stitch.SC, Over: 10 * plan.Centimetre, Sts: 21500}, {Stitch: stitch.DC, Over: 5 * plan.Centimetre, Sts: 10000, Rows: 5250},
+		{Stitch: stitch.DC, Over: 10 * plan.Centimetre, Sts: 18000, Rows: 9500, Rounds: true, Hook: 3250, Blocked: plan.AfterBlocking},
+		{Stitch: "fans", Pattern: "fans", Called: both("fan stitch", "punto abanico"), Over: 10 * plan.Centimetre, Sts: 18000, Repeats: 3000, Rows: 11000, Blocked: plan.AfterBlocking},
+		{Stitch: "fans", Pattern: "fans", Over: 12 * plan.Centimetre, Sts: 6000, Repeats: 1000, Rows: 1000, Rounds: true, Blocked: plan.BeforeBlocking}}
 	p.Hooks = []plan.Length{4500}
 	p.Yarns[0].Weight, p.Yarns[1].Weight = "super bulky", "tape"
 	p.Yarns[0].Fibre, p.Yarns[1].Fibre = []plan.Share{{Fibre: "cotton", Percent: 100}}, []plan.Share{{Fibre: "wool", Percent: 75}, {Fibre: "nettle_fibre", Percent: 25}}

@@ -122,6 +122,10 @@ const (
 	thePompoms
 	allowance     // {} per cent
 	gaugeCheck    // {} stitches
+	gaugeCheckRaw // {} stitches, of a swatch that is not blocked
+	gaugeBlocked  // behind a gauge, or before several
+	gaugeNotBlocked
+	gaugeHook     // {} gauge, {} hook
 	sizeNamed     // {} size
 	drawingText   // {} size
 	drawingMotifs // {} size

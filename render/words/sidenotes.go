@@ -33,7 +33,11 @@ func (c *context) gaugeNote() rich.Text {
 	for _, m := range c.motifSizes() {
 		out = join(" ", out, sentence(m))
 	}
-	return join(" ", out, fill(c.l.voice.line(gaugeCheck), wide(c.p.Gauges[0])))
+	check := gaugeCheck
+	if c.p.Gauges[0].Blocked == plan.BeforeBlocking {
+		check = gaugeCheckRaw
+	}
+	return join(" ", out, fill(c.l.voice.line(check), wide(c.p.Gauges[0])))
 }
 
 // hooksNote says which hook is for which parts.

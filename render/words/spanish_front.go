@@ -30,16 +30,20 @@ func (s *spanish) balls(lo, hi, yarns int) rich.Text {
 	return rich.T(text)
 }
 
-func (s *spanish) gauge(sts, rows string, f noun, round bool) rich.Text {
+func (s *spanish) gauge(sts, rows string, name rich.Text, round bool) rich.Text {
 	if rows == "" {
-		return fill("{}~{}", sts, f.many)
+		return fill("{}~{}", sts, name)
 	}
-	return fill("{}~{} y {}~"+s.rowWord(round).many, sts, f.many, rows)
+	return fill("{}~{} y {}~"+numbered(rows, s.rowWord(round)), sts, name, rows)
 }
 
 func (s *spanish) stsOf(pattern string) noun {
 	st := s.short("st")
 	return noun{one: fill("{} en {}", st.one, pattern), many: fill("{} en {}", st.many, pattern)}
+}
+
+func (s *spanish) repeatsOf(pattern string) noun {
+	return noun{one: fill("repetición de {}", pattern), many: fill("repeticiones de {}", pattern), feminine: true}
 }
 
 func (s *spanish) hooksFor(size string, parts []string) rich.Text {

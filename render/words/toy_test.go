@@ -86,9 +86,9 @@ func (y toy) line(l line) string {
 	switch l {
 	case listSeparator:
 		return "/ "
-	case amountsOf, noAmountsOf, weighedSwatch, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf:
+	case amountsOf, noAmountsOf, weighedSwatch, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook:
 		return "λ {} {}"
-	case termsText, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
+	case termsText, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
 	}
 	return "λ"
@@ -184,27 +184,28 @@ func (y toy) sew(a, b []named, _ plan.Match) rich.Text { return y.t("∪", y.ref
 func (y toy) cord(c cord) []rich.Text {
 	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
 }
-func (y toy) pompom(n string, a rich.Text, w int) rich.Text    { return y.t("⊙", n, a, w) }
-func (y toy) buttons(n num, size string) rich.Text             { return y.t("⊙", n, size) }
-func (y toy) span(lo, hi, unit string) string                  { return lo + "…" + hi + " " + unit }
-func (y toy) sizeList(n []string) string                       { return y.list(n) }
-func (y toy) balls(lo, hi, n int) rich.Text                    { return y.t("●", lo, hi, n) }
-func (y toy) gauge(s, r string, f noun, round bool) rich.Text  { return y.t("▦", s, f.one, r) }
-func (y toy) stsOf(p string) noun                              { return noun{one: rich.T(p), many: rich.T(p)} }
-func (y toy) hooksFor(size string, p []string) rich.Text       { return y.t("ω", size, y.list(p)) }
-func (y toy) markers(n int) rich.Text                          { return y.t("!", n) }
-func (y toy) buttonsNeeded(n num, s string) rich.Text          { return y.t("⊙", n, s) }
-func (y toy) beginCounts(n int, f noun, counts bool) rich.Text { return y.t("∞", n, f.one) }
-func (y toy) around(n string) string                           { return n + "○" }
-func (y toy) ease(n string) string                             { return n + "±" }
-func (y toy) edition(n, year, month int) string                { return strconv.Itoa(n) + "·" + strconv.Itoa(year) }
-func (y toy) special(x explained) rich.Text                    { return y.t("※", x.overs, x.base.one) }
-func (y toy) specialName(f stitch.Form) rich.Text              { return y.t("※", y.formName(f)) }
-func (y toy) drawn(f noun, t rich.Text, n num) rich.Text       { return y.t("∧", f.one, t, n) }
-func (y toy) unfinished(f noun) noun                           { return f }
-func (y toy) spike(f noun) noun                                { return f }
-func (y toy) spikeSpecial(a, f noun) (head, text rich.Text)    { return a.one, y.t("※", f.one) }
-func (y toy) lengthen(f noun, n num) rich.Text                 { return y.t("∞", n, f.one) }
+func (y toy) pompom(n string, a rich.Text, w int) rich.Text        { return y.t("⊙", n, a, w) }
+func (y toy) buttons(n num, size string) rich.Text                 { return y.t("⊙", n, size) }
+func (y toy) span(lo, hi, unit string) string                      { return lo + "…" + hi + " " + unit }
+func (y toy) sizeList(n []string) string                           { return y.list(n) }
+func (y toy) balls(lo, hi, n int) rich.Text                        { return y.t("●", lo, hi, n) }
+func (y toy) gauge(s, r string, f rich.Text, round bool) rich.Text { return y.t("▦", s, f, r) }
+func (y toy) repeatsOf(p string) noun                              { return noun{one: rich.T(p), many: rich.T(p)} }
+func (y toy) stsOf(p string) noun                                  { return noun{one: rich.T(p), many: rich.T(p)} }
+func (y toy) hooksFor(size string, p []string) rich.Text           { return y.t("ω", size, y.list(p)) }
+func (y toy) markers(n int) rich.Text                              { return y.t("!", n) }
+func (y toy) buttonsNeeded(n num, s string) rich.Text              { return y.t("⊙", n, s) }
+func (y toy) beginCounts(n int, f noun, counts bool) rich.Text     { return y.t("∞", n, f.one) }
+func (y toy) around(n string) string                               { return n + "○" }
+func (y toy) ease(n string) string                                 { return n + "±" }
+func (y toy) edition(n, year, month int) string                    { return strconv.Itoa(n) + "·" + strconv.Itoa(year) }
+func (y toy) special(x explained) rich.Text                        { return y.t("※", x.overs, x.base.one) }
+func (y toy) specialName(f stitch.Form) rich.Text                  { return y.t("※", y.formName(f)) }
+func (y toy) drawn(f noun, t rich.Text, n num) rich.Text           { return y.t("∧", f.one, t, n) }
+func (y toy) unfinished(f noun) noun                               { return f }
+func (y toy) spike(f noun) noun                                    { return f }
+func (y toy) spikeSpecial(a, f noun) (head, text rich.Text)        { return a.one, y.t("※", f.one) }
+func (y toy) lengthen(f noun, n num) rich.Text                     { return y.t("∞", n, f.one) }
 func (y toy) foundationSpecial(x explained, _ bool) (a, b rich.Text) {
 	return y.t("※"), y.t("※", x.base.one)
 }

@@ -137,8 +137,9 @@ type frontTalk interface {
 	span(lo, hi, unit string) string
 	sizeList(names []string) string
 	balls(lo, hi, yarns int) rich.Text
-	gauge(sts, rows string, f noun, round bool) rich.Text
-	stsOf(pattern string) noun // stitches of a stitch pattern
+	gauge(sts, rows string, name rich.Text, round bool) rich.Text
+	stsOf(pattern string) noun     // stitches of a stitch pattern
+	repeatsOf(pattern string) noun // repeats of a stitch pattern
 	hooksFor(size string, parts []string) rich.Text
 	markers(n int) rich.Text
 	buttonsNeeded(n num, size string) rich.Text

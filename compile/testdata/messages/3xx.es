@@ -216,3 +216,86 @@ error[OV323]: sc no tiene repeticiones que se puedan contar
 
 example.ovillo: 1 error
 
+# OV326
+error[OV326]: sc tiene una muestra en hileras y otra en vueltas, y aquí nada dice cuál vale
+  --> example.ovillo:15:28
+ 15 | let wide = stitches(20 cm, sc)
+    |                            ^^ ¿en hileras o en vueltas?
+    = ayuda: dígalo detrás del punto: stitches(52 cm, sc, rounds)
+
+example.ovillo: 1 error
+
+# OV327
+error[OV327]: la muestra de sc aparece dos veces
+  --> example.ovillo:12:3
+ 12 |   sc 15 sts, 17 rows
+    |   ^^^^^^^^^^^^^^^^^^ la segunda
+ 11 |   sc 16 sts, 18 rows
+    |   ------------------ la primera
+    = ayuda: deje una; solo pueden estar las dos si una cuenta hileras y la otra vueltas, o si nombran ganchillos distintos
+
+example.ovillo: 1 error
+
+# OV328
+nota[OV328]: hoop se teje en vueltas, y sus longitudes se calculan con una muestra de hdc contada en hileras
+  --> example.ovillo:11:3
+ 11 |   hdc 16 sts, 12 rows
+    |   ^^^^^^^^^^^^^^^^^^^
+    = ayuda: cuente una muestra tejida en vueltas y dele su propia línea: hdc 16 sts, 12 rounds
+
+example.ovillo: 1 nota
+
+# OV329
+nota[OV329]: en hoop se teje hdc con un ganchillo de 3,5 mm, y sus longitudes se calculan con una muestra contada con el de 4 mm
+  --> example.ovillo:11:3
+ 11 |   hdc 16 sts, 12 rounds
+    |   ^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: si se contó con el de 3,5 mm, dígalo detrás de la línea: hook 3.5 mm; si no, cuente una muestra con él y dele su propia línea
+
+example.ovillo: 1 nota
+
+# OV330
+aviso[OV330]: la muestra se cuenta sobre 5 cm
+  --> example.ovillo:10:7
+ 10 | gauge 5 cm
+    |       ^^^^ al menos 10 cm o 4 in
+    = ayuda: cuente sobre 10 cm o más, en el centro de una pieza mayor
+
+example.ovillo: 1 aviso
+
+# OV331
+error[OV331]: sc no tiene repetición que una muestra pueda contar
+ --> example.ovillo:2:3
+ 2 |   sc 4 repeats, 18 rows
+   |   ^^^^^^^^^^^^^^^^^^^^^ ¿repeticiones de qué?
+   = ayuda: cuente puntos: sc 16 sts, 18 rows; o repeticiones de una puntada que diga su múltiplo, igual en todas las tallas
+
+example.ovillo: 1 error
+
+# OV332
+nota[OV332]: según esta muestra, dc es 0,5 veces tan alto como ancho; lo habitual es 1,6–1,8
+  --> example.ovillo:11:3
+ 11 |   dc 9 sts, 18 rows
+    |   ^^^^^^^^^^^^^^^^^
+    = ayuda: compruebe que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)
+
+example.ovillo: 1 nota
+
+# OV333
+nota[OV333]: según la muestra, la cadena inicial de strip es un 33 % más estrecha que la hilera que lleva encima
+  --> example.ovillo:12:3
+ 12 |   ch 24 sts
+    |   ^^^^^^^^^
+    = ayuda: diga que la cadena se hace con un ganchillo mayor, o empiece con puntos de base; o cuente de nuevo las cadenetas
+
+example.ovillo: 1 nota
+
+# OV334
+nota[OV334]: los dos bordes de esta costura no se comparan, porque sc no tiene muestra
+  --> example.ovillo:21:3
+ 21 |   sew strip.edge to strip.foundation
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: añada la muestra de sc al bloque gauge: sc 16 sts, 18 rows
+
+example.ovillo: 1 nota
+

@@ -146,9 +146,9 @@ example.ovillo: 1 error
 
 # OV751
 error[OV751]: la medida de un ganchillo es una longitud
-  --> example.ovillo:13:1
+  --> example.ovillo:13:6
  13 | hook 4
-    | ^^^^^^
+    |      ^
     = ayuda: escríbala en milímetros: hook 4 mm
 
 example.ovillo: 1 error
