@@ -213,6 +213,13 @@ func (c *checker) bodyMeasures() {
 // bodyMeasure is how the tables call a measure for which sources have another name.
 var bodyMeasure = map[string]string{"hip": "hips", "foot_length": "foot", "head_circumference": "head", "back_waist": "back_waist_length", "arm": "arm_length", "hand_circumference": "hand"}
 
+func bodyName(name string) string {
+	if m, ok := bodyMeasure[name]; ok {
+		return m
+	}
+	return name
+}
+
 // farOffPercent is how far an own figure may lie from a table before it is taken for a slip of the pen. Published tables differ
 // by a tenth among themselves (inside leg of a year: 27 and 30 cm). Common practice, no source.
 const farOffPercent = 20
@@ -220,10 +227,7 @@ const farOffPercent = 20
 // compareBody notes own figures of the wearer that lie far from what the tables give for the age.
 func (c *checker) compareBody() {
 	for _, b := range c.pat.Body {
-		name := b.Name
-		if m, ok := bodyMeasure[name]; ok {
-			name = m
-		}
+		name := bodyName(b.Name)
 		bad := newSpread(c)
 		var have, need []string
 		var table, help string

@@ -9,6 +9,7 @@ import (
 	"ovillo/compile"
 	"ovillo/compile/plan"
 	"ovillo/lang"
+	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
 
@@ -20,6 +21,19 @@ func worn(t *testing.T, text string) *plan.Pattern {
 	p, list := compile.Compile(f)
 	require.False(t, list.HasErrors(), "%s\n%v", text, list)
 	return p
+}
+
+// codesOf compiles a source and gives the codes of what was found.
+func codesOf(t *testing.T, text string) map[diag.Code]bool {
+	t.Helper()
+	f, list := lang.Parse(source.NewFile("p.ovillo", text))
+	require.False(t, list.HasErrors(), "%s\n%v", text, list)
+	_, list = compile.Compile(f)
+	codes := map[diag.Code]bool{}
+	for _, d := range list {
+		codes[d.Code] = true
+	}
+	return codes
 }
 
 // TestBodyFromTables holds which measures of the wearer a pattern gets: the designer's own first, then those of the table that the

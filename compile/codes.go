@@ -176,4 +176,17 @@ const (
 	codeNoAge      diag.Code = "OV774" // by age, and no age is given
 	codeBodyLacks  diag.Code = "OV775" // a measure that it does not have in every size
 	codeBodyFarOff diag.Code = "OV776" // own figures far from the tables
+
+	codeTooNarrow     diag.Code = "OV777" // an opening that does not go over the head
+	codeHeadUnchecked diag.Code = "OV778" // pulled over the head, and no measure says what goes over it
+	codeMuchStretch   diag.Code = "OV779" // an edge that is to stretch far
+	codeHeadAssumed   diag.Code = "OV780" // the head is taken from the growth table
+
+	codeSum       diag.Code = "OV781" // measures that are to add up and do not
+	codeSumByName diag.Code = "OV782" // the same by their names
+	codeNoMeasure diag.Code = "OV783" // no such measure
+	codeFlat      diag.Code = "OV784" // laid flat, and it does not go around
+	codeSampleOff diag.Code = "OV785" // a sample that measures something else
+	codeNoDisc    diag.Code = "OV786" // measured across, and it is no disc
+	codeDiscCups  diag.Code = "OV787" // a disc that does not lie flat
 )

@@ -59,12 +59,15 @@ func (c *checker) check() {
 	c.sameTitles()
 	c.bridges()
 	c.measures()
+	c.checkSums()
+	c.sampleMeasures()
 	c.growing()
 	c.measuredAtAll()
 	c.finishing()
 	c.notions()
 	c.yarns()
 	c.bodyMeasures()
+	c.headUnchecked()
 	c.cautions()
 	c.lettering()
 	c.gaugeNotes()
@@ -92,6 +95,7 @@ type checker struct {
 	patterns       map[string]*stitchPattern
 	yarnAt         map[string]int
 	fitAt          map[string]source.Span // the designer's own measures of the wearer
+	oversaid       bool                   // a measure says what it goes over
 	body           *bodyTable             // the tables that measures of the wearer come from; nil: none
 	gauge          map[stitch.ID][]*gaugeOf
 	begins         map[stitch.ID]begin // settings of the header

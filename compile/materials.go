@@ -37,7 +37,7 @@ func (c *checker) readNotion(n *lang.Notion) {
 		switch {
 		case v.Unknown:
 		case v.Dim == value.Count:
-			out.N, _ = v.Counts(&scope{c, nil, nil}, n.Amount.E)
+			out.N, _ = v.Counts(&scope{c: c}, n.Amount.E)
 		case v.Dim == value.Length:
 			out.Length = v.Lengths()
 		case v.Dim == value.Mass:

@@ -24,6 +24,7 @@ func (c *checker) measures() {
 
 func (c *checker) measure(n *lang.Measure) {
 	out := plan.Measure{Name: n.Name.Text}
+	c.oversaid = c.oversaid || n.Over != nil
 	if len(n.Text) > 0 {
 		out.Text = c.text(n.Text, n)
 	}
@@ -47,6 +48,7 @@ func (c *checker) measure(n *lang.Measure) {
 	}
 	c.lets["measure."+out.Name], c.measureAt[out.Name] = v, n.Span()
 	c.fit(n, &out)
+	c.over(n, &out)
 	c.wanted(n, &out)
 	c.pat.Measures = append(c.pat.Measures, out)
 }
@@ -76,6 +78,8 @@ func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 		return c.measuredAlong(e)
 	case e.Text == "along":
 		return c.measuredPlaces(e)
+	case e.Text == "across":
+		return c.measuredAcross(e)
 	}
 	p := c.parts[e.Path[0]]
 	if p == nil {

@@ -26,6 +26,7 @@ type scope struct {
 	c       *checker
 	mask    []bool // nil: all sizes
 	measure func(*lang.Expr) (value.Vector, bool)
+	first   string // names are looked up behind this first: "measure." where measures stand by their names alone
 }
 
 // eval works out an expression in the sizes of a mask and spreads the result over all sizes, Absent elsewhere.
@@ -33,7 +34,7 @@ func (c *checker) eval(e *lang.Expr, mask []bool, measure func(*lang.Expr) (valu
 	if c.z == 0 {
 		return value.Unknown
 	}
-	return value.Eval(e, &scope{c, mask, measure}).Spread(mask)
+	return value.Eval(e, &scope{c: c, mask: mask, measure: measure}).Spread(mask)
 }
 
 func (s *scope) Sizes() []string {
@@ -52,7 +53,10 @@ func (s *scope) Sizes() []string {
 
 func (s *scope) Lookup(path []string) (value.Vector, bool) {
 	name := strings.Join(path, ".")
-	v, ok := s.c.lets[name]
+	v, ok := s.c.lets[s.first+name]
+	if !ok {
+		v, ok = s.c.lets[name]
+	}
 	s.c.body.use(name)
 	if !ok && s.c.body.unknown(name) {
 		return value.Unknown, true
@@ -63,6 +67,9 @@ func (s *scope) Lookup(path []string) (value.Vector, bool) {
 func (s *scope) Names() []string {
 	var out []string
 	for n := range s.c.lets {
+		if s.first != "" {
+			n = strings.TrimPrefix(n, s.first)
+		}
 		out = append(out, n)
 	}
 	slices.Sort(out)
@@ -148,7 +155,7 @@ func (c *checker) count(e *lang.Expr, mask []bool) plan.Nums {
 	if v.Unknown {
 		return nil
 	}
-	out, _ := v.Counts(&scope{c, nil, nil}, e)
+	out, _ := v.Counts(&scope{c: c}, e)
 	return out
 }
 

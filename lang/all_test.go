@@ -12,7 +12,7 @@ import (
 // source of the package.
 var (
 	allStatements = []StatementNode{&Pattern{}, &Title{}, &By{}, &Edition{}, &Level{}, &Terms{}, &Languages{}, &Kind{}, &Prose{},
-		&Sizes{}, &SizeNames{}, &Age{}, &Fit{}, &Body{}, &Meant{}, &Shown{}, &Gauge{}, &GaugeLine{}, &Hook{}, &Notion{}, &Yarn{}, &YarnName{}, &Weight{}, &Fibre{},
+		&Sizes{}, &SizeNames{}, &Age{}, &Fit{}, &Body{}, &CheckSum{}, &SampleMeasure{}, &Meant{}, &Shown{}, &Gauge{}, &GaugeLine{}, &Hook{}, &Notion{}, &Yarn{}, &YarnName{}, &Weight{}, &Fibre{},
 		&Ball{}, &Swatch{}, &Allowance{}, &Sample{}, &SampleWeight{}, &Let{}, &Group{}, &Stitch{}, &Takes{}, &Abbr{}, &Chart{}, &Legend{}, &Mesh{}, &Part{}, &Call{}, &Base{}, &Begin{},
 		&Style{}, &FirstSide{}, &Make{}, &Chain{}, &Foundation{}, &Ring{}, &Start{}, &From{}, &CountOff{}, &Have{}, &RoundsBegin{},
 		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{},

@@ -16,14 +16,14 @@ const (
 	OpDiv                    // L / R
 	OpBut                    // L but "XL" R: Text is the size
 	OpMultiple               // multiple of L plus R; only as an argument of a call. R may be nil
-	OpMeasure                // around NAME at row R, height of NAME, width of NAME, length of NAME: Text, Path, R if there; along SIDE edge of NAME: Side, or along NAME; count of NAME
+	OpMeasure                // around NAME at row R, across NAME at round R, height of NAME, width of NAME, length of NAME: Text, Path, R if there; along SIDE edge of NAME: Side, or along NAME; count of NAME
 )
 
 // Expr is a node of an expression. Numbers are kept as they were written.
 type Expr struct {
 	At
 	Op    Op
-	Text  string   // OpNumber: the digits; OpBut: the size; OpMeasure: around, height, width, length, along or count
+	Text  string   // OpNumber: the digits; OpBut: the size; OpMeasure: around, across, height, width, length, along or count
 	Sizes []string // OpNumber: the numbers of the other sizes, in order, with their sign
 	Unit  string   // OpNumber: cm mm in g kg oz m yd % months years, or ""
 	Path  []string // OpName, OpCall, OpMeasure

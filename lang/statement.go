@@ -109,6 +109,7 @@ var forms = map[Block]map[string]*form{
 	InSample: {
 		"meant":  meantForm,
 		"weight": formOf[SampleWeight]("", `weight sand 180 g, kelp 34 g`),
+		anyName:  formOf[SampleMeasure]("", `hips 29 cm flat within 1 cm`),
 	},
 	InStitch: {
 		"takes": formOf[Takes]("", `takes 1, makes 1, tall as dc`),
@@ -133,6 +134,7 @@ var forms = map[Block]map[string]*form{
 	InFinish: finishForms,
 	InMeasure: {
 		"meant": meantForm,
+		"check": formOf[CheckSum]("", `check rise + inseam equals length within 0.5 cm`),
 		anyName: formOf[Measure]("", `hips = around body at row 2`),
 	},
 	InProse: {},

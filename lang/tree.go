@@ -381,6 +381,18 @@ type SampleWeight struct {
 	All   *Val          `parser:"| @@ )"`
 }
 
+// SampleMeasure is a measure of the measure block as the sample measures; flat: laid flat, half of what goes around.
+//
+//	length 31.5 cm
+//	hips 29 cm flat within 1 cm
+type SampleMeasure struct {
+	At
+	Name   *Name `parser:"@@"`
+	Value  *Val  `parser:"@@"`
+	Flat   bool  `parser:"@'flat'?"`
+	Within *Val  `parser:"( 'within' @@ )?"`
+}
+
 // YarnWeight is how much of a yarn is in the sample.
 type YarnWeight struct {
 	At
@@ -1426,21 +1438,35 @@ type MeasureBlock struct {
 	Word bool `parser:"@'measure'"`
 }
 
-// Measure is one measure of the finished piece, with the wearer's measure it must suit or the length wanted.
+// Measure is one measure of the finished piece, with the wearer's measure it must suit, what it must go over, or the length
+// wanted.
 //
 //	hips = around body at row 2 fits fit.hips ease 0 to 6 cm
 //	thigh en "Thigh, around" es "Muslo, contorno" = around right_leg at row 1
+//	neck = around neckband at row 1 goes over fit.head stretch 20 %
 //	length = height of back wanted 32 (33, 34) cm within 1 cm
 type Measure struct {
 	At
-	Name   *Name `parser:"@@"`
-	Text   []*Bi `parser:"@@* '='"`
-	Value  *Val  `parser:"@@"`
-	Fits   *Ref  `parser:"( 'fits' @@"`
-	Lo     *Val  `parser:"  'ease' @@"`
-	Hi     *Val  `parser:"  'to' @@ )?"`
-	Wanted *Val  `parser:"( 'wanted' @@"`
-	Within *Val  `parser:"  'within' @@ )?"`
+	Name    *Name `parser:"@@"`
+	Text    []*Bi `parser:"@@* '='"`
+	Value   *Val  `parser:"@@"`
+	Fits    *Ref  `parser:"( 'fits' @@"`
+	Lo      *Val  `parser:"  'ease' @@"`
+	Hi      *Val  `parser:"  'to' @@ )?"`
+	Over    *Ref  `parser:"( 'goes' 'over' @@"`
+	Stretch *Val  `parser:"  ( 'stretch' @@ )? )?"`
+	Wanted  *Val  `parser:"( 'wanted' @@"`
+	Within  *Val  `parser:"  'within' @@ )?"`
+}
+
+// CheckSum holds measures that must add up.
+//
+//	check rise + inseam equals length within 0.5 cm
+type CheckSum struct {
+	At
+	Left   *Val `parser:"'check' @@"`
+	Right  *Val `parser:"'equals' @@"`
+	Within *Val `parser:"( 'within' @@ )?"`
 }
 
 func (*Pattern) statement()       {}
@@ -1527,6 +1553,8 @@ func (*Button) statement()        {}
 func (*PlainFinish) statement()   {}
 func (*MeasureBlock) statement()  {}
 func (*Measure) statement()       {}
+func (*CheckSum) statement()      {}
+func (*SampleMeasure) statement() {}
 
 func (*ChainItem) item()   {}
 func (*Lengthen) item()    {}

@@ -20,7 +20,7 @@ const maxDepth = 200
 // Parse reads a value: an expression in which numbers may have units.
 func (v *Val) Parse(lx *lexer.PeekingLexer) error {
 	r := reader{lx}
-	if !r.valueAhead() && !r.word("around") {
+	if !r.valueAhead() && !r.word("around") && !r.word("across") {
 		return participle.NextMatch
 	}
 	start := r.start()
@@ -300,14 +300,14 @@ func unitOf(word string) string {
 	return word
 }
 
-// measuredAhead reports whether a measure of the piece follows: around NAME, height of NAME, along SIDE edge of NAME, along NAME.
+// measuredAhead reports whether a measure of the piece follows: around NAME, across NAME, height of NAME, along SIDE edge of NAME, along NAME.
 func (c *climber) measuredAhead() bool {
 	t := c.Peek()
 	if !c.units || t.Type != tWord {
 		return false
 	}
 	switch t.Value {
-	case "around":
+	case "around", "across":
 		return true
 	case "height", "width", "length":
 		return c.after().Value == "of"

@@ -5,16 +5,21 @@ import (
 	"strings"
 )
 
-// classes maps the words for what is made to the classes the rules go by; words keeps their order.
-var classes, words = func() (map[string]string, []string) {
-	m := map[string]string{}
+// classes maps the words for what is made to the classes the rules go by; overHead holds those that are pulled over the
+// head; words keeps their order.
+var classes, overHead, words = func() (map[string]string, map[string]bool, []string) {
+	m, over := map[string]string{}, map[string]bool{}
 	var order []string
 	for _, r := range table("kinds.csv") {
 		m[r["word"]] = r["class"]
+		over[r["word"]] = r["over_head"] == "yes"
 		order = append(order, r["word"])
 	}
-	return m, order
+	return m, over, order
 }()
+
+// PulledOver reports whether a garment of this kind is pulled over the head, as a rule.
+func PulledOver(kind string) bool { return overHead[kind] }
 
 // Kinds lists the words a source may use for what is made.
 func Kinds() []string { return slices.Clone(words) }

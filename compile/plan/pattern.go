@@ -36,6 +36,7 @@ type Pattern struct {
 	Parts     []*Part
 	Finish    []Finishing
 	Measures  []Measure
+	Sums      []Sum
 	Notions   Notions
 	Cautions  []Caution
 	Stitches  []stitch.Form // every form that is printed, in the order of first use
@@ -127,6 +128,20 @@ type Sample struct {
 	Size       int     // which size it is
 	Milligrams []int64 // by yarn, as they stand in Pattern.Yarns; 0: not weighed apart
 	All        int64   // milligrams of all yarns together; 0: not weighed so
+	Measures   []SampleMeasure
+}
+
+// SampleMeasure is a measure of the sample beside what its counts give.
+type SampleMeasure struct {
+	Name          string // of a measure of the pattern
+	Found, Worked Length // as measured, once around where it goes around; by counts and gauge
+	Off           bool   // they are further apart than allowed
+}
+
+// Sum is measures that the source checks for adding up, as it writes them; they do.
+type Sum struct {
+	Left, Right string
+	Values      Lengths
 }
 
 // Share is a fibre and its percentage.
@@ -186,6 +201,7 @@ type Measure struct {
 	Letter string // A, B, C … as on the drawing; "" if it is not drawn
 	Values Lengths
 	Fits   *Fit
+	Over   *Over
 	Wanted Lengths // nil if none
 	// Of says where the measure is taken: one entry for each term of a sum.
 	Of []MeasuredOn
@@ -197,6 +213,15 @@ type Fit struct {
 	Values Lengths
 	Ease   Lengths
 	Lo, Hi Length
+}
+
+// Over compares an opening, stretched, with what must go through it: in every size Stretched is at least Values.
+type Over struct {
+	Body      string  // measure of the wearer
+	Values    Lengths // of it
+	Assumed   bool    // the source does not state it: the largest heads of the growth table stand in
+	Percent   Nums    // how far the edge stretches
+	Stretched Lengths
 }
 
 // MeasureKind says what is measured of a part.

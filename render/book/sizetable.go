@@ -216,11 +216,16 @@ func (s *setter) finished() []measured {
 	return list
 }
 
-// fitted lists the measures of the wearer, and the ease of what is fitted to them.
+// fitted lists the measures of the wearer, the openings as far as they stretch, and the ease of what is fitted to the wearer.
 func (s *setter) fitted() []measured {
 	var list []measured
 	for _, b := range s.p.Body {
 		list = append(list, measured{func(sd side) string { return sd.l.BodyName(b.Name) }, "", b.Values, b.Memory})
+	}
+	for _, m := range s.p.Measures {
+		if m.Over != nil && !m.Over.Percent.Is(0) {
+			list = append(list, measured{func(sd side) string { return sd.l.Stretched(m) }, "", m.Over.Stretched, false})
+		}
 	}
 	for _, m := range s.p.Measures {
 		if m.Fits != nil && m.Fits.Ease != nil {

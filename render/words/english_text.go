@@ -102,6 +102,7 @@ var englishLines = map[line]string{
 	fibreShare:       "{}% {}",
 	ringName:         "Adjustable ring",
 	ringText:         "Lay the {yarn} in a ring with the tail behind; insert hook, draw up a loop and ch~1 to hold it. Work the first round into the ring, over the tail, then pull the tail to close it.",
+	overStretched:    "{} (stretched by {}%)",
 	bodySources:      "Body measures: {}.",
 	bodyFrom:         "{} ({})",
 	bodyOwn:          "the designer's figures",

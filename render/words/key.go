@@ -175,12 +175,13 @@ const (
 	motifOneSide
 	motifTwoSides
 	motifAsItStands
-	outerCorner  // what a corner of joined motifs is called, with its article
-	pieceCorner  // a corner of a flat piece
-	joinedCorner // and a corner space at a join
-	yarnTable    // head of the yarn table
-	bodySources  // {} which measures, and where they are from
-	bodyFrom     // {} measures, {} their sources
+	outerCorner   // what a corner of joined motifs is called, with its article
+	pieceCorner   // a corner of a flat piece
+	joinedCorner  // and a corner space at a join
+	yarnTable     // head of the yarn table
+	overStretched // {} the measure, {} percent
+	bodySources   // {} which measures, and where they are from
+	bodyFrom      // {} measures, {} their sources
 	bodyOwn
 	bodyMemory      // {} the mark
 	yarnTableWeight // the same, {} weight of a ball

@@ -23,6 +23,12 @@ func (c *context) measureName(m plan.Measure, around bool) string {
 	return name
 }
 
+// Stretched is the name of an opening as it measures when its edge is stretched: "Neck, around (stretched by 20%)". A percentage
+// that differs from size to size is listed.
+func (l *Language) Stretched(m plan.Measure) string {
+	return fill(l.voice.line(overStretched), l.MeasureName(m), l.Nums(m.Over.Percent)).String()
+}
+
 // BodyName is the name of a measure of the wearer. A name that the language has no word for is printed as it stands,
 // its words parted.
 func (l *Language) BodyName(name string) string {

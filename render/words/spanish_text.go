@@ -103,6 +103,7 @@ var spanishLines = map[line]string{
 	fibreShare:       "{}~% {}",
 	ringName:         "Anillo ajustable",
 	ringText:         "Formar un anillo con {el yarn}, con el cabo por detrás; insertar {el hook}, sacar un bucle y tejer 1~{ch} para sujetarlo. Tejer la primera vuelta dentro del anillo, sobre el cabo, y tirar del cabo para cerrarlo.",
+	overStretched:    "{} (al estirarse un {}~%)",
 	bodySources:      "Medidas del cuerpo: {}.",
 	bodyFrom:         "{} ({})",
 	bodyOwn:          "cifras propias del patrón",

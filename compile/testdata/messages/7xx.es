@@ -348,3 +348,102 @@ nota[OV776]: chest de la persona se da como 85,5 cm en small; para esa edad la t
 
 example.ovillo: 1 nota
 
+# OV777
+error[OV777]: neck no pasa por head: de contorno mide 12,5 cm en small, 15,0 cm en large; estirado, 13,1 cm en small, 15,8 cm en large; head, 14,0 cm en small, 16,0 cm en large
+  --> example.ovillo:24:3
+ 24 |   neck = width of strip at row 1 goes over fit.head stretch 5 %
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: de contorno debe medir al menos 13,4 cm en small, 15,3 cm en large, o su borde debe estirarse 12 % en small, 7 % en large; un hombro abotonado también lo abre
+
+example.ovillo: 1 error
+
+# OV778
+nota[OV778]: no se comprobó si esta prenda (vest) pasa por la cabeza
+ --> example.ovillo:4:3
+ 4 |   kind  vest
+   |   ^^^^^^^^^^
+   = ayuda: mida la abertura y diga por dónde pasa: neck = around neckband at row 1 goes over fit.head stretch 20 %
+
+example.ovillo: 1 nota
+
+# OV779
+nota[OV779]: se cuenta con que un borde se estire un 40 %, más que el 30 % que da un elástico
+  --> example.ovillo:24:61
+ 24 |   neck = width of strip at row 1 goes over fit.head stretch 40 %
+    |                                                             ^^^^
+    = ayuda: mídalo en la muestra, o haga más ancha la abertura
+
+example.ovillo: 1 nota
+
+# OV780
+nota[OV780]: no se da la cabeza: la abertura se compara con las cabezas más grandes de la tabla de crecimiento, 50,8 cm en small, 53,0 cm en large
+  --> example.ovillo:24:48
+ 24 |   neck = 5 * width of strip at row 1 goes over fit.head
+    |                                                ^^^^^^^^
+    = ayuda: dé la cabeza para guiarse por ella: fit head …, o body heads by age para la mitad de la tabla
+
+example.ovillo: 1 nota
+
+# OV781
+error[OV781]: top + leg da 16,7 cm y all da 11,1 cm: se apartan más de 0,5 cm
+  --> example.ovillo:27:3
+ 27 |   check top + leg equals all
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: una de las medidas deja fuera hileras que otra cuenta, o se cambió una sola pieza; o diga cuánto se pueden apartar: within 1 cm
+
+example.ovillo: 1 error
+
+# OV782
+aviso[OV782]: rise y inseam suman 16,7 cm, y length es 11,1 cm
+  --> example.ovillo:26:3
+ 26 |   length = 2 * height of strip
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: quien teje los sumará: tome las mismas hileras en los dos, dé otro nombre a uno, o diga qué cuadra: check rise + inseam equals length within 2 cm
+
+example.ovillo: 1 aviso
+
+# OV783
+error[OV783]: no hay ninguna medida llamada widht
+  --> example.ovillo:28:3
+ 28 |   widht 12.5 cm
+    |   ^^^^^
+    = ayuda: ¿quiso decir width?
+
+example.ovillo: 1 error
+
+# OV784
+error[OV784]: length no da la vuelta: en plano mide lo mismo
+  --> example.ovillo:28:3
+ 28 |   length 5.5 cm flat
+    |   ^^^^^^^^^^^^^^^^^^
+    = ayuda: quite flat, o mida lo que da la vuelta
+
+example.ovillo: 1 error
+
+# OV785
+aviso[OV785]: width de la pieza de prueba mide 14,5 cm, y las cuentas dan 12,5 cm en la talla small
+  --> example.ovillo:28:3
+ 28 |   width 14.5 cm
+    |   ^^^^^^^^^^^^^ se apartan más de 1 cm
+    = ayuda: la pieza de prueba manda: cuente una muestra en ella y póngala en el bloque gauge, o revise la medida; si las dos están bien, diga cuánto se puede apartar: within 2 cm
+
+example.ovillo: 1 aviso
+
+# OV786
+error[OV786]: strip no empieza en un anillo, así que no se puede medir de lado a lado
+  --> example.ovillo:24:14
+ 24 |   diameter = across strip
+    |              ^^^^^^^^^^^^
+    = ayuda: mida su ancho en una hilera; un óvalo que empieza en una cadena mide 2 * height of strip de ancho
+
+example.ovillo: 1 error
+
+# OV787
+aviso[OV787]: disc se mide de lado a lado y no queda en plano: su última vuelta mide 5,6 cm de contorno, y un disco de ese tamaño, 10,5 cm
+  --> example.ovillo:25:14
+ 25 |   diameter = across disc
+    |              ^^^^^^^^^^^
+    = ayuda: mida en una vuelta en la que aún quede plano: across disc at round 6; o aumente más en cada vuelta
+
+example.ovillo: 1 aviso
+
