@@ -203,7 +203,7 @@ func (c *checker) measuredAtAll() {
 	switch {
 	case len(c.pat.Measures) > 0:
 		for _, m := range c.pat.Measures {
-			if m.Fits != nil {
+			if m.Fits != nil || m.Over != nil {
 				return
 			}
 		}

@@ -117,9 +117,10 @@ func (c *checker) stretch(n *lang.Measure) plan.Nums {
 	return out
 }
 
-// headUnchecked notes a garment that is pulled over the head while no measure says what goes over it. One that is buttoned opens.
+// headUnchecked notes a garment that is pulled over the head while none of its measures says what goes over it. One that is
+// buttoned opens.
 func (c *checker) headUnchecked() {
-	if c.oversaid || !caution.PulledOver(c.pat.Kind) {
+	if c.oversaid || !caution.PulledOver(c.pat.Kind) || len(blocks[*lang.MeasureBlock](c.file.Body)) == 0 {
 		return
 	}
 	for _, f := range c.pat.Finish {

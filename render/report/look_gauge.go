@@ -226,16 +226,21 @@ var goesOver = map[string]bool{"head": true, "foot": true, "heel": true}
 
 func lookOpenings(s *subject) look {
 	n := 0
+	l := look{why: whyNoHead, fabric: true}
 	for _, m := range s.p.Measures {
-		if m.Fits != nil && goesOver[m.Fits.Body] {
+		if m.Over != nil {
+			l.notes = append(l.notes, s.in.Words.Stretched(m)+": "+s.cms(m.Over.Stretched))
+		}
+		if m.Over != nil || m.Fits != nil && goesOver[m.Fits.Body] {
 			n++
 		}
 	}
-	return look{at: []amount{{n, nMeasures}, {s.z, nSizes}}, why: whyNoHead, fabric: true}
+	l.at = []amount{{n, nMeasures}, {s.z, nSizes}}
+	return l
 }
 
 func lookSums(s *subject) look {
-	n := 0
+	n := len(s.p.Sums)
 	for _, m := range s.p.Measures {
 		if len(m.Of) > 1 {
 			n++
