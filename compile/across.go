@@ -48,7 +48,8 @@ func (c *checker) measuredAcross(e *lang.Expr) (value.Vector, *plan.MeasuredOn) 
 			}
 			facts = facts[:k]
 		}
-		if !c.gauged(facts, e) || len(facts) == 0 {
+		within := func(number int) bool { return at == nil || number <= at[z] }
+		if len(facts) == 0 || !p.gauged(z, within, true, e) {
 			return value.Unknown, nil
 		}
 		for _, f := range facts {
