@@ -155,6 +155,13 @@ var tamperings = []tampering{
 	{"a gauge over 5 cm", "T16", "counted over 5 cm", func(in *report.Input) { in.Pattern.Gauges[0].Over = 5 * plan.Centimetre }},
 	{"a measure that the rows do not make", "T21", "counts and gauge make", func(in *report.Input) { in.Pattern.Measures[0].Values[2] += plan.Centimetre }},
 	{"a measure that one size lacks", "T20", "no value for", func(in *report.Input) { in.Pattern.Measures[0].Values[2] = plan.NoLength }},
+	{"a count that no step prints", "T34", "no count says so", func(in *report.Input) {
+		for _, step := range in.Pattern.Parts[1].Steps {
+			if r, ok := step.(*plan.Row); ok {
+				r.Counts = nil
+			}
+		}
+	}},
 	{"a row number that is left out", "T36", "follows row", func(in *report.Input) { in.Pattern.Parts[0].Worked[0][2].Number = 7 }},
 	{"a row of nothing", "T27", "has no stitches", func(in *report.Input) { in.Pattern.Parts[0].Worked[0][2].Stitches = 0 }},
 	{"one letter for two measures", "T64", "stands for", func(in *report.Input) { in.Pattern.Measures[1].Letter = in.Pattern.Measures[0].Letter }},

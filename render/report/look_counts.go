@@ -28,6 +28,7 @@ var (
 	whyNoNamed      = text{"every stitch goes into the next place", "cada punto va en el lugar siguiente"}
 	whyNoSides      = text{"nothing is turned", "la labor no se gira"}
 	whyNoRows       = text{"there are no rows", "no hay hileras"}
+	uncounted       = text{"{part}: row {row} ends with another number of stitches than before, and no count says so", "{part}: la hilera {row} acaba con otro número de puntos y ningún recuento lo dice"}
 	brokenNumbering = text{
 		"{part}, {size}: row {have} follows row {before}",
 		"{part}, {size}: la hilera {have} sigue a la {before}"}
@@ -59,16 +60,55 @@ func lookStated(s *subject) look {
 	return look{at: []amount{{s.in.Source.Stated, nStated}, {s.z, nSizes}}, why: whyNoStated, fabric: s.in.Source.Stated > 0}
 }
 
+// lookCounts looks at the steps that print a count, and for those that should: where the number of stitches is another behind
+// a step than before it, the step says to which.
 func lookCounts(s *subject) look {
-	n := s.rowsWith(func(r workedRow) bool { return len(r.Counts) > 0 })
-	for _, part := range s.p.Parts {
+	n := 0
+	var silent []Finding
+	for i, part := range s.p.Parts {
 		for _, step := range part.Steps {
-			if c, ok := step.(*plan.Counted); ok && len(c.Counts) > 0 {
+			first, last, counts := ends(step)
+			switch {
+			case len(counts) > 0:
 				n++
+			case last != nil && s.changes(part, first, last):
+				silent = append(silent, s.own(Note, uncounted, "part", s.in.Words.PartTitle(s.p, i), "row", s.numbers(last)))
 			}
 		}
 	}
-	return look{at: []amount{{n, nPrintedCounts}}, why: whyNoStated, fabric: true}
+	return look{at: []amount{{n, nPrintedCounts}}, why: whyNoStated, findings: silent[:min(len(silent), mostFaults)], fabric: true}
+}
+
+// ends are the numbers of the first and the last row of a step, nil if it works none, and the counts it prints.
+func ends(step plan.Step) (first, last plan.Nums, counts []plan.Count) {
+	switch st := step.(type) {
+	case *plan.Row:
+		return st.First, st.Last, st.Counts
+	case *plan.Block:
+		counts = st.Counts
+		for _, r := range st.Rows {
+			counts = append(counts, r.Counts...)
+		}
+		return st.First, st.Last, counts
+	case *plan.Counted:
+		return nil, nil, st.Counts
+	}
+	return nil, nil, nil
+}
+
+// changes reports whether some size has another number of stitches behind the rows from first to last than before them.
+func (s *subject) changes(part *plan.Part, first, last plan.Nums) bool {
+	for z := range part.Worked {
+		if first[z] == plan.Absent || last[z] == plan.Absent {
+			continue
+		}
+		before, ok := FactOf(part, z, first[z]-1)
+		after, there := FactOf(part, z, last[z])
+		if ok && there && before.Stitches != after.Stitches {
+			return true
+		}
+	}
+	return false
 }
 
 // lookChanges counts the rows that have another number of stitches than the row before them.

@@ -17,7 +17,6 @@ var (
 	hookUnused    = text{"the hook of {hook} mm is listed and never used", "el ganchillo de {hook} mm está en la lista y no se usa"}
 	hookUnlisted  = text{"{part} is worked with a hook of {hook} mm, which is not listed", "{part} se teje con un ganchillo de {hook} mm que no está en la lista"}
 	noNeedle      = text{"seams, ends or buttons are sewn, and no needle is listed", "se cosen costuras, hebras o botones, y no hay aguja en la lista"}
-	needleUnused  = text{"a needle is listed, and nothing is sewn", "hay una aguja en la lista y no se cose nada"}
 	markersFewer  = text{"{part} needs {need} markers, and {have} are listed", "{part} lleva {need} marcadores, y en la lista hay {have}"}
 	markersUnused = text{"markers are listed, and none is placed", "hay marcadores en la lista y no se coloca ninguno"}
 	buttonsOther  = text{"{size}: {have} buttons are sewn on, and {need} are listed", "{size}: se cosen {have} botones, y en la lista hay {need}"}
@@ -100,11 +99,8 @@ func lookTools(s *subject) look {
 	if no.Markers > 0 && !s.marks() {
 		l.findings = append(l.findings, s.own(Warning, markersUnused))
 	}
-	switch sewn := s.sewn(); {
-	case sewn && !no.Needle:
+	if s.sewn() && !no.Needle {
 		l.findings = append(l.findings, s.own(Error, noNeedle))
-	case no.Needle && !sewn:
-		l.findings = append(l.findings, s.own(Warning, needleUnused))
 	}
 	return l
 }

@@ -267,12 +267,12 @@ func (s *subject) countTables() []Table {
 	return out
 }
 
-// gathered puts rows without a label that follow each other and are alike on one line: 2–5.
+// gathered puts rows that follow each other and are alike, label and all, on one line: 2–5.
 func gathered(rows [][]string) [][]string {
 	var out [][]string
 	from := ""
 	for _, row := range rows {
-		if n := len(out); n > 0 && row[0] != "" && row[1] == "" && slices.Equal(out[n-1][1:], row[1:]) {
+		if n := len(out); n > 0 && row[0] != "" && slices.Equal(out[n-1][1:], row[1:]) {
 			out[n-1][0] = from + "–" + row[0]
 			continue
 		}

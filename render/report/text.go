@@ -38,7 +38,7 @@ var (
 	hSizes        = text{"sizes", "tallas"}
 	hLayouts      = text{"pages", "páginas"}
 	hNumbers      = text{"numbers", "números"}
-	hFound        = text{"found", "hallado"}
+	hFound        = text{"found", "hallazgos"}
 	hFindings     = text{"What was found", "Hallazgos"}
 	hSummary      = text{"Summary", "Resumen"}
 	hUnknown      = text{"Not known", "Lo que no se sabe"}
