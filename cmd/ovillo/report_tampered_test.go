@@ -152,7 +152,7 @@ var tamperings = []tampering{
 	{"more buttons than are listed", "T14", "buttons are sewn on", func(in *report.Input) {
 		in.Pattern.Finish = append(in.Pattern.Finish, plan.Finishing{Kind: plan.SewButtons, Buttons: plan.Buttons{N: plan.Nums{2, 2, 2, 2}}})
 	}},
-	{"a gauge over 5 cm", "T16", "counted over 5 cm", func(in *report.Input) { in.Pattern.Gauges[0].Over = 5 * plan.Centimetre }},
+	{"a gauge that may be blocked or not", "T16", "not said whether before or after blocking", func(in *report.Input) { in.Pattern.Gauges[0].Blocked = plan.BlockingUnsaid }},
 	{"a measure that the rows do not make", "T21", "counts and gauge make", func(in *report.Input) { in.Pattern.Measures[0].Values[2] += plan.Centimetre }},
 	{"a measure that one size lacks", "T20", "no value for", func(in *report.Input) { in.Pattern.Measures[0].Values[2] = plan.NoLength }},
 	{"a count that no step prints", "T34", "no count says so", func(in *report.Input) {

@@ -17,27 +17,30 @@ var (
 	whyNoYarnHook = text{"yarn class, hook or gauge are not given", "faltan el grosor del hilo, el ganchillo o la muestra"}
 	whyNoHead     = text{"no measurement is compared with a head or a foot", "ninguna medida se compara con la cabeza o el pie"}
 
-	gaugeShort    = text{"the gauge of {stitch} is counted over {cm} cm, and 10 cm or more are usual", "la muestra de {stitch} se cuenta sobre {cm} cm, y lo habitual son 10 cm o más"}
-	rowsUngauged  = text{"the size of {rows} is not known for want of a gauge: {stitches}", "no se conoce la medida de {rows} por falta de muestra: {stitches}"}
-	noMeasures    = text{"the pattern gives no finished measurement", "el patrón no da ninguna medida terminada"}
-	notFinished   = text{"{measure}: no value for {size}", "{measure}: falta el valor de {size}"}
-	figureOff     = text{"{measure}, {size}: {have} cm are given, and counts and gauge make {need} cm", "{measure}, {size}: se dan {have} cm, y de los puntos y la muestra salen {need} cm"}
-	unitMissing   = text{"{edition}: {measure}, {size}: {what} is not on the pages", "{edition}: {measure}, {size}: {what} no está en las páginas"}
-	sizeFalls     = text{"{measure}: {large} is no larger than {small}", "{measure}: {large} no es mayor que {small}"}
-	sectionIsNone = text{"{part}, {size}: row {row} has no stitches", "{part}, {size}: la hilera {row} no tiene puntos"}
-	noLeading     = text{"no measurement is compared with the wearer, so the sizes rest on none", "ninguna medida se compara con quien lo lleva, así que las tallas no se apoyan en ninguna"}
+	blockingUnsaid = text{"{n}: not said whether before or after blocking", "{n}: no se dice si antes o después de bloquear"}
+	rowsUngauged   = text{"the size of {rows} is not known for want of a gauge: {stitches}", "no se conoce la medida de {rows} por falta de muestra: {stitches}"}
+	noMeasures     = text{"the pattern gives no finished measurement", "el patrón no da ninguna medida terminada"}
+	notFinished    = text{"{measure}: no value for {size}", "{measure}: falta el valor de {size}"}
+	figureOff      = text{"{measure}, {size}: {have} cm are given, and counts and gauge make {need} cm", "{measure}, {size}: se dan {have} cm, y de los puntos y la muestra salen {need} cm"}
+	unitMissing    = text{"{edition}: {measure}, {size}: {what} is not on the pages", "{edition}: {measure}, {size}: {what} no está en las páginas"}
+	sizeFalls      = text{"{measure}: {large} is no larger than {small}", "{measure}: {large} no es mayor que {small}"}
+	sectionIsNone  = text{"{part}, {size}: row {row} has no stitches", "{part}, {size}: la hilera {row} no tiene puntos"}
+	noLeading      = text{"no measurement is compared with the wearer, so the sizes rest on none", "ninguna medida se compara con quien lo lleva, así que las tallas no se apoyan en ninguna"}
 )
 
+// lookGauges looks whether the source says of each gauge that its swatch was blocked or not; over which length it was counted
+// is looked at where it is checked.
 func lookGauges(s *subject) look {
-	l := look{at: []amount{{len(s.p.Gauges), nGauges}}, why: whyNoGauges}
+	l := look{at: []amount{{len(s.p.Gauges), nGauges}}, why: whyNoGauges, answered: true}
+	unsaid := 0
 	for _, g := range s.p.Gauges {
-		if g.Over < 10*plan.Centimetre {
-			name := g.Pattern
-			if name == "" {
-				name = string(g.Stitch)
-			}
-			l.findings = append(l.findings, s.own(Note, gaugeShort, "stitch", name, "cm", s.cm(g.Over)))
+		if g.Blocked == plan.BlockingUnsaid {
+			unsaid++
 		}
+	}
+	if unsaid > 0 {
+		l.answered = false
+		l.findings = append(l.findings, s.own(Note, blockingUnsaid, "n", amount{unsaid, nGauges}.in(s)))
 	}
 	return l
 }

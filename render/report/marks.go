@@ -24,7 +24,7 @@ func numbersMark(p *plan.Pattern) string {
 	var b strings.Builder
 	fmt.Fprintln(&b, "sizes", len(p.Sizes))
 	for _, g := range p.Gauges {
-		fmt.Fprintln(&b, "gauge", g.Stitch, g.Pattern, g.Over, g.Sts, g.Rows)
+		fmt.Fprintln(&b, "gauge", g.Stitch, g.Pattern, g.Over, g.Sts, g.Rows, g.Repeats, g.Rounds, g.Hook)
 	}
 	fmt.Fprintln(&b, "hooks", p.Hooks)
 	for i, part := range p.Parts {

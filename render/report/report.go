@@ -155,6 +155,7 @@ type look struct {
 	findings []Finding // what only the report finds
 	notes    []string
 	fabric   bool // it rests on rows, which an error may hide
+	answered bool // the source answers the question that would be put to a person
 	person   bool // the program only knows that there is something to decide
 }
 
@@ -175,6 +176,9 @@ func (s *subject) result(c *Check) *Result {
 		l = fn(s)
 		r.Findings = append(slices.Clone(r.Findings), l.findings...)
 		r.Notes = l.notes
+		if l.answered {
+			r.Ask = ""
+		}
 		if len(l.at) > 0 && l.at[0].n > 0 {
 			for _, a := range l.at {
 				if a.n > 0 {
