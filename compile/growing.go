@@ -30,8 +30,10 @@ var together = map[string]bool{"chest": true, "bust": true, "armhole": true, "ar
 // follow is a step in one of these that the others have to follow. Common practice, no source.
 const follow = 10 * plan.Millimetre
 
-// growing looks at every measure from size to size; each gives one message.
+// growing looks at every measure from size to size; each gives one message. Where a count that was made from a length has
+// been reported for the same, that is the cause.
 func (c *checker) growing() {
+	alike, uneven := c.reported(codeSizesAlike), c.reported(codeStepsUneven)
 	all := make([]growth, len(c.pat.Measures))
 	for i, m := range c.pat.Measures {
 		all[i] = growth{name: m.Name, at: c.measureAt[m.Name], values: m.Values}
@@ -41,12 +43,18 @@ func (c *checker) growing() {
 	}
 	for _, g := range all {
 		switch {
-		case c.falls(g), c.stays(g):
-		case c.leftBehind(g, all):
-		default:
+		case c.falls(g):
+		case alike:
+		case c.stays(g), c.leftBehind(g, all):
+		case !uneven:
 			c.leaps(g)
 		}
 	}
+}
+
+// reported says whether a message of a code was given already.
+func (c *checker) reported(code diag.Code) bool {
+	return slices.ContainsFunc(c.out, func(d diag.Diagnostic) bool { return d.Code == code })
 }
 
 // step is how much a measure grows from a size to the next; ok is false where one of the two is not known.
