@@ -126,6 +126,8 @@ var tamperings = []tampering{
 	{"a page without its title", "T01", "page 2: the title is missing", onPages(func(d *page.Document) { withoutRunning(&d.Pages[1], 1) })},
 	{"a page without its terms", "T01", "page 2: edition and terms are missing", onPages(func(d *page.Document) { withoutRunning(&d.Pages[1], -1) })},
 	{"terms that are not said", "T05", "do not say which stitch names they use", onPages(func(d *page.Document) { replaceText(d, "US terms", "Terms") })},
+	{"terms that the header does not say", "T05", "terms us, or terms uk", func(in *report.Input) { in.Source.Terms = false }},
+	{"a hook that the pages do not name", "T13", "the hook of 3.25 mm is not on the pages", onPages(func(d *page.Document) { replaceText(d, "3.25", "3") })},
 	{"inches that are not given", "T06", "is not on the pages", onPages(func(d *page.Document) { replaceText(d, "22", "2") })},
 	{"an abbreviation that no table explains", "T50", "the abbreviation FPhdc is in no table", onPages(func(d *page.Document) { replaceText(d, "FPhdc", "front post hdc") })},
 	{"an abbreviation that is not used", "T50", "the abbreviation FPhdc is explained and not used", onPages(func(d *page.Document) {
@@ -162,6 +164,8 @@ var tamperings = []tampering{
 			}
 		}
 	}},
+	{"a chain that is not worked to its end", "T30", "chains", func(in *report.Input) { in.Pattern.Parts[0].Worked[1][0].Taken -= 2 }},
+	{"a row that loses a place", "T32", "places of the row below are accounted for", func(in *report.Input) { in.Pattern.Parts[1].Worked[0][4].Taken-- }},
 	{"a row number that is left out", "T36", "follows row", func(in *report.Input) { in.Pattern.Parts[0].Worked[0][2].Number = 7 }},
 	{"a row of nothing", "T27", "has no stitches", func(in *report.Input) { in.Pattern.Parts[0].Worked[0][2].Stitches = 0 }},
 	{"one letter for two measures", "T64", "stands for", func(in *report.Input) { in.Pattern.Measures[1].Letter = in.Pattern.Measures[0].Letter }},

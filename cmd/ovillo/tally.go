@@ -19,6 +19,8 @@ func tally(f *lang.File) report.Source {
 			if n.Op == lang.OpBut {
 				t.ByHand++
 			}
+		case *lang.Terms:
+			t.Terms = true
 		case *lang.Only:
 			t.Only++
 		case *lang.Claim:

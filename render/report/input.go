@@ -51,10 +51,11 @@ type Edition struct {
 // Source says how much of what a check looks at stands in the source itself, and shows no more in the checked pattern.
 type Source struct {
 	Lines        int
-	Lists        int // numbers for each size
-	Only         int // blocks for some sizes
-	ByHand       int // values of one size that are set by hand
-	Stated       int // stated counts
+	Terms        bool // it says in which terms its stitch names are
+	Lists        int  // numbers for each size
+	Only         int  // blocks for some sizes
+	ByHand       int  // values of one size that are set by hand
+	Stated       int  // stated counts
 	Repeats      int
 	Groups       int // lists of instructions in one place
 	Schedules    int // of shaping

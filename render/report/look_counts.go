@@ -29,20 +29,35 @@ var (
 	whyNoSides      = text{"nothing is turned", "la labor no se gira"}
 	whyNoRows       = text{"there are no rows", "no hay hileras"}
 	uncounted       = text{"{part}: row {row} ends with another number of stitches than before, and no count says so", "{part}: la hilera {row} acaba con otro número de puntos y ningún recuento lo dice"}
+	chainLost       = text{"{part}, {size}: the first row takes {have} of {need} chains", "{part}, {size}: la primera hilera toma {have} de {need} cadenas"}
+	placesLost      = text{"{part}, {size}, row {row}: {have} of the {need} places of the row below are accounted for", "{part}, {size}, hilera {row}: se da cuenta de {have} de los {need} lugares de la anterior"}
 	brokenNumbering = text{
 		"{part}, {size}: row {have} follows row {before}",
 		"{part}, {size}: la hilera {have} sigue a la {before}"}
 )
 
+// lookStarts adds up what the first row of each part takes of its starting chain, and passes over: it is the whole chain.
 func lookStarts(s *subject) look {
-	n := s.partsWith(func(p *plan.Part) bool {
+	l := look{why: whyNoStarts, fabric: true}
+	n := 0
+	for i, p := range s.p.Parts {
 		switch p.Start.Kind {
 		case 0, plan.StartFrom, plan.StartIn, plan.StartGrid:
-			return false
+			continue
 		}
-		return true
-	})
-	return look{at: []amount{{n, nStarts}, {s.z, nSizes}}, why: whyNoStarts, fabric: true}
+		n++
+		if p.Start.Kind != plan.StartChain && p.Start.Kind != plan.StartJoined {
+			continue
+		}
+		for z, rows := range p.Worked {
+			if len(rows) > 0 && rows[0].Taken+rows[0].Passed < p.Start.N[z] {
+				l.findings = append(l.findings, s.own(Error, chainLost, "part", s.in.Words.PartTitle(s.p, i), "size", s.in.Words.SizeName(s.p.Sizes[z]),
+					"have", s.number(rows[0].Taken+rows[0].Passed), "need", s.number(p.Start.N[z])))
+			}
+		}
+	}
+	l.at = []amount{{n, nStarts}, {s.z, nSizes}}
+	return l
 }
 
 func lookMultiples(s *subject) look {
@@ -50,10 +65,23 @@ func lookMultiples(s *subject) look {
 	return look{at: []amount{{n, nRepeats}, {s.z, nSizes}}, why: whyNoRepeats, fabric: true}
 }
 
+// lookRows adds up again what each row takes of the row below and passes over: nothing of that row may be missing from the
+// sum.
 func lookRows(s *subject) look {
 	places := 0
-	s.eachFact(func(part *plan.Part, z, i int) { places += part.Worked[z][i].Taken })
-	return look{at: append(s.workedAmounts(), amount{places, nPlaces}), why: whyNoRows, fabric: true}
+	var lost []Finding
+	s.eachFact(func(part *plan.Part, z, i int) {
+		f := part.Worked[z][i]
+		places += f.Taken
+		if i == 0 {
+			return
+		}
+		if below := part.Worked[z][i-1]; f.Taken+f.Passed < below.Stitches+below.Spaces {
+			lost = append(lost, s.own(Error, placesLost, "part", s.in.Words.PartTitle(s.p, s.partIndex(part)), "size", s.in.Words.SizeName(s.p.Sizes[z]),
+				"row", s.number(f.Number), "have", s.number(f.Taken+f.Passed), "need", s.number(below.Stitches+below.Spaces)))
+		}
+	})
+	return look{at: append(s.workedAmounts(), amount{places, nPlaces}), why: whyNoRows, findings: lost[:min(len(lost), mostFaults)], fabric: true}
 }
 
 func lookStated(s *subject) look {

@@ -16,6 +16,7 @@ var (
 	ballsWrong    = text{"yarn {yarn}, {size}: {balls} balls are given, and {need} are needed", "hilo {yarn}, {size}: se dan {balls} ovillos y hacen falta {need}"}
 	hookUnused    = text{"the hook of {hook} mm is listed and never used", "el ganchillo de {hook} mm está en la lista y no se usa"}
 	hookUnlisted  = text{"{part} is worked with a hook of {hook} mm, which is not listed", "{part} se teje con un ganchillo de {hook} mm que no está en la lista"}
+	hookUnsaid    = text{"{edition}: the hook of {hook} is not on the pages", "{edition}: el ganchillo de {hook} no está en las páginas"}
 	noNeedle      = text{"seams, ends or buttons are sewn, and no needle is listed", "se cosen costuras, hebras o botones, y no hay aguja en la lista"}
 	markersFewer  = text{"{part} needs {need} markers, and {have} are listed", "{part} lleva {need} marcadores, y en la lista hay {have}"}
 	markersUnused = text{"markers are listed, and none is placed", "hay marcadores en la lista y no se coloca ninguno"}
@@ -142,6 +143,7 @@ func (s *subject) sewn() bool {
 	})
 }
 
+// lookHooks looks for every hook on the pages.
 func lookHooks(s *subject) look {
 	l := look{at: []amount{{len(s.p.Hooks), nHooks}}, why: whyNoHooks}
 	var sizes []string
@@ -150,6 +152,17 @@ func lookHooks(s *subject) look {
 	}
 	if len(sizes) > 0 {
 		l.notes = []string{strings.Join(sizes, ", ")}
+	}
+	for _, e := range s.in.Editions {
+		if e.Doc == nil {
+			continue
+		}
+		all := squeezed(wholeText(e.Doc))
+		for _, h := range s.p.Hooks {
+			if what := e.Langs[0].Number(float64(h)/float64(plan.Millimetre), 2) + " mm"; !strings.Contains(all, squeezed(what)) {
+				l.findings = append(l.findings, s.own(Error, hookUnsaid, "edition", e.name(), "hook", what))
+			}
+		}
 	}
 	return l
 }

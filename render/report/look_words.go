@@ -24,6 +24,7 @@ var (
 	noUse       = text{"{edition}: the abbreviation {what} is explained and not used", "{edition}: la abreviatura {what} se explica y no se usa"}
 	noLevel     = text{"neither a level nor a skill is named", "no se indica ni el nivel ni lo que hay que saber"}
 	noField     = text{"the header does not say: {what}", "el encabezado no dice: {what}"}
+	noTerms     = text{"the header does not say how the stitch names are to be read: terms us, or terms uk", "el encabezado no dice cómo se leen los nombres de los puntos: terms us o terms uk"}
 	noReading   = text{"{edition}: the pages do not say which stitch names they use", "{edition}: las páginas no dicen qué nombres de puntos usan"}
 	noTitleAt   = text{"{edition}, page {page}: the title is missing", "{edition}, página {page}: falta el título"}
 	noFootAt    = text{"{edition}, page {page}: edition and terms are missing", "{edition}, página {page}: faltan la edición y los términos"}
@@ -84,9 +85,12 @@ func lookLevel(s *subject) look {
 	return l
 }
 
-// lookTerms looks for the reading of the stitch names on the pages.
+// lookTerms looks for the reading of the stitch names in the header and on the pages.
 func lookTerms(s *subject) look {
 	l := look{at: []amount{{len(s.p.Stitches), nStitchNames}}, why: whyNoRows}
+	if !s.in.Source.Terms {
+		l.findings = append(l.findings, s.own(Warning, noTerms))
+	}
 	for _, e := range s.in.Editions {
 		if e.Doc == nil {
 			continue
