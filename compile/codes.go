@@ -182,11 +182,12 @@ const (
 	codeMuchStretch   diag.Code = "OV779" // an edge that is to stretch far
 	codeHeadAssumed   diag.Code = "OV780" // the head is taken from the growth table
 
-	codeSum       diag.Code = "OV781" // measures that are to add up and do not
-	codeSumByName diag.Code = "OV782" // the same by their names
-	codeNoMeasure diag.Code = "OV783" // no such measure
-	codeFlat      diag.Code = "OV784" // laid flat, and it does not go around
-	codeSampleOff diag.Code = "OV785" // a sample that measures something else
-	codeNoDisc    diag.Code = "OV786" // measured across, and it is no disc
-	codeDiscCups  diag.Code = "OV787" // a disc that does not lie flat
+	codeSum         diag.Code = "OV781" // measures that are to add up and do not
+	codeSumByName   diag.Code = "OV782" // the same by their names
+	codeNoMeasure   diag.Code = "OV783" // no such measure
+	codeFlat        diag.Code = "OV784" // laid flat, and it does not go around
+	codeSampleOff   diag.Code = "OV785" // a sample that measures something else
+	codeNoDisc      diag.Code = "OV786" // measured across, and it is no disc
+	codeUnusualEase diag.Code = "OV788" // an ease that no garment has
+	codeDiscCups    diag.Code = "OV787" // a disc that does not lie flat
 )

@@ -254,3 +254,33 @@ end
 	require.Equal(t, plan.Lengths{50 * plan.Centimetre}, p.Measures[0].Over.Stretched)
 	require.True(t, codesOf(t, strings.Replace(fmt.Sprintf(text, "0 %"), "head 40 cm", "head 40.1 cm", 1))["OV777"])
 }
+
+// TestEasing holds how much of a seam's longer edge a maker is told to ease in: to the half centimetre, and nothing where the edges
+// agree to that. A sleeve top of 56 (64) stitches at 16 to 10 cm is 35 (40) cm long, 63 (75) row ends at 18 are 35 (41.7).
+func TestEasing(t *testing.T) {
+	const text = `pattern p
+  terms us
+end
+sizes "S", "M"
+end
+gauge 10 cm
+  sc 16 sts, 18 rows
+end
+part back
+  in rows
+  chain 20
+  %s rows: sc in each
+end
+part sleeve
+  in rows
+  chain 56 (64)
+  row: sc in each
+end
+finish
+  sew sleeve.edge to left edge of back within 2 cm
+end
+`
+	p := worn(t, fmt.Sprintf(text, "63 (75)"))
+	require.Equal(t, plan.Lengths{0, 15 * plan.Millimetre}, p.Finish[0].Ease)
+	require.Nil(t, worn(t, fmt.Sprintf(text, "63 (72)")).Finish[0].Ease)
+}

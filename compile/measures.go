@@ -206,6 +206,7 @@ func (c *checker) fit(n *lang.Measure, out *plan.Measure) {
 	f, found := figure.Fits(figure.Measured{Name: out.Name, Values: out.Values, Sizes: c.sizeNames(), Span: n.Span()},
 		n.Fits.Path[len(n.Fits.Path)-1], body, los, his)
 	out.Fits = f
+	c.usualEase(n, f)
 	c.out = append(c.out, found...)
 }
 

@@ -38,6 +38,7 @@ func (c *checker) sew(n *lang.Sew, f *plan.Finishing) bool {
 		f.Yarn = first.plan.Yarn
 	}
 	f.Length = make(plan.Lengths, c.z)
+	f.Ease = easing(lenA, lenB)
 	bad := newSpread(c)
 	var have, need []string
 	for z := range lenA {
@@ -65,6 +66,26 @@ func (c *checker) pieces(z int, refs []plan.Ref) int {
 		n = max(n, int(c.parts[c.pat.Parts[r.Part].Name].pieces(z)))
 	}
 	return n
+}
+
+// easing is by how much one edge of a seam is longer than the other, to the nearest half centimetre: what a maker can see and
+// pin (common practice, no source). It is nil where the edges are alike to that in every size.
+func easing(a, b plan.Lengths) plan.Lengths {
+	const step = plan.Centimetre / 2
+	out, some := make(plan.Lengths, len(a)), false
+	for z := range a {
+		if a[z] == plan.NoLength || b[z] == plan.NoLength {
+			out[z] = plan.NoLength
+			continue
+		}
+		d := max(a[z]-b[z], b[z]-a[z])
+		out[z] = (d + step/2) / step * step
+		some = some || out[z] > 0
+	}
+	if !some {
+		return nil
+	}
+	return out
 }
 
 // maxMatchRows is the most row ends over which a seam's rate is said: a maker has to keep count of them.

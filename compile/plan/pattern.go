@@ -292,6 +292,7 @@ type Finishing struct {
 	Sewn    []Ref   // Sew: the edges on one side of the seam, in order
 	To      []Ref   // Sew: those on the other side
 	Match   Match   // Sew: how stitches meet ends of rows, where that is one rate in every size
+	Ease    Lengths // Sew: how much of the longer edge is eased in, to the half centimetre; nil if that is nowhere worth saying
 	Row     Nums    // Cord: row it runs through
 	Wraps   int     // Pompom
 	Free    Lengths // Cord: each free end with the piece laid open; nil if not known

@@ -348,4 +348,20 @@ width of a stitch (plane geometry).`},
 y dos veces el alto de sus vueltas es el camino por encima del cuenco. Un círculo plano crece en cada vuelta unas 6 veces el alto de
 una vuelta entre el ancho de un punto (geometría plana).`},
 		Example: discOf("3", "  diameter = across disc"), Fixed: discOf("6", "  diameter = across disc")},
+
+	{Code: "OV788", Severity: Note,
+		En: Wording{
+			Message: `{name} has an ease of {have}, with {body} of {need}: far from any usual fit`,
+			Help:    map[string]string{"": `check that {name} goes all the way round, that it is compared with the right measure, and the units`},
+			Explain: `What clings is a little smaller than its wearer, what is oversized 15 cm larger and more. A measure that is smaller by a fifth, or
+larger by more than half, is as a rule the width of one piece where two lie on each other, or another measure of the body. Common
+practice, no source: 20 % below to 60 % above.`},
+		Es: Wording{
+			Message: `{name} tiene una holgura de {have}, con {body} de {need}: muy lejos de lo que se suele llevar`,
+			Help:    map[string]string{"": `compruebe que {name} da toda la vuelta, que se compara con la medida debida, y las unidades`},
+			Explain: `Lo ceñido es algo más pequeño que quien lo lleva; lo muy holgado, 15 cm o más de más. Una medida una quinta parte más pequeña, o
+más de la mitad más grande, suele ser el ancho de una pieza donde hay dos, una sobre otra, u otra medida del cuerpo. Práctica común,
+sin fuente: de 20 % de menos a 60 % de más.`},
+		Example: measuring("  fit chest 30 (34) cm", "  chest = width of strip at row 1 fits fit.chest ease -20 to 6 cm"),
+		Fixed:   measuring("  fit chest 24 (28) cm", "  chest = 2 * width of strip at row 1 fits fit.chest ease -20 to 6 cm")},
 }

@@ -92,12 +92,15 @@ func (e *english) edition(n int, year, month int) string {
 	return "Edition " + strconv.Itoa(n) + ", " + date
 }
 
-func (e *english) sew(a, b []named, m plan.Match) rich.Text {
+func (e *english) sew(a, b []named, m plan.Match, eased rich.Text) rich.Text {
 	text := fill("sew {} to {}", e.edges(a), e.edges(b))
-	if m.Rows == 0 {
-		return text
+	if m.Rows > 0 {
+		text = fill("{}, {}~{} to every {}~{}", text, m.Stitches, nounFor(m.Stitches, e.short("st")), m.Rows, nounFor(m.Rows, e.places(plan.RowEnd)))
 	}
-	return fill("{}, {}~{} to every {}~{}", text, m.Stitches, nounFor(m.Stitches, e.short("st")), m.Rows, nounFor(m.Rows, e.places(plan.RowEnd)))
+	if eased != nil {
+		text = fill("{}; ease in about {} of the longer edge", text, eased)
+	}
+	return text
 }
 
 // edges names the edges on one side of a seam.

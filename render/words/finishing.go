@@ -18,7 +18,11 @@ func (l *Language) Finishing(p *plan.Pattern, f plan.Finishing) rich.Text {
 		}
 		return paragraph(join(" ", body...))
 	case plan.SewRuns:
-		return paragraph(sentence(l.voice.sew(c.runs(f.Sewn), c.runs(f.To), f.Match)))
+		var eased rich.Text
+		if f.Ease != nil {
+			eased = c.both(f.Ease)
+		}
+		return paragraph(sentence(l.voice.sew(c.runs(f.Sewn), c.runs(f.To), f.Match, eased)))
 	case plan.MakeCord:
 		var body []rich.Text
 		for _, t := range l.voice.cord(c.cord(f)) {

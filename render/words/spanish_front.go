@@ -92,7 +92,7 @@ func (s *spanish) edition(n int, year, month int) string {
 	return "Edición " + strconv.Itoa(n) + ", " + date
 }
 
-func (s *spanish) sew(a, b []named, m plan.Match) rich.Text {
+func (s *spanish) sew(a, b []named, m plan.Match, eased rich.Text) rich.Text {
 	first, second := make([]rich.Text, len(a)), make([]rich.Text, len(b))
 	for i, r := range a {
 		first[i] = s.run(r)
@@ -101,10 +101,13 @@ func (s *spanish) sew(a, b []named, m plan.Match) rich.Text {
 		second[i] = to(s.run(r))
 	}
 	text := fill("coser {} {}", s.and(first), s.and(second))
-	if m.Rows == 0 {
-		return text
+	if m.Rows > 0 {
+		text = fill("{}, {}~{} por cada {}~{}", text, m.Stitches, nounFor(m.Stitches, s.short("st")), m.Rows, nounFor(m.Rows, s.places(plan.RowEnd)))
 	}
-	return fill("{}, {}~{} por cada {}~{}", text, m.Stitches, nounFor(m.Stitches, s.short("st")), m.Rows, nounFor(m.Rows, s.places(plan.RowEnd)))
+	if eased != nil {
+		text = fill("{}; embeber unos {} del borde más largo", text, eased)
+	}
+	return text
 }
 
 // cord makes a cord and threads it.

@@ -180,7 +180,7 @@ func (y toy) bare(n string) string                     { return n }
 func (y toy) handedHook(size, yarn string) rich.Text   { return y.t("ω", size, yarn) }
 func (y toy) worked(from []string) rich.Text           { return y.t("←", y.list(from)) }
 func (y toy) makeSeveral(n int) rich.Text              { return y.t("×", n) }
-func (y toy) sew(a, b []named, _ plan.Match) rich.Text { return y.t("∪", y.ref(a[0]), y.ref(b[0])) }
+func (y toy) sew(a, b []named, _ plan.Match, _ rich.Text) rich.Text { return y.t("∪", y.ref(a[0]), y.ref(b[0])) }
 func (y toy) cord(c cord) []rich.Text {
 	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
 }

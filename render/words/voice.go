@@ -126,7 +126,7 @@ type motifTalk interface {
 
 // finishTalk is the finishing.
 type finishTalk interface {
-	sew(a, b []named, m plan.Match) rich.Text
+	sew(a, b []named, m plan.Match, eased rich.Text) rich.Text // eased: how much of the longer edge is eased in; nil: none
 	cord(c cord) []rich.Text
 	pompom(yarn string, across rich.Text, wraps int) rich.Text
 	buttons(n num, size string) rich.Text

@@ -447,3 +447,12 @@ aviso[OV787]: disc se mide de lado a lado y no queda en plano: su última vuelta
 
 example.ovillo: 1 aviso
 
+# OV788
+nota[OV788]: chest tiene una holgura de -17,5 cm en small, -19,0 cm en large, con chest de 30,0 cm en small, 34,0 cm en large: muy lejos de lo que se suele llevar
+  --> example.ovillo:24:3
+ 24 |   chest = width of strip at row 1 fits fit.chest ease -20 to 6 cm
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: compruebe que chest da toda la vuelta, que se compara con la medida debida, y las unidades
+
+example.ovillo: 1 nota
+
