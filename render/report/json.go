@@ -50,6 +50,10 @@ type jsonMeasure struct {
 	Wanted []*int64 `json:"wanted,omitempty"`
 	Body   []*int64 `json:"body,omitempty"`
 	Ease   []*int64 `json:"ease,omitempty"`
+	// What the opening goes over, and as far as it stretches.
+	Over      []*int64 `json:"over,omitempty"`
+	Stretched []*int64 `json:"stretched,omitempty"`
+	Memory    bool     `json:"fromMemory,omitempty"` // Body or Over rest on figures from memory
 }
 
 type jsonRounded struct {
@@ -109,7 +113,11 @@ func (out *jsonReport) figures(r *Report, p *plan.Pattern) {
 	for _, m := range p.Measures {
 		j := jsonMeasure{Name: m.Name, Letter: m.Letter, Values: lengths(m.Values), Wanted: lengths(m.Wanted)}
 		if m.Fits != nil {
-			j.Body, j.Ease = lengths(m.Fits.Values), lengths(m.Fits.Ease)
+			j.Body, j.Ease, j.Memory = lengths(m.Fits.Values), lengths(m.Fits.Ease), p.Remembered(m.Fits.Body)
+		}
+		if m.Over != nil {
+			j.Over, j.Stretched = lengths(m.Over.Values), lengths(m.Over.Stretched)
+			j.Memory = j.Memory || p.Remembered(m.Over.Body)
 		}
 		out.Measures = append(out.Measures, j)
 	}

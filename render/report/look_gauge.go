@@ -5,6 +5,7 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/render/page"
+	"ovillo/render/words"
 )
 
 var (
@@ -170,7 +171,11 @@ func lookEase(s *subject) look {
 	for _, m := range s.p.Measures {
 		if m.Fits != nil && m.Fits.Ease != nil {
 			n++
-			l.notes = append(l.notes, s.in.Words.Ease(m.Fits.Body)+": "+s.cms(m.Fits.Ease))
+			note := s.in.Words.Ease(m.Fits.Body) + ": " + s.cms(m.Fits.Ease)
+			if s.p.Remembered(m.Fits.Body) {
+				note += words.FromMemory
+			}
+			l.notes = append(l.notes, note)
 		}
 	}
 	l.at = []amount{{n, nMeasures}, {s.z, nSizes}}

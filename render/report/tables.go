@@ -23,16 +23,19 @@ var (
 	tRounding = text{"Lengths made into counts", "Longitudes convertidas en puntos o hileras"}
 	tYarn     = text{"Yarn", "Hilo"}
 
-	inCm        = text{"in centimetres", "en centímetros"}
-	wantedLine  = text{"wanted", "se quería"}
-	missLine    = text{"off by", "diferencia"}
-	bodyLine    = text{"of the wearer: {what}", "de quien lo lleva: {what}"}
-	easeLine    = text{"ease", "holgura"}
-	rowsUnit    = text{"rows", "hileras"}
-	stsUnit     = text{"stitches", "puntos"}
-	chainsUnit  = text{"chains", "cadenas"}
-	timesUnit   = text{"times", "veces"}
-	roundedNote = text{
+	inCm          = text{"in centimetres", "en centímetros"}
+	wantedLine    = text{"wanted", "se quería"}
+	missLine      = text{"off by", "diferencia"}
+	bodyLine      = text{"of the wearer: {what}", "de quien lo lleva: {what}"}
+	easeLine      = text{"ease", "holgura"}
+	stretchedLine = text{"stretched", "al estirarse"}
+	largestLine   = text{"largest of the growth table: {what}", "mayor de la tabla de crecimiento: {what}"}
+	sampleLine    = text{"of the sample", "de la pieza de prueba"}
+	rowsUnit      = text{"rows", "hileras"}
+	stsUnit       = text{"stitches", "puntos"}
+	chainsUnit    = text{"chains", "cadenas"}
+	timesUnit     = text{"times", "veces"}
+	roundedNote   = text{
 		"the count, and by how many millimetres it measures more (+) or less (−) than was asked for; * set by hand",
 		"el número, y cuántos milímetros mide de más (+) o de menos (−) respecto a lo pedido; * puesto a mano"}
 	yarnNote = text{"what each size needs, with the allowance", "lo que necesita cada talla, con el margen"}
@@ -91,20 +94,44 @@ func (s *subject) measureTable() Table {
 			add("   "+missLine.in(s.in.Lang), differences(m.Values, m.Wanted), s.signedCm)
 		}
 		if f := m.Fits; f != nil && f.Ease != nil {
-			remember := func(write func(plan.Length) string) func(plan.Length) string { return write }
-			if s.p.Remembered(f.Body) {
-				remember = func(write func(plan.Length) string) func(plan.Length) string {
-					return func(l plan.Length) string { return write(l) + words.FromMemory }
+			add("   "+bodyLine.with(s.in.Lang, "what", s.in.Words.BodyName(f.Body)), f.Values, s.remembered(f.Body, s.cm))
+			add("   "+easeLine.in(s.in.Lang), f.Ease, s.remembered(f.Body, s.signedCm))
+		}
+		if o := m.Over; o != nil {
+			if !o.Percent.Is(0) {
+				add("   "+stretchedLine.in(s.in.Lang), o.Stretched, s.cm)
+			}
+			line := bodyLine
+			if o.Assumed {
+				line = largestLine
+			}
+			add("   "+line.with(s.in.Lang, "what", s.in.Words.BodyName(o.Body)), o.Values, s.remembered(o.Body, s.cm))
+		}
+		if k := s.p.Sample; k != nil {
+			for _, f := range k.Measures {
+				if f.Name == m.Name {
+					list := make(plan.Lengths, s.z)
+					for z := range list {
+						list[z] = plan.NoLength
+					}
+					list[k.Size] = f.Found
+					add("   "+sampleLine.in(s.in.Lang), list, s.cm)
 				}
 			}
-			add("   "+bodyLine.with(s.in.Lang, "what", s.in.Words.BodyName(f.Body)), f.Values, remember(s.cm))
-			add("   "+easeLine.in(s.in.Lang), f.Ease, remember(s.signedCm))
 		}
 	}
 	if notes := s.in.Words.BodyNotes(s.p); len(notes) > 0 {
 		t.Note += ". " + strings.Join(notes, " ")
 	}
 	return t
+}
+
+// remembered writes a length that rests on a measure of the wearer, with the mark of a figure from memory where that is one.
+func (s *subject) remembered(body string, write func(plan.Length) string) func(plan.Length) string {
+	if !s.p.Remembered(body) {
+		return write
+	}
+	return func(l plan.Length) string { return write(l) + words.FromMemory }
 }
 
 func differences(a, b plan.Lengths) plan.Lengths {

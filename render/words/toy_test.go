@@ -171,16 +171,18 @@ func (y toy) countOff(o counting) rich.Text {
 	}
 	return out
 }
-func (y toy) level(n int) rich.Text                    { return y.t("∼", n) }
-func (y toy) closeThrough(string) rich.Text            { return y.t("⊗") }
-func (y toy) moveStart(m int, n num) rich.Text         { return y.t("↷", m, n) }
-func (y toy) nowHave(c []rich.Text) rich.Text          { return y.t("∃", y.and(c)) }
-func (y toy) inSection(n num, c string) rich.Text      { return y.t("∃", n, c) }
-func (y toy) bare(n string) string                     { return n }
-func (y toy) handedHook(size, yarn string) rich.Text   { return y.t("ω", size, yarn) }
-func (y toy) worked(from []string) rich.Text           { return y.t("←", y.list(from)) }
-func (y toy) makeSeveral(n int) rich.Text              { return y.t("×", n) }
-func (y toy) sew(a, b []named, _ plan.Match, _ rich.Text) rich.Text { return y.t("∪", y.ref(a[0]), y.ref(b[0])) }
+func (y toy) level(n int) rich.Text                  { return y.t("∼", n) }
+func (y toy) closeThrough(string) rich.Text          { return y.t("⊗") }
+func (y toy) moveStart(m int, n num) rich.Text       { return y.t("↷", m, n) }
+func (y toy) nowHave(c []rich.Text) rich.Text        { return y.t("∃", y.and(c)) }
+func (y toy) inSection(n num, c string) rich.Text    { return y.t("∃", n, c) }
+func (y toy) bare(n string) string                   { return n }
+func (y toy) handedHook(size, yarn string) rich.Text { return y.t("ω", size, yarn) }
+func (y toy) worked(from []string) rich.Text         { return y.t("←", y.list(from)) }
+func (y toy) makeSeveral(n int) rich.Text            { return y.t("×", n) }
+func (y toy) sew(a, b []named, _ plan.Match, _ rich.Text) rich.Text {
+	return y.t("∪", y.ref(a[0]), y.ref(b[0]))
+}
 func (y toy) cord(c cord) []rich.Text {
 	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
 }
