@@ -1,6 +1,7 @@
 package main
 
 import (
+	"io"
 	"os"
 	"path/filepath"
 	"slices"
@@ -10,14 +11,16 @@ import (
 	"github.com/rogpeppe/go-internal/txtar"
 	"github.com/stretchr/testify/require"
 
+	"ovillo/lang/diag"
 	"ovillo/lang/source"
 	"ovillo/render/page"
+	"ovillo/render/pdf"
 	"ovillo/render/report"
 	"ovillo/render/words"
 )
 
 // missing are the checks that the program is to decide and for which nothing is proved yet.
-var missing = []string{"T29", "T58", "T68"}
+var missing = []string{"T58", "T68"}
 
 // tampered are the checks whose fault no source makes, since the pages are made right: what is done to the pages instead.
 var tampered = map[string]func(in *report.Input){
@@ -127,4 +130,28 @@ func firstOther(want, got string) string {
 		}
 	}
 	return "one of them is longer"
+}
+
+// TestReportOnEveryMessage makes the report on the example of every message, in all its forms: the finding stands under its
+// check, and what else could not be looked at is never said to hold.
+func TestReportOnEveryMessage(t *testing.T) {
+	l, err := words.For("es")
+	require.NoError(t, err)
+	for _, e := range diag.All() {
+		t.Run(string(e.Code), func(t *testing.T) {
+			t.Parallel()
+			r, code := (&call{}).reportOn(&loaded{path: "x.ovillo", file: source.NewFile("x.ovillo", e.Whole())}, l)
+			require.True(t, code == faulty || e.Severity != diag.Error)
+			got := resultOf(t, r, report.CheckOf(string(e.Code)).ID)
+			require.Equal(t, report.Found, got.Status)
+			require.True(t, slices.ContainsFunc(got.Findings, func(f report.Finding) bool { return f.Code == string(e.Code) }))
+			require.Contains(t, printedReport(t, r), "["+string(e.Code)+"]")
+			require.NoError(t, report.JSON(io.Discard, r))
+			require.NoError(t, pdf.Write(io.Discard, report.Compose(r, report.Options{Words: l}), pdf.Options{}))
+			for _, x := range r.Results {
+				require.False(t, x.Status == report.Held && (x.N == 0 || x.Why != ""), x.ID)
+				require.False(t, (x.Status == report.NotChecked || x.Status == report.Nothing || x.Status == report.InPart) && x.Why == "", x.ID)
+			}
+		})
+	}
 }

@@ -6,7 +6,7 @@ var looks = map[string]func(*subject) look{
 	"T00": lookSource,
 	"T01": lookFront, "T04": lookLevel, "T05": lookTerms, "T06": lookUnits,
 	"T08": lookYarns, "T09": lookBalls, "T10": lookAmounts, "T11": lookYarnSum, "T12": lookTools, "T13": lookHooks, "T14": lookNotions, "T15": lookColours,
-	"T16": lookGauges, "T17": lookUngauged, "T19": lookPlausible, "T20": lookMeasures, "T21": lookFigures, "T22": lookLeading,
+	"T16": lookGauges, "T17": lookUngauged, "T18": lookSample, "T19": lookPlausible, "T20": lookMeasures, "T21": lookFigures, "T22": lookLeading,
 	"T23": lookEase, "T24": lookLists, "T25": lookSteps, "T26": lookOnly, "T27": lookGrowth, "T28": lookOpenings, "T29": lookSums,
 	"T30": lookStarts, "T31": lookMultiples, "T32": lookRows, "T33": lookStated, "T34": lookCounts, "T35": lookChanges,
 	"T36": lookSections, "T37": lookSchedules, "T38": lookSides, "T39": lookBegins, "T40": lookRepeats, "T41": lookColumns, "T42": lookJoins,

@@ -18,6 +18,8 @@ var (
 	whyNoYarnHook = text{"yarn class, hook or gauge are not given", "faltan el grosor del hilo, el ganchillo o la muestra"}
 	whyNoHead     = text{"no measurement is compared with a head or a foot", "ninguna medida se compara con la cabeza o el pie"}
 
+	whyNoSample    = text{"the source tells of no sample", "el archivo no habla de ninguna prenda de prueba"}
+	sampleMeasured = text{"{measure}: {found} cm on the sample, {worked} cm by counts and gauge", "{measure}: {found} cm en la prenda de prueba, {worked} cm según los puntos y la muestra"}
 	blockingUnsaid = text{"{n}: not said whether before or after blocking", "{n}: no se dice si antes o después de bloquear"}
 	rowsUngauged   = text{"the size of {rows} is not known for want of a gauge: {stitches}", "no se conoce la medida de {rows} por falta de muestra: {stitches}"}
 	noMeasures     = text{"the pattern gives no finished measurement", "el patrón no da ninguna medida terminada"}
@@ -307,3 +309,21 @@ func (s *subject) cms(list plan.Lengths) string {
 }
 
 const dash = "–"
+
+// lookSample puts what was measured on the sample beside what the counts give; whether the gauge is that of the sample a
+// person sees.
+func lookSample(s *subject) look {
+	l := look{why: whyNoSample}
+	if s.p.Sample == nil {
+		return l
+	}
+	names := map[string]string{}
+	for _, m := range s.p.Measures {
+		names[m.Name] = s.in.Words.MeasureName(m)
+	}
+	for _, m := range s.p.Sample.Measures {
+		l.notes = append(l.notes, sampleMeasured.with(s.in.Lang, "measure", names[m.Name], "found", s.cm(m.Found), "worked", s.cm(m.Worked)))
+	}
+	l.at = []amount{{len(s.p.Sample.Measures), nMeasures}}
+	return l
+}

@@ -165,10 +165,9 @@ func (s *subject) result(c *Check) *Result {
 	fn := looks[c.ID]
 	var l look
 	switch {
-	case c.How == Person:
-		r.Status = ForPerson
-		return r
 	case fn == nil:
+		r.Status = ForPerson
+	case s.p == nil && c.How == Person:
 		r.Status = ForPerson
 	case s.p == nil && c.ID != "T00":
 		r.Status, r.Why = NotChecked, s.whyNoPattern()
@@ -201,6 +200,11 @@ func (s *subject) result(c *Check) *Result {
 func (s *subject) judge(r *Result, l look) {
 	nothing := len(l.at) == 0 || l.at[0].n == 0
 	switch {
+	case r.How == Person:
+		r.Status, r.Why = ForPerson, ""
+		if nothing {
+			r.Why = l.why.in(s.in.Lang)
+		}
 	case l.skipped:
 		r.Status, r.Why = NotChecked, l.why.in(s.in.Lang)
 	case nothing && s.errors && l.fabric:
