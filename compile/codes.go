@@ -151,6 +151,11 @@ const (
 	codeSampleLight   diag.Code = "OV719" // a sample that weighs less than its cords and pompoms
 	codeYarnFalls     diag.Code = "OV720" // a size takes less yarn than the one before it
 	codeYarnLacks     diag.Code = "OV721"
+	codeHookUnused    diag.Code = "OV722"
+	codeNotionTwice   diag.Code = "OV723" // a notion that is listed by itself
+	codeButtonHoles   diag.Code = "OV724" // more or fewer buttons than holes
+	codeUnbuttoned    diag.Code = "OV725" // holes that no button is for
+	codeElasticLong   diag.Code = "OV726"
 
 	codeGaugeTwice  diag.Code = "OV327" // a stitch counted twice in one way
 	codeGaugeWay    diag.Code = "OV328" // counted in rows, worked in rounds, or the other way

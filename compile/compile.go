@@ -113,9 +113,12 @@ type checker struct {
 	steps          int // statements of parts carried out
 	weighed        map[*stitchPattern]*weighed
 	facts          []yarnFacts
-	sample         *sample  // nil: none was made
-	allowance      *big.Rat // the share of yarn that is added
-	hookAt         source.Span
+	unbuttoned     bool                        // holes without a button were said
+	sample         *sample                     // nil: none was made
+	allowance      *big.Rat                    // the share of yarn that is added
+	hookAt         map[plan.Length]source.Span // where a hook is said first
+	hookUsed       map[plan.Length]bool        // hooks that something is worked with
+	yarnOfAll      int                         // that the header gives to every part; -1: none
 	kindAt         source.Span
 	sizesAt        source.Span
 	measureAt      map[string]source.Span // measures, by name
@@ -131,7 +134,7 @@ func newChecker(f *lang.File) *checker {
 		yarnAt: map[string]int{}, gauge: map[stitch.ID][]*gaugeOf{}, begins: map[stitch.ID]begin{},
 		noted: map[*gaugeOf]bool{}, blind: map[stitch.ID]bool{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
-		measureAt: map[string]source.Span{},
+		measureAt: map[string]source.Span{}, hookAt: map[plan.Length]source.Span{}, hookUsed: map[plan.Length]bool{},
 	}
 }
 

@@ -45,6 +45,11 @@ func (c *checker) finishLine(s *lang.Statement) {
 		if !c.cord(n, &f) {
 			return
 		}
+	case *lang.Elastic:
+		f.Kind = plan.ThreadElastic
+		if !c.elastic(n, &f) {
+			return
+		}
 	case *lang.Pompom:
 		f.Kind, f.Yarn = plan.MakePompom, c.yarn(n.Yarn)
 		f.Length = c.value(n.Size, nil).Lengths()
@@ -53,7 +58,9 @@ func (c *checker) finishLine(s *lang.Statement) {
 		}
 	case *lang.Button:
 		f.Kind = plan.SewButtons
-		c.button(n, &f)
+		if !c.button(n, &f) {
+			return
+		}
 	case *lang.PlainFinish:
 		f.Kind = plan.WeaveEnds
 		if n.Word == "block" {
@@ -70,34 +77,89 @@ func (c *checker) finishLine(s *lang.Statement) {
 // cord reads a cord: its length, the chains that make it, and the free ends it leaves.
 func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
 	f.Yarn = c.yarn(n.Yarn)
-	c.zones[len(c.pat.Finish)] = zoneOf(n)
+	c.zones[len(c.pat.Finish)] = zoneOf(n.Zone)
 	if n.Length != nil {
-		v := c.eval(n.Length.E, nil, func(e *lang.Expr) (value.Vector, bool) { w, _ := c.measured(e); return w, true })
-		if f.Length = v.Lengths(); f.Length == nil {
-			if !v.Unknown {
-				c.say(codeMeasured, n.Length.Span(), nil)
-			}
+		if !c.cutLength(n.Length, f) {
 			return false
 		}
 		f.Chains = c.chainsFor(f.Length, n.Length.Span())
 	}
 	c.useForm(stitch.Form{ID: stitch.Chain, Together: 1})
 	c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
+	if len(c.pat.Hooks) > 0 {
+		c.hookUsed[c.pat.Hooks[0]] = true
+	}
 	if n.Through == nil {
 		return true
 	}
-	p := c.parts[n.Through.Path[0]]
+	p := c.through(n.Through, n.Row, f)
 	if p == nil {
-		c.say(codeNoPart, n.Through.Span(), diag.Args{"word": n.Through.Path[0], "near": lang.Near(n.Through.Path[0], keys(c.parts))})
 		return false
-	}
-	f.Through = &plan.Ref{Kind: plan.RefRow, Part: p.index, Label: p.plan.Name, Called: p.plan.Called}
-	if n.Row != nil {
-		f.Row = c.cnt(n.Row, nil)
-		f.Through.Row = f.Row
 	}
 	f.Free = c.freeEnds(p, f)
 	return true
+}
+
+// elastic reads elastic: its width and length, and what it runs through. It draws the row in, so it is not longer than the row.
+func (c *checker) elastic(n *lang.Elastic, f *plan.Finishing) bool {
+	c.zones[len(c.pat.Finish)] = zoneOf(n.Zone)
+	if !c.cutLength(n.Length, f) {
+		return false
+	}
+	width := c.value(n.Width, nil)
+	ls := width.Lengths()
+	if ls == nil || ls[0] == plan.NoLength {
+		if !width.Unknown {
+			c.say(codeMeasured, n.Width.Span(), nil)
+		}
+		return false
+	}
+	f.Width = ls[0]
+	p := c.through(n.Through, n.Row, f)
+	if p == nil {
+		return false
+	}
+	bad := newSpread(c)
+	var have, need []string
+	for z, around := range c.rowAround(p, f.Row) {
+		if around > 0 && f.Length[z] > around {
+			bad.add(z, 0, 0)
+			have, need = append(have, cmText(f.Length[z])), append(need, cmText(around))
+		}
+	}
+	if bad.any() {
+		h, w := bad.per(bad.need), bad.per(bad.need)
+		h.Values, w.Values = have, need
+		c.report(diag.Diagnostic{Code: codeElasticLong, Span: n.Length.Span(), Sizes: bad.sizes(), Args: diag.Args{"have": h, "need": w, "part": p.plan.Name}})
+	}
+	return true
+}
+
+// cutLength reads how long a cord or elastic is; it may be told by measures of the piece.
+func (c *checker) cutLength(n *lang.Val, f *plan.Finishing) bool {
+	v := c.eval(n.E, nil, func(e *lang.Expr) (value.Vector, bool) { w, _ := c.measured(e); return w, true })
+	if f.Length = v.Lengths(); f.Length == nil {
+		if !v.Unknown {
+			c.say(codeMeasured, n.Span(), nil)
+		}
+		return false
+	}
+	return true
+}
+
+// through reads the part and the row that a cord or elastic runs through; nil if there is no such part, which was said.
+func (c *checker) through(ref *lang.Ref, row *lang.Cnt, f *plan.Finishing) *partState {
+	p := c.parts[ref.Path[0]]
+	if p == nil {
+		c.say(codeNoPart, ref.Span(), diag.Args{"word": ref.Path[0], "near": lang.Near(ref.Path[0], keys(c.parts))})
+		return nil
+	}
+	f.Through = &plan.Ref{Kind: plan.RefRow, Part: p.index, Called: p.plan.Called} // without a row: all of it is a casing
+	if row != nil {
+		f.Row = c.cnt(row, nil)
+		f.Through.Row = f.Row
+	}
+	return p
 }
 
 // chainsFor is how many chains make a length, where the gauge gives chains.
@@ -123,14 +185,8 @@ func (c *checker) freeEnds(p *partState, f *plan.Finishing) plan.Lengths {
 	if f.Length == nil {
 		return nil
 	}
-	out := make(plan.Lengths, c.z)
-	for z := range out {
-		var around plan.Length
-		for _, r := range p.plan.Worked[z] {
-			if f.Row == nil || r.Number == f.Row[z] {
-				around = max(around, r.Width)
-			}
-		}
+	out := c.rowAround(p, f.Row)
+	for z, around := range out {
 		if around <= 0 {
 			return nil
 		}
@@ -139,46 +195,15 @@ func (c *checker) freeEnds(p *partState, f *plan.Finishing) plan.Lengths {
 	return out
 }
 
-// button reads buttons: one for each place of a label, or a number.
-func (c *checker) button(n *lang.Button, f *plan.Finishing) {
-	b := plan.Buttons{N: c.nums(1)}
-	if ls := c.value(n.Size, nil).Lengths(); len(ls) > 0 {
-		b.Size = ls[0]
-	}
-	switch {
-	case n.N != nil:
-		if k := c.cnt(n.N, nil); k != nil {
-			b.N = k
-		}
-	case n.For != nil && len(n.For.Path) == 2 && c.parts[n.For.Path[0]] != nil:
-		p := c.parts[n.For.Path[0]]
-		for z := range b.N {
-			if k, fl := p.fab[z].CountIn(n.For.Path[1]); fl == nil {
-				b.N[z] = k
+// rowAround is how long a row of a part is, or the longest of its rows; not above zero where that is not known.
+func (c *checker) rowAround(p *partState, row plan.Nums) plan.Lengths {
+	out := make(plan.Lengths, c.z)
+	for z := range out {
+		for _, r := range p.plan.Worked[z] {
+			if row == nil || r.Number == row[z] {
+				out[z] = max(out[z], r.Width)
 			}
 		}
-	case n.For != nil:
-		c.say(codeNoName, n.For.Span(), diag.Args{"word": c.file.Source.Slice(n.For.Span()), "near": []string(nil)})
 	}
-	f.Buttons = b
-	c.pat.Notions.Buttons = append(c.pat.Notions.Buttons, b)
-}
-
-// notions gathers what is needed besides yarn and hook.
-func (c *checker) notions() {
-	most := 0
-	for _, p := range c.parts {
-		m := p.maxMarks
-		if p.style == plan.SpiralRounds {
-			m++ // the first stitch of the round
-		}
-		most = max(most, m)
-	}
-	c.pat.Notions.Markers = most
-	c.pat.Notions.Needle = true
-	for _, f := range c.pat.Finish {
-		if f.Kind == plan.MakeCord && f.Through != nil {
-			c.pat.Notions.Pin = true
-		}
-	}
+	return out
 }

@@ -2,6 +2,7 @@ package compile
 
 import (
 	"math"
+	"slices"
 
 	"ovillo/compile/plan"
 	"ovillo/compile/standard"
@@ -14,17 +15,31 @@ import (
 // materials reads gauge, hook and yarns.
 func (c *checker) materials() {
 	c.readGauges() // first, since swatches rest on it
-	for _, s := range c.file.Body {
+	body := slices.Clone(c.file.Body)
+	for _, h := range blocks[*lang.Pattern](c.file.Body) {
+		body = append(body, blocks[*lang.Hook](h.Body)...)
+	}
+	for _, s := range body {
 		switch n := s.Node.(type) {
 		case *lang.Hook:
 			h := c.hookSize(n)
-			c.addHook(h)
-			c.hookAt = n.Span()
+			c.addHook(h, n.Span())
 			c.out = append(c.out, standard.CheckHook(h, n.Span())...)
 		case *lang.Notion:
 			c.readNotion(n)
 		case *lang.Yarn:
 			c.readYarn(s, n)
+		}
+	}
+	c.yarnOfAll = -1
+	for _, h := range blocks[*lang.Pattern](c.file.Body) {
+		for _, s := range blocks[*lang.Yarn](h.Body) {
+			n := s.Node.(*lang.Yarn)
+			if i, ok := c.yarnAt[n.Name.Text]; ok {
+				c.yarnOfAll = i
+			} else {
+				c.noYarn(n.Name)
+			}
 		}
 	}
 }
@@ -57,9 +72,12 @@ func (c *checker) readNotion(n *lang.Notion) {
 
 func (c *checker) hookSize(n *lang.Hook) plan.Length { return c.length(n.Size) }
 
-func (c *checker) addHook(l plan.Length) {
+func (c *checker) addHook(l plan.Length, at source.Span) {
 	if l == 0 {
 		return
+	}
+	if _, said := c.hookAt[l]; !said {
+		c.hookAt[l] = at
 	}
 	for _, h := range c.pat.Hooks {
 		if h == l {

@@ -113,7 +113,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 	for id, b := range c.begins {
 		p.begins[id] = b
 	}
-	if len(c.pat.Yarns) == 1 {
+	if p.yarn = c.yarnOfAll; len(c.pat.Yarns) == 1 {
 		p.yarn = 0
 	}
 	if len(c.pat.Hooks) > 0 {
@@ -225,7 +225,7 @@ func (p *partState) statement(s *lang.Statement, mask []bool) {
 		p.setStripes(n)
 	case *lang.Hook:
 		if h := p.c.hookSize(n); h != 0 {
-			p.c.addHook(h)
+			p.c.addHook(h, n.Span())
 			p.inUse = h
 			if p.firstDone {
 				p.hook = h
@@ -344,6 +344,9 @@ func (p *partState) close() {
 		p.c.say(codeNoCounts, p.head, diag.Args{"part": p.plan.Name})
 	}
 	p.attached()
+	if p.firstDone || p.plan.Grid != nil {
+		p.c.hookUsed[p.plan.Hook] = true
+	}
 	p.checkCited()
 	p.silences()
 	p.chainNote()

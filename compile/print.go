@@ -56,6 +56,7 @@ func (p *partState) printRow(w *working) {
 		r.Tall = p.tallNow(w.mask)
 		p.pending = nil
 	}
+	p.c.hookUsed[p.hook] = true
 	r.Hook, p.hook = p.hook, 0
 	p.marks(r, w)
 	p.inHand = k.yarn

@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"regexp"
+
 	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
@@ -21,6 +23,8 @@ func (c *checker) cautions() {
 		switch step.Kind {
 		case plan.MakeCord:
 			f.Cords = append(f.Cords, c.cordFacts(i, step))
+		case plan.ThreadElastic:
+			f.Elastics = append(f.Elastics, caution.Elastic{Step: i, At: step.Span, Zone: c.elasticZone(i, step)})
 		case plan.SewButtons:
 			f.Buttons = append(f.Buttons, caution.Piece{Step: i, At: step.Span, For: someOf(step.Buttons.N)})
 		case plan.MakePompom:
@@ -30,6 +34,25 @@ func (c *checker) cautions() {
 	cautions, found := caution.Evaluate(f)
 	c.pat.Cautions = cautions
 	c.out = append(c.out, found...)
+}
+
+// limb is how a part round a wrist or an ankle is named, in English or Spanish. The words are ours.
+var limb = regexp.MustCompile(`(?i)wrist|ankle|cuff|leg(_|$)|sleeve|muñeca|tobillo|puño|pierna|manga`)
+
+// elasticZone is where elastic is: as the source says, or by the name of the part it runs through. On what is worn on hands and
+// feet it is always round a wrist or an ankle.
+func (c *checker) elasticZone(i int, step plan.Finishing) caution.Zone {
+	name := c.pat.Parts[step.Through.Part].Name
+	zone := c.zones[i]
+	if zone == caution.UnknownZone {
+		if zone = caution.ZoneOf(c.pat.Kind, name); limb.MatchString(name) {
+			zone = caution.Sleeve
+		}
+	}
+	if caution.OnLimb(c.pat.Kind) {
+		return caution.Sleeve
+	}
+	return zone
 }
 
 // someOf is the sizes that have any of a thing.
@@ -68,11 +91,11 @@ func (c *checker) cordFacts(i int, step plan.Finishing) caution.Cord {
 }
 
 // zoneOf reads the place of the body a source names for a cord.
-func zoneOf(n *lang.Cord) caution.Zone {
-	if n.Zone == nil {
+func zoneOf(n *lang.Name) caution.Zone {
+	if n == nil {
 		return caution.UnknownZone
 	}
-	return caution.Zone(n.Zone.Text)
+	return caution.Zone(n.Text)
 }
 
 // gaps is the largest chain space of the fabric in each size, spaces under a name apart: those are openings that other

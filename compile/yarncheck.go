@@ -47,6 +47,16 @@ func (c *checker) yarnFalls() {
 	}
 }
 
+// anyFailed reports whether some part could not be worked to its end in some size.
+func (c *checker) anyFailed() bool {
+	for z := range c.z {
+		if c.failed(z) {
+			return true
+		}
+	}
+	return false
+}
+
 // failed reports whether some part could not be worked to its end in a size.
 func (c *checker) failed(z int) bool {
 	for _, p := range c.parts {

@@ -167,7 +167,7 @@ func (c *checker) checkMaterials() {
 		if !c.used[i] || f.weight.Name == "" || i > 0 && c.pat.Yarns[i].Weight == c.pat.Yarns[0].Weight {
 			continue
 		}
-		c.out = append(c.out, standard.CheckWeightHook(f.weight, c.pat.Hooks[0], f.at, c.hookAt)...)
+		c.out = append(c.out, standard.CheckWeightHook(f.weight, c.pat.Hooks[0], f.at, c.hookAt[c.pat.Hooks[0]])...)
 		if g := c.gaugeFor(stitch.SC, manner{}); g != nil {
 			c.out = append(c.out, standard.CheckWeightGauge(f.weight, g.sts, f.at, source.Span{})...)
 		}

@@ -16,7 +16,7 @@ var (
 		&Ball{}, &Swatch{}, &Allowance{}, &Sample{}, &SampleWeight{}, &Let{}, &Group{}, &Stitch{}, &Takes{}, &Abbr{}, &Chart{}, &Legend{}, &Mesh{}, &Part{}, &Call{}, &Base{}, &Begin{},
 		&Style{}, &FirstSide{}, &Make{}, &Chain{}, &Foundation{}, &Ring{}, &Start{}, &From{}, &CountOff{}, &Have{}, &RoundsBegin{},
 		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{},
-		&Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},
+		&Elastic{}, &Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},
 		&OnRows{}, &FirstOn{}, &ShapeAt{}, &Motifs{}, &MotifGrid{}, &MotifSide{}, &MotifJoin{},
 		&Stripes{}, &StitchPattern{}, &MultipleOf{}, &PatternRow{}, &MayEnd{}}
 	allItems = []Item{&ChainItem{}, &Lengthen{}, &Established{}, &Skip{}, &Leave{}, &Turn{}, &Join{}, &Mark{}, &ChangeYarn{}, &ChartRow{}, &Together{},

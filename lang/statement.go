@@ -201,15 +201,16 @@ var partForms = map[string]*form{
 }
 
 var finishForms = map[string]*form{
-	"meant":  meantForm,
-	"sew":    formOf[Sew]("", `sew front.side to back.side within 1 cm`),
-	"cord":   formOf[Cord]("", `cord with kelp, length 110 cm, through waistband round 2`),
-	"pompom": formOf[Pompom]("", `pompom with kelp, 7 cm, 120 wraps`),
-	"button": formOf[Button]("", `button 12 mm for buttonholes`),
-	"weave":  formOf[PlainFinish]("", `weave in ends`),
-	"block":  formOf[PlainFinish]("", `block`),
-	"note":   proseForm("note"),
-	"step":   proseForm("step"),
+	"meant":   meantForm,
+	"sew":     formOf[Sew]("", `sew front.side to back.side within 1 cm`),
+	"cord":    formOf[Cord]("", `cord with kelp, length 110 cm, through waistband round 2`),
+	"elastic": formOf[Elastic]("", `elastic 2 cm, length 48 cm, through waistband round 2`),
+	"pompom":  formOf[Pompom]("", `pompom with kelp, 7 cm, 120 wraps`),
+	"button":  formOf[Button]("", `button 12 mm for buttonholes`),
+	"weave":   formOf[PlainFinish]("", `weave in ends`),
+	"block":   formOf[PlainFinish]("", `block`),
+	"note":    proseForm("note"),
+	"step":    proseForm("step"),
 }
 
 // Statements that stand in more than one block.

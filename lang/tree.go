@@ -1401,6 +1401,19 @@ type Cord struct {
 	Zone    *Name `parser:"    | 'at' @@ ) )*"`
 }
 
+// Elastic threads elastic through a row or a casing, and says at which place of the body.
+//
+//	elastic 2 cm, length fit.waist - 2 cm, through waistband round 2
+//	elastic 5 mm, length 12 cm, through casing, at sleeve
+type Elastic struct {
+	At
+	Width   *Val  `parser:"'elastic' @@"`
+	Length  *Val  `parser:"',' 'length' @@"`
+	Through *Ref  `parser:"',' 'through' @@"`
+	Row     *Cnt  `parser:"( ( 'row' | 'round' ) @@ )?"`
+	Zone    *Name `parser:"( ',' 'at' @@ )?"`
+}
+
 // Pompom makes pompoms.
 //
 //	pompom with kelp, 7 cm, 120 wraps
@@ -1411,15 +1424,16 @@ type Pompom struct {
 	Wraps *Cnt  `parser:"',' @@ 'wraps'"`
 }
 
-// Button sews buttons on, one for each place of a label, or a number of them.
+// Button sews buttons on: one for each place of a label, or a number of them, which must then be as many as the places.
 //
-//	button 12 mm for buttonholes
+//	button 12 mm for band.buttonholes
+//	button 12 mm, 5 for band.buttonholes
 //	button 12 mm, 3
 type Button struct {
 	At
 	Size *Val `parser:"'button' @@"`
-	For  *Ref `parser:"( 'for' @@"`
-	N    *Cnt `parser:"| ',' @@ )?"`
+	N    *Cnt `parser:"( ',' @@ )?"`
+	For  *Ref `parser:"( 'for' @@ )?"`
 }
 
 // Plain finishing.
@@ -1548,6 +1562,7 @@ func (*WorkRow) statement()       {}
 func (*Finish) statement()        {}
 func (*Sew) statement()           {}
 func (*Cord) statement()          {}
+func (*Elastic) statement()       {}
 func (*Pompom) statement()        {}
 func (*Button) statement()        {}
 func (*PlainFinish) statement()   {}

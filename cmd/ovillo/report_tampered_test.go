@@ -143,7 +143,6 @@ var tamperings = []tampering{
 
 	{"fewer balls than needed", "T09", "balls are given, and", func(in *report.Input) { in.Pattern.Yarns[0].Amount[1].Balls = 1 }},
 	{"a hook that is not listed", "T12", "is not listed", func(in *report.Input) { in.Pattern.Parts[0].Hook = 5 * plan.Millimetre }},
-	{"a hook that is not used", "T12", "never used", func(in *report.Input) { in.Pattern.Hooks = append(in.Pattern.Hooks, 9*plan.Millimetre) }},
 	{"too few markers", "T12", "markers, and", func(in *report.Input) { in.Pattern.Notions.Markers = 1 }},
 	{"markers for nothing", "T12", "none is placed", func(in *report.Input) {
 		for _, p := range in.Pattern.Parts {

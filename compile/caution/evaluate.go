@@ -70,6 +70,10 @@ func (ev *evaluation) things(e element) []thing {
 		for i, c := range ev.facts.Cords {
 			out = append(out, thing{e, i, c.Step, c.At, nil})
 		}
+	case elastic:
+		for i, b := range ev.facts.Elastics {
+			out = append(out, thing{e, i, b.Step, b.At, nil})
+		}
 	case button, pompom:
 		pieces := ev.facts.Buttons
 		if e == pompom {
@@ -115,17 +119,14 @@ func (ev *evaluation) rule(r *Rule) {
 // applies tells whether a rule is about a thing in size i: the kind, the age and the place of it.
 func (ev *evaluation) applies(r *Rule, t thing, i int) verdict {
 	v := holds().and(ev.isKind(r), lackKind).and(ev.isAge(r, i), lackAge)
+	if t.element == elastic {
+		return v.and(r.in(ev.facts.Elastics[t.index].Zone), lackZone)
+	}
 	if t.element != cord {
 		return v
 	}
 	c := ev.facts.Cords[t.index]
-	if r.zones != nil {
-		in := Unknown
-		if c.Zone != UnknownZone {
-			in = truth(slices.Contains(r.zones, c.Zone))
-		}
-		v = v.and(in, lackZone)
-	}
+	v = v.and(r.in(c.Zone), lackZone)
 	if r.drawn != Unknown {
 		is := Unknown
 		if c.Drawstring != Unknown {
@@ -134,6 +135,17 @@ func (ev *evaluation) applies(r *Rule, t thing, i int) verdict {
 		v = v.and(is, lackFree)
 	}
 	return v
+}
+
+// in tells whether a zone is one of those of the rule.
+func (r *Rule) in(z Zone) Truth {
+	switch {
+	case r.zones == nil:
+		return True
+	case z == UnknownZone:
+		return Unknown
+	}
+	return truth(slices.Contains(r.zones, z))
 }
 
 // measured adds to a verdict whether the limit of the rule is crossed.
@@ -209,5 +221,5 @@ func (ev *evaluation) silent() bool {
 }
 
 func (ev *evaluation) hasThings() bool {
-	return len(ev.facts.Cords)+len(ev.facts.Buttons)+len(ev.facts.Pompoms) > 0
+	return len(ev.facts.Cords)+len(ev.facts.Buttons)+len(ev.facts.Pompoms)+len(ev.facts.Elastics) > 0
 }

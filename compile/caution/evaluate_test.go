@@ -189,6 +189,8 @@ func TestEachRule(t *testing.T) {
 				f.Buttons = []Piece{{}}
 			case pompom:
 				f.Pompoms = []Piece{{}}
+			case elastic:
+				f.Elastics = []Elastic{{Zone: z}}
 			}
 			if r.measure == opening {
 				f.Gap = plan.Lengths{free}

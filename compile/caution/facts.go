@@ -15,6 +15,7 @@ type Facts struct {
 	Cords     []Cord
 	Buttons   []Piece
 	Pompoms   []Piece
+	Elastics  []Elastic
 	Gap       plan.Lengths // the largest opening of the fabric; NoLength if not known
 	GapAt     source.Span
 }
@@ -32,6 +33,13 @@ type Cord struct {
 // Piece is one thing sewn on, or several of them.
 type Piece struct {
 	For  plan.Sizes // the sizes that have it; nil: all
+	Step int
+	At   source.Span
+}
+
+// Elastic is elastic that runs through a row; at a wrist or an ankle its zone is that of sleeves.
+type Elastic struct {
+	Zone Zone
 	Step int
 	At   source.Span
 }

@@ -29,6 +29,11 @@ func Worn(kind string) bool {
 	return slices.Contains([]string{"garment", "upper", "lower", "hat", "bonnet", "headband", "mittens", "bootees", "socks"}, classes[kind])
 }
 
+// OnLimb reports whether a word for what is made names something that is worn on hands or feet.
+func OnLimb(kind string) bool {
+	return slices.Contains([]string{"mittens", "bootees", "socks"}, classes[kind])
+}
+
 // isOf reports whether a class belongs to one of the classes of a rule. A garment of the upper body and one that hangs
 // from the waist are garments.
 func isOf(class string, kinds []string) bool {

@@ -83,7 +83,9 @@ func (ev *evaluation) questions() diag.List {
 				ages = append(ages, m.size)
 			}
 		case lackZone, lackFree:
-			asked[m.lack][m.thing.index] = true
+			if m.thing.element == cord { // of elastic the caution prints, and nothing is asked
+				asked[m.lack][m.thing.index] = true
+			}
 		}
 	}
 	if slices.Sort(ages); len(ages) > 0 {

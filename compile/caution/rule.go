@@ -20,10 +20,11 @@ var data embed.FS
 type element string
 
 const (
-	piece  element = "" // the piece itself
-	cord   element = "cord"
-	button element = "button"
-	pompom element = "pompom"
+	piece   element = "" // the piece itself
+	cord    element = "cord"
+	button  element = "button"
+	pompom  element = "pompom"
+	elastic element = "elastic"
 )
 
 // quantity is what a rule measures.

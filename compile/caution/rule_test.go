@@ -106,7 +106,7 @@ func TestRulesSound(t *testing.T) {
 				t.Errorf("%s: no zone %s", r.ID, z)
 			}
 		}
-		if !slices.Contains([]element{piece, cord, button, pompom}, r.element) ||
+		if !slices.Contains([]element{piece, cord, button, pompom, elastic}, r.element) ||
 			!slices.Contains([]quantity{nothing, freeEnd, opening}, r.measure) || r.measure == freeEnd && r.element != cord {
 			t.Errorf("%s: element %q, measure %q", r.ID, r.element, r.measure)
 		}

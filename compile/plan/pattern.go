@@ -248,7 +248,9 @@ type Notions struct {
 	Markers int // the most in use at one time, the marker of a spiral's first stitch included
 	Needle  bool
 	Buttons []Buttons
-	Pin     bool // something to thread a cord
+	Pin     bool // something to thread a cord or elastic
+	Elastic []Elastic
+	Formers []Length // for pompoms: their diameters
 	Others  []Notion
 }
 
@@ -259,6 +261,12 @@ type Notion struct {
 	N      Nums
 	Length Lengths
 	Grams  Nums
+}
+
+// Elastic of one width.
+type Elastic struct {
+	Width  Length
+	Length Lengths
 }
 
 // Buttons of one size of button.
@@ -286,15 +294,17 @@ type Finishing struct {
 	Kind    FinishKind
 	Prose   Prose   // FreeStep
 	Yarn    int     // Cord, Pompom, Sew; -1 if none is known
-	Length  Lengths // Cord, Pompom (its diameter), Sew (its longer edge, of all pieces together)
+	Length  Lengths // Cord, Elastic, Pompom (its diameter), Sew (its longer edge, of all pieces together)
 	Chains  Nums    // Cord: chains to make, nil if no gauge tells
-	Through *Ref    // Cord: the row it runs through
+	Through *Ref    // Cord, Elastic: the row it runs through
 	Sewn    []Ref   // Sew: the edges on one side of the seam, in order
 	To      []Ref   // Sew: those on the other side
 	Match   Match   // Sew: how stitches meet ends of rows, where that is one rate in every size
 	Ease    Lengths // Sew: how much of the longer edge is eased in, to the half centimetre; nil if that is nowhere worth saying
-	Row     Nums    // Cord: row it runs through
+	Row     Nums    // Cord, Elastic: row it runs through; nil: the part is all one casing
 	Wraps   int     // Pompom
+	Winds   Lengths // Pompom: how much yarn it takes
+	Width   Length  // Elastic
 	Free    Lengths // Cord: each free end with the piece laid open; nil if not known
 	Buttons Buttons // Button
 	Span    source.Span
@@ -310,6 +320,7 @@ const (
 	SewRuns
 	MakeCord
 	MakePompom
+	ThreadElastic
 	SewButtons
 	WeaveEnds
 	BlockPiece

@@ -2,6 +2,17 @@ package diag
 
 // Codes 326 to 333: the gauge, by stitch and way of working.
 
+// tab is a small part that is worked with the main hook.
+const tab = `
+part tab
+  title en "Tab" es "Lengüeta"
+  in rows
+  chain 8
+  row: sc in each = 8
+  fasten off
+end
+`
+
 // hoop is a small source with a part worked in rounds, whose depth is measured.
 func hoop(gauge, settings string) string {
 	return `pattern trial
@@ -99,8 +110,8 @@ sure about the piece. A line of the gauge without a hook was counted with the ma
 			Help:    map[string]string{"": `si se contó con el de {hook}, dígalo detrás de la línea: hook {size}; si no, cuente una muestra con él y dele su propia línea`},
 			Explain: `Un ganchillo más fino hace puntos más pequeños; para eso se toma. Una muestra contada con otro ganchillo no dice nada seguro
 de la pieza. Una línea de la muestra sin ganchillo se contó con el principal.`},
-		Example: hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds\nend\n\nhook 4 mm", "  hook 3.5 mm"),
-		Fixed:   hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds, hook 3.5 mm\nend\n\nhook 4 mm", "  hook 3.5 mm")},
+		Example: hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds\nend\n\nhook 4 mm", "  hook 3.5 mm") + tab,
+		Fixed:   hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds, hook 3.5 mm\nend\n\nhook 4 mm", "  hook 3.5 mm") + tab},
 
 	{Code: "OV330", Severity: Warning,
 		En: Wording{

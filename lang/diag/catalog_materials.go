@@ -116,4 +116,102 @@ is not said cannot be printed, and the maker has to guess.`},
 no se puede imprimir, y quien teje tiene que adivinarlo.`},
 		Example: swatchOf(scGauge+"\n\nyarn kelp\n  name en \"kelp\" es \"alga\"\n  weight medium\n"+kelpBall+"\n"+kelpSwatch+"\nend", kelpPart, ""),
 		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), kelpPart, "")},
+
+	{Code: "OV722", Severity: Warning,
+		En: Wording{
+			Message: `the hook of {hook} is listed and nothing is worked with it`,
+			Help:    map[string]string{"": `take it out, or let a part go on with it: hook {hook}`},
+			Explain: `Every hook on the list of materials is bought or looked for. One that no row is worked with is as a rule left over from an
+earlier draft, or each part has since been given a hook of its own.`},
+		Es: Wording{
+			Message: `el ganchillo de {hook} está en la lista y no se teje nada con él`,
+			Help:    map[string]string{"": `quítelo, o haga que una pieza siga con él: hook {hook}`},
+			Explain: `Todo ganchillo de la lista de materiales se compra o se busca. Si no se teje con él ninguna hilera, por lo común quedó de
+un borrador anterior, o después se dio a cada pieza su propio ganchillo.`},
+		Example: swatchOf(scGauge+"\nhook 4 mm", "  hook 5 mm\n"+plainPart, ""),
+		Fixed:   swatchOf(scGauge+"\nhook 5 mm", plainPart, "")},
+
+	{Code: "OV723", Severity: Note,
+		En: Wording{
+			Message: `the page lists the {thing} by itself, so it will stand there twice`,
+			Help:    map[string]string{"": `take out this line`},
+			Explain: `Hooks, markers, needles, buttons and elastic are known from the rows and from the finishing, with how many are needed.
+A second line for one of them can only agree with it or be wrong.`},
+		Es: Wording{
+			Message: `«{thing}» ya sale en la lista de la página sin pedirlo, así que saldrá dos veces`,
+			Help:    map[string]string{"": `quite esta línea`},
+			Explain: `Los ganchillos, marcadores, agujas, botones y gomas elásticas se conocen por las hileras y los acabados, con cuántos hacen
+falta. Una segunda línea para uno de ellos solo puede coincidir o estar mal.`},
+		Example: swatchOf(scGauge+"\nnotion en \"yarn needle\" es \"aguja lanera\"", plainPart, ""),
+		Fixed:   swatchOf(scGauge+"\nnotion en \"sewing thread\" es \"hilo de coser\"", plainPart, "")},
+
+	{Code: "OV724", Severity: Error,
+		En: Wording{
+			Message: `the number of buttons is {have}, and that of the places of {name} is {need}`,
+			Help:    map[string]string{"": `make the numbers agree, or leave the number out: button 12 mm for {name} has one for each place`},
+			Explain: `Each button needs its hole, in every size. Where the number of buttons is left out, there are as many as places.`},
+		Es: Wording{
+			Message: `el número de botones es {have}, y el de lugares de {name} es {need}`,
+			Help:    map[string]string{"": `haga coincidir los números, o quite el número: button 12 mm for {name} pone uno para cada lugar`},
+			Explain: `Cada botón necesita su ojal, en todas las tallas. Si no se da el número de botones, hay tantos como lugares.`},
+		Example: holesTrial("  button 12 mm, 4 for strip.hole"), Fixed: holesTrial("  button 12 mm, 5 for strip.hole")},
+
+	{Code: "OV725", Severity: Warning,
+		En: Wording{
+			Message: `these buttons are for no places, though no button is for {name}`,
+			Help:    map[string]string{"": `say what they are for: button 12 mm for {name}`},
+			Explain: `Places that are named like holes wait for buttons. Said with its places, a button is compared with them in every size;
+alone, its number stands unchecked.`},
+		Es: Wording{
+			Message: `estos botones no son para ningún lugar, y ningún botón es para {name}`,
+			Help:    map[string]string{"": `diga para qué son: button 12 mm for {name}`},
+			Explain: `Los lugares con nombre de ojal esperan botones. Si se dice para qué lugares es, un botón se compara con ellos en todas
+las tallas; solo, su número queda sin comprobar.`},
+		Example: holesTrial("  button 12 mm, 5"), Fixed: holesTrial("  button 12 mm for strip.hole")},
+
+	{Code: "OV726", Severity: Warning,
+		En: Wording{
+			Message: `the elastic measures {have}, and what it runs through in {part} measures {need}`,
+			Mark:    `longer than what it is to draw in`,
+			Help:    map[string]string{"": `make it shorter than the row it runs through, and than the wearer there`},
+			Explain: `Elastic is cut shorter than the wearer, so that it holds, and the fabric is gathered along it. Elastic that is longer than
+the row it runs through gathers nothing.`},
+		Es: Wording{
+			Message: `la goma elástica mide {have}, y lo que recorre en {part} mide {need}`,
+			Mark:    `más larga que lo que debe fruncir`,
+			Help:    map[string]string{"": `hágala más corta que la hilera por la que pasa, y que la persona en ese lugar`},
+			Explain: `La goma elástica se corta más corta que la persona, para que sujete. Una goma más larga que la hilera por la que pasa no
+frunce nada.`},
+		Example: swatchOf(scGauge, plainPart, "\nfinish\n  elastic 2 cm, length 14 cm, through strip row 3\nend\n"),
+		Fixed:   swatchOf(scGauge, plainPart, "\nfinish\n  elastic 2 cm, length 11 cm, through strip row 3\nend\n")},
+
+	{Code: "OV727", Severity: Warning,
+		En: Wording{
+			Message: `elastic at the wrist or ankle of a baby needs care`,
+			Mark:    `a caution prints with this step`,
+			Help:    map[string]string{"": `leave it out for the youngest: ribbing holds as well; or keep room for an adult finger`},
+			Explain: `Elastic or a tie round a baby's wrist or ankle can cut off the blood. Cases are reported in medical journals, and test
+houses list it among the hazards of children's clothes. No published figure was found; room for an adult's finger is a limit of
+our own. The rule is TRAP-05; local law and the advice of a licensed health professional come first.`},
+		Es: Wording{
+			Message: `una goma elástica en la muñeca o el tobillo de un bebé requiere cuidado`,
+			Mark:    `con este paso se imprime una precaución`,
+			Help:    map[string]string{"": `quítela para los más pequeños: un elástico tejido sujeta igual; o deje holgura para un dedo adulto`},
+			Explain: `Una goma o una cinta en la muñeca o el tobillo de un bebé puede cortar la circulación. Hay casos en revistas médicas, y los
+laboratorios de ensayo lo cuentan entre los peligros de la ropa infantil. No se encontró ninguna cifra publicada; la holgura para
+un dedo adulto es un límite propio. La norma es TRAP-05; prevalecen la ley local y el consejo de un profesional sanitario titulado.`},
+		Example: bootees("6 (9) months"), Fixed: bootees("18 (24) months")},
+}
+
+// bootees is a small source of bootees with elastic, for wearers of some age.
+func bootees(age string) string {
+	return strings.Replace(strings.Replace(swatchOf(scGauge, plainPart, "\nfinish\n  elastic 5 mm, length 11 cm, through strip row 3\nend\n\nmeasure\n  width = width of strip at row 1\nend\n"),
+		"age 18 years", "age "+age, 1), "terms us", "terms us\n  kind  bootees", 1)
+}
+
+// holesTrial is a small source with five buttonholes and a line of its finishing.
+func holesTrial(button string) string {
+	return swatchOf(scGauge, "  in rows\n  chain 20\n  3 rows: sc in each = 20\n"+
+		"  row: sc in each with [ch 2 as hole, skip 2] 5 times evenly = 10 sts, 5 spaces\n  row: sc in each st and chain = 20",
+		"\nfinish\n"+button+"\nend\n")
 }

@@ -14,7 +14,6 @@ var (
 	whyNoNotions  = text{"nothing else is needed", "no hace falta nada más"}
 	whyOneAmount  = text{"there is one size, or no amount is known", "hay una sola talla, o no se conoce la cantidad"}
 	ballsWrong    = text{"yarn {yarn}, {size}: {balls} balls are given, and {need} are needed", "hilo {yarn}, {size}: se dan {balls} ovillos y hacen falta {need}"}
-	hookUnused    = text{"the hook of {hook} mm is listed and never used", "el ganchillo de {hook} mm está en la lista y no se usa"}
 	hookUnlisted  = text{"{part} is worked with a hook of {hook} mm, which is not listed", "{part} se teje con un ganchillo de {hook} mm que no está en la lista"}
 	hookUnsaid    = text{"{edition}: the hook of {hook} is not on the pages", "{edition}: el ganchillo de {hook} no está en las páginas"}
 	noNeedle      = text{"seams, ends or buttons are sewn, and no needle is listed", "se cosen costuras, hebras o botones, y no hay aguja en la lista"}
@@ -90,11 +89,6 @@ func lookTools(s *subject) look {
 		if len(p.Markers) > no.Markers && markersAtOnce(s, p) > no.Markers {
 			l.findings = append(l.findings, s.own(Error, markersFewer, "part", s.in.Words.PartTitle(s.p, i),
 				"need", s.number(markersAtOnce(s, p)), "have", s.number(no.Markers)))
-		}
-	}
-	for _, h := range s.p.Hooks {
-		if !used[h] {
-			l.findings = append(l.findings, s.own(Warning, hookUnused, "hook", s.mm(h)))
 		}
 	}
 	if no.Markers > 0 && !s.marks() {

@@ -21,6 +21,27 @@ func (e *english) american() bool { return e.tag == "en-US" }
 // inches reports whether lengths are given in inches too: hooks, yards and inches go together.
 func (e *english) inches() bool { return e.american() }
 
+// hookName is the name of a hook in the country of the reading.
+func (e *english) hookName(us, uk string) string {
+	switch {
+	case e.american():
+		return us
+	case us == "":
+		return prefixed("UK ", uk)
+	case uk == "":
+		return prefixed("US ", us)
+	}
+	return prefixed("UK ", uk) + ", " + prefixed("US ", us)
+}
+
+// prefixed puts a word before a name, if there is one, and ties them.
+func prefixed(word, name string) string {
+	if name == "" {
+		return ""
+	}
+	return strings.ReplaceAll(word, " ", tie) + name
+}
+
 // and writes a list: a, b and c.
 func (e *english) and(items []rich.Text) rich.Text {
 	n := len(items)

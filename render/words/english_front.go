@@ -138,15 +138,30 @@ func (e *english) cord(c cord) []rich.Text {
 	return append(out, through)
 }
 
-func (e *english) pompom(yarn string, across rich.Text, wraps int) rich.Text {
+func (e *english) elastic(k elastic) []rich.Text {
+	return []rich.Text{
+		fill("cut {} of elastic {} wide", k.length, k.width),
+		fill("thread it through {}, without twisting it, and sew one end over the other", e.run(k.through)),
+	}
+}
+
+func (e *english) elasticNeeded(width, length rich.Text) rich.Text {
+	return fill("{} of elastic {} wide", length, width)
+}
+
+func (e *english) pompom(k pompom) rich.Text {
 	with := ""
-	if yarn != "" {
-		with = "with " + yarn + ", "
+	if k.yarn != "" {
+		with = "with " + k.yarn + ", "
 	}
-	if wraps == 0 {
-		return fill(with+"make a pompom of {} and sew it on", across)
+	if k.wraps == 0 {
+		return fill(with+"make a pompom of {} and sew it on", k.across)
 	}
-	return fill(with+"make a pompom of {}: wrap {}~times, tie, cut and trim. Sew it on", across, wraps)
+	text := fill(with+"make a pompom of {}: wrap {}~times round a card or former of that width, tie, cut and trim", k.across, k.wraps)
+	if k.takes != nil {
+		text = fill("{}; it takes about {} of yarn", text, k.takes)
+	}
+	return fill("{}. Sew it on", text)
 }
 
 func (e *english) buttons(n num, size string) rich.Text {

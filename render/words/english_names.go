@@ -126,6 +126,9 @@ func (e *english) whole(r named) rich.Text {
 	}
 	row := fill(e.rowWord(r.round).one+"~{}", r.row)
 	if r.row.unknown() {
+		if r.Label == "" {
+			return e.owner(r) // all of the part
+		}
 		row = rich.T(spaced(r.Label))
 	}
 	if o := e.owner(r); o != nil {

@@ -24,13 +24,11 @@ func (l *Language) Finishing(p *plan.Pattern, f plan.Finishing) rich.Text {
 		}
 		return paragraph(sentence(l.voice.sew(c.runs(f.Sewn), c.runs(f.To), f.Match, eased)))
 	case plan.MakeCord:
-		var body []rich.Text
-		for _, t := range l.voice.cord(c.cord(f)) {
-			body = append(body, sentence(t))
-		}
-		return paragraph(join(" ", body...))
+		return paragraph(c.asSentences(l.voice.cord(c.cord(f))))
 	case plan.MakePompom:
-		return paragraph(sentence(l.voice.pompom(c.yarn(f.Yarn), c.both(f.Length), f.Wraps)))
+		return paragraph(sentence(l.voice.pompom(pompom{c.yarn(f.Yarn), c.both(f.Length), f.Wraps, c.metres(f.Winds)})))
+	case plan.ThreadElastic:
+		return paragraph(c.asSentences(l.voice.elastic(c.elastic(f))))
 	case plan.SewButtons:
 		return paragraph(sentence(l.voice.buttons(c.tally(f.Buttons.N), l.millimetres(f.Buttons.Size))))
 	case plan.WeaveEnds:
@@ -39,6 +37,51 @@ func (l *Language) Finishing(p *plan.Pattern, f plan.Finishing) rich.Text {
 		return paragraph(rich.T(l.voice.line(blockPiece)))
 	}
 	return nil
+}
+
+// asSentences makes a sentence of each text.
+func (c *context) asSentences(texts []rich.Text) rich.Text {
+	var body []rich.Text
+	for _, t := range texts {
+		body = append(body, sentence(t))
+	}
+	return join(" ", body...)
+}
+
+func (c *context) elastic(f plan.Finishing) elastic {
+	e := elastic{width: c.width(f.Width), length: c.both(f.Length), through: c.named(f.Through)}
+	if f.Row != nil {
+		e.through.row = c.num(f.Row)
+	}
+	return e
+}
+
+// width is how wide something is that is sold by its width: below a centimetre in millimetres.
+func (c *context) width(v plan.Length) rich.Text {
+	cm := c.l.Cm(v) + tie + "cm"
+	if v < plan.Centimetre {
+		cm = c.l.millimetres(v)
+	}
+	if c.l.voice.inches() {
+		return fill("{} ({}~in)", cm, c.l.Inches(v))
+	}
+	return rich.T(cm)
+}
+
+// metres is a length of yarn in metres, and in yards where lengths are given in inches too.
+func (c *context) metres(ls plan.Lengths) rich.Text {
+	if ls == nil {
+		return nil
+	}
+	per := func(one plan.Length) func(plan.Length) string {
+		return func(v plan.Length) string { return c.l.Number(float64(v)/float64(one), 1) }
+	}
+	ls = c.kept(ls)
+	m := c.l.lengths(ls, c.names(), per(1000*plan.Millimetre), "m")
+	if !c.l.voice.inches() {
+		return m
+	}
+	return fill("{} ({})", m, c.l.lengths(ls, c.names(), per(36*plan.Inch), "yd"))
 }
 
 func (c *context) cord(f plan.Finishing) cord {

@@ -13,28 +13,33 @@ import (
 //go:embed hooks.csv
 var hooksCSV string
 
-// usHooks names hooks as they are marked in the United States, by their size in micrometres.
-var usHooks = sync.OnceValue(func() map[plan.Length]string {
+// hookNames are what a hook is called beside its millimetres; "" where it has no such name.
+type hookNames struct{ us, uk string }
+
+// knownHooks names hooks by their size in micrometres: as they are marked in the United States, and by the old numbers of the
+// United Kingdom.
+var knownHooks = sync.OnceValue(func() map[plan.Length]hookNames {
 	rows, err := csv.NewReader(strings.NewReader(hooksCSV)).ReadAll()
 	if err != nil {
 		panic("hooks.csv: " + err.Error())
 	}
-	names := map[plan.Length]string{}
+	names := map[plan.Length]hookNames{}
 	for _, row := range rows[1:] {
 		mm, err := strconv.ParseFloat(row[0], 64)
 		if err != nil {
 			panic("hooks.csv: " + err.Error())
 		}
-		names[plan.Length(mm*1000+0.5)] = row[1]
+		names[plan.Length(mm*1000+0.5)] = hookNames{row[1], row[2]}
 	}
 	return names
 })
 
-// hook writes a hook's size: 3.75 mm, with the mark of the country where hooks are known by one.
+// hook writes a hook's size, with the name it goes by in the country of the reading: 3.75 mm (F-5) in the United States, 4 mm (UK 8,
+// US G-6) in the United Kingdom, where hooks of both are in use.
 func (l *Language) hook(size plan.Length) string {
-	mm := l.millimetres(size)
-	if name := usHooks()[size]; name != "" && l.voice.inches() {
-		return mm + tie + "(" + name + ")"
+	mm, name := l.millimetres(size), knownHooks()[size]
+	if text := l.voice.hookName(name.us, name.uk); text != "" {
+		return mm + tie + "(" + text + ")"
 	}
 	return mm
 }

@@ -132,6 +132,7 @@ const (
 	drawingHalves // {} size, {} letters
 	drawingHalf   // {} size, {} letter
 	notionPin
+	notionFormer // {} diameter
 	longTail
 	notionAmount // {} a weight or a length, {} the thing
 	howSizes     // {} the sizes as a list

@@ -93,6 +93,12 @@ func (c *context) notions() rich.Text {
 	if n.Pin {
 		items = append(items, rich.T(c.l.voice.line(notionPin)))
 	}
+	for _, e := range n.Elastic {
+		items = append(items, c.l.voice.elasticNeeded(c.width(e.Width), c.both(e.Length)))
+	}
+	for _, d := range n.Formers {
+		items = append(items, fill(c.l.voice.line(notionFormer), c.width(d)))
+	}
 	for _, b := range n.Buttons {
 		items = append(items, c.l.voice.buttonsNeeded(c.tally(b.N), c.l.millimetres(b.Size)))
 	}

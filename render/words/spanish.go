@@ -18,6 +18,9 @@ type spanish struct{ *reading }
 
 func (s *spanish) inches() bool { return false }
 
+// hookName is nothing: hooks go by their millimetres.
+func (s *spanish) hookName(string, string) string { return "" }
+
 // and writes a list: a, b y c; e before the sound of an i.
 func (s *spanish) and(items []rich.Text) rich.Text {
 	n := len(items)

@@ -135,15 +135,30 @@ func (s *spanish) cord(c cord) []rich.Text {
 	return append(out, through)
 }
 
-func (s *spanish) pompom(yarn string, across rich.Text, wraps int) rich.Text {
+func (s *spanish) elastic(k elastic) []rich.Text {
+	return []rich.Text{
+		fill("cortar {} de goma elástica de {} de ancho", k.length, k.width),
+		fill("pasarla por {} sin torcerla y coser un extremo sobre el otro", s.run(k.through)),
+	}
+}
+
+func (s *spanish) elasticNeeded(width, length rich.Text) rich.Text {
+	return fill("{} de goma elástica de {} de ancho", length, width)
+}
+
+func (s *spanish) pompom(k pompom) rich.Text {
 	with := ""
-	if yarn != "" {
-		with = "con " + s.theYarn(yarn) + ", "
+	if k.yarn != "" {
+		with = "con " + s.theYarn(k.yarn) + ", "
 	}
-	if wraps == 0 {
-		return fill(with+"hacer un pompón de {} y coserlo", across)
+	if k.wraps == 0 {
+		return fill(with+"hacer un pompón de {} y coserlo", k.across)
 	}
-	return fill(with+"hacer un pompón de {}: enrollar {}~veces, atar, cortar y emparejar. Coserlo", across, wraps)
+	text := fill(with+"hacer un pompón de {}: enrollar {}~veces en un cartón o molde de ese ancho, atar, cortar y emparejar", k.across, k.wraps)
+	if k.takes != nil {
+		text = fill("{}; gasta unos {} de hilo", text, k.takes)
+	}
+	return fill("{}. Coserlo", text)
 }
 
 func (s *spanish) buttons(n num, size string) rich.Text {

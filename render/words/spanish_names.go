@@ -141,6 +141,9 @@ func (s *spanish) whole(r named) rich.Text {
 	}
 	text := fill(n.the(false)+" "+row.one+"~{}", r.row)
 	if r.row.unknown() {
+		if r.Label == "" {
+			return s.owner(r) // all of the part
+		}
 		text = rich.T(spaced(r.Label))
 	}
 	if o := s.owner(r); o != nil {

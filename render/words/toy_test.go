@@ -88,12 +88,13 @@ func (y toy) line(l line) string {
 		return "/ "
 	case amountsOf, noAmountsOf, weighedSwatch, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook:
 		return "λ {} {}"
-	case termsText, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
+	case termsText, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
 	}
 	return "λ"
 }
 func (y toy) name(nameKind, string) string    { return "Ν" }
+func (y toy) hookName(string, string) string  { return "" }
 func (y toy) inches() bool                    { return false }
 func (y toy) and(items []rich.Text) rich.Text { return join(" + ", items...) }
 func (y toy) form(f stitch.Form) noun         { return y.short(string(f.ID)) }
@@ -186,7 +187,11 @@ func (y toy) sew(a, b []named, _ plan.Match, _ rich.Text) rich.Text {
 func (y toy) cord(c cord) []rich.Text {
 	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
 }
-func (y toy) pompom(n string, a rich.Text, w int) rich.Text        { return y.t("⊙", n, a, w) }
+func (y toy) elastic(e elastic) []rich.Text {
+	return []rich.Text{y.t("≈", e.length, e.width, y.ref(e.through))}
+}
+func (y toy) elasticNeeded(w, l rich.Text) rich.Text               { return y.t("≈", l, w) }
+func (y toy) pompom(k pompom) rich.Text                            { return y.t("⊙", k.yarn, k.across, k.wraps, k.takes) }
 func (y toy) buttons(n num, size string) rich.Text                 { return y.t("⊙", n, size) }
 func (y toy) span(lo, hi, unit string) string                      { return lo + "…" + hi + " " + unit }
 func (y toy) sizeList(n []string) string                           { return y.list(n) }

@@ -24,6 +24,7 @@ type phrases interface {
 	fixed(k Key) string
 	line(l line) string
 	name(kind nameKind, id string) string // a measure, a part of the body, a fibre …; "" if the language has no word
+	hookName(us, uk string) string        // what stands behind its millimetres; "" if nothing does
 	inches() bool                         // lengths are given in inches too
 }
 
@@ -128,7 +129,8 @@ type motifTalk interface {
 type finishTalk interface {
 	sew(a, b []named, m plan.Match, eased rich.Text) rich.Text // eased: how much of the longer edge is eased in; nil: none
 	cord(c cord) []rich.Text
-	pompom(yarn string, across rich.Text, wraps int) rich.Text
+	elastic(e elastic) []rich.Text
+	pompom(k pompom) rich.Text
 	buttons(n num, size string) rich.Text
 }
 
@@ -143,6 +145,7 @@ type frontTalk interface {
 	hooksFor(size string, parts []string) rich.Text
 	markers(n int) rich.Text
 	buttonsNeeded(n num, size string) rich.Text
+	elasticNeeded(width, length rich.Text) rich.Text
 	beginCounts(chains int, f noun, counts bool) rich.Text
 	around(name string) string
 	ease(body string) string
@@ -319,6 +322,20 @@ type cord struct {
 	through named
 	threads bool
 	free    rich.Text
+}
+
+// elastic is elastic that is threaded through a row.
+type elastic struct {
+	width, length rich.Text
+	through       named
+}
+
+// pompom is a pompom; takes is how much yarn it takes, nil if that is not known.
+type pompom struct {
+	yarn   string
+	across rich.Text
+	wraps  int
+	takes  rich.Text
 }
 
 // explained is a stitch that is explained in full.

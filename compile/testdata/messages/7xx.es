@@ -283,6 +283,61 @@ nota[OV721]: al bloque del hilo kelp le falta fibre
 
 example.ovillo: 1 nota
 
+# OV722
+aviso[OV722]: el ganchillo de 4 mm está en la lista y no se teje nada con él
+  --> example.ovillo:13:1
+ 13 | hook 4 mm
+    | ^^^^^^^^^
+    = ayuda: quítelo, o haga que una pieza siga con él: hook 4 mm
+
+example.ovillo: 1 aviso
+
+# OV723
+nota[OV723]: «aguja lanera» ya sale en la lista de la página sin pedirlo, así que saldrá dos veces
+  --> example.ovillo:13:1
+ 13 | notion en "yarn needle" es "aguja lanera"
+    | ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: quite esta línea
+
+example.ovillo: 1 nota
+
+# OV724
+error[OV724]: el número de botones es 4, y el de lugares de strip.hole es 5
+  --> example.ovillo:25:17
+ 25 |   button 12 mm, 4 for strip.hole
+    |                 ^
+    = ayuda: haga coincidir los números, o quite el número: button 12 mm for strip.hole pone uno para cada lugar
+
+example.ovillo: 1 error
+
+# OV725
+aviso[OV725]: estos botones no son para ningún lugar, y ningún botón es para strip.hole
+  --> example.ovillo:25:3
+ 25 |   button 12 mm, 5
+    |   ^^^^^^^^^^^^^^^
+    = ayuda: diga para qué son: button 12 mm for strip.hole
+
+example.ovillo: 1 aviso
+
+# OV726
+aviso[OV726]: la goma elástica mide 14,0 cm en S, y lo que recorre en strip mide 12,5 cm en S
+  --> example.ovillo:23:24
+ 23 |   elastic 2 cm, length 14 cm, through strip row 3
+    |                        ^^^^^ más larga que lo que debe fruncir
+    = tallas: S
+    = ayuda: hágala más corta que la hilera por la que pasa, y que la persona en ese lugar
+
+example.ovillo: 1 aviso
+
+# OV727
+aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé requiere cuidado
+  --> example.ovillo:24:3
+ 24 |   elastic 5 mm, length 11 cm, through strip row 3
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
+    = ayuda: quítela para los más pequeños: un elástico tejido sujeta igual; o deje holgura para un dedo adulto
+
+example.ovillo: 1 aviso
+
 # OV770
 error[OV770]: no hay ninguna tabla de medidas del cuerpo llamada kids
  --> example.ovillo:9:8
