@@ -106,6 +106,7 @@ func (c *checker) measured(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 	if on.Kind == plan.Height {
 		on.Row = nil
 	}
+	on.Values = out
 	return value.OfLengths(out), on
 }
 
@@ -260,15 +261,4 @@ func (c *checker) wanted(n *lang.Measure, out *plan.Measure) {
 	}
 	out.Wanted = want
 	c.out = append(c.out, figure.Wanted(figure.Measured{Name: out.Name, Values: out.Values, Sizes: c.sizeNames(), Span: n.Span()}, want, within)...)
-}
-
-// lettering gives the measures that are drawn their letters.
-func (c *checker) lettering() {
-	k := 0
-	for i := range c.pat.Measures {
-		if m := &c.pat.Measures[i]; len(m.Of) > 0 {
-			m.Letter = figure.Letter(k)
-			k++
-		}
-	}
 }

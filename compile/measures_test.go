@@ -47,6 +47,12 @@ func TestMeasureDrawn(t *testing.T) {
 		{"height of one + height of two", "A +0+1"},
 		{"height of one + (height of one - height of two)", "A +0+0-1"},
 		{"height of one - (height of one - height of two)", "A +0-0+1"},
+		{"height of one + height of apart", " +0+2"}, // which is drawn apart
+		{"around one at row 1", "A½ +0"},
+		{"width of apart + width of alike", "A½ +2+3"},
+		{"width of apart + width of wider", " +2+4"},
+		{"width of apart - width of alike", " +2-3"},
+		{"width of apart + height of apart", " +2+2"},
 		{"2 * height of one", " "},
 		{"height of one / 2", " "},
 		{"length(9, sc) + height of one", " "},
@@ -68,8 +74,23 @@ part one
 end
 part two
   title en "Two" es "Dos"
-  chain 10, join
+  from one.edge
   5 rounds: sc in each
+end
+part apart
+  title en "Apart" es "Aparte"
+  chain 10
+  5 rows: sc in each
+end
+part alike
+  title en "Alike" es "Igual"
+  chain 10
+  7 rows: sc in each
+end
+part wider
+  title en "Wider" es "Más ancha"
+  chain 12
+  5 rows: sc in each
 end
 measure
   m en "M" es "M" = ` + c.value + `
@@ -80,7 +101,7 @@ end
 		p, _ := compile.Compile(f)
 		require.Len(t, p.Measures, 1, c.value)
 		var b strings.Builder
-		fmt.Fprintf(&b, "%s ", p.Measures[0].Letter)
+		fmt.Fprintf(&b, "%s%s ", p.Measures[0].Letter, map[bool]string{true: "½"}[p.Measures[0].Half])
 		for _, on := range p.Measures[0].Of {
 			fmt.Fprintf(&b, "%s%d", map[bool]string{false: "+", true: "-"}[on.Minus], on.Part)
 		}

@@ -199,6 +199,7 @@ type Measure struct {
 	Name   string // identifier: hips
 	Text   Text   // printed name if the source gives one; else the words of the language for Name
 	Letter string // A, B, C … as on the drawing; "" if it is not drawn
+	Half   bool   // the drawing shows half of it, once around laid flat or one of two pieces of one width
 	Values Lengths
 	Fits   *Fit
 	Over   *Over
@@ -237,10 +238,11 @@ const (
 
 // MeasuredOn is one term of a measure.
 type MeasuredOn struct {
-	Kind  MeasureKind
-	Part  int  // index into Parts
-	Row   Nums // for Around and Width: the row; nil: the widest
-	Minus bool
+	Kind   MeasureKind
+	Part   int  // index into Parts
+	Row    Nums // for Around and Width: the row; nil: the widest
+	Minus  bool
+	Values Lengths // the term alone
 }
 
 // Notions are the things needed besides yarn and hook.

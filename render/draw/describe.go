@@ -42,7 +42,7 @@ func schematicWords(l *layout, s *scene.Scene) {
 				continue
 			}
 			form := w.measure
-			if m.Of[first(m)].Kind == plan.Around {
+			if m.Half {
 				form = w.half
 			}
 			said = append(said, fmt.Sprintf(form, m.Letter, w.MeasureName(m), w.cm(m.Values[p.Shown].Cm())))

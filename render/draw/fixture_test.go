@@ -143,6 +143,7 @@ func (m *maker) measure(name string, on ...plan.MeasuredOn) {
 	}
 	m.p.Measures = append(m.p.Measures, plan.Measure{
 		Name: name, Letter: letter, Text: plan.Text{"en": name, "es": name}, Values: plan.Lengths{cmLength(value)}, Of: on,
+		Half: on[0].Kind == plan.Around,
 	})
 }
 

@@ -89,15 +89,15 @@ func measures() []plan.Measure {
 	round := func(part int, row plan.Nums) []plan.MeasuredOn {
 		return []plan.MeasuredOn{{Kind: plan.Around, Part: part, Row: row}}
 	}
-	hips := plan.Measure{Name: "hips", Letter: "A", Values: around(waist), Of: round(body, all(2))}
+	hips := plan.Measure{Name: "hips", Letter: "A", Values: around(waist), Half: true, Of: round(body, all(2))}
 	hips.Fits = &plan.Fit{Body: "hips", Values: cm(53, 55, 57, 59.5), Ease: cm(3, 3, 3, 2.5), Lo: 0, Hi: 6 * plan.Centimetre}
 	cuff := each(func(i int) int { return len(legFacts(i)) })
 	return []plan.Measure{
 		hips,
 		{Name: "rise", Letter: "B", Values: down, Of: []plan.MeasuredOn{high(waistband), high(body)}},
-		{Name: "thigh", Letter: "C", Values: around(thigh), Of: round(rightLeg, all(1))},
+		{Name: "thigh", Letter: "C", Values: around(thigh), Half: true, Of: round(rightLeg, all(1))},
 		{Name: "inseam", Letter: "D", Values: inside, Of: []plan.MeasuredOn{high(rightLeg)}},
-		{Name: "ankle", Letter: "E", Values: around(ankle), Of: round(rightLeg, cuff)},
+		{Name: "ankle", Letter: "E", Values: around(ankle), Half: true, Of: round(rightLeg, cuff)},
 		{Name: "length", Letter: "F", Values: sum(down, inside), Of: []plan.MeasuredOn{high(waistband), high(body), high(rightLeg)}},
 	}
 }

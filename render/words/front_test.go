@@ -56,7 +56,7 @@ func everything() *plan.Pattern {
 		Others: []plan.Notion{{Text: both("black thread", "hilo negro")}, {Text: both("snap fasteners", "broches"), N: plan.Nums{3, 3, 4}},
 			{Text: both("elastic", "elástico"), Length: plan.Lengths{400000, 420000, 440000}}, {Text: both("stuffing", "relleno"), Grams: plan.Nums{30, 30, 30}}}}
 	p.Measures = []plan.Measure{
-		{Name: "calf", Letter: "A", Values: plan.Lengths{250000, 250000, 250000}, Of: []plan.MeasuredOn{{Kind: plan.Around}}},
+		{Name: "calf", Letter: "A", Half: true, Values: plan.Lengths{250000, 250000, 250000}, Of: []plan.MeasuredOn{{Kind: plan.Around}}},
 		{Name: "flap_of_hat", Text: both("Flap", "Oreja"), Values: plan.Lengths{100000, plan.NoLength, 120000}},
 		{Name: "tail_end", Values: plan.Lengths{1, 2, 3}},
 	}

@@ -168,7 +168,7 @@ func (c *context) drawing() rich.Text {
 	}
 	var halves []string
 	for _, m := range c.p.Measures {
-		if m.Letter != "" && isAround(m) {
+		if m.Letter != "" && m.Half {
 			halves = append(halves, m.Letter)
 		}
 	}
@@ -186,7 +186,11 @@ func (c *context) drawing() rich.Text {
 	return fill(c.l.voice.line(key), size, c.list(halves))
 }
 
+// isAround reports whether a measure goes once around, in one piece or in two of one width.
 func isAround(m plan.Measure) bool {
+	if m.Half {
+		return true
+	}
 	for _, o := range m.Of {
 		if o.Kind == plan.Around {
 			return true
