@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/rogpeppe/go-internal/txtar"
 	"github.com/stretchr/testify/require"
 
 	"ovillo/compile/plan"
@@ -237,4 +238,28 @@ func TestNumbersMark(t *testing.T) {
 	} {
 		require.NotEqual(t, was, markOf(change), name)
 	}
+}
+
+// TestReportSeesChartAlone: a row of which the pages would say no more than which row of the chart it is.
+func TestReportSeesChartAlone(t *testing.T) {
+	archive, err := txtar.ParseFile(filepath.Join("testdata", "report", "T68.txtar"))
+	require.NoError(t, err)
+	r, _ := reportOf(t, file(t, archive, "pass.ovillo"), func(in *report.Input) {
+		for _, step := range in.Pattern.Parts[0].Steps {
+			if row, ok := step.(*plan.Row); ok && row.Chart != nil {
+				row.Work = nil
+			}
+		}
+	})
+	got := resultOf(t, r, "T68")
+	require.Equal(t, report.Found, got.Status)
+	require.Contains(t, got.Findings[0].Message, "stands in the chart alone")
+}
+
+// TestReportSeesColours: a chart in a colour that is no yarn.
+func TestReportSeesColours(t *testing.T) {
+	archive, err := txtar.ParseFile(filepath.Join("testdata", "report", "T68.txtar"))
+	require.NoError(t, err)
+	r, _ := reportOf(t, file(t, archive, "pass.ovillo"), func(in *report.Input) { in.Pattern.Charts[0].Rows[1][2] = 9 })
+	require.Contains(t, resultOf(t, r, "T63").Findings[0].Message, "a colour that is no yarn")
 }

@@ -1,7 +1,7 @@
 package report
 
 import (
-	"strings"
+	"regexp"
 
 	"ovillo/compile/plan"
 )
@@ -11,6 +11,7 @@ var (
 	whyUndrawn   = text{"there is no schematic", "no hay esquema"}
 	letterTwice  = text{"the letter {letter} stands for {one} and for {other}", "la letra {letter} vale para {one} y para {other}"}
 	chartAlone   = text{"{part}: row {row} stands in the chart alone", "{part}: la hilera {row} está solo en el gráfico"}
+	sendsToChart = text{"{part}: a note sends to a chart: {text}", "{part}: una nota remite a un gráfico: {text}"}
 	colourNoYarn = text{"chart {chart} has a colour that is no yarn", "el gráfico {chart} tiene un color que no es de ningún hilo"}
 )
 
@@ -69,7 +70,14 @@ func lookSchematic(s *subject) look {
 	return l
 }
 
-// lookChartOnly looks at every row that is worked from a chart: it must say in words what is worked.
+// toChart are the phrases of an author's text that send the maker to a chart.
+var toChart = map[string]*regexp.Regexp{
+	"en": regexp.MustCompile(`(?i)\b(follow|following|according to|as in|from|see) (the )?(chart|diagram)\b`),
+	"es": regexp.MustCompile(`(?i)(seguir|siguiendo|según|como en|ver) (el )?(gráfico|diagrama|esquema)`),
+}
+
+// lookChartOnly looks at every row that is worked from a chart: it must say in words what is worked. A note of the author that
+// sends to a chart is pointed at.
 func lookChartOnly(s *subject) look {
 	l := look{why: whyNoCharts}
 	n := 0
@@ -77,12 +85,11 @@ func lookChartOnly(s *subject) look {
 		if r.Chart == nil {
 			continue
 		}
-		n++
-		body := s.in.Words.Step(s.p, r.part, r.Row).Body.String()
-		if strings.TrimSpace(body) == "" {
+		if n++; len(r.Work) == 0 {
 			l.findings = append(l.findings, s.own(Error, chartAlone, "part", s.in.Words.PartTitle(s.p, s.partIndex(r.part)), "row", s.numbers(r.First)))
 		}
 	}
+	l.findings = append(l.findings, s.notesThat(toChart, sendsToChart)...)
 	l.at = []amount{{n, nChartRows}}
 	return l
 }

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -22,6 +23,7 @@ var (
 	noAbbr      = text{"{edition}: the abbreviation {what} is in no table", "{edition}: la abreviatura {what} no está en ninguna tabla"}
 	ownUnused   = text{"{what} is explained as a stitch of the designer's own, and never worked", "{what} se explica como punto propio y no se teje nunca"}
 	noUse       = text{"{edition}: the abbreviation {what} is explained and not used", "{edition}: la abreviatura {what} se explica y no se usa"}
+	endHidden   = text{"{part}: a note asks for something when the row is over: {text}", "{part}: una nota pide algo cuando la hilera ya ha terminado: {text}"}
 	noLevel     = text{"neither a level nor a skill is named", "no se indica ni el nivel ni lo que hay que saber"}
 	noField     = text{"the header does not say: {what}", "el encabezado no dice: {what}"}
 	noTerms     = text{"the header does not say how the stitch names are to be read: terms us, or terms uk", "el encabezado no dice cómo se leen los nombres de los puntos: terms us o terms uk"}
@@ -223,13 +225,40 @@ func lookReferences(s *subject) look {
 	return look{at: []amount{{n, nReferences}}, why: whyNoRefs, fabric: true}
 }
 
-// lookEnds counts the printed steps: what is to be done in one stands before its count.
+// hiddenEnds are the phrases by which something is asked for that should have stood before the end of a row.
+var hiddenEnds = map[string]*regexp.Regexp{
+	"en": regexp.MustCompile(`(?i)\b(ending|finishing) (with|in|by|on)\b`),
+	"es": regexp.MustCompile(`(?i)\b(terminando|acabando|finalizando) (con|en|por)\b`),
+}
+
+// lookEnds counts the printed steps: what is to be done in one stands before its count. A note of the author may still ask
+// for something when the row is over.
 func lookEnds(s *subject) look {
 	n := 0
 	for _, p := range s.p.Parts {
 		n += len(p.Steps)
 	}
-	return look{at: []amount{{n, nStepsPrinted}}, why: whyNoRows, fabric: true}
+	return look{at: []amount{{n, nStepsPrinted}}, why: whyNoRows, findings: s.notesThat(hiddenEnds, endHidden), fabric: true}
+}
+
+// notesThat are the notes of parts in which a language uses one of its phrases, as findings; one a note.
+func (s *subject) notesThat(phrases map[string]*regexp.Regexp, found text) []Finding {
+	var out []Finding
+	for i, p := range s.p.Parts {
+		for _, step := range p.Steps {
+			note, ok := step.(*plan.NoteStep)
+			if !ok {
+				continue
+			}
+			for _, code := range s.p.Languages {
+				if re := phrases[code]; re != nil && re.MatchString(note.Prose.Text[code]) {
+					out = append(out, s.own(Note, found, "part", s.in.Words.PartTitle(s.p, i), "text", excerpt(strings.TrimSpace(note.Prose.Text[code]))))
+					break
+				}
+			}
+		}
+	}
+	return out
 }
 
 func lookFinishing(s *subject) look {
