@@ -177,7 +177,7 @@ func editionsOf(p *plan.Pattern) []report.Edition {
 		}
 		doc, err := book.Compose(p, book.Options{Langs: e.Langs})
 		if err == nil {
-			err = pdf.Write(&bytes.Buffer{}, doc, pdf.Options{})
+			err = pdf.Check(doc)
 			e.Doc = doc
 		}
 		if err != nil {

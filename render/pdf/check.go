@@ -43,6 +43,10 @@ const (
 // languageTag is the shape of a BCP 47 tag.
 var languageTag = regexp.MustCompile(`^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$`)
 
+// Check finds what would make a broken file of a document, without writing one: a [*MissingError] for a letter that a face
+// does not have, numbers that the format cannot hold, links to pages that are not there.
+func Check(d *page.Document) error { return check(d, Options{}) }
+
 // check finds what would make a broken file, before anything is drawn.
 func check(d *page.Document, o Options) error {
 	if d == nil || len(d.Pages) == 0 {
