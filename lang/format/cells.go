@@ -121,6 +121,9 @@ func (p *page) group(l *line) string {
 		}
 		return "header"
 	case lang.InMeasure:
+		if word == "check" || word == "meant" {
+			return "" // no measure: there is no equals sign to stand in line
+		}
 		return "measure"
 	case lang.InShape:
 		return "shape"
