@@ -92,13 +92,14 @@ func printedReport(t *testing.T, r *report.Report) string {
 	return b.String()
 }
 
-// TestReportGolden: the whole report in both languages, on a pattern that comes out and on one that does not. A change is to be
-// read as prose.
+// TestReportGolden: the whole report in both languages, on two examples, a small pattern that comes out and one that does not. A
+// change is to be read as prose.
 func TestReportGolden(t *testing.T) {
-	for _, name := range []string{"hat", "broken"} {
+	for name, folder := range map[string]string{
+		"hat": "testdata/reports", "broken": "testdata/reports", "duna-hat": "../../examples", "resaca-blanket": "../../examples"} {
 		for _, lang := range []string{"en", "es"} {
 			t.Run(name+"."+lang, func(t *testing.T) {
-				path := filepath.Join("testdata", "reports", name+".ovillo")
+				path := filepath.Join(filepath.FromSlash(folder), name+".ovillo")
 				data, err := os.ReadFile(path)
 				require.NoError(t, err)
 				l, err := words.For(lang)

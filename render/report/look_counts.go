@@ -246,15 +246,19 @@ func lookMarkers(s *subject) look {
 	return look{at: []amount{{n, nMarkers}, {s.z, nSizes}}, why: whyNoMarkers, fabric: true}
 }
 
-// lookYarnOfRows counts the rows whose yarn is known.
+// lookYarnOfRows counts the rows and rounds whose yarn is known.
 func lookYarnOfRows(s *subject) look {
-	n := 0
+	rows, rounds := 0, 0
 	s.eachFact(func(part *plan.Part, z, i int) {
-		if part.Worked[z][i].Yarn >= 0 && len(s.p.Yarns) > 0 {
-			n++
+		switch f := part.Worked[z][i]; {
+		case f.Yarn < 0 || len(s.p.Yarns) == 0:
+		case f.Closed:
+			rounds++
+		default:
+			rows++
 		}
 	})
-	return look{at: []amount{{n, nRows}, {len(s.p.Yarns), nYarns}}, why: whyOneYarn, fabric: true}
+	return look{at: rowAmounts(rows, rounds, amount{len(s.p.Yarns), nYarns}), why: whyOneYarn, fabric: true}
 }
 
 func lookSimultaneous(s *subject) look {

@@ -68,9 +68,11 @@ func lookAmounts(s *subject) look {
 func lookTools(s *subject) look {
 	no := s.p.Notions
 	l := look{why: whyNoHooks}
-	n := len(s.p.Hooks)
-	if no.Needle {
-		n++
+	n := len(s.p.Hooks) + len(no.Formers)
+	for _, needed := range []bool{no.Needle, no.Pin} {
+		if needed {
+			n++
+		}
 	}
 	l.at = []amount{{n + no.Markers, nTools}}
 	used := map[plan.Length]bool{}
@@ -164,7 +166,7 @@ func lookHooks(s *subject) look {
 // lookNotions compares the buttons that are sewn on with those that are listed.
 func lookNotions(s *subject) look {
 	no := s.p.Notions
-	l := look{at: []amount{{len(no.Others) + len(no.Buttons), nNotions}}, why: whyNoNotions}
+	l := look{at: []amount{{len(no.Others) + len(no.Buttons) + len(no.Elastic), nNotions}}, why: whyNoNotions}
 	sewn := make([]int, s.z)
 	some := false
 	for _, f := range s.p.Finish {

@@ -93,13 +93,18 @@ func (s *subject) worked() (rows, rounds int) {
 	return rows, rounds
 }
 
-// workedAmounts are the rows and rounds of all sizes, whichever there are more of first.
+// workedAmounts are the rows and rounds of all sizes.
 func (s *subject) workedAmounts() []amount {
 	rows, rounds := s.worked()
+	return rowAmounts(rows, rounds, amount{s.z, nSizes})
+}
+
+// rowAmounts are numbers of rows and of rounds, the larger first, and something else.
+func rowAmounts(rows, rounds int, more amount) []amount {
 	if rounds > rows {
-		return []amount{{rounds, nRounds}, {rows, nRows}, {s.z, nSizes}}
+		return []amount{{rounds, nRounds}, {rows, nRows}, more}
 	}
-	return []amount{{rows, nRows}, {rounds, nRounds}, {s.z, nSizes}}
+	return []amount{{rows, nRows}, {rounds, nRounds}, more}
 }
 
 // partsWith counts the parts that f holds for.

@@ -76,7 +76,7 @@ var (
 	nStarts        = noun{text{"start on chains, stitches or a ring", "comienzo con cadenas, puntos o anillo"}, text{"starts on chains, stitches or a ring", "comienzos con cadenas, puntos o anillo"}}
 	nRepeats       = noun{text{"repeat", "repetición"}, text{"repeats", "repeticiones"}}
 	nGroups        = noun{text{"group in one place", "grupo en un mismo lugar"}, text{"groups in one place", "grupos en un mismo lugar"}}
-	nChanges       = noun{text{"row in which the number changes", "hilera en la que el número cambia"}, text{"rows in which the number changes", "hileras en las que el número cambia"}}
+	nChanges       = noun{text{"change in the number of stitches", "cambio en el número de puntos"}, text{"changes in the number of stitches", "cambios en el número de puntos"}}
 	nSchedules     = noun{text{"schedule of shaping", "plan de aumentos o disminuciones"}, text{"schedules of shaping", "planes de aumentos o disminuciones"}}
 	nBegins        = noun{text{"beginning chain", "cadena inicial"}, text{"beginning chains", "cadenas iniciales"}}
 	nJoins         = noun{text{"run taken up or left", "tramo retomado o dejado"}, text{"runs taken up or left", "tramos retomados o dejados"}}
@@ -99,5 +99,5 @@ var (
 	nPictures      = noun{text{"picture", "imagen"}, text{"pictures", "imágenes"}}
 	nCautions      = noun{text{"caution", "precaución"}, text{"cautions", "precauciones"}}
 	nTexts         = noun{text{"text in each language", "texto en cada idioma"}, text{"texts in each language", "textos en cada idioma"}}
-	nSidedRows     = noun{text{"row whose side is known", "hilera de lado conocido"}, text{"rows whose side is known", "hileras de lado conocido"}}
+	nSidedRows     = noun{text{"row or round whose side is known", "hilera o vuelta de lado conocido"}, text{"rows and rounds whose side is known", "hileras y vueltas de lado conocido"}}
 )
