@@ -165,6 +165,9 @@ const (
 	codeSeamBlind   diag.Code = "OV334" // a seam whose edges cannot be compared
 	codeGaugeChain  diag.Code = "OV333" // a start whose chains are far from the stitches on them
 
+	codeStuck       diag.Code = "OV760" // a measure that does not follow a maker's gauge
+	codeStuckPartly diag.Code = "OV761" // one that follows it in part
+
 	codeGaugeLength diag.Code = "OV750"
 	codeHookLength  diag.Code = "OV751"
 	codeNoGauge     diag.Code = "OV752"

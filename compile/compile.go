@@ -6,6 +6,7 @@ import (
 
 	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
+	"ovillo/compile/figure"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/compile/value"
@@ -25,12 +26,8 @@ var (
 // Compile checks a source and returns the pattern with everything that was found. The pattern is nil if there was
 // nothing to check; it may be printed only if the list has no error.
 func Compile(f *lang.File) (*plan.Pattern, diag.List) {
-	c := newChecker(f)
-	c.check()
-	if len(c.pat.Sizes) == 0 || len(c.pat.Parts) == 0 {
-		return nil, c.out
-	}
-	return c.pat, c.out
+	out := CompileWith(f, Options{})
+	return out.Pattern, out.Found
 }
 
 // check carries out the checks, in their order.
@@ -102,10 +99,17 @@ type checker struct {
 	base           stitch.ID
 	style          *lang.Style
 	parts          map[string]*partState
-	at             *partState         // the part that is being worked; nil: none
+	at             *partState               // the part that is being worked; nil: none
+	lines          []*gaugeOf               // those of the gauge, as in the plan
+	chosen         []OwnGauge               // in place of lines of the source's gauge
+	misfit         *GaugeFault              // one of them that stands in place of none
+	origin         *checker                 // the same source at its own gauge; nil: this is it
+	letOrder       []string                 // the lets, in the order of the source
+	takenOf        map[string][]lengthTaken // the lengths that each measure is made of
+	per            []figure.PerArea         // how heavy the fabric of each yarn is
+	whyNoPer       []figure.Missing
 	blind          map[stitch.ID]bool // stitches for want of whose gauge a seam was not compared
-	noted          map[*gaugeOf]bool
-	letting        string // the let that is being worked out; "": none
+	letting        string             // the let that is being worked out; "": none
 	motifs         map[*lang.Motifs]*motifCount
 	forms          map[stitch.Form]bool
 	used           map[int]bool // yarns used
@@ -132,7 +136,7 @@ func newChecker(f *lang.File) *checker {
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, turned: map[*lang.List]bool{},
 		patterns: map[string]*stitchPattern{}, weighed: map[*stitchPattern]*weighed{}, fitAt: map[string]source.Span{},
 		yarnAt: map[string]int{}, gauge: map[stitch.ID][]*gaugeOf{}, begins: map[stitch.ID]begin{},
-		noted: map[*gaugeOf]bool{}, blind: map[stitch.ID]bool{},
+		takenOf: map[string][]lengthTaken{}, blind: map[stitch.ID]bool{},
 		parts: map[string]*partState{}, motifs: map[*lang.Motifs]*motifCount{}, forms: map[stitch.Form]bool{}, used: map[int]bool{}, zones: map[int]caution.Zone{},
 		measureAt: map[string]source.Span{}, hookAt: map[plan.Length]source.Span{}, hookUsed: map[plan.Length]bool{},
 	}

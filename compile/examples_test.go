@@ -10,18 +10,24 @@ import (
 )
 
 // found reads and checks a source the way the command does.
-func found(text string) diag.List {
+func found(text string) diag.List { return foundAt("", text) }
+
+// foundAt is found at a maker's own gauge; "": at that of the source.
+func foundAt(gauge, text string) diag.List {
 	f, list := lang.Parse(source.NewFile("example.ovillo", text))
 	if list.HasErrors() {
 		return list
 	}
-	_, more := compile.Compile(f)
-	return append(list, more...)
+	var o compile.Options
+	if own, ok := compile.ReadOwnGauge(gauge); ok {
+		o.Gauges = append(o.Gauges, own)
+	}
+	return append(list, compile.CompileWith(f, o).Found...)
 }
 
 // raised is what the example of a code raises. That there are too many messages follows many others by its nature.
 func raised(e *diag.Entry) diag.List {
-	list := found(e.Whole())
+	list := foundAt(e.OwnGauge(), e.Whole())
 	if e.Code == "OV105" && len(list) > 0 {
 		return list[len(list)-1:]
 	}
@@ -45,7 +51,7 @@ func TestExamples(t *testing.T) {
 					t.Errorf("%s: %v", d.Code, gaps)
 				}
 			}
-			for _, d := range found(e.Fixed) {
+			for _, d := range foundAt(e.OwnGauge(), e.Fixed) {
 				if d.Code == e.Code || diag.Lookup(d.Code).Severity == diag.Error {
 					t.Errorf("put right it still raises %s: %v\n%s", d.Code, d.Args, e.Fixed)
 				}

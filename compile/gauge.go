@@ -48,6 +48,7 @@ func (w way) key() string {
 // gaugeOf is a line of the gauge: stitches and rows in a millimetre.
 type gaugeOf struct {
 	sts, rows *big.Rat    // rows nil: not given
+	over      *big.Rat    // millimetres it was counted over
 	by        way         // what was counted upwards
 	hook      plan.Length // it was counted with; 0: the main one
 	word      string      // of the source
@@ -58,6 +59,10 @@ type gaugeOf struct {
 func (c *checker) readGauges() {
 	for _, s := range blocks[*lang.Gauge](c.file.Body) {
 		c.readGauge(s, s.Node.(*lang.Gauge))
+	}
+	c.regrade()
+	for i, g := range c.lines {
+		c.out = append(c.out, standard.CheckProportion(string(c.pat.Gauges[i].Stitch), g.word, g.sts, g.rows, g.at)...)
 	}
 }
 
@@ -143,7 +148,8 @@ func (c *checker) gaugeLine(l *lang.GaugeLine, over *big.Rat, p plan.Gauge) {
 	if of != nil {
 		p.Pattern, p.Called = of.name, of.text
 	}
-	c.out = append(c.out, standard.CheckProportion(string(id), g.word, g.sts, g.rows, l.Span())...)
+	g.over = over
+	c.lines = append(c.lines, g)
 	c.gauge[id] = append(c.gauge[id], g)
 	c.pat.Gauges = append(c.pat.Gauges, p)
 }

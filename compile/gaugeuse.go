@@ -95,18 +95,12 @@ func (c *checker) noGauge(id stitch.ID, at lang.Node) {
 // gaugeNotes says where a length rests on a gauge that was counted on another fabric: in rows for what is worked in rounds, or
 // with another hook. Rounds that are turned are the same fabric as rows.
 func (c *checker) gaugeNotes() {
-	for _, p := range c.pat.Gauges {
-		for _, g := range c.gauge[p.Stitch] {
-			c.gaugeNote(g)
-		}
+	for _, g := range c.lines {
+		c.gaugeNote(g)
 	}
 }
 
 func (c *checker) gaugeNote(g *gaugeOf) {
-	if c.noted[g] {
-		return
-	}
-	c.noted[g] = true
 	var ways, hooks []string
 	var hook plan.Length
 	by := eitherWay
@@ -162,13 +156,17 @@ func (p *partState) chainNote() {
 		return
 	}
 	on := p.leaning[0].g // that of the first row
+	own := func(g *gaugeOf) bool { return c.pat.Gauges[slices.Index(c.lines, g)].Was != nil }
+	if own(g) != own(on) {
+		return // a maker counted one of the two alone
+	}
 	chain, _ := g.sts.Float64()
 	row, _ := on.sts.Float64()
 	share, than := 1-row/chain, "narrower"
 	if share < 0 {
 		share, than = -share, "wider"
 	}
-	if than == "narrower" && share <= chainNarrow || than == "wider" && share <= chainWide {
+	if than == "narrower" && share < chainNarrow+1e-9 || than == "wider" && share < chainWide+1e-9 {
 		return
 	}
 	c.say(codeGaugeChain, g.at, diag.Args{"part": p.plan.Name, "share": int(100*share + 0.5), "than": diag.Term{Key: than, N: 1}})

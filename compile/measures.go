@@ -36,6 +36,7 @@ func (c *checker) measure(n *lang.Measure) {
 		}
 		return w, true
 	})
+	c.takenOf[out.Name] = takenIn(n.Value.E, taken)
 	if of, ok := sumOf(n.Value.E, taken, false); ok {
 		out.Of = of
 	}

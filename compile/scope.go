@@ -184,6 +184,7 @@ func (c *checker) declarations() {
 			c.grading(n.Value.Span(), v)
 			if c.declare(n.Name) {
 				c.lets[n.Name.Text] = v
+				c.letOrder = append(c.letOrder, n.Name.Text)
 			}
 		case *lang.Group:
 			if c.declare(n.Name) {

@@ -92,7 +92,7 @@ func (c *checker) yarns() {
 	for i, y := range c.pat.Yarns {
 		balls[i] = figure.Ball{Grams: big.NewRat(y.BallWeight, 1000), MM: big.NewRat(int64(y.BallLength), int64(plan.Millimetre))}
 	}
-	per, why := c.perArea(uses, balls)
+	per, why := c.weights(uses, balls)
 	for i := range c.pat.Yarns {
 		y, f := &c.pat.Yarns[i], c.facts[i]
 		if !c.used[i] {
@@ -111,6 +111,22 @@ func (c *checker) yarns() {
 	}
 	c.checkMaterials()
 	c.checkYarns()
+}
+
+// weights is how heavy the fabric of each yarn is. Swatch and sample were made at the gauge of the source, so a maker's own changes
+// nothing of it.
+func (c *checker) weights(uses [][]figure.Use, balls []figure.Ball) ([]figure.PerArea, []figure.Missing) {
+	if c.origin == nil {
+		c.per, c.whyNoPer = c.perArea(uses, balls)
+		return c.per, c.whyNoPer
+	}
+	for i := range c.pat.Yarns {
+		c.pat.Yarns[i].BySample = c.origin.pat.Yarns[i].BySample
+	}
+	if c.sample != nil {
+		c.sample.bad = c.origin.sample.bad
+	}
+	return c.origin.per, c.origin.whyNoPer
 }
 
 // yarnUses is what each yarn is used for, by size.

@@ -10,8 +10,12 @@ type flagDef struct {
 	name    string   // with its hyphens
 	value   string   // what its value is called in the help; "" for a switch
 	allowed []string // the values it may have; nil: any
+	many    bool     // it may be given several times; its values are then one, parted by manySeparator
 	help    text
 }
+
+// manySeparator parts the values of a flag that may be given several times.
+const manySeparator = ";"
 
 // everywhere are the flags of all commands.
 var everywhere = []flagDef{
@@ -91,7 +95,9 @@ func (r *argReader) flag(arg string) {
 	case def.value != "" && !hasValue:
 		value = r.next()
 	}
-	if _, twice := r.flags[name]; twice {
+	if before, twice := r.flags[name]; twice && def.many {
+		value = before + manySeparator + value
+	} else if twice {
 		r.fail(msgFlagTwice.with("flag", name))
 	}
 	if def.allowed != nil && !slices.Contains(def.allowed, value) {

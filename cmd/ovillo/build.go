@@ -20,10 +20,14 @@ var buildCommand = command{
 	line: text{"set patterns as PDF", "componer patrones en PDF"},
 	long: text{
 		"hat.ovillo becomes hat.pdf beside it, or where -o says: a file, a folder, or - for the standard output. A source\n" +
-			"with errors gets no PDF, and an older one stays as it is. A language may be named with a country: en-GB, es-MX.",
+			"with errors gets no PDF, and an older one stays as it is. A language may be named with a country: en-GB, es-MX.\n" +
+			"With --gauge the pattern is worked at your own gauge, and what changes is said. The pages say for which gauge they\n" +
+			"are and go to hat-18x9.pdf, so that they are never taken for the designer's.",
 		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
 			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. Un idioma se puede\n" +
-			"nombrar con su país: en-GB, es-MX."},
+			"nombrar con su país: en-GB, es-MX.\n" +
+			"Con --gauge el patrón se teje con su propia muestra, y se dice qué cambia. Las páginas dicen para qué muestra son y\n" +
+			"van a gorro-18x9.pdf, para que no se confundan con las originales."},
 	flags: []flagDef{
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
 		{name: "--lang", value: "en|es|en,es", help: text{
@@ -31,6 +35,7 @@ var buildCommand = command{
 			"un idioma, o dos en columnas; si no se indica, los del patrón"}},
 		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
 			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
+		gaugeFlag,
 	},
 	run: runBuild,
 }
@@ -39,6 +44,9 @@ func runBuild(c *call) int {
 	paths, ok := c.sources(0)
 	if !ok {
 		return failed
+	}
+	if wrong := c.readGauges(); wrong != nil {
+		return c.misuse(*wrong)
 	}
 	e, wrong := c.edition()
 	if wrong != nil {
@@ -167,7 +175,7 @@ func (c *call) outputs(paths []string) (map[string]string, *said) {
 }
 
 func (c *call) output(path string, sources int) (string, *said) {
-	return c.outputNamed(path, stem(path)+".pdf", sources)
+	return c.outputNamed(path, stem(path)+c.gaugeSuffix()+".pdf", sources)
 }
 
 // outputNamed says where a PDF goes that has a name of its own unless -o gives one.

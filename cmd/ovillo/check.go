@@ -16,7 +16,7 @@ var checkCommand = command{
 			"Messages go to the error stream; with --json they go to the standard output, one object a line.",
 		"Cada vuelta se teje punto por punto en cada talla. No se escribe nada. - lee la entrada estándar.\n" +
 			"Los mensajes van a la salida de errores; con --json, a la salida estándar, un objeto por línea."},
-	flags: []flagDef{{name: "--json", help: text{"messages for other tools", "mensajes para otras herramientas"}}},
+	flags: []flagDef{{name: "--json", help: text{"messages for other tools", "mensajes para otras herramientas"}}, gaugeFlag},
 	run:   runCheck,
 }
 
@@ -24,6 +24,9 @@ func runCheck(c *call) int {
 	paths, ok := c.sources(0)
 	if !ok {
 		return failed
+	}
+	if wrong := c.readGauges(); wrong != nil {
+		return c.misuse(*wrong)
 	}
 	if c.has("--json") {
 		return c.each(paths, c.checkJSON)
@@ -44,6 +47,13 @@ func (c *call) checkJSON(path string) int {
 		return failed
 	}
 	p, found := s.compile()
+	if s.fault != nil {
+		c.say(s.misfit())
+		return failed
+	}
+	if found.HasErrors() {
+		c.sayRegraded(s, p, found)
+	}
 	var b bytes.Buffer
 	if err := diag.JSON(&b, s.file, found, c.lang); err != nil {
 		return failed

@@ -3,6 +3,8 @@ package main
 import (
 	"io"
 	"strings"
+
+	"ovillo/compile"
 )
 
 // command is one thing that ovillo can do. Help is printed from it.
@@ -38,6 +40,7 @@ type call struct {
 	command  *command // nil if none was named
 	flags    map[string]string
 	args     []string
+	gauges   []compile.OwnGauge // a maker's own, in place of those of the source
 }
 
 // has reports whether a flag was given.

@@ -21,7 +21,7 @@ var countsCommand = command{
 		"La tabla tiene una línea por vuelta y una columna por talla: los puntos y, detrás de +, los espacios.\n" +
 			"Una pieza de varios hilos acaba con los puntos de cada uno. De los motivos unidos cuenta motivos, lados y uniones.\n" +
 			"Con --csv hay una línea por vuelta y talla; taken cuenta los lugares de la vuelta anterior en los que se tejió."},
-	flags: []flagDef{{name: "--csv", help: text{"values parted by commas", "valores separados por comas"}}},
+	flags: []flagDef{{name: "--csv", help: text{"values parted by commas", "valores separados por comas"}}, gaugeFlag},
 	run:   runCounts,
 }
 
@@ -29,6 +29,9 @@ func runCounts(c *call) int {
 	paths, ok := c.sources(1)
 	if !ok {
 		return failed
+	}
+	if wrong := c.readGauges(); wrong != nil {
+		return c.misuse(*wrong)
 	}
 	return c.each(paths, func(path string) int {
 		_, p, code := c.checked(path)

@@ -11,6 +11,7 @@ import (
 	"strings"
 	"syscall"
 
+	"ovillo/compile"
 	"ovillo/lang/source"
 )
 
@@ -21,6 +22,10 @@ const mostMegabytes = 16
 type loaded struct {
 	path string // as the user wrote it; "-" for the standard input
 	file *source.File
+
+	gauges []compile.OwnGauge  // at which it is checked; none: its own
+	fault  *compile.GaugeFault // one of them that stands in place of none of the source
+	sound  bool                // it has no errors at its own gauge
 }
 
 // sources checks the file arguments of a command that takes one file or several.
@@ -60,7 +65,7 @@ func (c *call) load(path string) (*loaded, bool) {
 	if path == "-" {
 		name = "<stdin>"
 	}
-	return &loaded{path: path, file: source.NewFile(name, string(data))}, true
+	return &loaded{path: path, file: source.NewFile(name, string(data)), gauges: c.gauges}, true
 }
 
 var errTooLarge = errors.New("too large")

@@ -3,6 +3,7 @@ package main
 import (
 	"testing"
 
+	"ovillo/compile"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
@@ -11,7 +12,11 @@ import (
 // and no place that the catalogue does not word. (Package compile tests that each example raises its code.)
 func TestWhole(t *testing.T) {
 	for _, e := range diag.All() {
-		_, found := (&loaded{file: source.NewFile("example.ovillo", e.Example)}).compile()
+		s := &loaded{file: source.NewFile("example.ovillo", e.Example)}
+		if own, ok := compile.ReadOwnGauge(e.OwnGauge()); ok {
+			s.gauges = append(s.gauges, own)
+		}
+		_, found := s.compile()
 		if len(found) == 0 {
 			t.Errorf("%s: the example raises nothing", e.Code)
 		}

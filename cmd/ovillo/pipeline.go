@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"io"
 	"path/filepath"
 
 	"ovillo/compile"
@@ -30,8 +31,9 @@ func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 		// The tree has holes; whatever the checker said of it might be the holes' doing.
 		return nil, found, held
 	}
-	p, more := compile.Compile(file)
-	return p, append(found, more...), held
+	out := compile.CompileWith(file, compile.Options{Gauges: s.gauges})
+	s.fault, s.sound = out.Fault, out.Sound
+	return out.Pattern, append(found, out.Found...), held
 }
 
 // checked loads and checks a source and prints what was found. Only with the code clean is there a pattern to go on with.
@@ -41,10 +43,26 @@ func (c *call) checked(path string) (*loaded, *plan.Pattern, int) {
 		return nil, nil, failed
 	}
 	p, found := s.compile()
+	if s.fault != nil {
+		c.say(s.misfit())
+		return nil, nil, failed
+	}
+	c.sayRegraded(s, p, found)
 	if err := diag.Text(c.err, s.file, found, c.lang, c.color); err != nil {
 		return nil, nil, failed
 	}
 	return s, p, c.verdict(s, p, found)
+}
+
+// sayRegraded says, of a source at a maker's gauge, what that changes, or that errors are not those of the source.
+func (c *call) sayRegraded(s *loaded, p *plan.Pattern, found diag.List) {
+	switch {
+	case len(s.gauges) == 0:
+	case found.HasErrors() && s.sound:
+		c.say(msgGaugeSound.with("path", s.file.Name))
+	case p != nil && p.Regraded != nil && !found.HasErrors():
+		io.WriteString(c.err, c.changes(s, p)+"\n")
+	}
 }
 
 // verdict is the exit code that a source deserves.

@@ -37,6 +37,7 @@ var reportCommand = command{
 			"the language of the report, one of them", "el idioma del informe, uno de ellos"}},
 		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
 			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
+		gaugeFlag,
 	},
 	run: runReport,
 }
@@ -45,6 +46,9 @@ func runReport(c *call) int {
 	paths, ok := c.sources(1)
 	if !ok {
 		return failed
+	}
+	if wrong := c.readGauges(); wrong != nil {
+		return c.misuse(*wrong)
 	}
 	o, wrong := c.reportOptions(paths[0])
 	if wrong != nil {
@@ -91,7 +95,7 @@ func (c *call) reportOptions(path string) (o reportOptions, wrong *said) {
 		}
 		return o, nil
 	}
-	o.output, wrong = c.outputNamed(path, stem(path)+"-report.pdf", 1)
+	o.output, wrong = c.outputNamed(path, stem(path)+c.gaugeSuffix()+"-report.pdf", 1)
 	return o, wrong
 }
 
@@ -102,6 +106,10 @@ func (c *call) report(path string, o reportOptions) int {
 		return failed
 	}
 	r, code := c.reportOn(s, o.lang)
+	if s.fault != nil {
+		c.say(s.misfit())
+		return failed
+	}
 	var b bytes.Buffer
 	switch o.format {
 	case "json":

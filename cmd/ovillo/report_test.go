@@ -11,6 +11,7 @@ import (
 	"github.com/rogpeppe/go-internal/txtar"
 	"github.com/stretchr/testify/require"
 
+	"ovillo/compile"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
 	"ovillo/render/page"
@@ -138,7 +139,11 @@ func TestReportOnEveryMessage(t *testing.T) {
 	for _, e := range diag.All() {
 		t.Run(string(e.Code), func(t *testing.T) {
 			t.Parallel()
-			r, code := (&call{}).reportOn(&loaded{path: "x.ovillo", file: source.NewFile("x.ovillo", e.Whole())}, l)
+			s := &loaded{path: "x.ovillo", file: source.NewFile("x.ovillo", e.Whole())}
+			if own, ok := compile.ReadOwnGauge(e.OwnGauge()); ok {
+				s.gauges = append(s.gauges, own)
+			}
+			r, code := (&call{}).reportOn(s, l)
 			require.True(t, code == faulty || e.Severity != diag.Error)
 			got := resultOf(t, r, report.CheckOf(string(e.Code)).ID)
 			require.Equal(t, report.Found, got.Status)

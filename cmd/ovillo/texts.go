@@ -31,6 +31,38 @@ var (
 	msgTooMany    = text{"{what} is one too many", "{what} está de más"}
 	msgStdinTwice = text{"- (standard input) can be read only once", "- (la entrada estándar) solo se puede leer una vez"}
 
+	// A maker's own gauge.
+	msgGaugeForm = text{
+		"\"{value}\" is no gauge; write a stitch, how many, and the rows or rounds if you counted them: --gauge \"dc 18 sts 9 rows\"",
+		"«{value}» no es una muestra; escribir un punto, cuántos y, si se contaron, las hileras (rows) o vueltas (rounds): --gauge \"dc 18 sts 9 rows\""}
+	msgGaugeNoLine = text{
+		"{path} has no gauge that \"{value}\" could take the place of; it has: {lines}",
+		"{path} no tiene una muestra a la que «{value}» pueda sustituir; tiene: {lines}"}
+	msgGaugeNone = text{
+		"{path} has no gauge, so that it cannot be worked at \"{value}\"",
+		"{path} no tiene muestra, así que no se puede tejer con «{value}»"}
+	msgGaugeSeveral = text{
+		"\"{value}\" could stand for several lines of the gauge of {path}; say rows or rounds, or the hook: {lines}",
+		"«{value}» puede sustituir varias líneas de la muestra de {path}; decir rows o rounds, o el ganchillo: {lines}"}
+	msgGaugeTwice = text{
+		"\"{value}\" takes the place of a gauge that another one has taken already; {path} has: {lines}",
+		"«{value}» sustituye una muestra que otra ya sustituyó; {path} tiene: {lines}"}
+	msgGaugeRepeats = text{
+		"{path} has no stitch pattern whose repeats \"{value}\" could count; its gauge is: {lines}",
+		"{path} no tiene una puntada cuyas repeticiones pueda contar «{value}»; su muestra es: {lines}"}
+	msgGaugeSound = text{
+		"{path} is sound at its own gauge; at the one given it does not come out:",
+		"{path} cuadra con su propia muestra; con la indicada, no:"}
+	msgGaugeHead = text{"{path} at {gauges}, before → now:", "{path} con {gauges}, antes → ahora:"}
+	msgGaugeSame = text{"{path} at {gauges}: no value, measure or amount changes", "{path} con {gauges}: no cambia ningún valor, medida ni cantidad"}
+	msgGaugeYarn = text{
+		"  Yarn goes by area, from what was weighed at the pattern's gauge; at yours it is a guide.",
+		"  El hilo se calcula por superficie, con lo que se pesó con la muestra del patrón; con la suya es orientativo."}
+	msgGaugeStays = text{
+		"  The pattern's gauge stays for what you did not count: {lines}.",
+		"  Para lo que no se contó sigue valiendo la muestra del patrón: {lines}."}
+	msgYarnOf = text{"yarn {name}", "hilo {name}"}
+
 	// Reading and writing.
 	msgCannotRead  = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}
 	msgCannotWrite = text{"cannot write {path}: {why}", "no se puede escribir {path}: {why}"}

@@ -42,6 +42,8 @@ type Pattern struct {
 	Stitches  []stitch.Form // every form that is printed, in the order of first use
 	Rounded   []Rounded     // every length that became a count, in the order of the source
 
+	Regraded *Regraded // what a maker's own gauge changes; nil at the gauge of the source
+
 	Source []byte // the source text, for embedding
 }
 
@@ -87,6 +89,7 @@ type Gauge struct {
 	Rounds    bool   // rounds were counted, not rows
 	Hook      Length // it was counted with; 0: the main one
 	Blocked   Blocking
+	Was       *Gauge // the source's, where a maker's own stands in place of it; else nil
 }
 
 // Blocking says whether a gauge was counted on a swatch that was washed and blocked.

@@ -1,5 +1,7 @@
 package diag
 
+import "regexp"
+
 // Codes 326 to 333: the gauge, by stitch and way of working.
 
 // tab is a small part that is worked with the main hook.
@@ -195,4 +197,54 @@ stitches. Where a seam says within, the gauge is needed.`},
 una costura dice within, la muestra hace falta.`},
 		Example: swatchOf("", plainPart, "\nfinish\n  sew strip.edge to strip.foundation\nend\n"),
 		Fixed:   swatchOf(scGauge, plainPart, "\nfinish\n  sew strip.edge to strip.foundation\nend\n")},
+
+	{Code: "OV760", Severity: Warning,
+		En: Wording{
+			Message: `{measure} does not follow your gauge: it comes out at {have} and not at {need}`,
+			Help:    map[string]string{"": `{parts} {parts|keeps its|keep their} counts: write those that decide this measure with stitches( ) or rows( ), so that they follow a gauge`},
+			Explain: `Another gauge changes only counts that are made from lengths. A count that is typed stays as it is, and the piece comes out
+in another size. Where this says so, the pattern cannot be worked at that gauge as it is written.`},
+		Es: Wording{
+			Message: `{measure} no sigue su muestra: queda en {have} y no en {need}`,
+			Help:    map[string]string{"": `los recuentos de {parts} no cambian: escriba con stitches( ) o rows( ) los que deciden esta medida, para que sigan a la muestra`},
+			Explain: `Otra muestra solo cambia los recuentos que salen de longitudes. Un recuento escrito a mano queda como está, y la pieza sale de
+otro tamaño. Donde se dice esto, el patrón no se puede tejer con esa muestra tal como está escrito.`},
+		Example: atGauge("sc 20 sts, 22 rows", "40 cm", typedPart),
+		Fixed:   atGauge("sc 20 sts, 22 rows", "40 cm", madePart)},
+
+	{Code: "OV761", Severity: Warning,
+		En: Wording{
+			Message: `{measure} follows your gauge only in part: it comes out at {have} and not at {need}`,
+			Help:    map[string]string{"": `some of its counts are typed, or rounded to a wide multiple: write them with stitches( ) or rows( ), or work with another gauge`},
+			Explain: `Some of the counts behind this measure are made from lengths and changed with the gauge, others are typed and did not, or the
+multiple of a stitch pattern leaves no count that comes nearer. The measure is more than 1 cm away from that of the pattern.`},
+		Es: Wording{
+			Message: `{measure} sigue su muestra solo en parte: queda en {have} y no en {need}`,
+			Help:    map[string]string{"": `algunos de sus recuentos están escritos a mano, o se redondean a un múltiplo amplio: escríbalos con stitches( ) o rows( ), o teja con otra muestra`},
+			Explain: `Algunos recuentos de esta medida salen de longitudes y cambiaron con la muestra; otros están escritos a mano y no, o el múltiplo
+de la puntada no deja uno más cercano. La medida se aleja más de 1 cm de la del patrón.`},
+		Example: atGauge("sc 20 sts, 22 rows", "20 cm", partlyMade),
+		Fixed:   atGauge("sc 20 sts, 22 rows", "40 cm", madePart)},
+}
+
+// atGauge is a small source that is checked at a maker's own gauge, as a remark of it says.
+func atGauge(gauge, wide, lines string) string {
+	return swatchOf("# --gauge \""+gauge+"\"\ngauge 10 cm\n  sc 16 sts, 18 rows\nend\n\nlet wide = stitches("+wide+", sc)", lines, "\nmeasure\n  width = width of strip\nend\n")
+}
+
+const (
+	typedPart  = "  in rows\n  chain 64\n  10 rows: sc in each = 64"
+	madePart   = "  in rows\n  chain wide\n  10 rows: sc in each = wide"
+	partlyMade = "  in rows\n  chain wide + 32\n  10 rows: sc in each = wide + 32"
+)
+
+// ownGauge is the remark of an example that is checked at a maker's own gauge.
+var ownGauge = regexp.MustCompile(`(?m)^# --gauge "(.*)"$`)
+
+// OwnGauge is a maker's gauge at which the sources of the entry are checked, "" for the one of the source.
+func (e *Entry) OwnGauge() string {
+	if m := ownGauge.FindStringSubmatch(e.Example); m != nil {
+		return m[1]
+	}
+	return ""
 }

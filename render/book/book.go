@@ -3,6 +3,7 @@ package book
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/render/layout"
@@ -73,10 +74,15 @@ func (s *setter) outline(sheets []layout.Sheet, paper Paper) []page.Outline {
 // describe fills in what a file says about itself.
 func (s *setter) describe(doc *page.Document) {
 	first := s.sides[0]
-	doc.Title = first.l.Title(s.p)
-	for _, sd := range s.sides[1:] {
-		doc.Title += " · " + sd.l.Title(s.p)
+	var titles []string
+	for _, sd := range s.sides {
+		title := sd.l.Title(s.p)
+		if own := sd.l.SetFor(s.p); own != "" {
+			title += ", " + own
+		}
+		titles = append(titles, title)
 	}
+	doc.Title = strings.Join(titles, " · ")
 	doc.Author = s.p.By
 	doc.Lang = first.l.Tag()
 	if s.p.Date != "" {

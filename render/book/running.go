@@ -72,6 +72,9 @@ func (s *setter) imprint(sd side, first bool, room float64) string {
 		parts = append(parts, edition)
 	}
 	parts = append(parts, sd.l.ReadingNote())
+	if own := sd.l.SetFor(s.p); own != "" {
+		parts = append(parts, own) // last, so that it stays where there is little room
+	}
 	text := strings.Join(parts, " · ")
 	for len(parts) > 1 && runningEnd.Width(text, false) > room {
 		parts = parts[1:]

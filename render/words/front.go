@@ -19,13 +19,14 @@ func (l *Language) Facts(p *plan.Pattern) []Fact {
 			facts = append(facts, Fact{Head: upper(l.voice.line(head)), Text: paragraph(text)})
 		}
 	}
+	add(factOwnGauge, c.ownGauge())
 	add(sizesHead(p), c.sizesFact())
 	if name := l.voice.name(levelName, p.Level); name != "" {
 		add(factLevel, fill("{}: {}", name, l.voice.name(levelText, p.Level)))
 	}
 	add(factYarn, c.yarnFact())
 	add(hooksHead(p), c.hooksFact())
-	if len(p.Gauges) > 0 {
+	if len(p.Gauges) > 0 && p.Gauges[0].Was == nil {
 		add(factGauge, join("; ", append([]rich.Text{c.gauge(p.Gauges[0])}, c.motifSizes()...)...))
 	}
 	add(factTerms, fill(l.voice.line(termsText), upper(l.ReadingNote())))
@@ -242,6 +243,31 @@ func (c *context) gauge(g plan.Gauge) rich.Text {
 		text = fill("{} {}", text, when)
 	}
 	return text
+}
+
+// ownGauge says that a copy was set for a maker's own gauge, and for which one the designer's edition is; nil for the latter.
+func (c *context) ownGauge() rich.Text {
+	var own, was []rich.Text
+	for _, g := range c.p.OwnGauges() {
+		own, was = append(own, c.gauge(g)), append(was, c.counted(*g.Was))
+	}
+	if own == nil {
+		return nil
+	}
+	return fill(c.l.voice.line(ownGaugeText), join("; ", own...), join("; ", was...))
+}
+
+// SetFor says for which gauge of a maker's own the pages were set: "set for 18 dc and 9 rounds"; "" for the designer's edition.
+func (l *Language) SetFor(p *plan.Pattern) string {
+	c := l.context(p, nil, nil)
+	var own []rich.Text
+	for _, g := range p.OwnGauges() {
+		own = append(own, c.counted(g))
+	}
+	if own == nil {
+		return ""
+	}
+	return fill(l.voice.line(ownGaugeFoot), join("; ", own...)).String()
 }
 
 // blocking says whether the swatch was blocked before it was counted; "" where the source does not say.

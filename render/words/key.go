@@ -99,6 +99,7 @@ const (
 	factHooks
 	factHook
 	factGauge
+	factOwnGauge
 	factTerms
 	termsText // {} reading
 	sideNotions
@@ -120,8 +121,12 @@ const (
 	theCords
 	thePompom
 	thePompoms
-	allowance     // {} per cent
-	gaugeCheck    // {} stitches
+	allowance    // {} per cent
+	gaugeCheck   // {} stitches
+	ownGaugeText // {} the maker's gauge, {} the designer's
+	ownGaugeWas  // {} the designer's gauge
+	ownGaugeFoot // {} the maker's gauge
+	ownGaugeYarn
 	gaugeCheckRaw // {} stitches, of a swatch that is not blocked
 	gaugeBlocked  // behind a gauge, or before several
 	gaugeNotBlocked

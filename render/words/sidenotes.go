@@ -20,7 +20,7 @@ func (l *Language) SideNotes(p *plan.Pattern) []Fact {
 	add(factGauge, c.gaugeNote())
 	add(hooksHead(p), c.hooksNote())
 	add(sideNotions, c.notions())
-	add(factYarn, join(" ", c.fibres(), c.estimate()))
+	add(factYarn, join(" ", c.fibres(), c.estimate(), c.ownYarn()))
 	add(sideDrawing, c.drawing())
 	return facts
 }
@@ -33,11 +33,23 @@ func (c *context) gaugeNote() rich.Text {
 	for _, m := range c.motifSizes() {
 		out = join(" ", out, sentence(m))
 	}
+	for _, g := range c.p.OwnGauges() {
+		out = join(" ", out, fill(c.l.voice.line(ownGaugeWas), c.gauge(*g.Was)))
+	}
 	check := gaugeCheck
 	if c.p.Gauges[0].Blocked == plan.BeforeBlocking {
 		check = gaugeCheckRaw
 	}
 	return join(" ", out, fill(c.l.voice.line(check), wide(c.p.Gauges[0])))
+}
+
+// ownYarn says what amounts are worth at a maker's own gauge; nil at the designer's.
+func (c *context) ownYarn() rich.Text {
+	weighed := func(y plan.Yarn) bool { return y.Amount != nil }
+	if len(c.p.OwnGauges()) == 0 || !slices.ContainsFunc(c.p.Yarns, weighed) {
+		return nil
+	}
+	return rich.T(c.l.voice.line(ownGaugeYarn))
 }
 
 // hooksNote says which hook is for which parts.

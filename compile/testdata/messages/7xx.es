@@ -338,6 +338,24 @@ aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé requiere
 
 example.ovillo: 1 aviso
 
+# OV760
+aviso[OV760]: width no sigue su muestra: queda en 32,0 cm y no en 40,0 cm
+  --> example.ovillo:26:3
+ 26 |   width = width of strip
+    |   ^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: los recuentos de strip no cambian: escriba con stitches( ) o rows( ) los que deciden esta medida, para que sigan a la muestra
+
+example.ovillo: 1 aviso
+
+# OV761
+aviso[OV761]: width sigue su muestra solo en parte: queda en 36,0 cm y no en 40,0 cm
+  --> example.ovillo:26:3
+ 26 |   width = width of strip
+    |   ^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: algunos de sus recuentos están escritos a mano, o se redondean a un múltiplo amplio: escríbalos con stitches( ) o rows( ), o teja con otra muestra
+
+example.ovillo: 1 aviso
+
 # OV770
 error[OV770]: no hay ninguna tabla de medidas del cuerpo llamada kids
  --> example.ovillo:9:8

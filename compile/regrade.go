@@ -1,0 +1,196 @@
+package compile
+
+import (
+	"math/big"
+	"regexp"
+	"slices"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// This file works a source at a maker's own gauge: the lines of its gauge are replaced, and everything is checked again.
+
+// OwnGauge is what a maker counted on a swatch, in place of a line of the source's gauge and over the same length.
+type OwnGauge struct {
+	Stitch  string // as the source names it
+	Sts     *big.Rat
+	Repeats bool        // repeats of a stitch pattern were counted, not stitches
+	Rows    *big.Rat    // nil: not said, and those of the source stay
+	Way     string      // rows or rounds; "" if Rows is nil
+	Hook    plan.Length // it was counted with; 0: the main one
+	Text    string      // as it was written
+}
+
+// ownForm is how a maker's gauge is written: dc 18 sts, 9 rows, hook 3.5 mm. The commas may be left out.
+var ownForm = regexp.MustCompile(`^([\pL_][\pL\pN_]*) +([0-9]+(?:\.[0-9]+)?) +(sts?|repeats?)(?: *,? *([0-9]+(?:\.[0-9]+)?) +(rows?|rounds?))?(?: *,? *hook +([0-9]+(?:\.[0-9]+)?) *mm)?$`)
+
+// ReadOwnGauge reads a maker's gauge; ok is false if it is not written as one, or a number of it is zero.
+func ReadOwnGauge(text string) (g OwnGauge, ok bool) {
+	g.Text = strings.Join(strings.Fields(text), " ")
+	m := ownForm.FindStringSubmatch(g.Text)
+	if m == nil {
+		return g, false
+	}
+	number := func(s string) *big.Rat { x, _ := new(big.Rat).SetString(s); return x }
+	g.Stitch, g.Sts, g.Repeats = m[1], number(m[2]), strings.HasPrefix(m[3], "repeat")
+	if m[4] != "" {
+		g.Rows, g.Way = number(m[4]), strings.TrimSuffix(m[5], "s")+"s"
+	}
+	if m[6] != "" {
+		mm, _ := number(m[6]).Float64()
+		g.Hook = micro(mm * float64(plan.Millimetre))
+	}
+	return g, g.Sts.Sign() > 0 && (g.Rows == nil || g.Rows.Sign() > 0) && (m[6] == "" || g.Hook > 0)
+}
+
+// GaugeFault says why a maker's gauge cannot be put in place of one of the source.
+type GaugeFault struct {
+	Kind GaugeFaultKind
+	Own  OwnGauge
+	Near []string // the lines that there are
+}
+
+// GaugeFaultKind is the kind of a [GaugeFault].
+type GaugeFaultKind uint8
+
+// The kinds.
+const (
+	GaugeNoLine  GaugeFaultKind = iota + 1 // the source has no gauge of that stitch, or none that was counted so
+	GaugeSeveral                           // it has several, and nothing says which is meant
+	GaugeTwice                             // one line is replaced twice
+	GaugeRepeats                           // repeats of what has none
+)
+
+// Options are what may be chosen when a source is checked.
+type Options struct {
+	Gauges []OwnGauge // none: the gauge of the source
+}
+
+// Outcome is what came of checking a source.
+type Outcome struct {
+	Pattern *plan.Pattern // nil if there was nothing to check; it may be printed only if Found has no error
+	Found   diag.List
+	Fault   *GaugeFault // a gauge that cannot be put in place of one of the source; nothing was checked then
+	// Sound says that the source has no error at its own gauge, so that errors are those of the gauge that was chosen.
+	Sound bool
+}
+
+// CompileWith checks a source with options. At a maker's gauge the source is checked at its own one first: a weighed swatch or
+// sample was made at that, and the pattern says what is different.
+func CompileWith(f *lang.File, o Options) Outcome {
+	origin := newChecker(f)
+	origin.check()
+	if len(o.Gauges) == 0 || origin.out.HasErrors() || origin.empty() {
+		return origin.outcome()
+	}
+	c := newChecker(f)
+	c.chosen, c.origin = o.Gauges, origin
+	c.check()
+	if c.misfit != nil {
+		return Outcome{Fault: c.misfit, Sound: true}
+	}
+	if !c.empty() {
+		c.changed()
+	}
+	out := c.outcome()
+	out.Sound = true
+	return out
+}
+
+// empty reports whether there was nothing to check.
+func (c *checker) empty() bool { return len(c.pat.Sizes) == 0 || len(c.pat.Parts) == 0 }
+
+func (c *checker) outcome() Outcome {
+	if c.empty() {
+		return Outcome{Found: c.out}
+	}
+	return Outcome{Pattern: c.pat, Found: c.out, Sound: !c.out.HasErrors()}
+}
+
+// regrade puts the maker's gauges in place of those of the source.
+func (c *checker) regrade() {
+	done := map[*gaugeOf]bool{}
+	for _, own := range c.chosen {
+		g, fault := c.lineFor(own)
+		if fault == 0 && done[g] {
+			fault = GaugeTwice
+		}
+		of := 1
+		if fault == 0 && own.Repeats {
+			if of = c.repeatWidth(own.Stitch); of == 0 {
+				fault = GaugeRepeats
+			}
+		}
+		if fault != 0 {
+			c.misfit = &GaugeFault{Kind: fault, Own: own, Near: c.gaugeLines()}
+			return
+		}
+		done[g] = true
+		p := &c.pat.Gauges[slices.Index(c.lines, g)]
+		was := *p
+		p.Was = &was
+		sts := new(big.Rat).Mul(own.Sts, big.NewRat(int64(of), 1))
+		g.sts, p.Sts, p.Repeats = new(big.Rat).Quo(sts, g.over), thousandths(sts), 0
+		if own.Repeats {
+			p.Repeats = thousandths(own.Sts)
+		}
+		if own.Rows != nil {
+			g.rows, p.Rows, p.Rounds = new(big.Rat).Quo(own.Rows, g.over), thousandths(own.Rows), own.Way == "rounds"
+		}
+	}
+}
+
+// lineFor finds the line of the gauge that a maker's gauge replaces.
+func (c *checker) lineFor(own OwnGauge) (*gaugeOf, GaugeFaultKind) {
+	id := stitch.ID(own.Stitch)
+	if own.Stitch == "ch" {
+		id = stitch.Chain
+	} else if c.patterns[own.Stitch] == nil {
+		f, _ := c.form(own.Stitch)
+		id = f.ID
+	}
+	var fit []*gaugeOf
+	for _, g := range c.gauge[id] {
+		if g.by == eitherWay || own.Way == "" || g.by.key()+"s" == own.Way {
+			fit = append(fit, g)
+		}
+	}
+	hook := func(g *gaugeOf) bool { return c.hookOf(g.hook) == c.hookOf(own.Hook) }
+	if own.Hook != 0 || slices.ContainsFunc(fit, hook) {
+		fit = slices.DeleteFunc(fit, func(g *gaugeOf) bool { return !hook(g) })
+	}
+	switch len(fit) {
+	case 0:
+		return nil, GaugeNoLine
+	case 1:
+		return fit[0], 0
+	}
+	return nil, GaugeSeveral
+}
+
+// repeatWidth is over how many stitches a repeat of a stitch pattern goes, 0 if that cannot be told.
+func (c *checker) repeatWidth(name string) int {
+	sp := c.patterns[name]
+	if sp == nil || sp.of == nil || sp.bad {
+		return 0
+	}
+	if n, _, ok := c.multipleOf(sp, nil); ok {
+		if k, one := n.Same(); one {
+			return k
+		}
+	}
+	return 0
+}
+
+// gaugeLines are the lines of the source's gauge, as it writes them.
+func (c *checker) gaugeLines() []string {
+	var out []string
+	for _, g := range c.lines {
+		out = append(out, strings.Join(strings.Fields(c.file.Source.Slice(g.at)), " "))
+	}
+	return out
+}
