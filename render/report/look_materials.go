@@ -19,6 +19,11 @@ var (
 	noNeedle      = text{"seams, ends or buttons are sewn, and no needle is listed", "se cosen costuras, hebras o botones, y no hay aguja en la lista"}
 	markersFewer  = text{"{part} needs {need} markers, and {have} are listed", "{part} lleva {need} marcadores, y en la lista hay {have}"}
 	markersUnused = text{"markers are listed, and none is placed", "hay marcadores en la lista y no se coloca ninguno"}
+	sumFabric     = text{"fabric", "tejido"}
+	sumCords      = text{"cords", "cordones"}
+	sumPompoms    = text{"pompoms", "pompones"}
+	sumSeams      = text{"seams", "costuras"}
+	sumAllowance  = text{"allowance", "margen"}
 	buttonsOther  = text{"{size}: {have} buttons are sewn on, and {need} are listed", "{size}: se cosen {have} botones, y en la lista hay {need}"}
 )
 
@@ -212,7 +217,24 @@ func (s *subject) mm(l plan.Length) string {
 	return s.in.Words.Number(float64(l)/float64(plan.Millimetre), 2)
 }
 
-// lookYarnSum says that there is yarn to be added up; what is in the sum a person compares.
+// lookYarnSum says what the amounts of the size that is drawn are added up from.
 func lookYarnSum(s *subject) look {
-	return look{at: []amount{{s.amounts(), nAmounts}}, why: whyNoAmounts, fabric: true, person: true}
+	l := look{at: []amount{{s.amounts(), nAmounts}}, why: whyNoAmounts, fabric: true, person: true}
+	for _, y := range s.p.Yarns {
+		if len(y.Amount) != s.z {
+			continue
+		}
+		of := y.Amount[s.p.Shown].Of
+		var parts []string
+		for _, k := range []struct {
+			mg   int64
+			name text
+		}{{of.Fabric, sumFabric}, {of.Cords, sumCords}, {of.Pompoms, sumPompoms}, {of.Seams, sumSeams}, {of.Allowance, sumAllowance}} {
+			if k.mg > 0 {
+				parts = append(parts, k.name.in(s.in.Lang)+" "+s.in.Words.Number(float64(k.mg)/1000, 1)+" g")
+			}
+		}
+		l.notes = append(l.notes, s.in.Words.YarnName(y)+", "+s.in.Words.SizeName(s.p.Sizes[s.p.Shown])+": "+strings.Join(parts, ", "))
+	}
+	return l
 }

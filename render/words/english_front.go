@@ -150,18 +150,19 @@ func (e *english) elasticNeeded(width, length rich.Text) rich.Text {
 }
 
 func (e *english) pompom(k pompom) rich.Text {
-	with := ""
-	if k.yarn != "" {
-		with = "with " + k.yarn + ", "
+	yarn, with := k.yarn, rich.Text(nil)
+	switch {
+	case k.takes != nil && yarn == "":
+		with = fill("with about {} of "+e.term("yarn").one+", ", k.takes)
+	case k.takes != nil:
+		with = fill("with about {} of {}, ", k.takes, yarn)
+	case yarn != "":
+		with = fill("with {}, ", yarn)
 	}
 	if k.wraps == 0 {
-		return fill(with+"make a pompom of {} and sew it on", k.across)
+		return fill("{}make a pompom of {} and sew it on", with, k.across)
 	}
-	text := fill(with+"make a pompom of {}: wrap {}~times round a card or former of that width, tie, cut and trim", k.across, k.wraps)
-	if k.takes != nil {
-		text = fill("{}; it takes about {} of yarn", text, k.takes)
-	}
-	return fill("{}. Sew it on", text)
+	return fill("{}make a pompom of {}: wrap {}~times round a card of that width, tie, cut and trim. Sew it on", with, k.across, k.wraps)
 }
 
 func (e *english) buttons(n num, size string) rich.Text {

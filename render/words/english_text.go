@@ -69,7 +69,7 @@ var englishLines = map[line]string{
 	drawingHalves:    "{}, to scale, laid flat: {} show half. Arrow: direction of work.",
 	drawingHalf:      "{}, to scale, laid flat: {} shows half. Arrow: direction of work.",
 	notionPin:        "safety pin",
-	notionFormer:     "card or pompom former of {}",
+	notionFormer:     "card or pompom maker of {}",
 	longTail:         ", leaving a long tail for sewing",
 	notionAmount:     "{} of {}",
 	howSizes:         "Numbers stand for {}, always in this order; every second size is heavier. One number alone is for all sizes.",

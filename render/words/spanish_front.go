@@ -147,18 +147,19 @@ func (s *spanish) elasticNeeded(width, length rich.Text) rich.Text {
 }
 
 func (s *spanish) pompom(k pompom) rich.Text {
-	with := ""
-	if k.yarn != "" {
-		with = "con " + s.theYarn(k.yarn) + ", "
+	with := rich.Text(nil)
+	switch {
+	case k.takes != nil && k.yarn == "":
+		with = fill("con unos {} de "+s.word("yarn")+", ", k.takes)
+	case k.takes != nil:
+		with = fill("con unos {} {}, ", k.takes, of(rich.T(s.theYarn(k.yarn))))
+	case k.yarn != "":
+		with = fill("con {}, ", s.theYarn(k.yarn))
 	}
 	if k.wraps == 0 {
-		return fill(with+"hacer un pompón de {} y coserlo", k.across)
+		return fill("{}hacer un pompón de {} y coserlo", with, k.across)
 	}
-	text := fill(with+"hacer un pompón de {}: enrollar {}~veces en un cartón o molde de ese ancho, atar, cortar y emparejar", k.across, k.wraps)
-	if k.takes != nil {
-		text = fill("{}; gasta unos {} de hilo", text, k.takes)
-	}
-	return fill("{}. Coserlo", text)
+	return fill("{}hacer un pompón de {}: enrollar {}~veces en un cartón de ese ancho, atar, cortar y emparejar. Coserlo", with, k.across, k.wraps)
 }
 
 func (s *spanish) buttons(n num, size string) rich.Text {

@@ -70,7 +70,7 @@ var spanishLines = map[line]string{
 	drawingHalves:    "{}, a escala, en plano: {} muestran la mitad. Flecha: dirección del tejido.",
 	drawingHalf:      "{}, a escala, en plano: {} muestra la mitad. Flecha: dirección del tejido.",
 	notionPin:        "imperdible",
-	notionFormer:     "cartón o molde para pompones de {}",
+	notionFormer:     "cartón o molde de {} para el pompón",
 	longTail:         ", dejando un cabo largo para coser",
 	notionAmount:     "{} de {}",
 	howSizes:         "Las cifras valen para {}, siempre en este orden; una de cada dos va en negrita. Una cifra sola vale para todas.",
