@@ -1,6 +1,7 @@
 package compile_test
 
 import (
+	"os"
 	"strings"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 
 	"ovillo/compile"
 	"ovillo/compile/plan"
+	"ovillo/compile/standard"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
@@ -75,4 +77,28 @@ end
 	require.Equal(t, "WHO Child Growth Standards", p.Body[3].Sources[0].Name["en"])
 	require.True(t, p.Remembered("chest"))
 	require.False(t, p.Remembered("waist"))
+}
+
+// TestReferenceListsTables: the reference names every table, with its first and last size of each kind and each of its measures.
+func TestReferenceListsTables(t *testing.T) {
+	text, err := os.ReadFile("../lang/reference.md")
+	require.NoError(t, err)
+	for _, b := range standard.BodyTables {
+		_, line, ok := strings.Cut(string(text), "\n| `"+b.Name+"` |")
+		require.True(t, ok, b.Name)
+		line, _, _ = strings.Cut(line, "\n")
+		if strings.HasSuffix(line, "| the same |") {
+			line += string(text) // as babies
+		}
+		for _, m := range b.Measures {
+			require.Contains(t, line, "`"+m+"`", b.Name)
+		}
+		rows := b.RowNames()
+		for _, name := range []string{rows[0], rows[len(rows)-1]} {
+			if _, _, aged := b.Ages(); aged && (b.Name == "hands" || b.Name == "feet") && name == rows[0] {
+				continue // these go by age
+			}
+			require.Contains(t, line, `"`+name+`"`, b.Name)
+		}
+	}
 }
