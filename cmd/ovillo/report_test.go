@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -157,4 +158,58 @@ func TestReportOnEveryMessage(t *testing.T) {
 			}
 		})
 	}
+}
+
+// TestReportOnManySizes: pages of many sizes, whose lists are letters and whose figures stand in strips, hold every count as
+// well, and a count that is wrong there is seen.
+func TestReportOnManySizes(t *testing.T) {
+	for _, sizes := range []int{1, 6, 12} {
+		var names, es, chains, places, rows []string
+		for z := range sizes {
+			names, es = append(names, fmt.Sprintf("%q", fmt.Sprint(z+1, " y"))), append(es, fmt.Sprintf("%q", fmt.Sprint(z+1, " años")))
+			chains, places, rows = append(chains, fmt.Sprint(60+4*z)), append(places, fmt.Sprint(15+z)), append(rows, fmt.Sprint(10+z))
+		}
+		text := strings.NewReplacer("NAMES", strings.Join(names, ", "), "NOMBRES", strings.Join(es, ", "), "CHAINS", perSize(chains),
+			"ROWS", perSize(rows), "PLACES", perSize(places)).Replace(`pattern trial
+  title en "Trial" es "Prueba"
+  by "Estudio Marisma"
+  edition 1, "2026-03"
+  level easy
+  terms us
+end
+sizes NAMES
+  names es NOMBRES
+end
+part strip
+  title en "Strip" es "Tira"
+  in joined rounds
+  chain CHAINS, join
+  ROWS rounds: hdc in each = CHAINS
+  round: [hdc in next 2, ch 1, skip 2] around = CHAINS / 2 hdc, PLACES spaces
+  fasten off
+end
+`)
+		r, code := reportOf(t, text, nil)
+		require.Equal(t, clean, code, printedReport(t, r))
+		require.Equal(t, report.Held, resultOf(t, r, "T66").Status, printedReport(t, r))
+		r, _ = reportOf(t, text, onPages(func(d *page.Document) {
+			for i := range d.Pages {
+				for k, it := range d.Pages[i].Items {
+					if g, ok := it.(page.Glyphs); ok {
+						g.Text, g.Actual = strings.ReplaceAll(g.Text, "60", "61"), strings.ReplaceAll(g.Actual, "60", "61")
+						d.Pages[i].Items[k] = g
+					}
+				}
+			}
+		}))
+		require.Equal(t, report.Found, resultOf(t, r, "T66").Status, sizes)
+	}
+}
+
+// perSize writes numbers as a source does, one a size.
+func perSize(list []string) string {
+	if len(list) == 1 {
+		return list[0]
+	}
+	return list[0] + " (" + strings.Join(list[1:], ", ") + ")"
 }

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"ovillo/compile/plan"
-	"ovillo/render/page"
 	"ovillo/render/words"
 )
 
@@ -79,10 +78,10 @@ func lookPages(s *subject) look {
 		l.findings = append(l.findings, s.broken(e, lawMeet, overlapping(e.Doc))...)
 		l.findings = append(l.findings, s.broken(e, lawLonely, lonely(e.Doc))...)
 		l.findings = append(l.findings, s.broken(e, lawTorn, torn(e.Doc))...)
-		for _, w := range e.Langs {
-			n, missing := s.printed(e, w)
-			steps += n
-			l.findings = append(l.findings, missing...)
+		for nth := range e.Langs {
+			list := s.stepsIn(e, nth)
+			steps += len(list)
+			l.findings = append(l.findings, s.gone(e, list)...)
 		}
 	}
 	l.at = []amount{{pages, nPages}, {s.editions(), nEditions}, {steps, nStepsPrinted}}
@@ -97,81 +96,11 @@ func (s *subject) ofPagesUnless(l look) look {
 	return s.ofPages(l)
 }
 
-// printed looks for the steps of the parts on the pages, in the order of the pattern, and for the figures of their counts.
-func (s *subject) printed(e Edition, w *words.Language) (steps int, missing []Finding) {
-	text := spokenIn(e.Doc, w.Tag())
-	from := 0
-	for _, part := range s.p.Parts {
-		for _, step := range part.Steps {
-			st := w.Step(s.p, part, step)
-			steps++
-			body := squeezed(st.Body.String())
-			if len(s.p.Sizes) <= lettered { // with more, lists in sentences are letters, and figures stand in strips
-				at := strings.Index(text[from:], body)
-				if at < 0 {
-					missing = append(missing, s.own(Error, stepGone, "edition", e.name(), "text", excerpt(st.Body.String())))
-					continue
-				}
-				from += at
-			}
-			missing = append(missing, s.countPrinted(e, st, text[from:])...)
-		}
-	}
-	return steps, missing[:min(len(missing), mostFaults)]
-}
-
-// lettered is the largest number of sizes whose lists stand in the sentences.
-const lettered = 5
-
-// countPrinted looks for the figures of a count behind its step.
-func (s *subject) countPrinted(e Edition, st words.StepText, text string) []Finding {
-	if st.Count == nil {
-		return nil
-	}
-	for _, want := range append([]string{st.Count.Line.String()}, st.Count.Slots...) {
-		if want = squeezed(want); want != "" && !strings.Contains(text, want) {
-			return []Finding{s.own(Error, countGone, "edition", e.name(), "text", excerpt(st.Body.String()))}
-		}
-	}
-	return nil
-}
-
 func excerpt(s string) string {
 	if r := []rune(s); len(r) > 60 {
 		return string(r[:60]) + "…"
 	}
 	return s
-}
-
-// spokenIn is the text of a document in one language, element by element as it is read aloud, without blanks.
-func spokenIn(d *page.Document, tag string) string {
-	texts := map[*page.Elem]*strings.Builder{}
-	eachGlyphs(d, func(_ int, g page.Glyphs) {
-		if g.Elem == nil {
-			return
-		}
-		if texts[g.Elem] == nil {
-			texts[g.Elem] = &strings.Builder{}
-		}
-		texts[g.Elem].WriteString(g.Text)
-	})
-	var b strings.Builder
-	var down func(e *page.Elem, lang string)
-	down = func(e *page.Elem, lang string) {
-		if e.Lang != "" {
-			lang = e.Lang
-		}
-		if t := texts[e]; t != nil && lang == tag {
-			b.WriteString(t.String())
-		}
-		for _, k := range e.Kids {
-			down(k, lang)
-		}
-	}
-	if d.Root != nil {
-		down(d.Root, d.Lang)
-	}
-	return squeezed(b.String())
 }
 
 // lookFile looks at what the file says beside the letters on its pages.
@@ -239,5 +168,5 @@ func countOf(w *words.Language, p *plan.Pattern, part *plan.Part, step plan.Step
 	if st.Count.Slots != nil {
 		return st.Count.Slots
 	}
-	return strings.FieldsFunc(st.Count.Line.String(), func(r rune) bool { return r < '0' || r > '9' })
+	return digits(st.Count.Line.String())
 }
