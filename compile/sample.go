@@ -105,36 +105,43 @@ func (c *checker) perArea(uses [][]figure.Use, balls []figure.Ball) ([]figure.Pe
 		return bySwatch, why
 	}
 	out := slices.Clone(bySwatch)
-	take := func(i int, per figure.PerArea) {
-		if per != nil {
-			out[i], why[i], c.pat.Yarns[i].BySample = per, figure.Nothing, true
-			c.compareSample(i, uses[i][s.size].Fabric, per, bySwatch[i])
-		}
-	}
 	one := make([]figure.Use, len(uses))
 	for i := range uses {
 		one[i] = uses[i][s.size]
+	}
+	// take lets the sample decide on some yarns, or notes why it cannot.
+	take := func(per []figure.PerArea, missing figure.Missing, yarns ...int) {
+		c.sampled(missing)
+		for k, i := range yarns {
+			switch {
+			case per != nil && per[k] != nil:
+				out[i], why[i], c.pat.Yarns[i].BySample = per[k], figure.Nothing, true
+			case missing == figure.NoBall && out[i] == nil:
+				why[i] = missing
+			}
+		}
+		c.compareSample(yarns, one, out, bySwatch)
+	}
+	for i := range uses {
 		if g := s.grams[i]; g != nil {
 			per, missing := figure.Sampled(g, one[i:i+1], balls[i:i+1], nil)
-			c.sampled(missing)
-			if per != nil {
-				take(i, per[0])
-			}
+			take(per, missing, i)
 		}
 	}
 	if s.all != nil {
 		per, missing := figure.Sampled(s.all, one, balls, bySwatch)
-		c.sampled(missing)
-		for i := range per {
-			take(i, per[i])
+		every := make([]int, len(uses))
+		for i := range every {
+			every[i] = i
 		}
+		take(per, missing, every...)
 	}
 	return out, why
 }
 
 // sampled warns of a sample that weighs no more than its cords, pompoms and seams take.
 func (c *checker) sampled(missing figure.Missing) {
-	if missing == figure.Outweighed {
+	if missing == figure.Outweighed && !c.sample.bad {
 		c.say(codeSampleLight, c.sample.weight, nil)
 		c.sample.bad = true
 	}
@@ -144,21 +151,34 @@ func (c *checker) sampled(missing figure.Missing) {
 // Common practice, no source.
 const farApart = 0.15
 
-// compareSample warns of a sample and a swatch of which one weighs far more for its fabric than the other.
-func (c *checker) compareSample(yarn int, fabric figure.Area, sample, swatch figure.PerArea) {
-	if swatch == nil || fabric <= 0 {
+// compareSample warns of a sample and swatches of which one weighs far more than the other for the fabric of some yarns, which
+// were put on the scales together. Without a swatch of each there is nothing to compare.
+func (c *checker) compareSample(yarns []int, uses []figure.Use, sample, swatch []figure.PerArea) {
+	var names []string
+	have, need := 0.0, 0.0
+	var at source.Span
+	for _, i := range yarns {
+		if uses[i].Fabric <= 0 {
+			continue
+		}
+		if sample[i] == nil || swatch[i] == nil || !c.pat.Yarns[i].BySample {
+			return
+		}
+		grams := func(per figure.PerArea) float64 {
+			g, _ := new(big.Rat).Mul(per, big.NewRat(int64(uses[i].Fabric), 1)).Float64()
+			return g
+		}
+		if names == nil {
+			at = c.facts[i].weighed
+		}
+		names, have, need = append(names, c.pat.Yarns[i].Name), have+grams(sample[i]), need+grams(swatch[i])
+	}
+	if names == nil || c.failed(c.sample.size) || have <= need*(1+farApart) && need <= have*(1+farApart) {
 		return
 	}
-	if q, _ := new(big.Rat).Quo(sample, swatch).Float64(); q <= 1+farApart && q >= 1/(1+farApart) {
-		return
-	}
-	grams := func(per figure.PerArea) int {
-		g, _ := new(big.Rat).Mul(per, big.NewRat(int64(fabric), 1)).Float64()
-		return int(math.Round(g))
-	}
-	c.report(diag.Diagnostic{Code: codeSampleSwatch, Span: c.sample.weight, Args: diag.Args{"yarn": c.pat.Yarns[yarn].Name,
-		"size": c.pat.Sizes[c.sample.size].Name, "have": grams(sample), "need": grams(swatch)},
-		Related: []diag.Related{{Span: c.facts[yarn].weighed, Key: "swatch"}}})
+	c.report(diag.Diagnostic{Code: codeSampleSwatch, Span: c.sample.weight, Args: diag.Args{"yarns": names,
+		"size": c.pat.Sizes[c.sample.size].Name, "have": int(math.Round(have)), "need": int(math.Round(need))},
+		Related: []diag.Related{{Span: at, Key: "swatch"}}})
 }
 
 // weighed compares the fabric of rows of a stitch pattern, by the sizes of their stitches, with the area they cover.

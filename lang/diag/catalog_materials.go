@@ -55,7 +55,7 @@ dibujo sin una línea que lo diga.`},
 
 	{Code: "OV718", Severity: Warning,
 		En: Wording{
-			Message: `by the sample the yarn {yarn} of size {size} weighs {have} g, by its swatch {need} g`,
+			Message: `by the sample the fabric of {yarns} in size {size} weighs {have} g, by the swatch {need} g`,
 			Mark:    `the amounts follow the sample`,
 			Related: map[string]string{"swatch": `the swatch`},
 			Help:    map[string]string{"": `weigh both again; if the sample is right, take the swatch out`},
@@ -63,7 +63,7 @@ dibujo sin una línea que lo diga.`},
 other was as a rule weighed with something else, counted wrong, or worked with another hook. The sample is the truth as long as
 it is the pattern that was made.`},
 		Es: Wording{
-			Message: `según la pieza de prueba, el hilo {yarn} de la talla {size} pesa {have} g; según su muestra, {need} g`,
+			Message: `según la pieza de prueba, el tejido de {yarns} en la talla {size} pesa {have} g; según la muestra, {need} g`,
 			Mark:    `las cantidades siguen a la pieza de prueba`,
 			Related: map[string]string{"swatch": `la muestra pesada`},
 			Help:    map[string]string{"": `pese las dos otra vez; si la pieza de prueba está bien, quite la muestra`},

@@ -246,7 +246,7 @@ error[OV717]: una muestra de sc no se puede contar en repeticiones
 example.ovillo: 1 error
 
 # OV718
-aviso[OV718]: según la pieza de prueba, el hilo kelp de la talla S pesa 9 g; según su muestra, 4 g
+aviso[OV718]: según la pieza de prueba, el tejido de kelp en la talla S pesa 9 g; según la muestra, 4 g
   --> example.ovillo:22:3
  22 |   weight 9 g
     |   ^^^^^^^^^^ las cantidades siguen a la pieza de prueba
