@@ -49,6 +49,9 @@ func (c *checker) sampleMeasure(n *lang.SampleMeasure) {
 	}
 	z := c.sample.size
 	found, need := ls[z], m.Values[z]
+	if found == plan.NoLength || need == plan.NoLength {
+		return // the size has no such measure
+	}
 	if n.Flat {
 		if !goesAround(m) {
 			c.say(codeFlat, n.Span(), diag.Args{"name": n.Name.Text})

@@ -42,7 +42,9 @@ func (c *checker) checkSums() {
 		}
 		sum := make(plan.Lengths, c.z)
 		for z := range sum {
-			sum[z] = a.Values[z] + b.Values[z]
+			if sum[z] = plan.NoLength; a.Values[z] != plan.NoLength && b.Values[z] != plan.NoLength {
+				sum[z] = a.Values[z] + b.Values[z]
+			}
 		}
 		c.differSums(codeSumByName, c.measureAt[whole.Name], sum, whole.Values, sumWithin, diag.Args{"a": a.Name, "b": b.Name, "whole": whole.Name})
 	}
@@ -110,6 +112,9 @@ func (c *checker) differSums(code diag.Code, at source.Span, a, b plan.Lengths, 
 	bad := newSpread(c)
 	var have, need []string
 	for z := range a {
+		if a[z] == plan.NoLength || b[z] == plan.NoLength {
+			continue
+		}
 		if d := a[z] - b[z]; d > within || -d > within {
 			bad.add(z, 0, 0)
 			have, need = append(have, cmText(a[z])), append(need, cmText(b[z]))
