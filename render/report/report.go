@@ -259,10 +259,18 @@ func (s *subject) unknown() []string {
 			if n == 0 {
 				t = unknownWhole
 			}
-			out = append(out, t.with(s.in.Lang, "part", s.in.Words.PartTitle(s.p, i), "row", s.number(n), "sizes", strings.Join(last[n], ", ")))
+			out = append(out, t.with(s.in.Lang, "part", s.in.Words.PartTitle(s.p, i), "row", rowWord(part).in(s.in.Lang), "n", s.number(n), "sizes", strings.Join(last[n], ", ")))
 		}
 	}
 	return out
+}
+
+// rowWord is what a part calls its rows.
+func rowWord(part *plan.Part) text {
+	if part.Style == plan.Rows {
+		return nRows.one
+	}
+	return nRounds.one
 }
 
 func (s *subject) number(n int) string { return s.in.Words.Number(float64(n), 0) }
@@ -285,6 +293,6 @@ var (
 	whyNoPages = text{"the source has errors, so there are no pages", "el archivo tiene errores y por eso no hay páginas"}
 	whyNotSet  = text{"the pages could not be set", "no se pudieron componer las páginas"}
 
-	unknownBehind = text{"{part}: nothing is known behind row {row} in {sizes}", "{part}: no se sabe nada después de la hilera {row} en {sizes}"}
+	unknownBehind = text{"{part}: nothing is known behind {row} {n} in {sizes}", "{part}: no se sabe nada después de la {row} {n} en {sizes}"}
 	unknownWhole  = text{"{part}: nothing is known in {sizes}", "{part}: no se sabe nada en {sizes}"}
 )
