@@ -186,16 +186,16 @@ func lookBrackets(s *subject) look {
 	n := s.instructions(func(in *plan.Instr) bool { return in.Op == plan.Repeat })
 	g := s.instructions(func(in *plan.Instr) bool { return in.Op == plan.InOne })
 	if n == 0 {
-		return look{at: []amount{{g, nGroups}}, why: whyNoGroups}
+		return look{at: []amount{{g, nGroups}}, why: whyNoGroups, fabric: true}
 	}
-	return look{at: []amount{{n, nRepeats}, {g, nGroups}}}
+	return look{at: []amount{{n, nRepeats}, {g, nGroups}}, fabric: true}
 }
 
 func lookNumbers(s *subject) look {
 	n := s.instructions(func(in *plan.Instr) bool {
 		return (in.Op == plan.Work || in.Op == plan.Decrease) && (in.N != nil || in.Per != nil)
 	})
-	return look{at: []amount{{n, nWorked}}, why: whyNoRows}
+	return look{at: []amount{{n, nWorked}}, why: whyNoRows, fabric: true}
 }
 
 func lookParts(s *subject) look { return look{at: []amount{{len(s.p.Parts), nParts}}} }
