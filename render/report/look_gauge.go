@@ -28,7 +28,6 @@ var (
 	unitMissing    = text{"{edition}: {measure}, {size}: {what} is not on the pages", "{edition}: {measure}, {size}: {what} no está en las páginas"}
 	sizeFalls      = text{"{measure}: {large} is no larger than {small}", "{measure}: {large} no es mayor que {small}"}
 	sectionIsNone  = text{"{part}, {size}: row {row} has no stitches", "{part}, {size}: la hilera {row} no tiene puntos"}
-	noLeading      = text{"no measurement is compared with the wearer, so the sizes rest on none", "ninguna medida se compara con quien lo lleva, así que las tallas no se apoyan en ninguna"}
 )
 
 // lookGauges looks whether the source says of each gauge that its swatch was blocked or not; over which length it was counted

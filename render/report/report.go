@@ -54,13 +54,12 @@ type Report struct {
 
 	pattern *plan.Pattern
 	text    string
-	errors  bool
 }
 
 // Make carries out the checks.
 func Make(in Input) *Report {
 	s := newSubject(in)
-	r := &Report{Lang: in.Lang, File: in.File, Lines: in.Source.Lines, Source: mark(in.Text), pattern: in.Pattern, text: in.Text, errors: s.errors}
+	r := &Report{Lang: in.Lang, File: in.File, Lines: in.Source.Lines, Source: mark(in.Text), pattern: in.Pattern, text: in.Text}
 	for _, c := range Checks {
 		r.Results = append(r.Results, s.result(c))
 	}
