@@ -129,10 +129,14 @@ func (s *subject) marks() bool {
 	return slices.ContainsFunc(s.p.Parts, func(p *plan.Part) bool { return len(p.Markers) > 0 || p.Style == plan.SpiralRounds })
 }
 
-// sewn reports whether anything asks for a needle: seams, buttons, ends, a last round drawn together.
+// sewn reports whether anything asks for a needle: seams, buttons, pompoms, elastic, ends, a last round drawn together.
 func (s *subject) sewn() bool {
 	if slices.ContainsFunc(s.p.Finish, func(f plan.Finishing) bool {
-		return f.Kind == plan.SewRuns || f.Kind == plan.SewButtons || f.Kind == plan.WeaveEnds
+		switch f.Kind {
+		case plan.SewRuns, plan.SewButtons, plan.WeaveEnds, plan.MakePompom, plan.ThreadElastic:
+			return true
+		}
+		return false
 	}) {
 		return true
 	}
