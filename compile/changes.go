@@ -37,6 +37,11 @@ func (c *checker) changed() {
 		}
 		c.stuck(was, &m)
 	}
+	for _, part := range c.pat.Parts {
+		if g := part.Grid; g != nil && g.Each != nil && c.regraded(c.parts[c.pat.Parts[g.Motif].Name]) {
+			c.report(diag.Diagnostic{Code: codeStuckMotif, Span: part.Span, Args: diag.Args{"part": part.Name, "have": diag.Length(g.Each[c.pat.Shown])}})
+		}
+	}
 	for i, y := range c.pat.Yarns {
 		old, now := c.origin.gramsOf(i), c.gramsOf(i)
 		if old != nil && now != nil && !slices.Equal(old, now) {
@@ -44,6 +49,17 @@ func (c *checker) changed() {
 		}
 	}
 }
+
+// regraded reports whether rows of a part go by a gauge that a maker's own stands in place of.
+func (c *checker) regraded(p *partState) bool {
+	return p != nil && slices.ContainsFunc(p.leaning, func(l lean) bool {
+		g := c.pat.Gauges[slices.Index(c.lines, l.g)]
+		return g.Was != nil && (g.Was.Sts != g.Sts || g.Was.Rows != g.Rows)
+	})
+}
+
+// isOwn reports whether a maker's own gauge stands in place of a line of the source's.
+func (c *checker) isOwn(g *gaugeOf) bool { return c.pat.Gauges[slices.Index(c.lines, g)].Was != nil }
 
 // valueOf is a value as it is shown: whole counts or lengths; nothing for any other.
 func valueOf(v value.Vector) (out plan.Value) {
@@ -109,7 +125,7 @@ func (c *checker) stuck(was, now *plan.Measure) {
 		have, need = append(have, cmText(now.Values[z])), append(need, cmText(was.Values[z]))
 		for _, m := range c.takenOf[now.Name] {
 			moved := c.follows(m, z)
-			follows = follows || moved
+			follows = follows || moved || c.rounds(m, z)
 			if !moved && !slices.Contains(parts, m.part) {
 				parts = append(parts, m.part)
 			}
@@ -179,4 +195,52 @@ func (c *checker) follows(t lengthTaken, z int) bool {
 		return slices.Max(append(at(old), 0)) != slices.Max(append(at(now), 0))
 	}
 	return !slices.Equal(at(old), at(now))
+}
+
+// rounds reports whether counts that were made from lengths for such a length of a part are others than at the source's gauge, though
+// what the part makes of them may be the same.
+func (c *checker) rounds(t lengthTaken, z int) bool {
+	p := c.parts[t.part]
+	if p == nil {
+		return false
+	}
+	lets := c.letsOf(p.stmts)
+	for i := range c.pat.Rounded {
+		r := &c.pat.Rounded[i]
+		if r.Part != p.index && !lets[r.Let] || (r.Unit == plan.UnitStitches) == t.tall {
+			continue
+		}
+		for k := range c.origin.pat.Rounded {
+			if o := &c.origin.pat.Rounded[k]; o.Span == r.Span && o.Part == r.Part && o.Counts[z] != r.Counts[z] {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// letsOf are the values that some statements name, and those that these are made of.
+func (c *checker) letsOf(stmts []*lang.Statement) map[string]bool {
+	out := map[string]bool{}
+	var note func(n lang.Node) bool
+	note = func(n lang.Node) bool {
+		e, ok := n.(*lang.Expr)
+		if !ok || e.Op != lang.OpName || len(e.Path) != 1 || out[e.Path[0]] {
+			return true
+		}
+		out[e.Path[0]] = true
+		for _, s := range blocks[*lang.Let](c.file.Body) {
+			if l := s.Node.(*lang.Let); l.Name != nil && l.Name.Text == e.Path[0] && l.Value != nil {
+				lang.Inspect(l.Value, note)
+			}
+		}
+		return true
+	}
+	lang.WalkStatements(stmts, func(s *lang.Statement) bool {
+		if s.Node != nil {
+			lang.Inspect(s.Node, note)
+		}
+		return true
+	})
+	return out
 }

@@ -167,6 +167,7 @@ const (
 
 	codeStuck       diag.Code = "OV760" // a measure that does not follow a maker's gauge
 	codeStuckPartly diag.Code = "OV761" // one that follows it in part
+	codeStuckMotif  diag.Code = "OV762" // the side of a motif, which was measured at the gauge of the source
 
 	codeGaugeLength diag.Code = "OV750"
 	codeHookLength  diag.Code = "OV751"

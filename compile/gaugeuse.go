@@ -156,8 +156,7 @@ func (p *partState) chainNote() {
 		return
 	}
 	on := p.leaning[0].g // that of the first row
-	own := func(g *gaugeOf) bool { return c.pat.Gauges[slices.Index(c.lines, g)].Was != nil }
-	if own(g) != own(on) {
+	if c.isOwn(g) != c.isOwn(on) {
 		return // a maker counted one of the two alone
 	}
 	chain, _ := g.sts.Float64()

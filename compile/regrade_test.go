@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"ovillo/compile"
 	"ovillo/compile/plan"
@@ -255,4 +256,53 @@ func TestRegradeToItself(t *testing.T) {
 			}
 		})
 	}
+}
+
+// TestRegradeAnywhere works every example at gauges of any kind: nothing breaks, what is said has no gaps, and where no error is
+// found the fabric goes by the new gauge.
+func TestRegradeAnywhere(t *testing.T) {
+	paths := sources(t, "../examples/*.ovillo")
+	rapid.Check(t, func(t *rapid.T) {
+		path := rapid.SampledFrom(paths).Draw(t, "example")
+		text, err := os.ReadFile(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		f, _ := lang.Parse(source.NewFile("own.ovillo", string(text)))
+		base, _ := compile.Compile(f)
+		var lines []string
+		for _, g := range base.Gauges {
+			if !rapid.Bool().Draw(t, "counted") {
+				continue
+			}
+			line := fmt.Sprintf("%s %d sts", g.Stitch, rapid.IntRange(1, 60).Draw(t, "stitches"))
+			if g.Rows > 0 {
+				line += fmt.Sprintf(" %d.%d %s", rapid.IntRange(1, 60).Draw(t, "rows"), rapid.IntRange(0, 9).Draw(t, "tenths"), map[bool]string{false: "rows", true: "rounds"}[g.Rounds])
+			}
+			if g.Hook > 0 {
+				line += fmt.Sprintf(" hook %g mm", float64(g.Hook)/float64(plan.Millimetre))
+			}
+			lines = append(lines, line)
+		}
+		var o compile.Options
+		for _, l := range lines {
+			g, ok := compile.ReadOwnGauge(l)
+			if !ok {
+				t.Fatal(l)
+			}
+			o.Gauges = append(o.Gauges, g)
+		}
+		out := compile.CompileWith(f, o)
+		if out.Fault != nil || !out.Sound {
+			t.Fatalf("%v: %v", lines, out.Fault)
+		}
+		for _, d := range out.Found {
+			if gaps := diag.Incomplete(d); d.Code == diag.Internal || len(gaps) > 0 {
+				t.Fatalf("%s %v: %v", filepath.Base(path), lines, gaps)
+			}
+		}
+		if !out.Found.HasErrors() && len(out.Pattern.OwnGauges()) != len(lines) {
+			t.Fatalf("%d gauges of %v", len(out.Pattern.OwnGauges()), lines)
+		}
+	})
 }

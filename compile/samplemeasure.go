@@ -18,6 +18,10 @@ const (
 
 // sampleMeasures compares the measures of the sample with those of its size.
 func (c *checker) sampleMeasures() {
+	if c.origin != nil {
+		c.pat.Sample = c.origin.pat.Sample // it was made at the gauge of the source, and compared with that
+		return
+	}
 	if c.sample == nil {
 		return
 	}

@@ -225,12 +225,31 @@ multiple of a stitch pattern leaves no count that comes nearer. The measure is m
 de la puntada no deja uno más cercano. La medida se aleja más de 1 cm de la del patrón.`},
 		Example: atGauge("sc 20 sts, 22 rows", "20 cm", partlyMade),
 		Fixed:   atGauge("sc 20 sts, 22 rows", "40 cm", madePart)},
+
+	{Code: "OV762", Severity: Warning,
+		En: Wording{
+			Message: `a motif of {part} is {have} a side at the pattern's gauge, and that does not follow yours`,
+			Mark:    `all measures of it rest on that`,
+			Help:    map[string]string{"": `join and block some motifs of your own, measure one, and work as many as come nearest to the size you want`},
+			Explain: `How large a joined motif is was measured by the designer, since a gauge of single stitches says little of it. At another gauge
+it is another size, and the measures of the whole, which are so many motifs wide, are not those that are printed.`},
+		Es: Wording{
+			Message: `un motivo de {part} mide {have} de lado con la muestra del patrón, y eso no sigue a la suya`,
+			Mark:    `todas sus medidas salen de ahí`,
+			Help:    map[string]string{"": `una y bloquee algunos motivos suyos, mida uno y teja los que más se acerquen al tamaño que desea`},
+			Explain: `Cuánto mide un motivo unido lo midió quien escribió el patrón, porque la muestra de un punto suelto dice poco de él. Con otra
+muestra mide otra cosa, y las medidas del conjunto, que es de tantos motivos, no son las impresas.`},
+		Example: "# --gauge \"dc 20 sts, 9 rounds\"\n" + dcRounds + joined(square, "2 across, 3 down", "each 12 cm", joinedAt),
+		Fixed:   "# --gauge \"dc 20 sts, 9 rounds\"\n" + dcRounds + joined(square, "2 across, 3 down", joinedAt)},
 }
 
 // atGauge is a small source that is checked at a maker's own gauge, as a remark of it says.
 func atGauge(gauge, wide, lines string) string {
 	return swatchOf("# --gauge \""+gauge+"\"\ngauge 10 cm\n  sc 16 sts, 18 rows\nend\n\nlet wide = stitches("+wide+", sc)", lines, "\nmeasure\n  width = width of strip\nend\n")
 }
+
+// dcRounds is the gauge of a stitch in rounds.
+const dcRounds = "gauge 10 cm\n  dc 18 sts, 9 rounds\nend\n\n"
 
 const (
 	typedPart  = "  in rows\n  chain 64\n  10 rows: sc in each = 64"

@@ -356,6 +356,15 @@ aviso[OV761]: width sigue su muestra solo en parte: queda en 36,0 cm y no en 40,
 
 example.ovillo: 1 aviso
 
+# OV762
+aviso[OV762]: un motivo de throw mide 12 cm de lado con la muestra del patrón, y eso no sigue a la suya
+  --> example.ovillo:23:1
+ 23 | motifs throw of strip
+    | ^^^^^^^^^^^^^^^^^^^^^ todas sus medidas salen de ahí
+    = ayuda: una y bloquee algunos motivos suyos, mida uno y teja los que más se acerquen al tamaño que desea
+
+example.ovillo: 1 aviso
+
 # OV770
 error[OV770]: no hay ninguna tabla de medidas del cuerpo llamada kids
  --> example.ovillo:9:8
