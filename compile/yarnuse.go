@@ -29,7 +29,7 @@ type yarnFacts struct {
 // readSwatch reads a weighed swatch; its stitch, or stitch pattern, must have a gauge.
 func (c *checker) readSwatch(y *plan.Yarn, f *yarnFacts, n *lang.Swatch) {
 	sts, rows := c.eval(exprOf(n.Sts), nil, nil).At(0), c.eval(exprOf(n.Rows), nil, nil).At(0)
-	out := plan.Swatch{Repeats: n.Repeats}
+	out := plan.Swatch{Repeats: n.Repeats, Rounds: n.Rounds}
 	sp := c.patterns[n.Stitch.Text]
 	if sp != nil {
 		out.Stitch, out.Pattern, out.Called = stitch.ID(sp.name), sp.name, sp.text

@@ -121,6 +121,7 @@ type Swatch struct {
 	Sts     int
 	Repeats bool // Sts are repeats of the stitch pattern
 	Rows    int
+	Rounds  bool // they are rounds
 	Stitch  stitch.ID
 	Pattern string // the stitch pattern it is of; "" if it is of a stitch
 	Called  Text   // the printed name of that; nil if the source gives none

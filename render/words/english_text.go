@@ -40,6 +40,7 @@ var englishLines = map[line]string{
 	noAmounts:        "No amounts: {}.",
 	noAmountsOf:      "No amount of {}: {}.",
 	weighedSwatch:    "a weighed swatch of {} by {}~rows",
+	weighedTube:      "a weighed swatch of {} by {}~rounds",
 	repeatsOf:        "{}~repeats of {}",
 	weighedSample:    "the piece made in {}, which weighs {}",
 	whyNoSwatch:      "no swatch and no finished piece was weighed",

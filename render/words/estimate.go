@@ -73,7 +73,11 @@ func (c *context) basisOf(y plan.Yarn) rich.Text {
 	case s.Pattern != "":
 		wide = fill("{}~{}", s.Sts, c.l.voice.stsOf(c.printed(s.Called, s.Pattern)).many)
 	}
-	return fill(c.l.voice.line(weighedSwatch), wide, s.Rows)
+	key := weighedSwatch
+	if s.Rounds {
+		key = weighedTube
+	}
+	return fill(c.l.voice.line(key), wide, s.Rows)
 }
 
 // weights says what a sample weighs, each yarn by itself or all together.

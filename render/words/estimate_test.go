@@ -24,6 +24,11 @@ func TestEstimate(t *testing.T) {
 			sand.Amount, kelp.Amount, sand.Swatch, kelp.Swatch = amount, amount, dc, dc
 		}, "Amounts are based on a weighed swatch of 20 dc by 10 rows.",
 			"Cantidades según una muestra pesada de 20 pa por 10 hileras."},
+		{"a swatch in rounds", func(p *plan.Pattern, sand, kelp *plan.Yarn) {
+			s := &plan.Swatch{Sts: 20, Rows: 10, Rounds: true, Stitch: stitch.DC}
+			sand.Amount, kelp.Amount, sand.Swatch, kelp.Swatch = amount, amount, s, s
+		}, "Amounts are based on a weighed swatch of 20 dc by 10 rounds.",
+			"Cantidades según una muestra pesada de 20 pa por 10 vueltas."},
 		{"a swatch of a stitch pattern in repeats, a seam and an allowance", func(p *plan.Pattern, sand, kelp *plan.Yarn) {
 			s := &plan.Swatch{Sts: 3, Repeats: true, Rows: 8, Stitch: "fans", Pattern: "fans", Called: both("fan stitch", "punto abanico")}
 			sand.Amount, kelp.Amount, sand.Swatch, kelp.Swatch, p.Allowance = amount, amount, s, s, 75

@@ -109,6 +109,7 @@ const (
 	noAmounts     // {} why
 	noAmountsOf   // {} yarns, {} why
 	weighedSwatch // {} how many stitches, {} rows
+	weighedTube   // the same, counted in rounds
 	repeatsOf     // {} how many, {} stitch pattern
 	weighedSample // {} size, {} weight
 	whyNoSwatch

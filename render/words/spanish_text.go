@@ -41,6 +41,7 @@ var spanishLines = map[line]string{
 	noAmounts:        "Sin cantidades: {}.",
 	noAmountsOf:      "Sin cantidad de {}: {}.",
 	weighedSwatch:    "una muestra pesada de {} por {}~hileras",
+	weighedTube:      "una muestra pesada de {} por {}~vueltas",
 	repeatsOf:        "{}~repeticiones de {}",
 	weighedSample:    "la pieza tejida en {}, que pesa {}",
 	whyNoSwatch:      "no se pesó ninguna muestra ni pieza",

@@ -86,7 +86,7 @@ func (y toy) line(l line) string {
 	switch l {
 	case listSeparator:
 		return "/ "
-	case amountsOf, noAmountsOf, weighedSwatch, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
+	case amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
 		return "λ {} {}"
 	case termsText, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
