@@ -173,7 +173,7 @@ func (c *checker) compareSample(yarns []int, uses []figure.Use, sample, swatch [
 		}
 		names, have, need = append(names, c.pat.Yarns[i].Name), have+grams(sample[i]), need+grams(swatch[i])
 	}
-	if names == nil || c.failed(c.sample.size) || have <= need*(1+farApart) && need <= have*(1+farApart) {
+	if names == nil || c.anyHalted(c.sample.size) || have <= need*(1+farApart) && need <= have*(1+farApart) {
 		return
 	}
 	c.report(diag.Diagnostic{Code: codeSampleSwatch, Span: c.sample.weight, Args: diag.Args{"yarns": names,

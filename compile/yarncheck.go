@@ -2,7 +2,6 @@ package compile
 
 import (
 	"math"
-	"slices"
 
 	"ovillo/compile/figure"
 	"ovillo/lang/diag"
@@ -21,7 +20,7 @@ func (c *checker) checkYarns() {
 // yarnFalls warns of the first size that takes less yarn than the one before it. Where a measure falls that was said, and is the
 // cause; sizes in which some row failed have no amounts to compare.
 func (c *checker) yarnFalls() {
-	if slices.ContainsFunc(c.out, func(d diag.Diagnostic) bool { return d.Code == codeFalls }) {
+	if c.reported(codeFalls) {
 		return
 	}
 	for z := 1; z < c.z; z++ {
@@ -29,7 +28,7 @@ func (c *checker) yarnFalls() {
 		var at int
 		have, need := 0.0, 0.0
 		for i, y := range c.pat.Yarns {
-			if y.Amount == nil || c.failed(z) || c.failed(z-1) || y.Amount[z].Milligrams >= y.Amount[z-1].Milligrams {
+			if y.Amount == nil || c.anyHalted(z) || c.anyHalted(z-1) || y.Amount[z].Milligrams >= y.Amount[z-1].Milligrams {
 				continue
 			}
 			if names == nil {
@@ -50,17 +49,7 @@ func (c *checker) yarnFalls() {
 // anyFailed reports whether some part could not be worked to its end in some size.
 func (c *checker) anyFailed() bool {
 	for z := range c.z {
-		if c.failed(z) {
-			return true
-		}
-	}
-	return false
-}
-
-// failed reports whether some part could not be worked to its end in a size.
-func (c *checker) failed(z int) bool {
-	for _, p := range c.parts {
-		if p.fab[z].Halted() {
+		if c.anyHalted(z) {
 			return true
 		}
 	}
