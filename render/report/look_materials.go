@@ -189,6 +189,7 @@ func lookNotions(s *subject) look {
 			}
 		}
 	}
+	l.fabric = some || len(no.Elastic) > 0 // holes and casings are rows
 	for z := range sewn {
 		listed := 0
 		for _, b := range no.Buttons {
