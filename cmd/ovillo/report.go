@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"path/filepath"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -139,7 +140,7 @@ func reportInput(s *loaded, l *words.Language) (report.Input, int) {
 	if found.HasErrors() || p == nil {
 		code = faulty
 	}
-	in := report.Input{Lang: l.Code(), File: visible(s.file.Name), Text: s.file.Text, Source: tally, Pattern: p, Words: l,
+	in := report.Input{Lang: l.Code(), File: visible(filepath.Base(s.file.Name)), Text: s.file.Text, Source: tally, Pattern: p, Words: l,
 		Findings: findingsOf(s, found, l.Code())}
 	if code == clean {
 		in.Editions = editionsOf(p)
