@@ -38,7 +38,7 @@ const (
 // Groups lists the groups in their order.
 var Groups = []Group{Reading, Front, Materials, Gauge, Counting, Wording, Charts, File, Safety}
 
-// Check is a check of a technical editor. T00 and T71 are ours; those between are the editor's own.
+// Check is a check of a technical editor. S01 and S02 are ours, T01 to T70 the editor's own.
 type Check struct {
 	ID    string // T33
 	How   How

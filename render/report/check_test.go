@@ -1,8 +1,8 @@
 package report
 
 import (
+	"fmt"
 	"slices"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -12,7 +12,14 @@ import (
 func TestChecks(t *testing.T) {
 	decided := 0
 	for i, c := range Checks {
-		require.Equal(t, i, number(c.ID), c.ID)
+		want := fmt.Sprintf("T%02d", i) // the editor's own stand between ours, by their numbers
+		switch i {
+		case 0:
+			want = "S01"
+		case 71:
+			want = "S02"
+		}
+		require.Equal(t, want, c.ID)
 		for _, lang := range []string{"en", "es"} {
 			require.NotEmpty(t, c.Name(lang), c.ID)
 			require.Equal(t, c.How == Machine, c.ask.in(lang) == "", "%s: what a person decides, and nothing else, asks a question", c.ID)
@@ -20,7 +27,7 @@ func TestChecks(t *testing.T) {
 		if c.How.decides() {
 			require.NotNil(t, looks[c.ID], "%s is decided by the program and looks at nothing", c.ID)
 		}
-		if c.How == Machine && c.ID != "T00" && c.ID != "T71" {
+		if c.How == Machine && c.ID != "S01" && c.ID != "S02" {
 			decided++
 		}
 	}
@@ -29,14 +36,6 @@ func TestChecks(t *testing.T) {
 	for id := range looks {
 		require.True(t, slices.ContainsFunc(Checks, func(c *Check) bool { return c.ID == id }), id)
 	}
-}
-
-func number(id string) int {
-	n := 0
-	for _, r := range strings.TrimPrefix(id, "T") {
-		n = n*10 + int(r-'0')
-	}
-	return n
 }
 
 // TestWordsAreThere: every group, status and severity has its words, and texts have the same holes in both languages.

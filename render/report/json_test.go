@@ -58,7 +58,7 @@ func TestNothingIsCalledRight(t *testing.T) {
 	unread := Make(Input{Lang: "en", File: "x", Words: l, Findings: []Finding{{Code: "OV121", Severity: Error, Line: 3, Message: "a bracket is open"}}})
 	for _, r := range unread.Results {
 		switch {
-		case r.ID == "T00":
+		case r.ID == "S01":
 			require.Equal(t, Found, r.Status)
 		case r.How == Person:
 			require.Equal(t, ForPerson, r.Status, r.ID)

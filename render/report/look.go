@@ -3,7 +3,7 @@ package report
 // looks holds what is looked at for each check. A check without an entry is for a person, or for the checker alone; a test
 // sees to it that each one the program decides has one.
 var looks = map[string]func(*subject) look{
-	"T00": lookSource,
+	"S01": lookSource,
 	"T01": lookFront, "T04": lookLevel, "T05": lookTerms, "T06": lookUnits,
 	"T08": lookYarns, "T09": lookBalls, "T10": lookAmounts, "T11": lookYarnSum, "T12": lookTools, "T13": lookHooks, "T14": lookNotions, "T15": lookColours,
 	"T16": lookGauges, "T17": lookUngauged, "T18": lookSample, "T19": lookPlausible, "T20": lookMeasures, "T21": lookFigures, "T22": lookLeading,
@@ -16,7 +16,7 @@ var looks = map[string]func(*subject) look{
 	"T57": lookReferences, "T58": lookEnds, "T59": lookFinishing,
 	"T61": lookChartRows, "T62": lookCharts, "T63": lookChartColours, "T64": lookSchematic, "T65": lookUnsewn,
 	"T66": lookPages, "T67": lookFile, "T68": lookChartOnly, "T69": lookLanguages,
-	"T71": lookCautions,
+	"S02": lookCautions,
 }
 
 func lookSource(s *subject) look { return look{at: []amount{{s.in.Source.Lines, nLines}}} }

@@ -168,7 +168,7 @@ func (s *subject) result(c *Check) *Result {
 		r.Status = ForPerson
 	case s.p == nil && c.How == Person:
 		r.Status = ForPerson
-	case s.p == nil && c.ID != "T00":
+	case s.p == nil && c.ID != "S01":
 		r.Status, r.Why = NotChecked, s.whyNoPattern()
 	default:
 		l = fn(s)
