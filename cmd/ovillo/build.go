@@ -26,7 +26,7 @@ var buildCommand = command{
 		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
 			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. Un idioma se puede\n" +
 			"nombrar con su país: en-GB, es-MX.\n" +
-			"Con --gauge el patrón se teje con su propia muestra, y se dice qué cambia. Las páginas dicen para qué muestra son y\n" +
+			"Con --gauge el patrón se teje con otra muestra, y se dice qué cambia. Las páginas dicen para qué muestra son y\n" +
 			"van a gorro-18x9.pdf, para que no se confundan con las originales."},
 	flags: []flagDef{
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},

@@ -14,7 +14,7 @@ var checkCommand = command{
 	long: text{
 		"Every row is worked stitch by stitch in every size. Nothing is written. - reads the standard input.\n" +
 			"Messages go to the error stream; with --json they go to the standard output, one object a line.",
-		"Cada vuelta se teje punto por punto en cada talla. No se escribe nada. - lee la entrada estándar.\n" +
+		"Cada hilera o vuelta se teje punto por punto en cada talla. No se escribe nada. - lee la entrada estándar.\n" +
 			"Los mensajes van a la salida de errores; con --json, a la salida estándar, un objeto por línea."},
 	flags: []flagDef{{name: "--json", help: text{"messages for other tools", "mensajes para otras herramientas"}}, gaugeFlag},
 	run:   runCheck,

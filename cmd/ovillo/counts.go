@@ -13,14 +13,14 @@ import (
 var countsCommand = command{
 	name: "counts",
 	args: text{"FILE", "ARCHIVO"},
-	line: text{"count every row in every size", "contar cada vuelta en cada talla"},
+	line: text{"count every row in every size", "contar cada hilera o vuelta en cada talla"},
 	long: text{
 		"The table has a line for each row and a column for each size: stitches, and spaces behind a +.\n" +
 			"A part in several yarns ends with the stitches in each of them. Of joined motifs it counts motifs, sides and joins.\n" +
 			"With --csv there is a line for each row and size; taken counts the places of the row below that were worked into.",
-		"La tabla tiene una línea por vuelta y una columna por talla: los puntos y, detrás de +, los espacios.\n" +
+		"La tabla tiene una línea por hilera o vuelta y una columna por talla: los puntos y, detrás de +, los espacios.\n" +
 			"Una pieza de varios hilos acaba con los puntos de cada uno. De los motivos unidos cuenta motivos, lados y uniones.\n" +
-			"Con --csv hay una línea por vuelta y talla; taken cuenta los lugares de la vuelta anterior en los que se tejió."},
+			"Con --csv hay una línea por hilera y talla; taken cuenta los lugares de la hilera anterior en los que se tejió."},
 	flags: []flagDef{{name: "--csv", help: text{"values parted by commas", "valores separados por comas"}}, gaugeFlag},
 	run:   runCounts,
 }

@@ -15,7 +15,7 @@ import (
 // gaugeFlag is that of every command that checks a source.
 var gaugeFlag = flagDef{name: "--gauge", value: `"dc 18 sts 9 rows"`, many: true, help: text{
 	"your own gauge in place of the pattern's, over the same length; several are parted by ;",
-	"su muestra en lugar de la del patrón, sobre la misma longitud; varias se separan con ;"}}
+	"otra muestra en lugar de la del patrón, sobre la misma longitud; varias se separan con ;"}}
 
 // readGauges reads the flag into the call.
 func (c *call) readGauges() *said {

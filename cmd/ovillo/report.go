@@ -25,7 +25,7 @@ var reportCommand = command{
 			"The report is in the language of the messages, or in the one that --lang says. As a PDF it goes to\n" +
 			"hat-report.pdf beside hat.ovillo, or where -o says; as text or JSON to the standard output.",
 		"El informe sigue las comprobaciones de quien edita patrones: qué se miró y cuánto, qué se halló, qué no se pudo\n" +
-			"mirar y por qué, y qué queda para una persona; después, las cifras y todos los recuentos de todas las tallas.\n" +
+			"mirar y por qué, y qué queda para una persona; después, las cifras y todas las cuentas de todas las tallas.\n" +
 			"Un patrón con errores también recibe su informe. El código de salida es el de check.\n" +
 			"El informe va en el idioma de los mensajes o en el que diga --lang. Como PDF queda en gorro-report.pdf, al lado\n" +
 			"de gorro.ovillo, o donde diga -o; como texto o JSON sale por la salida estándar."},

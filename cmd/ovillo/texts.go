@@ -25,7 +25,7 @@ var (
 	msgFlagTwice   = text{"{flag} is given twice", "{flag} aparece dos veces"}
 	msgFlagChoice  = text{
 		"{flag} can be one of: {allowed}; not {value}",
-		"{flag} admite uno de estos valores: {allowed}; no {value}"}
+		"{flag} admite uno de estos valores: {allowed}; {value} no"}
 	msgFlagsClash = text{"{one} and {other} do not go together", "{one} y {other} no se pueden usar a la vez"}
 	msgNeedsFile  = text{"a source is needed, such as hat.ovillo", "hace falta un patrón, por ejemplo gorro.ovillo"}
 	msgTooMany    = text{"{what} is one too many", "{what} está de más"}
@@ -57,7 +57,7 @@ var (
 	msgGaugeSame = text{"{path} at {gauges}: no value, measure or amount changes", "{path} con {gauges}: no cambia ningún valor, medida ni cantidad"}
 	msgGaugeYarn = text{
 		"  Yarn goes by area, from what was weighed at the pattern's gauge; at yours it is a guide.",
-		"  El hilo se calcula por superficie, con lo que se pesó con la muestra del patrón; con la suya es orientativo."}
+		"  El hilo se calcula por superficie, con lo que se pesó con la muestra del patrón; con la indicada es orientativo."}
 	msgGaugeStays = text{
 		"  The pattern's gauge stays for what you did not count: {lines}.",
 		"  Para lo que no se contó sigue valiendo la muestra del patrón: {lines}."}
@@ -78,7 +78,7 @@ var (
 	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
 	whyNoSign      = text{
 		"the type has no sign {sign} ({number}), as in: {text}",
-		"la letra no tiene el signo {sign} ({number}), como en: {text}"}
+		"la tipografía no tiene el signo {sign} ({number}), como en: {text}"}
 	whySystem   = text{"the system says: {error}", "el sistema dice: {error}"}
 	msgInternal = text{
 		"internal fault while working on {path}, please report it; no file was written ({fault})",
@@ -87,7 +87,7 @@ var (
 	// Sources, sizes and pages.
 	msgAllWell = text{
 		"{sizes}, {parts}: every row comes out",
-		"{sizes}, {parts}: todas las vueltas cuadran"}
+		"{sizes}, {parts}: todas las hileras y vueltas cuadran"}
 	msgNothing       = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
@@ -100,7 +100,7 @@ var (
 		"{path} no está escrito en {lang}; sus idiomas son: {has}"}
 	msgCannotSet        = text{"the pages of {path} cannot be set: {why}", "no se pueden componer las páginas de {path}: {why}"}
 	msgOneOutput        = text{"{path} is no folder, and several sources cannot go into one file", "{path} no es una carpeta, y varios patrones no caben en un archivo"}
-	msgSameOutput       = text{"{one} and {other} would both become {path}", "{one} y {other} se convertirían los dos en {path}"}
+	msgSameOutput       = text{"{one} and {other} would both become {path}", "{one} y {other} irían los dos a {path}"}
 	msgStdinNeedsOutput = text{"the standard input has no name: give the PDF one with -o FILE.pdf", "la entrada estándar no tiene nombre: dar uno al PDF con -o ARCHIVO.pdf"}
 )
 

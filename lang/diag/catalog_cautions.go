@@ -79,8 +79,8 @@ var cautions = []Entry{
 			Explain: `Safety rules go by what a thing is and by who wears it. A cord at the waist of trousers has other limits than one
 at a hood; a button on a toy is another matter than one on a cardigan. What is not known is asked for and never taken as safe.`},
 		Es: Wording{
-			Message: `el texto fuente no dice qué se hace, y las normas de seguridad no se pueden decidir`,
-			Help:    map[string]string{"": `dígalo en el encabezado: kind trousers, kind hat, kind blanket`},
+			Message: `el patrón no dice qué se hace, y no se puede saber qué normas de seguridad rigen`,
+			Help:    map[string]string{"": `decirlo en el encabezado: kind trousers, kind hat, kind blanket`},
 			Explain: `Las normas de seguridad dependen de qué es la pieza y de quién la lleva. Un cordón en la cintura de un pantalón tiene
 otros límites que uno en una capucha; un botón en un juguete no es lo mismo que en una chaqueta. Lo que no se sabe se pregunta y
 nunca se da por seguro.`},
@@ -95,11 +95,11 @@ nunca se da por seguro.`},
 years counts as one for a child of 6. What is not known is asked for and never taken as safe; until it is known the cautions
 print.`},
 		Es: Wording{
-			Message: `el texto fuente no dice para qué edad es, y las normas de seguridad infantil no se pueden decidir`,
-			Help:    map[string]string{"": `dé la edad de la persona más joven de cada talla: age 12 (24) months; para adultos, age 18 years`},
-			Explain: `La mayoría de las normas de seguridad rigen por debajo de cierta edad. Dé la edad más joven para la que se hace cada
-talla: una talla de 6 a 8 años cuenta como de 6. Lo que no se sabe se pregunta y nunca se da por seguro; mientras tanto, las
-precauciones se imprimen.`},
+			Message: `el patrón no dice para qué edad es, y no se puede saber qué normas de seguridad infantil rigen`,
+			Help:    map[string]string{"": `dar la edad de la persona más joven de cada talla: age 12 (24) months; para adultos, age 18 years`},
+			Explain: `La mayoría de las normas de seguridad rigen por debajo de cierta edad. Se da la edad más joven para la que se hace
+cada talla: una talla de 6 a 8 años cuenta como de 6. Lo que no se sabe se pregunta y nunca se da por seguro; mientras tanto,
+las precauciones se imprimen.`},
 		Example: childTrial("trousers", "", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand),
 		Fixed:   childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand)},
 
@@ -111,9 +111,9 @@ precauciones se imprimen.`},
 			Explain: `At the neck and hood of children's clothes most cords are forbidden; at the waist they are allowed with short ends. Where
 the cord does not say where it is, the tool goes by the name of the part it runs through, such as waistband or hood.`},
 		Es: Wording{
-			Message: `no se sabe en qué lugar de la prenda está este cordón, y sus normas de seguridad no se pueden decidir`,
+			Message: `no se sabe en qué lugar de la prenda está este cordón ni, por tanto, qué normas de seguridad rigen`,
 			Mark:    `¿en la cintura o en el cuello?`,
-			Help:    map[string]string{"": `dígalo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve`},
+			Help:    map[string]string{"": `decirlo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve`},
 			Explain: `En el cuello y la capucha de la ropa infantil casi todos los cordones están prohibidos; en la cintura se permiten con
 extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por el nombre de la pieza por la que pasa, como waistband o
 hood.`},
@@ -127,11 +127,11 @@ hood.`},
 			Explain: `With the garment laid open, each end of a drawstring hangs out by half of what the cord is longer than the opening it
 runs through. For that the tool needs the length of the cord, the row it runs through and the gauge of that row.`},
 		Es: Wording{
-			Message: `no se sabe cuánto cuelgan libres los extremos de este cordón, y sus normas de seguridad no se pueden decidir`,
-			Help:    map[string]string{"": `dé su largo y la vuelta por la que pasa: cord with kelp, length 60 cm, through waistband round 2`},
-			Explain: `Con la prenda abierta y extendida, cada extremo de un cordón ajustable sobresale la mitad de lo que el cordón es más
-largo que la abertura por la que pasa. Para saberlo hacen falta el largo del cordón, la vuelta por la que pasa y la muestra de esa
-vuelta.`},
+			Message: `no se sabe cuánto cuelgan libres los extremos de este cordón ni, por tanto, qué normas de seguridad rigen`,
+			Help:    map[string]string{"": `dar su largo y la hilera por la que pasa: cord with kelp, length 60 cm, through waistband round 2`},
+			Explain: `Con la prenda abierta y extendida, cada extremo de un cordón ajustable sobresale la mitad de lo que el cordón es
+más largo que la abertura por la que pasa. Para saberlo hacen falta el largo del cordón, la hilera por la que pasa y la muestra
+de esa hilera.`},
 		Example: childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, "+throughBand),
 		Fixed:   childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand)},
 
@@ -144,12 +144,12 @@ vuelta.`},
 			Explain: `The safety rules go by a list of kinds. A word that is not on it cannot be matched to a rule; choose the nearest one,
 such as garment for clothes of any sort.`},
 		Es: Wording{
-			Message: `{name} no es una clase de pieza conocida, y las normas de seguridad no se pueden decidir`,
+			Message: `{name} no es una clase de pieza conocida, y no se puede saber qué normas de seguridad rigen`,
 			Help: map[string]string{
 				"none": `las clases son {names}`,
 				"near": `una clase conocida parecida: {near|or}`},
-			Explain: `Las normas de seguridad se guían por una lista de clases de piezas. Una palabra que no está en ella no se puede unir a
-ninguna norma; elija la más cercana, como garment para cualquier prenda.`},
+			Explain: `Las normas de seguridad se guían por una lista de clases de piezas. Una palabra que no está en ella no se puede
+unir a ninguna norma; conviene la más cercana, como garment para cualquier prenda.`},
 		Example: childTrial("trowsers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand),
 		Fixed:   childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand)},
 
@@ -184,7 +184,7 @@ law and an accredited test laboratory decide.`},
 		Es: Wording{
 			Message: `un cordón no se permite aquí en ropa infantil de esta edad ({source})`,
 			Mark:    `en el cuello, la capucha o la espalda`,
-			Help:    map[string]string{"": `quite el cordón: dé forma a la abertura con elástico tejido o ciérrela con un botón y una presilla corta`},
+			Help:    map[string]string{"": `quitar el cordón: dar forma a la abertura con un elástico tejido o cerrarla con un botón y una presilla corta`},
 			Explain: `Los cordones de capucha y cuello han estrangulado a niños en toboganes y puertas. Las normas los prohíben para niños
 pequeños sea cual sea su largo, y también los cordones funcionales en la espalda. La regla se leyó en resúmenes, no en la norma misma;
 deciden la ley local y un laboratorio de ensayo acreditado.`},
@@ -201,7 +201,7 @@ out. The rule was read in summaries, not in the standard itself; local law and a
 		Es: Wording{
 			Message: `este cordón de cuello o capucha tiene extremos libres de {found}, y {source} no {source|permite|permiten} ninguno a esta edad`,
 			Mark:    `extremo libre, con la pieza abierta y extendida`,
-			Help:    map[string]string{"": `ciérrelo en una lazada que no sobresalga, de {largest} como máximo, o quítelo`},
+			Help:    map[string]string{"": `cerrarlo en una lazada que no sobresalga, de {largest} como máximo, o quitarlo`},
 			Explain: `De 7 a 13 años, un cordón ajustable en la capucha o el cuello no puede tener extremos libres: con la prenda abierta y
 extendida nada sobresale. La regla se leyó en resúmenes, no en la norma misma; deciden la ley local y un laboratorio de ensayo
 acreditado.`},
@@ -219,7 +219,7 @@ test laboratory decide.`},
 		Es: Wording{
 			Message: `aquí no se ponen botones en juguetes para niños pequeños`,
 			Mark:    `una pieza pequeña que se puede tragar`,
-			Help:    map[string]string{"": `borde los ojos o téjalos`},
+			Help:    map[string]string{"": `bordar los ojos o tejerlos`},
 			Explain: `Un botón que se suelta de un juguete puede asfixiar a un niño menor de 3 años. Es una regla de esta herramienta, más
 estricta que la ley, que fija ensayos que no se pueden hacer en casa; un peluche cuenta como juguete para los más pequeños diga lo que
 diga su etiqueta. Deciden la ley local y un laboratorio de ensayo acreditado.`},
@@ -237,7 +237,7 @@ licensed health professional and local law come first.`},
 		Es: Wording{
 			Message: `unas aberturas de {found} en manos o pies de un bebé son mayores que {limit}`,
 			Mark:    `tan anchas como sus cadenetas, según la muestra`,
-			Help:    map[string]string{"": `teja esta pieza en un punto cerrado`},
+			Help:    map[string]string{"": `tejer esta pieza en un punto cerrado`},
 			Explain: `Dedos de bebés han quedado atrapados en los calados de manoplas y calcetines, y se han perdido. Ninguna norma de ropa da
 una cifra; 5 mm es un límite de esta herramienta, tomado de reglas para cunas y parques. La abertura es una estimación. Prevalecen el
 consejo de un profesional sanitario titulado y la ley local.`},
@@ -251,7 +251,7 @@ consejo de un profesional sanitario titulado y la ley local.`},
 safe-sleep advice elsewhere rejects them. Refusing them everywhere is a decision of this tool.`},
 		Es: Wording{
 			Message: `con esta herramienta no se hacen protectores de cuna ({source})`,
-			Help:    map[string]string{"": `haga algo para la habitación, no para la cuna`},
+			Help:    map[string]string{"": `hacer algo para la habitación, no para la cuna`},
 			Explain: `Hay bebés que se han asfixiado contra protectores de cuna acolchados. Estados Unidos prohíbe venderlos desde el 12 de
 noviembre de 2022, y los consejos de sueño seguro de otros países los rechazan. Rechazarlos en todas partes es una decisión de esta
 herramienta.`},
@@ -268,7 +268,7 @@ them, and cords there have the same dangers. The caution prints; local law and a
 		Es: Wording{
 			Message: `un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
-			Help:    map[string]string{"": `dé a la pieza una forma que se sujete sin cordón`},
+			Help:    map[string]string{"": `dar a la pieza una forma que se sujete sin cordón`},
 			Explain: `Los gorros, bufandas y manoplas quedan fuera de la norma de cordones en ropa, pero la próxima edición dice que se usen sus
 límites también en ellos, y sus cordones tienen los mismos peligros. La precaución se imprime; deciden la ley local y un laboratorio
 de ensayo acreditado.`},
@@ -285,7 +285,7 @@ prints; local law and an accredited test laboratory decide.`},
 		Es: Wording{
 			Message: `los botones en ropa para un menor de 3 años exigen cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
-			Help:    map[string]string{"": `cósalos sobre un refuerzo y pruebe cada uno con un tirón fuerte`},
+			Help:    map[string]string{"": `coserlos sobre un refuerzo y probar cada uno con un tirón fuerte`},
 			Explain: `Un botón que se suelta se puede tragar. Los botones en la ropa no están prohibidos, pero deben aguantar un tirón fuerte. La
 precaución se imprime; deciden la ley local y un laboratorio de ensayo acreditado.`},
 		Example: childTrial("romper", "12 (18) months", "band", "button 12 mm, 3"),
@@ -301,7 +301,7 @@ caution without it. Local law and an accredited test laboratory decide.`},
 		Es: Wording{
 			Message: `un pompón para un menor de 3 años exige cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
-			Help:    map[string]string{"": `no lo ponga para los más pequeños, o cósalo de lado a lado`},
+			Help:    map[string]string{"": `no ponerlo para los más pequeños, o coserlo de lado a lado`},
 			Explain: `Un pompón se puede deshacer a tirones y acabar en la boca. La cifra de esta regla es de memoria y no se leyó, así que la página
 imprime la precaución sin ella. Deciden la ley local y un laboratorio de ensayo acreditado.`},
 		Example: childTrial("leggings", "12 (18) months", "band", "pompom with kelp, 5 cm, 80 wraps"),
@@ -318,7 +318,7 @@ professional and local law come first.`},
 		Es: Wording{
 			Message: `unas aberturas de {found} en cosas de bebé son mayores que {limit}`,
 			Mark:    `tan anchas como sus cadenetas, según la muestra`,
-			Help:    map[string]string{"": `elija un punto más denso o forre la pieza`},
+			Help:    map[string]string{"": `elegir un punto más denso o forrar la pieza`},
 			Explain: `Las aberturas de unos 5 a 10 mm pueden atrapar un dedo del bebé. Ninguna norma de ropa da una cifra; 5 mm es un límite de esta
 herramienta, tomado de reglas para cunas y parques. La abertura es una estimación. La precaución se imprime; prevalecen el consejo de un
 profesional sanitario titulado y la ley local.`},
@@ -334,9 +334,10 @@ caution prints; the advice of a licensed health professional and local law come 
 		Es: Wording{
 			Message: `un saco capullo o un nido para un bebé exige cuidado`,
 			Mark:    `se imprime una precaución`,
-			Help:    map[string]string{"": `ofrézcalo para unos minutos despierto y vigilado, nunca para dormir`},
-			Explain: `Hay bebés que se han asfixiado dormidos en cosas blandas con bordes. Un saco capullo es para unos minutos, despierto y al
-alcance de la mano. La precaución se imprime; prevalecen el consejo de un profesional sanitario titulado y la ley local.`},
+			Help:    map[string]string{"": `ofrecerlo para unos minutos, con el bebé despierto y vigilado, nunca para dormir`},
+			Explain: `Hay bebés que se han asfixiado dormidos en cosas blandas con bordes. Un saco capullo es para unos minutos, con el
+bebé despierto y al alcance de la mano. La precaución se imprime; prevalecen el consejo de un profesional sanitario titulado y
+la ley local.`},
 		Example: childTrial("cocoon", "3 (6) months", "body", "block"),
 		Fixed:   childTrial("blanket", "3 (6) months", "body", "block")},
 }

@@ -12,7 +12,7 @@ var charts = []Entry{
 		Es: Wording{Message: `el gráfico tiene {need} {need|casilla|casillas} de ancho y no cuadra en {have}`, Mark: `acaba a mitad del gráfico`,
 			Related: belowEs,
 			Help:    map[string]string{"": `con {less} o {more} puntos cuadraría`, "least": `con {more} puntos cuadraría`},
-			Explain: `Una vuelta según el gráfico lo teje entero, una y otra vez. Se puede cambiar la cuenta de la vuelta anterior, dejar puntos fuera (sc by chart to last 2) o decir a propósito por dónde se corta: sc by chart centred around pone su centro en el centro, sc by chart from column 3 around empieza en esa columna.`},
+			Explain: `Una hilera según el gráfico lo teje entero, una y otra vez. Se puede cambiar la cuenta de la hilera anterior, dejar puntos fuera (sc by chart to last 2) o decir a propósito por dónde se corta: sc by chart centred around pone su centro en el centro, sc by chart from column 3 around empieza en esa columna.`},
 		Example: chartRows("chain 10, join", ". x x .", "rounds from chart wave: sc by chart around = 10"),
 		Fixed:   chartRows("chain 12, join", ". x x .", "rounds from chart wave: sc by chart around = 6 sand, 6 kelp")},
 
@@ -86,9 +86,9 @@ var charts = []Entry{
 		En: Wording{Message: `something is worked by chart here, and the row is from none`, Mark: `by which chart?`,
 			Help:    map[string]string{"": `name it before the colon: rounds from chart wave: sc by chart around; or here: from chart wave row 4 around`},
 			Explain: `Rows from a chart take one row of it after the other, and by chart says where in the row its cells go.`},
-		Es: Wording{Message: `aquí se teje algo según un gráfico, y la vuelta no sale de ninguno`, Mark: `¿según cuál?`,
+		Es: Wording{Message: `aquí se teje algo según un gráfico, y la hilera no sale de ninguno`, Mark: `¿según cuál?`,
 			Help:    map[string]string{"": `nombrarlo antes de los dos puntos: rounds from chart wave: sc by chart around; o aquí: from chart wave row 4 around`},
-			Explain: `Las vueltas de un gráfico toman una hilera suya tras otra, y by chart dice en qué parte de la vuelta van sus casillas.`},
+			Explain: `Lo que se teje con from chart toma una hilera del gráfico tras otra, y by chart dice en qué parte de la labor van sus casillas.`},
 		Example: chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart around = 8\n  round: sc by chart around"),
 		Fixed:   chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart around = 8\n  round: from chart wave row 1 around")},
 

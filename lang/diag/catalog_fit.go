@@ -79,7 +79,7 @@ your own stand in fit lines and come before those of a table.`},
 		Es: Wording{
 			Message: `no hay ninguna tabla de medidas del cuerpo llamada {word}`,
 			Help: map[string]string{
-				"near": `¿quiso decir {near|or}?`,
+				"near": `parecidas: {near|or}`,
 				"none": `las tablas son {known}`},
 			Explain: `Las tablas de medidas del cuerpo forman parte de la herramienta: babies (bebés), children (niños), youth (jóvenes),
 women (mujeres), men (hombres) y, aparte, heads (cabezas), hands (manos) y feet (pies). Cada cifra conserva su fuente y si se leyó
@@ -97,7 +97,7 @@ an age can be found by age instead: body children by age.`},
 		Es: Wording{
 			Message: `{tables|la tabla|las tablas} {tables} no {tables|tiene|tienen} la talla {word}`,
 			Help: map[string]string{
-				"near": `¿quiso decir {near|or}?`,
+				"near": `parecidas: {near|or}`,
 				"none": `las tallas son {known}`},
 			Explain: `Una talla de una tabla se nombra como la nombra la tabla, entre comillas, una por cada talla del patrón. Las tallas que
 son para una edad se pueden buscar también por la edad: body children by age.`},
@@ -110,7 +110,7 @@ son para una edad se pueden buscar también por la edad: body children by age.`}
 			Explain: `Each size of the pattern takes the wearer's measures from one size of the table, in their order.`},
 		Es: Wording{
 			Message: `el patrón tiene {need} {need|talla|tallas} y se {have|nombra|nombran} {have} {have|talla|tallas} de la tabla`,
-			Help:    map[string]string{"": `nombre una por cada talla, en el mismo orden; la misma puede figurar dos veces`},
+			Help:    map[string]string{"": `nombrar una por cada talla, en el mismo orden; la misma puede figurar dos veces`},
 			Explain: `Cada talla del patrón toma las medidas de quien la lleva de una talla de la tabla, en su orden.`},
 		Example: wearing(aged+`  body children "4"`, usesChest), Fixed: wearing(aged+`  body children "4", "6"`, usesChest)},
 
@@ -126,7 +126,7 @@ the age is meant.`},
 		Es: Wording{
 			Message: `{tables|la tabla|las tablas} {tables} no {tables|tiene|tienen} ninguna talla para la edad de {sizes}`,
 			Help: map[string]string{
-				"ages":  `{tables|va|van} de {from} a {to} meses; añada otra tabla, como en body babies, children by age, o nombre las tallas`,
+				"ages":  `{tables|va|van} de {from} a {to} meses; añadir otra tabla, como en body babies, children by age, o nombrar las tallas`,
 				"names": `sus tallas van por nombre: body women "Small", "Medium"`},
 			Explain: `Por la edad, una talla toma sus medidas de la talla más pequeña de la tabla que es para esa edad. Las tablas se acaban:
 babies a los 24 meses, children a los 10 años, youth a los 16, heads, según la curva de crecimiento, a los 5. Se pueden nombrar
@@ -140,7 +140,7 @@ varias tablas; vale la primera que tiene la edad.`},
 			Explain: `The line age says for which age each size is made. The cautions need it as well.`},
 		Es: Wording{
 			Message: `se piden medidas por la edad y no se da ninguna edad`,
-			Help:    map[string]string{"": `diga las edades: age 48 (72) months`},
+			Help:    map[string]string{"": `decir las edades: age 48 (72) months`},
 			Explain: `La línea age dice para qué edad es cada talla. También la necesitan las precauciones.`},
 		Example: wearing("  body children by age", usesChest), Fixed: wearing(aged+"  body children by age", usesChest)},
 
@@ -152,7 +152,7 @@ varias tablas; vale la primera que tiene la edad.`},
 of your own comes before the table and closes the gap.`},
 		Es: Wording{
 			Message: `{tables|la tabla|las tablas} {tables} no {tables|tiene|tienen} {name} para {sizes}`,
-			Help:    map[string]string{"": `dé usted la medida, para todas las tallas: fit {name} …`},
+			Help:    map[string]string{"": `dar la medida, para todas las tallas: fit {name} …`},
 			Explain: `Una tabla da una medida solo si tiene una cifra para todas las tallas: no se pone en silencio una cifra de otra parte. Una
 línea fit propia pasa por delante de la tabla y llena el hueco.`},
 		Example: wearing(aged+"  body children by age", usesHead), Fixed: wearing(aged+"  body children by age\n  fit head 50 (52) cm", usesHead)},
@@ -169,11 +169,11 @@ flat. It is a note: your figures stand.`},
 		Es: Wording{
 			Message: `{name} de la persona se da como {have}; para esa edad la tabla {table} tiene {need}`,
 			Help: map[string]string{
-				"":       `revise si la cifra es un error; la tabla sigue esta fuente: {source}`,
-				"memory": `revise si la cifra es un error; la tabla sigue, de memoria, esta fuente: {source}`},
-			Explain: `Si se conocen las edades, las cifras propias se comparan con las tablas de medidas del cuerpo. Una cifra que se aparta
-más de un 20 % y queda además fuera de las tallas vecinas suele ser un error: otra unidad, dos cifras cambiadas, una medida tomada
-en plano. Es una nota: valen sus cifras.`},
+				"":       `comprobar que la cifra no sea un error; la tabla sigue esta fuente: {source}`,
+				"memory": `comprobar que la cifra no sea un error; la tabla sigue, de memoria, esta fuente: {source}`},
+			Explain: `Si se conocen las edades, las cifras propias se comparan con las tablas de medidas del cuerpo. Una cifra que se
+aparta más de un 20 % y queda además fuera de las tallas vecinas suele ser un error: otra unidad, dos cifras cambiadas, una
+medida tomada en plano. Es una nota: valen las cifras propias.`},
 		Example: wearing(aged+"  fit chest 85.5 (63.5) cm", ""), Fixed: wearing(aged+"  fit chest 58.5 (63.5) cm", "")},
 
 	{Code: "OV777", Severity: Error,
@@ -190,7 +190,7 @@ a small opening large.`},
 			Message: `{name} no pasa por {body}: de contorno mide {have}; estirado, {most}; {body}, {need}`,
 			Help: map[string]string{
 				"":      `de contorno debe medir al menos {least}, o su borde debe estirarse {more}; un hombro abotonado también lo abre`,
-				"plain": `de contorno debe medir al menos {least}; o diga cuánto se estira su borde, si se estira {more}: stretch 20 %; un borde liso apenas cede`},
+				"plain": `de contorno debe medir al menos {least}; o decir cuánto se estira su borde, si se estira {more}: stretch 20 %; un borde liso apenas cede`},
 			Explain: `Lo que se mete por la cabeza debe estirarse hasta la cabeza: el contorno de la abertura y lo que ceda su borde. Cuánto
 cede un borde se mide en la muestra. Práctica común, sin fuente: de 20 a 30 % en un elástico por la hebra de atrás o en relieve, casi
 nada en un borde liso; si no se dice nada, no se cuenta con nada. Un cierre en el hombro o en la espalda agranda una abertura
@@ -206,7 +206,7 @@ pequeña.`},
 says goes over fit.head is compared with the head in every size. A garment that buttons is not asked.`},
 		Es: Wording{
 			Message: `no se comprobó si esta prenda ({kind}) pasa por la cabeza`,
-			Help:    map[string]string{"": `mida la abertura y diga por dónde pasa: neck = around neckband at row 1 goes over fit.head stretch 20 %`},
+			Help:    map[string]string{"": `medir la abertura y decir por dónde pasa: neck = around neckband at row 1 goes over fit.head stretch 20 %`},
 			Explain: `Una prenda así se mete por la cabeza, por lo común, y la cabeza de los niños es grande para su cuello. Una medida que dice
 goes over fit.head se compara con la cabeza en todas las tallas. A una prenda con botones no se le pide.`},
 		Example: strings.Replace(measuring(aged, "  width = width of strip at row 1"), "kind  sample", "kind  vest", 1),
@@ -220,10 +220,10 @@ goes over fit.head se compara con la cabeza en todas las tallas. A una prenda co
 			Explain: `Common practice, no source: ribbing worked through the back loops or round posts stretches by 20 to 30 %, a plain edge
 hardly at all. An edge that must stretch further is a struggle to put on and loses its shape.`},
 		Es: Wording{
-			Message: `se cuenta con que un borde se estire un {have} %, más que el {max} % que da un elástico`,
-			Help:    map[string]string{"": `mídalo en la muestra, o haga más ancha la abertura`},
-			Explain: `Práctica común, sin fuente: un elástico por la hebra de atrás o en relieve se estira de un 20 a un 30 %, un borde liso casi
-nada. Un borde que debe estirarse más cuesta de poner y pierde la forma.`},
+			Message: `se cuenta con que un borde se estire un {have} %, más del {max} % que da un elástico`,
+			Help:    map[string]string{"": `medirlo en la muestra, o hacer más ancha la abertura`},
+			Explain: `Práctica común, sin fuente: un elástico por la hebra de atrás o en relieve se estira de un 20 a un 30 %, un borde
+liso casi nada. Un borde que debe estirarse más hace que la prenda cueste de poner, y pierde la forma.`},
 		Example: measuring("  fit head 16 (18) cm", "  neck = width of strip at row 1 goes over fit.head stretch 40 %"),
 		Fixed:   measuring("  fit head 16 (18) cm", "  neck = width of strip at row 1 goes over fit.head stretch 30 %")},
 
@@ -234,10 +234,10 @@ nada. Un borde que debe estirarse más cuesta de poner y pierde la forma.`},
 			Explain: `Where a source gives ages up to 5 years and no head, the 97th percentile of the WHO Child Growth Standards stands in, the larger
 of boys and girls: an opening too small is the worse mistake. The page does not print it.`},
 		Es: Wording{
-			Message: `no se da la cabeza: la abertura se compara con las cabezas más grandes de la tabla de crecimiento, {need}`,
-			Help:    map[string]string{"": `dé la cabeza para guiarse por ella: fit head …, o body heads by age para la mitad de la tabla`},
-			Explain: `Si el texto fuente da edades de hasta 5 años y ninguna cabeza, vale el percentil 97 de los patrones de crecimiento infantil de
-la OMS, el mayor de niños y niñas: una abertura pequeña es el peor error. La página no lo imprime.`},
+			Message: `no se da la medida de la cabeza: la abertura se compara con las cabezas más grandes de la tabla de crecimiento, {need}`,
+			Help:    map[string]string{"": `dar la medida de la cabeza, que vale entonces en su lugar: fit head …, o body heads by age para la mitad de la tabla`},
+			Explain: `Si el patrón da edades de hasta 5 años y ninguna medida de la cabeza, vale el percentil 97 de los patrones de
+crecimiento infantil de la OMS, el mayor de niños y niñas: una abertura pequeña es el peor error. La página no lo imprime.`},
 		Example: measuring("  age 24 (48) months", "  neck = 5 * width of strip at row 1 goes over fit.head"),
 		Fixed:   measuring("  age 24 (48) months\n  body heads by age", "  neck = 5 * width of strip at row 1 goes over fit.head")},
 
@@ -250,7 +250,7 @@ Each is worked out from the fabric by itself, so a sum that fails shows a band t
 is said, they may be 0.5 cm apart.`},
 		Es: Wording{
 			Message: `{left} da {have} y {right} da {need}: se apartan más de {within}`,
-			Help:    map[string]string{"": `una de las medidas deja fuera hileras que otra cuenta, o se cambió una sola pieza; o diga cuánto se pueden apartar: within 1 cm`},
+			Help:    map[string]string{"": `buscar hileras que una medida deja fuera y otra cuenta, o una pieza que se cambió sola; o decir cuánto se pueden apartar: within 1 cm`},
 			Explain: `Las medidas que se suman deben cuadrar: tiro y pierna interior hacen el largo de un pantalón, costado y sisa el de una prenda
 de arriba. Cada una se calcula por su cuenta con el tejido, así que una suma que no cuadra descubre una tira olvidada o contada dos
 veces. Si no se dice nada, se pueden apartar 0,5 cm.`},
@@ -265,7 +265,7 @@ veces. Si no se dice nada, se pueden apartar 0,5 cm.`},
 of a top. They are compared without being asked; a line check that names all three takes the place of this.`},
 		Es: Wording{
 			Message: `{a} y {b} suman {have}, y {whole} es {need}`,
-			Help:    map[string]string{"": `quien teje los sumará: tome las mismas hileras en los dos, dé otro nombre a uno, o diga qué cuadra: check {a} + {b} equals {whole} within 2 cm`},
+			Help:    map[string]string{"": `quien teje los sumará: tomar las mismas hileras en los dos, dar otro nombre a uno o decir qué cuadra: check {a} + {b} equals {whole} within 2 cm`},
 			Explain: `Las medidas con estos nombres son largos que componen un tercero: tiro y pierna interior el largo de un pantalón, costado y
 sisa el de una prenda de arriba. Se comparan sin que se pida; una línea check que nombra las tres ocupa el lugar de este aviso.`},
 		Example: measuring("", "  rise = height of strip\n  inseam = 2 * height of strip\n  length = 2 * height of strip"),
@@ -282,8 +282,8 @@ counts.`},
 		Es: Wording{
 			Message: `no hay ninguna medida llamada {word}`,
 			Help: map[string]string{
-				"near": `¿quiso decir {near|or}?`,
-				"none": `diga en el bloque measure qué es: {word} = height of body`},
+				"near": `parecidas: {near|or}`,
+				"none": `decir en el bloque measure qué es: {word} = height of body`},
 			Explain: `Una medida de la pieza de prueba se compara con la medida del mismo nombre en el bloque measure, que se calcula con las
 cuentas.`},
 		Example: measuring("", "  width = width of strip at row 1") + "\nsample \"small\"\n  widht 12.5 cm\nend\n",
@@ -297,7 +297,7 @@ cuentas.`},
 taken around a part, or across several flat pieces that lie on each other, such as width of back + width of front.`},
 		Es: Wording{
 			Message: `{name} no da la vuelta: en plano mide lo mismo`,
-			Help:    map[string]string{"": `quite flat, o mida lo que da la vuelta`},
+			Help:    map[string]string{"": `quitar flat, o medir lo que da la vuelta`},
 			Explain: `Lo que da la vuelta se mide en plano, donde se ve la mitad; flat la dobla. Una medida da la vuelta si se toma alrededor de una
 pieza, o a lo ancho de varias piezas planas puestas una sobre otra, como width of back + width of front.`},
 		Example: measuring("", "  length = height of strip") + "\nsample \"small\"\n  length 5.5 cm flat\nend\n",
@@ -314,7 +314,7 @@ long measure, is near enough.`},
 		Es: Wording{
 			Message: `{name} de la pieza de prueba mide {found}, y las cuentas dan {need} en la talla {size}`,
 			Mark:    `se apartan más de {within}`,
-			Help:    map[string]string{"": `la pieza de prueba manda: cuente una muestra en ella y póngala en el bloque gauge, o revise la medida; si las dos están bien, diga cuánto se puede apartar: within 2 cm`},
+			Help:    map[string]string{"": `la pieza de prueba manda: contar una muestra en ella y ponerla en el bloque gauge, o revisar la medida; si las dos están bien, decir cuánto se puede apartar: within 2 cm`},
 			Explain: `Las medidas terminadas son cuentas divididas por la muestra. Una pieza de prueba que mide otra cosa se tejió con otra tensión,
 se bloqueó de otro modo o tiene otras cuentas; sea lo que sea, a quien teja le saldrá lo que enseña la pieza. Práctica común, sin
 fuente: basta con 1 cm, o con un 3 % de una medida larga.`},
@@ -329,7 +329,7 @@ fuente: basta con 1 cm, o con un 3 % de una medida larga.`},
 starts in its middle, in a ring.`},
 		Es: Wording{
 			Message: `{part} no empieza en un anillo, así que no se puede medir de lado a lado`,
-			Help:    map[string]string{"": `mida su ancho en una hilera; un óvalo que empieza en una cadena mide 2 * height of {part} de ancho`},
+			Help:    map[string]string{"": `medir su ancho en una hilera; un óvalo que empieza en una cadena mide 2 * height of {part} de ancho`},
 			Explain: `De lado a lado es de borde a borde pasando por el centro: dos veces el alto de sus vueltas. Solo se sabe si la pieza empieza
 en su centro, en un anillo.`},
 		Example: measuring("", "  diameter = across strip"), Fixed: discOf("6", "  diameter = across disc")},
@@ -343,7 +343,7 @@ height of its rounds is the way over the bowl. A flat circle grows in each round
 width of a stitch (plane geometry).`},
 		Es: Wording{
 			Message: `{part} se mide de lado a lado y no queda en plano: su última vuelta mide {have} de contorno, y un disco de ese tamaño, {need}`,
-			Help:    map[string]string{"": `mida en una vuelta en la que aún quede plano: across {part} at round 6; o aumente más en cada vuelta`},
+			Help:    map[string]string{"": `medir en una vuelta en la que aún quede plano: across {part} at round 6; o aumentar más en cada vuelta`},
 			Explain: `De lado a lado es el diámetro de algo plano. Con menos puntos de los que pide un círculo, la pieza se levanta como un cuenco,
 y dos veces el alto de sus vueltas es el camino por encima del cuenco. Un círculo plano crece en cada vuelta unas 6 veces el alto de
 una vuelta entre el ancho de un punto (geometría plana).`},
@@ -358,10 +358,10 @@ larger by more than half, is as a rule the width of one piece where two lie on e
 practice, no source: 20 % below to 60 % above.`},
 		Es: Wording{
 			Message: `{name} tiene una holgura de {have}, con {body} de {need}: muy lejos de lo que se suele llevar`,
-			Help:    map[string]string{"": `compruebe que {name} da toda la vuelta, que se compara con la medida debida, y las unidades`},
-			Explain: `Lo ceñido es algo más pequeño que quien lo lleva; lo muy holgado, 15 cm o más de más. Una medida una quinta parte más pequeña, o
-más de la mitad más grande, suele ser el ancho de una pieza donde hay dos, una sobre otra, u otra medida del cuerpo. Práctica común,
-sin fuente: de 20 % de menos a 60 % de más.`},
+			Help:    map[string]string{"": `comprobar que {name} da toda la vuelta y se compara con la medida debida, y revisar las unidades`},
+			Explain: `Lo ceñido es algo más pequeño que quien lo lleva; lo muy holgado, 15 cm o más por encima. Una medida una quinta
+parte más pequeña, o más de la mitad más grande, suele ser el ancho de una pieza donde hay dos, una sobre otra, u otra medida
+del cuerpo. Práctica común, sin fuente: de un 20 % menos a un 60 % más.`},
 		Example: measuring("  fit chest 30 (34) cm", "  chest = width of strip at row 1 fits fit.chest ease -20 to 6 cm"),
 		Fixed:   measuring("  fit chest 24 (28) cm", "  chest = 2 * width of strip at row 1 fits fit.chest ease -20 to 6 cm")},
 }

@@ -59,7 +59,7 @@ stands outside the parts does not say how it will be worked, and the two counts 
 		Es: Wording{
 			Message: `{stitch} tiene una muestra en hileras y otra en vueltas, y aquí nada dice cuál vale`,
 			Mark:    `¿en hileras o en vueltas?`,
-			Help:    map[string]string{"": `dígalo detrás del punto: stitches(52 cm, {stitch}, rounds)`},
+			Help:    map[string]string{"": `decirlo detrás del punto: stitches(52 cm, {stitch}, rounds)`},
 			Explain: `Un punto con dos muestras se mide por la que se contó tal como se teje. En una pieza eso se sabe. Un valor que está fuera de
 las piezas no dice cómo se tejerá, y las dos cuentas no son iguales.`},
 		Example: swatchOf("gauge 10 cm\n  sc 16 sts, 18 rows\n  sc 15 sts, 17 rounds\nend\n\nlet wide = stitches(20 cm, sc)", "  in rows\n  chain wide\n  row: sc in each = wide", ""),
@@ -78,7 +78,7 @@ beside it.`},
 			Message: `la muestra de {stitch} aparece dos veces`,
 			Mark:    `la segunda`,
 			Related: map[string]string{"first": `la primera`},
-			Help:    map[string]string{"": `deje una; solo pueden estar las dos si una cuenta hileras y la otra vueltas, o si nombran ganchillos distintos`},
+			Help:    map[string]string{"": `dejar una; solo pueden estar las dos si una cuenta hileras y la otra vueltas, o si nombran ganchillos distintos`},
 			Explain: `Una longitud se convierte en puntos según una sola muestra. Un punto puede tener una en hileras y otra en vueltas, porque
 la misma mano las teje de otra manera, y una con cada ganchillo. Una línea que no da hileras vale para toda forma de tejer, así
 que ninguna otra puede acompañarla.`},
@@ -94,7 +94,7 @@ stitches lean. So the same hand and hook give another count, in height above all
 long as there is none of its own. (Common practice.)`},
 		Es: Wording{
 			Message: `{parts} se {parts|teje|tejen} en {way}, y sus longitudes se calculan con una muestra de {stitch} contada en {other}`,
-			Help:    map[string]string{"": `cuente una muestra tejida en {way} y dele su propia línea: {stitch} 16 sts, 12 {word}`},
+			Help:    map[string]string{"": `contar una muestra tejida en {way} y darle su propia línea: {stitch} 16 sts, 12 {word}`},
 			Explain: `En hileras, cada hilera se ve por el lado contrario de la anterior; en vueltas se ve siempre el derecho, y los puntos se
 inclinan. Por eso la misma mano con el mismo ganchillo da otra cuenta, sobre todo en altura. Mientras no haya una muestra propia,
 vale la contada de la otra manera. (Práctica común.)`},
@@ -109,7 +109,7 @@ vale la contada de la otra manera. (Práctica común.)`},
 sure about the piece. A line of the gauge without a hook was counted with the main one.`},
 		Es: Wording{
 			Message: `en {parts} se teje {stitch} con un ganchillo de {hook}, y sus longitudes se calculan con una muestra contada con el de {other}`,
-			Help:    map[string]string{"": `si se contó con el de {hook}, dígalo detrás de la línea: hook {size}; si no, cuente una muestra con él y dele su propia línea`},
+			Help:    map[string]string{"": `si se contó con el de {hook}, decirlo detrás de la línea: hook {size}; si no, contar una muestra con él y darle su propia línea`},
 			Explain: `Un ganchillo más fino hace puntos más pequeños; para eso se toma. Una muestra contada con otro ganchillo no dice nada seguro
 de la pieza. Una línea de la muestra sin ganchillo se contó con el principal.`},
 		Example: hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds\nend\n\nhook 4 mm", "  hook 3.5 mm") + tab,
@@ -126,7 +126,7 @@ or 4 in.`},
 		Es: Wording{
 			Message: `la muestra se cuenta sobre {have}`,
 			Mark:    `al menos 10 cm o 4 in`,
-			Help:    map[string]string{"": `cuente sobre 10 cm o más, en el centro de una pieza mayor`},
+			Help:    map[string]string{"": `contar sobre 10 cm o más, en el centro de una pieza mayor`},
 			Explain: `Medio punto mal leído en 5 cm es un punto en 10 cm, y diez en el ancho de una prenda; en un tejido denso, más. Contar sobre
 una longitud corta y multiplicar es la causa habitual de que una pieza no salga a medida. Las muestras se publican sobre 10 cm o 4 in.`},
 		Example: swatchOf("gauge 5 cm\n  sc 8 sts, 9 rows\nend", plainPart, ""),
@@ -142,7 +142,7 @@ multiple of a stitch pattern says.`},
 		Es: Wording{
 			Message: `{name} no tiene repetición que una muestra pueda contar`,
 			Mark:    `¿repeticiones de qué?`,
-			Help:    map[string]string{"": `cuente puntos: {name} 16 sts, 18 rows; o repeticiones de una puntada que diga su múltiplo, igual en todas las tallas`},
+			Help:    map[string]string{"": `contar puntos: {name} 16 sts, 18 rows; o repeticiones de una puntada que diga su múltiplo, igual en todas las tallas`},
 			Explain: `Una muestra cuenta repeticiones donde no se distinguen los puntos. Cuántos puntos ocupa una repetición lo dice la línea
 multiple of de la puntada.`},
 		Example: fansStrip("gauge 10 cm\n  sc 4 repeats, 18 rows\nend"),
@@ -159,8 +159,8 @@ nearly twice as tall as it is wide. A gauge that lies beyond half or twice of th
 		Es: Wording{
 			Message: `según esta muestra, {stitch} es {found} veces tan alto como ancho; lo habitual es {usual}`,
 			Help: map[string]string{
-				"printed": `compruebe que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)`,
-				"memory":  `compruebe que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual por práctica común, de memoria)`},
+				"printed": `comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)`,
+				"memory":  `comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual por práctica común, de memoria)`},
 			Explain: `Cada punto tiene una altura para su ancho que apenas depende del hilo: el punto bajo es casi cuadrado, el punto alto casi el
 doble de alto que de ancho. Una muestra que se aleja a la mitad o al doble suele ser un error de tecleo.`},
 		Example: swatchOf("gauge 10 cm\n  dc 9 sts, 18 rows\nend", plainPart, ""),
@@ -177,8 +177,8 @@ much narrower draws the edge in, and one that is wider lets it flare. (Common pr
 		Es: Wording{
 			Message: `según la muestra, la cadena inicial de {part} es un {share} % más {than} que la hilera que lleva encima`,
 			Help: map[string]string{
-				"narrower": `diga que la cadena se hace con un ganchillo mayor, o empiece con puntos de base; o cuente de nuevo las cadenetas`,
-				"wider":    `cuente de nuevo las cadenetas, o diga que la cadena se hace con un ganchillo menor`},
+				"narrower": `decir que la cadena se hace con un ganchillo mayor, o empezar con puntos de base; o contar de nuevo las cadenetas`,
+				"wider":    `contar de nuevo las cadenetas, o decir que la cadena se hace con un ganchillo menor`},
 			Explain: `Una cadena es por naturaleza algo más estrecha que los puntos que se tejen en ella, entre un 5 y un 15 % con el mismo
 ganchillo. Si es mucho más estrecha, frunce el borde; si es más ancha, lo ensancha. (Práctica común, sin fuente.)`},
 		Example: swatchOf("gauge 10 cm\n  sc 16 sts, 18 rows\n  ch 24 sts\nend", plainPart, ""),
@@ -192,7 +192,7 @@ ganchillo. Si es mucho más estrecha, frunce el borde; si es más ancha, lo ensa
 stitches. Where a seam says within, the gauge is needed.`},
 		Es: Wording{
 			Message: `los dos bordes de esta costura no se comparan, porque {stitch} no tiene muestra`,
-			Help:    map[string]string{"": `añada la muestra de {stitch} al bloque gauge: {stitch} 16 sts, 18 rows`},
+			Help:    map[string]string{"": `añadir la muestra de {stitch} al bloque gauge: {stitch} 16 sts, 18 rows`},
 			Explain: `Los bordes de una costura deben medir lo mismo, o uno se embebe. Cuánto miden solo se sabe por la muestra de sus puntos. Donde
 una costura dice within, la muestra hace falta.`},
 		Example: swatchOf("", plainPart, "\nfinish\n  sew strip.edge to strip.foundation\nend\n"),
@@ -205,10 +205,10 @@ una costura dice within, la muestra hace falta.`},
 			Explain: `Another gauge changes only counts that are made from lengths. A count that is typed stays as it is, and the piece comes out
 in another size. Where this says so, the pattern cannot be worked at that gauge as it is written.`},
 		Es: Wording{
-			Message: `{measure} no sigue su muestra: queda en {have} y no en {need}`,
-			Help:    map[string]string{"": `los recuentos de {parts} no cambian: escriba con stitches( ) o rows( ) los que deciden esta medida, para que sigan a la muestra`},
-			Explain: `Otra muestra solo cambia los recuentos que salen de longitudes. Un recuento escrito a mano queda como está, y la pieza sale de
-otro tamaño. Donde se dice esto, el patrón no se puede tejer con esa muestra tal como está escrito.`},
+			Message: `{measure} no sigue a la muestra indicada: queda en {have} y no en {need}`,
+			Help:    map[string]string{"": `las cuentas de {parts} no cambian: escribir con stitches( ) o rows( ) las que deciden esta medida, para que sigan a la muestra`},
+			Explain: `Otra muestra solo cambia las cuentas que salen de longitudes. Una cuenta escrita a mano queda como está, y la
+pieza sale de otro tamaño. Donde se dice esto, el patrón no se puede tejer con esa muestra tal como está escrito.`},
 		Example: atGauge("sc 20 sts, 22 rows", "40 cm", typedPart),
 		Fixed:   atGauge("sc 20 sts, 22 rows", "40 cm", madePart)},
 
@@ -219,10 +219,10 @@ otro tamaño. Donde se dice esto, el patrón no se puede tejer con esa muestra t
 			Explain: `Some of the counts behind this measure are made from lengths and changed with the gauge, others are typed and did not, or the
 multiple of a stitch pattern leaves no count that comes nearer. The measure is more than 1 cm away from that of the pattern.`},
 		Es: Wording{
-			Message: `{measure} sigue su muestra solo en parte: queda en {have} y no en {need}`,
-			Help:    map[string]string{"": `algunos de sus recuentos están escritos a mano, o se redondean a un múltiplo amplio: escríbalos con stitches( ) o rows( ), o teja con otra muestra`},
-			Explain: `Algunos recuentos de esta medida salen de longitudes y cambiaron con la muestra; otros están escritos a mano y no, o el múltiplo
-de la puntada no deja uno más cercano. La medida se aleja más de 1 cm de la del patrón.`},
+			Message: `{measure} sigue a la muestra indicada solo en parte: queda en {have} y no en {need}`,
+			Help:    map[string]string{"": `algunas de sus cuentas están escritas a mano, o se redondean a un múltiplo amplio: escribirlas con stitches( ) o rows( ), o tejer con otra muestra`},
+			Explain: `Algunas cuentas de esta medida salen de longitudes y cambiaron con la muestra; otras están escritas a mano y no, o
+el múltiplo de la puntada no deja una más cercana. La medida se aleja más de 1 cm de la del patrón.`},
 		Example: atGauge("sc 20 sts, 22 rows", "20 cm", partlyMade),
 		Fixed:   atGauge("sc 20 sts, 22 rows", "40 cm", madePart)},
 
@@ -234,9 +234,9 @@ de la puntada no deja uno más cercano. La medida se aleja más de 1 cm de la de
 			Explain: `How large a joined motif is was measured by the designer, since a gauge of single stitches says little of it. At another gauge
 it is another size, and the measures of the whole, which are so many motifs wide, are not those that are printed.`},
 		Es: Wording{
-			Message: `un motivo de {part} mide {have} de lado con la muestra del patrón, y eso no sigue a la suya`,
+			Message: `un motivo de {part} mide {have} de lado con la muestra del patrón, y ese tamaño no sigue a la muestra indicada`,
 			Mark:    `todas sus medidas salen de ahí`,
-			Help:    map[string]string{"": `una y bloquee algunos motivos suyos, mida uno y teja los que más se acerquen al tamaño que desea`},
+			Help:    map[string]string{"": `unir y bloquear algunos motivos, medir uno y tejer los que más se acerquen al tamaño deseado`},
 			Explain: `Cuánto mide un motivo unido lo midió quien escribió el patrón, porque la muestra de un punto suelto dice poco de él. Con otra
 muestra mide otra cosa, y las medidas del conjunto, que es de tantos motivos, no son las impresas.`},
 		Example: "# --gauge \"dc 20 sts, 9 rounds\"\n" + dcRounds + joined(square, "2 across, 3 down", "each 12 cm", joinedAt),

@@ -38,9 +38,9 @@ var grading = []Entry{
 		En: Wording{Message: `{name} grows by {have} from size {small} to size {large} and by {need} between other sizes, though the wearer grows alike`, Mark: `grows in uneven steps`,
 			Help:    map[string]string{"": `spread the difference over the sizes; if the step is meant, say so before it with meant`},
 			Explain: `Where the wearer grows in even steps, the piece should. A step twice as wide as another comes from rounding to a wide stitch pattern, or from a number that was typed.`},
-		Es: Wording{Message: `{name} crece {have} de la talla {small} a la talla {large} y {need} entre otras tallas, aunque el cuerpo crece por igual`, Mark: `crece a saltos desiguales`,
+		Es: Wording{Message: `{name} crece {have} de la talla {small} a la talla {large} y {need} entre otras tallas, aunque el cuerpo crece a pasos iguales`, Mark: `crece a saltos desiguales`,
 			Help:    map[string]string{"": `repartir la diferencia entre las tallas; si el salto es a propósito, decirlo antes con meant`},
-			Explain: `Donde el cuerpo crece a pasos iguales, también debería hacerlo la pieza. Un salto el doble de ancho que otro viene de redondear a un punto de repetición ancha, o de un número escrito a mano.`},
+			Explain: `Donde el cuerpo crece a pasos iguales, también debería hacerlo la pieza. Un salto el doble de grande que otro viene de redondear a un punto de repetición ancha, o de un número escrito a mano.`},
 		Example: growTrial("32 (34, 40)", fitted),
 		Fixed:   growTrial("32 (36, 40)", fitted)},
 
@@ -48,9 +48,9 @@ var grading = []Entry{
 		En: Wording{Message: `these {unit} are even in {even} and odd in {odd}`, Mark: `even and odd`,
 			Help:    map[string]string{"": `ask for one or the other in all sizes: even, odd or multiple of 2`},
 			Explain: `Counts that are all even or all odd keep the middle, the halves and the pairs in the same place in every size. Mixed ones are right by themselves, but a motif in the middle or a rib will come out in half of the sizes only.`},
-		Es: Wording{Message: `estos {unit} son pares en {even} e impares en {odd}`, Mark: `pares e impares`,
+		Es: Wording{Message: `la cuenta de {unit} es par en {even} e impar en {odd}`, Mark: `pares e impares`,
 			Help:    map[string]string{"": `pedir lo mismo en todas las tallas: even, odd o multiple of 2`},
-			Explain: `Si las cuentas son todas pares o todas impares, el centro, las mitades y las parejas caen igual en todas las tallas. Mezcladas son correctas, pero un motivo centrado o un elástico solo saldrá en la mitad de las tallas.`},
+			Explain: `Si las cuentas son todas pares o todas impares, el centro, las mitades y las parejas caen igual en todas las tallas. Mezcladas son correctas, pero un dibujo centrado o un elástico solo saldrá en la mitad de las tallas.`},
 		Example: gradeTrial("30 (34, 38) cm", "nearest"),
 		Fixed:   gradeTrial("30 (34, 38) cm", "even")},
 

@@ -15,7 +15,7 @@ fabric each size has, the yarn of all sizes is worked out.`},
 		Es: Wording{
 			Message: `lo que pesa una pieza de prueba es un peso mayor que cero`,
 			Mark:    `esto no lo es`,
-			Help:    map[string]string{"": `escríbalo en gramos: weight 214 g, o weight sand 180 g, kelp 34 g`},
+			Help:    map[string]string{"": `escribirlo en gramos: weight 214 g, o weight sand 180 g, kelp 34 g`},
 			Explain: `La pieza de prueba se pesa al terminarla, entera o lo gastado de cada hilo. Con su peso, y el tejido que tiene cada
 talla, se calcula el hilo de todas.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall)+"\nsample \"S\"\n  weight 40 cm\nend", kelpPart, ""),
@@ -31,9 +31,9 @@ added; a header can say another share.`},
 		Es: Wording{
 			Message: `lo que se añade al hilo es una parte de él, del 0 al 100 %`,
 			Mark:    `esto no lo es`,
-			Help:    map[string]string{"": `escriba un porcentaje: allowance 10 %`},
-			Explain: `Los cabos, la muestra y una mano más suelta gastan hilo que la superficie de las piezas no deja ver. Si no se dice nada,
-se añade una décima parte; la cabecera puede dar otra.`},
+			Help:    map[string]string{"": `escribir un porcentaje: allowance 10 %`},
+			Explain: `Los cabos, la muestra y una mano más suelta gastan hilo que la superficie de las piezas no deja ver. Si no se dice
+nada, se añade una décima parte; el encabezado puede dar otra.`},
 		Example: strings.Replace(swatchOf("", plainPart, ""), "terms us", "terms us\n  allowance 120 %", 1),
 		Fixed:   strings.Replace(swatchOf("", plainPart, ""), "terms us", "terms us\n  allowance 12 %", 1)},
 
@@ -47,9 +47,9 @@ pattern without a line for it.`},
 		Es: Wording{
 			Message: `una muestra de {name} no se puede contar en repeticiones`,
 			Mark:    `{name} no tiene múltiplo`,
-			Help:    map[string]string{"": `cuente sus puntos: swatch 20 sts by 10 rows of {name}, 4 g; o dé su múltiplo al dibujo`},
-			Explain: `Una repetición tiene tantos puntos como dice el múltiplo de un dibujo. Un punto suelto no tiene ninguno, ni tampoco un
-dibujo sin una línea que lo diga.`},
+			Help:    map[string]string{"": `contar sus puntos: swatch 20 sts by 10 rows of {name}, 4 g; o dar su múltiplo a la puntada`},
+			Explain: `Una repetición tiene tantos puntos como dice el múltiplo de una puntada. Un punto suelto no tiene ninguno, ni
+tampoco una puntada sin una línea que lo diga.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n  swatch 3 repeats by 18 rows of sc, 5 g"), kelpPart, ""),
 		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), kelpPart, "")},
 
@@ -66,7 +66,7 @@ it is the pattern that was made.`},
 			Message: `según la pieza de prueba, el tejido de {yarns} en la talla {size} pesa {have} g; según la muestra, {need} g`,
 			Mark:    `las cantidades siguen a la pieza de prueba`,
 			Related: map[string]string{"swatch": `la muestra pesada`},
-			Help:    map[string]string{"": `pese las dos otra vez; si la pieza de prueba está bien, quite la muestra`},
+			Help:    map[string]string{"": `pesar las dos otra vez; si la pieza de prueba está bien, quitar la muestra`},
 			Explain: `La pieza de prueba y la muestra hablan del mismo tejido, así que deben coincidir. Si una pesa más de un 15 % más que la
 otra, por lo común se pesó con algo más, se contó mal o se tejió con otro ganchillo. La pieza de prueba manda mientras sea lo que
 dice el patrón.`},
@@ -81,7 +81,7 @@ dice el patrón.`},
 sample, and what is left is the fabric; here nothing is left.`},
 		Es: Wording{
 			Message: `esta pieza de prueba no pesa más de lo que gastan sus cordones, pompones y costuras`,
-			Help:    map[string]string{"": `pese la pieza entera, con todo lo que lleva`},
+			Help:    map[string]string{"": `pesar la pieza entera, con todo lo que lleva`},
 			Explain: `Lo que gastan un cordón, un pompón y una costura se sabe por su longitud y por el ovillo. Se resta del peso de la pieza
 de prueba y lo que queda es el tejido; aquí no queda nada.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall)+"\nsample \"S\"\n  weight 4 g\nend", kelpPart,
@@ -97,7 +97,7 @@ de prueba y lo que queda es el tejido; aquí no queda nada.`},
 than in the size before it, as a rule because one number of a list was mistyped or two were exchanged.`},
 		Es: Wording{
 			Message: `la talla {size} gasta menos hilo {yarns} que la anterior: {have} g tras {need} g`,
-			Help:    map[string]string{"": `compare las cuentas de las dos tallas: algo que debía crecer baja de una a otra`},
+			Help:    map[string]string{"": `comparar las cuentas de las dos tallas: algo que debía crecer baja de una a otra`},
 			Explain: `Una talla mayor es más tejido, así que gasta por lo menos el mismo hilo. Si una cantidad baja, alguna pieza ha salido
 más pequeña que en la talla anterior, por lo común porque un número de una lista se tecleó mal o se cambiaron dos.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), strings.Replace(kelpPart, "10 rows", "20 (10) rows", 1), ""),
@@ -111,7 +111,7 @@ más pequeña que en la talla anterior, por lo común porque un número de una l
 is not said cannot be printed, and the maker has to guess.`},
 		Es: Wording{
 			Message: `al bloque del hilo {yarn} le falta {what|or}`,
-			Help:    map[string]string{"": `añada lo que dice la etiqueta del hilo: weight light, fibre cotton 100 %, ball 50 g, 120 m`},
+			Help:    map[string]string{"": `añadir lo que dice la etiqueta del hilo: weight light, fibre cotton 100 %, ball 50 g, 120 m`},
 			Explain: `Quien no encuentra este hilo busca otro por su clase, su fibra y la longitud de un ovillo para su peso. Lo que no se dice
 no se puede imprimir, y quien teje tiene que adivinarlo.`},
 		Example: swatchOf(scGauge+"\n\nyarn kelp\n  name en \"kelp\" es \"alga\"\n  weight medium\n"+kelpBall+"\n"+kelpSwatch+"\nend", kelpPart, ""),
@@ -125,7 +125,7 @@ no se puede imprimir, y quien teje tiene que adivinarlo.`},
 earlier draft, or each part has since been given a hook of its own.`},
 		Es: Wording{
 			Message: `el ganchillo de {hook} está en la lista y no se teje nada con él`,
-			Help:    map[string]string{"": `quítelo, o haga que una pieza siga con él: hook {hook}`},
+			Help:    map[string]string{"": `quitarlo, o hacer que una pieza siga con él: hook {hook}`},
 			Explain: `Todo ganchillo de la lista de materiales se compra o se busca. Si no se teje con él ninguna hilera, por lo común quedó de
 un borrador anterior, o después se dio a cada pieza su propio ganchillo.`},
 		Example: swatchOf(scGauge+"\nhook 4 mm", "  hook 5 mm\n"+plainPart, ""),
@@ -139,7 +139,7 @@ un borrador anterior, o después se dio a cada pieza su propio ganchillo.`},
 A second line for one of them can only agree with it or be wrong.`},
 		Es: Wording{
 			Message: `«{thing}» ya sale en la lista de la página sin pedirlo, así que saldrá dos veces`,
-			Help:    map[string]string{"": `quite esta línea`},
+			Help:    map[string]string{"": `quitar esta línea`},
 			Explain: `Los ganchillos, marcadores, agujas, botones y gomas elásticas se conocen por las hileras y los acabados, con cuántos hacen
 falta. Una segunda línea para uno de ellos solo puede coincidir o estar mal.`},
 		Example: swatchOf(scGauge+"\nnotion en \"yarn needle\" es \"aguja lanera\"", plainPart, ""),
@@ -152,7 +152,7 @@ falta. Una segunda línea para uno de ellos solo puede coincidir o estar mal.`},
 			Explain: `Each button needs its hole, in every size. Where the number of buttons is left out, there are as many as places.`},
 		Es: Wording{
 			Message: `el número de botones es {have}, y el de lugares de {name} es {need}`,
-			Help:    map[string]string{"": `haga coincidir los números, o quite el número: button 12 mm for {name} pone uno para cada lugar`},
+			Help:    map[string]string{"": `hacer coincidir los números, o quitar el número: button 12 mm for {name} pone uno para cada lugar`},
 			Explain: `Cada botón necesita su ojal, en todas las tallas. Si no se da el número de botones, hay tantos como lugares.`},
 		Example: holesTrial("  button 12 mm, 4 for strip.hole"), Fixed: holesTrial("  button 12 mm, 5 for strip.hole")},
 
@@ -164,9 +164,9 @@ falta. Una segunda línea para uno de ellos solo puede coincidir o estar mal.`},
 alone, its number stands unchecked.`},
 		Es: Wording{
 			Message: `estos botones no son para ningún lugar, y ningún botón es para {name}`,
-			Help:    map[string]string{"": `diga para qué son: button 12 mm for {name}`},
-			Explain: `Los lugares con nombre de ojal esperan botones. Si se dice para qué lugares es, un botón se compara con ellos en todas
-las tallas; solo, su número queda sin comprobar.`},
+			Help:    map[string]string{"": `decir para qué son: button 12 mm for {name}`},
+			Explain: `Los lugares con nombre de ojal esperan botones. Si se dice para qué lugares es, un botón se compara con ellos en
+todas las tallas; si no, su número queda sin comprobar.`},
 		Example: holesTrial("  button 12 mm, 5"), Fixed: holesTrial("  button 12 mm for strip.hole")},
 
 	{Code: "OV726", Severity: Warning,
@@ -179,9 +179,9 @@ the row it runs through gathers nothing.`},
 		Es: Wording{
 			Message: `la goma elástica mide {have}, y lo que recorre en {part} mide {need}`,
 			Mark:    `más larga que lo que debe fruncir`,
-			Help:    map[string]string{"": `hágala más corta que la hilera por la que pasa, y que la persona en ese lugar`},
-			Explain: `La goma elástica se corta más corta que la persona, para que sujete. Una goma más larga que la hilera por la que pasa no
-frunce nada.`},
+			Help:    map[string]string{"": `hacerla más corta que la hilera por la que pasa y que el contorno de la persona en ese lugar`},
+			Explain: `La goma elástica se deja más corta que el contorno de la persona, para que sujete. Una goma más larga que la
+hilera por la que pasa no frunce nada.`},
 		Example: swatchOf(scGauge, plainPart, "\nfinish\n  elastic 2 cm, length 14 cm, through strip row 3\nend\n"),
 		Fixed:   swatchOf(scGauge, plainPart, "\nfinish\n  elastic 2 cm, length 11 cm, through strip row 3\nend\n")},
 
@@ -196,7 +196,7 @@ our own. The rule is TRAP-05; local law and the advice of a licensed health prof
 		Es: Wording{
 			Message: `una goma elástica en la muñeca o el tobillo de un bebé requiere cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
-			Help:    map[string]string{"": `quítela para los más pequeños: un elástico tejido sujeta igual; o deje holgura para un dedo adulto`},
+			Help:    map[string]string{"": `quitarla para los más pequeños: un elástico tejido sujeta igual; o dejar holgura para un dedo adulto`},
 			Explain: `Una goma o una cinta en la muñeca o el tobillo de un bebé puede cortar la circulación. Hay casos en revistas médicas, y los
 laboratorios de ensayo lo cuentan entre los peligros de la ropa infantil. No se encontró ninguna cifra publicada; la holgura para
 un dedo adulto es un límite propio. La norma es TRAP-05; prevalecen la ley local y el consejo de un profesional sanitario titulado.`},

@@ -71,7 +71,7 @@ that stitch; one stitch cannot stand for another.`},
 		Es: Wording{
 			Message: `se pide una longitud en {stitch}, pero {stitch} no tiene muestra`,
 			Mark:    `¿cuántos de estos miden 10 cm?`,
-			Help:    map[string]string{"": `añada la muestra de {stitch} al bloque gauge: {stitch} 16 sts, 18 rows`},
+			Help:    map[string]string{"": `añadir la muestra de {stitch} al bloque gauge: {stitch} 16 sts, 18 rows`},
 			Explain: `Una longitud se convierte en puntos, y los puntos en longitud, según la muestra: cuántos puntos e hileras de este
 punto miden 10 cm. Cada punto en el que se pide una longitud necesita su propia línea en el bloque gauge, medida en una muestra
 de ese punto; un punto no puede valer por otro.`},
@@ -88,7 +88,7 @@ each other. A length worked in rows needs the second.`},
 		Es: Wording{
 			Message: `se piden hileras de {stitch} por su longitud, pero su muestra no da hileras`,
 			Mark:    `¿cuántas hileras de estas miden 10 cm?`,
-			Help:    map[string]string{"": `añada las hileras a su línea en el bloque gauge: {stitch} 16 sts, 18 rows`},
+			Help:    map[string]string{"": `añadir las hileras a su línea en el bloque gauge: {stitch} 16 sts, 18 rows`},
 			Explain: `La muestra de un punto tiene dos cifras: cuántos puntos caben uno al lado del otro en 10 cm y cuántas hileras caben
 una sobre otra. Una longitud tejida en hileras necesita la segunda.`},
 		Example: swatchOf("gauge 10 cm\n  sc 16 sts\nend\n\nlet tall = rows(10 cm, sc)",
@@ -104,7 +104,7 @@ una sobre otra. Una longitud tejida en hileras necesita la segunda.`},
 weight for its area, times the area of the pattern. Without one the page leaves the amount open, which is among the things makers complain of most.`},
 		Es: Wording{
 			Message: `sin pesar una muestra o la pieza de prueba no se puede calcular cuánto hilo {yarn} hace falta`,
-			Help:    map[string]string{"": `pese una muestra y diga cómo es: swatch 16 sts by 18 rows of sc, 5 g`},
+			Help:    map[string]string{"": `pesar una muestra y decir cómo es: swatch 16 sts by 18 rows of sc, 5 g`},
 			Explain: `El hilo de cada talla se calcula a partir de una pieza pesada, una muestra o la pieza de prueba entera: su peso por
 superficie, por la superficie del patrón. Sin ella la página deja abierta la cantidad, una de las cosas de las que más se quejan quienes tejen.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall), kelpPart, ""),
@@ -118,7 +118,7 @@ superficie, por la superficie del patrón. Sin ella la página deja abierta la c
 is, and only the ball says so.`},
 		Es: Wording{
 			Message: `sin el peso y la longitud de un ovillo no se puede calcular cuánto hilo {yarn} hace falta`,
-			Help:    map[string]string{"": `diga qué lleva un ovillo: ball 50 g, 120 m`},
+			Help:    map[string]string{"": `decir qué lleva un ovillo: ball 50 g, 120 m`},
 			Explain: `Los cordones y pompones gastan una longitud de hilo; el tejido, un peso. Para sumarlos hay que saber cuánto mide un
 gramo, y eso solo lo dice el ovillo.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpSwatch), kelpPart, "\nfinish\n  pompom with kelp, 5 cm, 80 wraps\nend\n"),
@@ -133,7 +133,7 @@ gramo, y eso solo lo dice el ovillo.`},
 from an earlier draft, or its name was written differently where it was meant.`},
 		Es: Wording{
 			Message: `el hilo {yarn} se describe y no se usa`,
-			Help:    map[string]string{"": `quite su bloque o teja una pieza con él: yarn {yarn}`},
+			Help:    map[string]string{"": `quitar su bloque o tejer una pieza con él: yarn {yarn}`},
 			Explain: `Un hilo de la lista de materiales se compra. Si ninguna pieza, cordón o pompón se hace con él, por lo común quedó de
 un borrador anterior o se escribió de otra manera donde se quería usar.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch)+"\nyarn sand like kelp\n  name en \"sand\" es \"arena\"\nend", kelpPart, ""),
@@ -164,7 +164,7 @@ a hook less than half the smallest or far above the largest is reported: there t
 			Message: `un ganchillo de {hook} se aparta mucho de lo habitual para hilo de la clase {class}`,
 			Mark:    `habitual para esta clase: {usual}`,
 			Related: map[string]string{"hook": `el ganchillo`},
-			Help:    map[string]string{"": `revise la clase del hilo y la medida del ganchillo`},
+			Help:    map[string]string{"": `revisar la clase del hilo y la medida del ganchillo`},
 			Explain: `Las clases de hilo llevan una serie de ganchillos para un tejido de firmeza corriente. Los calados y los muñecos se
 salen de ella a propósito, así que solo se avisa de un ganchillo menor que la mitad del más fino o mucho mayor que el más grueso:
 ahí la clase o el ganchillo suele ser un error.`},
@@ -183,7 +183,7 @@ another class of yarn. Only figures far out are reported, since fabrics are made
 			Message: `{found} puntos en 10 cm se apartan mucho de lo habitual para hilo de la clase {class}`,
 			Mark:    `habitual para esta clase: {usual} puntos`,
 			Related: map[string]string{"gauge": `la muestra`},
-			Help:    map[string]string{"": `revise la clase del hilo y la muestra`},
+			Help:    map[string]string{"": `revisar la clase del hilo y la muestra`},
 			Explain: `Cada clase de hilo da puntos de un ancho habitual. Una muestra muy alejada suele ser un error: una cuenta hecha en 5 cm
 u otra clase de hilo. Solo se avisa de cifras muy alejadas, porque se teje más firme o más suelto a propósito.`},
 		Example: swatchOf("gauge 10 cm\n  sc 40 sts, 44 rows\nend\nhook 5 mm\n\n"+kelp("  weight light\n"+kelpBall+"\n"+kelpSwatch), kelpPart, ""),
@@ -200,10 +200,10 @@ language of the page; an unknown one is printed as it stands in the source.`},
 		Es: Wording{
 			Message: `la fibra {name} no está entre las conocidas aquí`,
 			Help: map[string]string{
-				"none": `se imprime como está; compruebe que sea el nombre que pide la ley del mercado`,
+				"none": `se imprime como está; comprobar que sea el nombre que pide la ley del mercado`,
 				"near": `una fibra conocida parecida: {near|or}`},
-			Explain: `En muchos mercados la ley fija los nombres de las fibras, y quien tiene alergias se guía por ellos. Un nombre conocido
-se pone en cada idioma de la página; uno desconocido se imprime como está en el texto fuente.`},
+			Explain: `En muchos mercados la ley fija los nombres de las fibras, y quien tiene alergias se guía por ellos. Un nombre
+conocido se pone en cada idioma de la página; uno desconocido se imprime como está en el patrón.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp("  fibre coton 100 %\n"+kelpBall+"\n"+kelpSwatch), kelpPart, ""),
 		Fixed:   swatchOf(scGauge+"\n\n"+kelp("  fibre cotton 100 %\n"+kelpBall+"\n"+kelpSwatch), kelpPart, "")},
 
@@ -215,7 +215,7 @@ se pone en cada idioma de la página; uno desconocido se imprime como está en e
 fact for whoever washes the piece or reacts to a fibre.`},
 		Es: Wording{
 			Message: `las fibras suman {sum} %, no 100 %`,
-			Help:    map[string]string{"": `escriba las partes como las da la etiqueta del hilo`},
+			Help:    map[string]string{"": `escribir las partes como las da la etiqueta del hilo`},
 			Explain: `Las partes de las fibras son partes del hilo entero, así que juntas son el 100 %. Una fibra que falta es un dato que
 falta a quien lava la pieza o a quien reacciona a una fibra.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp("  fibre cotton 60 %, wool 30 %\n"+kelpBall+"\n"+kelpSwatch), kelpPart, ""),
@@ -242,7 +242,7 @@ las etiquetas, con un número de 0 a 7.`},
 			Explain: `The swatch is told in stitches and rows. To know its area, the tool needs how many of each measure 10 cm.`},
 		Es: Wording{
 			Message: `sin la muestra del punto pesado no se puede calcular cuánto hilo {yarn} hace falta`,
-			Help:    map[string]string{"": `dé al punto de la muestra pesada su línea en el bloque gauge, con puntos e hileras`},
+			Help:    map[string]string{"": `dar al punto de la muestra pesada su línea en el bloque gauge, con puntos e hileras`},
 			Explain: `La muestra pesada se cuenta en puntos e hileras. Para saber su superficie hace falta cuántos de cada uno miden 10 cm.`},
 		Example: swatchOf("gauge 10 cm\n  sc 16 sts\nend\n\n"+kelp(kelpBall+"\n"+kelpSwatch), kelpPart, ""),
 		Fixed:   swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n"+kelpSwatch), kelpPart, "")},
@@ -257,9 +257,9 @@ or more: a count over 5 cm that is doubled gives a wrong gauge in dense fabrics.
 		Es: Wording{
 			Message: `una muestra se cuenta en una longitud mayor que cero`,
 			Mark:    `no es una longitud así`,
-			Help:    map[string]string{"": `escriba la longitud medida: gauge 10 cm`},
-			Explain: `El bloque gauge empieza por la longitud en la que se contaron puntos e hileras, por lo común 10 cm. Mida en 10 cm o
-más: una cuenta hecha en 5 cm y doblada da una muestra falsa en tejidos densos.`},
+			Help:    map[string]string{"": `escribir la longitud medida: gauge 10 cm`},
+			Explain: `El bloque gauge empieza por la longitud en la que se contaron puntos e hileras, por lo común 10 cm. Conviene medir
+en 10 cm o más: una cuenta hecha en 5 cm y doblada da una muestra falsa en tejidos densos.`},
 		Example: swatchOf("gauge 10 g\n  sc 16 sts, 18 rows\nend", plainPart, ""),
 		Fixed:   swatchOf(scGauge, plainPart, "")},
 
@@ -271,7 +271,7 @@ más: una cuenta hecha en 5 cm y doblada da una muestra falsa en tejidos densos.
 from a table.`},
 		Es: Wording{
 			Message: `la medida de un ganchillo es una longitud`,
-			Help:    map[string]string{"": `escríbala en milímetros: hook 4 mm`},
+			Help:    map[string]string{"": `escribirla en milímetros: hook 4 mm`},
 			Explain: `Los ganchillos se nombran por el grosor de su vástago en milímetros. Los nombres con letra y número se imprimen al lado,
 según una tabla.`},
 		Example: swatchOf(scGauge+"\nhook 4", plainPart, ""),
@@ -285,7 +285,7 @@ según una tabla.`},
 piece is measured, each stitch in them needs its line in the gauge block.`},
 		Es: Wording{
 			Message: `se pide una longitud a hileras de {stitch}, y {stitch} no tiene muestra`,
-			Help:    map[string]string{"": `añada la muestra de {stitch} al bloque gauge: {stitch} 16 sts, 18 rows`},
+			Help:    map[string]string{"": `añadir la muestra de {stitch} al bloque gauge: {stitch} 16 sts, 18 rows`},
 			Explain: `El alto y el ancho de las hileras solo se conocen por la muestra de su punto. Donde se tejen hileras hasta una longitud,
 o se mide la pieza, cada punto que llevan necesita su línea en el bloque gauge.`},
 		Example: swatchOf("", "  in rows\n  chain 20\n  rows for 10 cm: sc in each = 20", ""),
@@ -301,9 +301,9 @@ is a length too. A count of stitches is not; ask for the width of the row that h
 		Es: Wording{
 			Message: `una medida debe ser una longitud`,
 			Mark:    `esto no lo es`,
-			Help:    map[string]string{"": `mida la pieza: height of body, around body at row 2, width of back at row 1`},
-			Explain: `El bloque measure da longitudes de la pieza terminada, calculadas con sus hileras y la muestra. El largo de un cordón
-también es una longitud. Una cuenta de puntos no lo es; pida el ancho de la hilera que los tiene.`},
+			Help:    map[string]string{"": `medir la pieza: height of body, around body at row 2, width of back at row 1`},
+			Explain: `El bloque measure da longitudes de la pieza terminada, calculadas con sus hileras y la muestra. El largo de un
+cordón también es una longitud. Una cuenta de puntos no lo es; para ella se pide el ancho de la hilera que los tiene.`},
 		Example: swatchOf(scGauge, plainPart, "\nmeasure\n  length = 20 (24)\nend\n"),
 		Fixed:   swatchOf(scGauge, plainPart, "\nmeasure\n  length = height of strip\nend\n")},
 
@@ -317,7 +317,7 @@ shortest size decides.`},
 		Es: Wording{
 			Message: `{part} no tiene {round} {need}: acaba tras {have}`,
 			Mark:    `aquí se mide {round} {need}`,
-			Help:    map[string]string{"": `mida en {round} que se teja en todas las tallas`},
+			Help:    map[string]string{"": `medir en una {round} que se teja en todas las tallas`},
 			Explain: `Las hileras se numeran desde 1 en cada pieza y en cada talla. Solo se puede medir una hilera que se teje en todas las
 tallas; decide la más corta.`},
 		Example: swatchOf(scGauge, plainPart, "\nmeasure\n  width = width of strip at row 12\nend\n"),
@@ -334,10 +334,10 @@ range on purpose, or change the repeat.`},
 		Es: Wording{
 			Message: `{name} tiene una holgura de {have}, fuera de {lo} a {hi}`,
 			Mark:    `la holgura es la medida terminada menos {body} de la persona`,
-			Help:    map[string]string{"": `cambie la cuenta de la que sale {name}, la muestra o la holgura deseada; en tallas pequeñas una repetición del dibujo puede ser más que todo el margen`},
-			Explain: `La holgura es cuánto más grande que la persona es una pieza. El texto fuente dice entre qué límites debe estar; fuera
-de ellos la pieza quedará en algunas tallas más ceñida o más suelta que en las demás. Con repeticiones grandes no todas las tallas
-se pueden cumplir: amplíe el margen a propósito o cambie la repetición.`},
+			Help:    map[string]string{"": `cambiar la cuenta de la que sale {name}, la muestra o la holgura deseada; en tallas pequeñas una repetición de la puntada puede ser más que todo el margen`},
+			Explain: `La holgura es cuánto más grande que la persona es una pieza. El patrón dice entre qué límites debe estar; fuera
+de ellos la pieza quedará en algunas tallas más ceñida o más suelta que en las demás. Con repeticiones grandes no siempre
+se puede cumplir en todas las tallas: entonces se amplía el margen a propósito o se cambia la repetición.`},
 		Example: easeTrial("12 (15)"), Fixed: easeTrial("11 (13)")},
 
 	{Code: "OV756", Severity: Error,
@@ -348,7 +348,7 @@ se pueden cumplir: amplíe el margen a propósito o cambie la repetición.`},
 limit is given, 1 cm is meant. Either the counts or the wish must give way.`},
 		Es: Wording{
 			Message: `{name} sale de {have}, pero se quiere {need} con un margen de {within}`,
-			Help:    map[string]string{"": `cambie la cuenta de la que sale {name}, o diga cuánto se puede apartar: within 2 cm`},
+			Help:    map[string]string{"": `cambiar la cuenta de la que sale {name}, o decir cuánto se puede apartar: within 2 cm`},
 			Explain: `La medida se calculó con las hileras y la muestra, y se aparta de la longitud deseada más de lo permitido. Si no se da
 un margen, vale 1 cm. Tiene que ceder la cuenta o el deseo.`},
 		Example: swatchOf(scGauge, plainPart, "\nmeasure\n  width = width of strip at row 1 wanted 12.5 (18) cm within 1 cm\nend\n"),
@@ -362,7 +362,7 @@ un margen, vale 1 cm. Tiene que ceder la cuenta o el deseo.`},
 no limit is given, 1 cm is meant.`},
 		Es: Wording{
 			Message: `los dos bordes de esta costura miden {have} y {need}, con más de {within} de diferencia`,
-			Help:    map[string]string{"": `haga que los bordes coincidan, o diga cuánto se embebe: within 2 cm`},
+			Help:    map[string]string{"": `hacer que los bordes coincidan, o decir cuánto se embebe: within 2 cm`},
 			Explain: `Dos bordes que se cosen deben medir más o menos lo mismo en todas las tallas, o el más largo hará arrugas. Si no se da
 un margen, vale 1 cm.`},
 		Example: seamTrial("26 (30)"), Fixed: seamTrial("20 (24)")},
@@ -377,7 +377,7 @@ such as snap fasteners. Where no amount is said, the name alone is printed.`},
 		Es: Wording{
 			Message: `lo que hace falta se dice con un peso, una longitud o un número`,
 			Mark:    `esto no es nada de eso`,
-			Help:    map[string]string{"": `escriba la cantidad en g, cm o m, o cuántos son: notion en "toy stuffing" es "relleno", 30 g`},
+			Help:    map[string]string{"": `escribir la cantidad en g, cm o m, o cuántos son: notion en "toy stuffing" es "relleno", 30 g`},
 			Explain: `Lo que sigue a notion se compra: por peso, como el relleno, por longitud, como el elástico o la cinta, o por piezas,
 como los broches. Si no se dice la cantidad, se imprime solo el nombre.`},
 		Example: swatchOf(scGauge+"\nnotion en \"toy stuffing\" es \"relleno\", 30 %", plainPart, ""),

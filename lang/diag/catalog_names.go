@@ -34,7 +34,7 @@ var names = []Entry{
 			Explain: `The header says whether stitch names are read as in the United States or in the United Kingdom (terms us, terms uk). The same letters mean different stitches in the two.`},
 		Es: Wording{Message: `{word} no es un punto en los términos {terms}`, Mark: `no es un punto`,
 			Help:    nearHelp(`parecidos: {near|or}`, `los puntos son sc, hdc, dc, tr y más altos, con fp o bp delante, con 2tog o un grupo como 3cl detrás, y los propios: stitch {word} … end`),
-			Explain: `El comienzo dice si los nombres de los puntos se leen como en Estados Unidos o en el Reino Unido (terms us, terms uk). Las mismas letras son puntos distintos en uno y otro.`},
+			Explain: `El encabezado dice si los nombres de los puntos se leen como en Estados Unidos o en el Reino Unido (terms us, terms uk). Las mismas letras son puntos distintos en uno y otro.`},
 		Example: trial("  chain 6, join\n  round: hcd in each = 6"),
 		Fixed:   trial("  chain 6, join\n  round: hdc in each = 6")},
 
@@ -72,9 +72,9 @@ var names = []Entry{
 		En: Wording{Message: `the row {name} replaces nothing: {part} has no row of that name`, Mark: `is worked besides all others`,
 			Help:    map[string]string{"": `give the row of {part} that label, or leave the label out here`},
 			Explain: `In a part like another, a labelled row takes the place of the other's row of that label. Without one it is worked first, before all others.`},
-		Es: Wording{Message: `la vuelta {name} no sustituye nada: {part} no tiene ninguna con ese nombre`, Mark: `se teje además de las otras`,
-			Help:    map[string]string{"": `dar ese nombre a la vuelta de {part} o quitarlo aquí`},
-			Explain: `En una pieza como otra, una vuelta con nombre ocupa el lugar de la que se llama igual. Si no la hay, se teje antes que las demás.`},
+		Es: Wording{Message: `la hilera {name} no sustituye nada: {part} no tiene ninguna con ese nombre`, Mark: `se teje además de las otras`,
+			Help:    map[string]string{"": `dar ese nombre a la hilera de {part} o quitarlo aquí`},
+			Explain: `En una pieza como otra, una hilera con nombre ocupa el lugar de la que se llama igual. Si no la hay, se teje antes que las demás.`},
 		Example: trialOf("  in joined rounds\n  chain 6, join\n  round: sc in each = 6", "\npart other like strip\n  title en \"Other\" es \"Otra\"\n  chain 6, join\n  round first: sc in each = 6\nend\n"),
 		Fixed:   trialOf("  in joined rounds\n  chain 6, join\n  round first: sc in each = 6", "\npart other like strip\n  title en \"Other\" es \"Otra\"\n  round first: sc in each = 6\nend\n")},
 
@@ -151,7 +151,7 @@ var names = []Entry{
 			Explain: `Rows and rounds stand in parts, so there must be at least one, even if the whole piece is a single strip.`},
 		Es: Wording{Message: `el patrón no tiene ninguna pieza que tejer`, Mark: `falta la pieza`,
 			Help:    map[string]string{"": `añadir lo que se teje: part NOMBRE … end`},
-			Explain: `Las vueltas van dentro de piezas, así que debe haber al menos una, aunque todo sea una sola tira.`},
+			Explain: `Las hileras y vueltas van dentro de piezas, así que debe haber al menos una, aunque todo sea una sola tira.`},
 		Example: "sizes \"one size\"\nend\n",
 		Fixed:   "sizes \"one size\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
 }

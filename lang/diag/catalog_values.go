@@ -44,7 +44,7 @@ number serves all sizes.`},
 		Es: Wording{
 			Message: `se dan {found} números, pero aquí hay {needed|una talla|{needed} tallas}`,
 			Mark:    `hace falta un número por talla`,
-			Help:    map[string]string{"": `escriba un número para cada talla, {sizes}, en este orden, o un solo número que sirva para todas`},
+			Help:    map[string]string{"": `escribir un número para cada talla, {sizes}, en este orden, o un solo número que sirva para todas`},
 			Explain: `Un número que cambia con la talla se escribe como lista: la primera talla y, entre paréntesis, las demás, en
 el orden en que se nombran las tallas. La lista debe tener tantos números como tallas haya: si falta uno, los que siguen al
 hueco irían a la talla equivocada. Dentro de un bloque para algunas tallas, la lista lleva solo esas. Un solo número sirve
@@ -65,7 +65,7 @@ fit.waist. Labels and markers are places, not numbers, and have no value of thei
 			Message: `nada que tenga valor se llama {name}`,
 			Mark:    `ningún valor tiene aquí este nombre`,
 			Help: map[string]string{
-				"none": `dele un valor más arriba: let {name} = 20`,
+				"none": `darle un valor más arriba: let {name} = 20`,
 				"near": `un nombre parecido que sí tiene valor: {near|or}`},
 			Explain: `Un nombre dentro de un valor debe haber recibido uno más arriba: con let, o como medida de la persona, que se
 escribe fit.waist. Las etiquetas y los marcadores son lugares, no números, y no tienen valor propio.`},
@@ -86,12 +86,11 @@ stitch is; write that with stitches( ) or length( ). A percentage is a share of 
 			Message: `{left} y {right} no se pueden sumar ni restar`,
 			Mark:    `a la izquierda {left}, a la derecha {right}`,
 			Help: map[string]string{
-				"gauge":   `convierta antes la longitud en puntos: stitches(2 cm, sc); o la cuenta en longitud: length(4, sc)`,
-				"percent": `calcule antes la parte: waist - waist * 10 %`,
-				"unit":    `dé a los dos lados la misma clase de unidad`},
+				"gauge":   `convertir antes la longitud en puntos: stitches(2 cm, sc); o la cuenta en longitud: length(4, sc)`,
+				"percent": `calcular antes la parte: waist - waist * 10 %`,
+				"unit":    `dar a los dos lados la misma clase de unidad`},
 			Explain: `Las unidades son parte del número. Cuatro puntos y dos centímetros no tienen suma mientras la muestra no diga
-cuánto mide un punto; eso se escribe con stitches( ) o length( ). Un porcentaje es una parte de algo: multiplique antes por
-él.`},
+cuánto mide un punto; eso se escribe con stitches( ) o length( ). Un porcentaje es una parte de algo: antes se multiplica por él.`},
 		Example: strip(`let wide = 20 (22, 24) + 2 cm`),
 		Fixed:   strip(`let wide = 20 (22, 24) + stitches(2 cm, sc)`)},
 
@@ -110,7 +109,7 @@ number.`},
 			Mark:    `a la izquierda {left}, a la derecha {right}`,
 			Help: map[string]string{
 				"product":  `un lado de la multiplicación debe ser un número sin unidad o un porcentaje`,
-				"quotient": `divida entre un número sin unidad, un porcentaje o un valor de la misma clase`},
+				"quotient": `dividir entre un número sin unidad, un porcentaje o un valor de la misma clase`},
 			Explain: `Una longitud por una longitud sería una superficie, y un número de puntos entre una longitud, una muestra; los
 valores de un patrón no son ni lo uno ni lo otro. Una longitud se puede tomar varias veces, repartir o dividir entre otra
 longitud, lo que da un número sin unidad.`},
@@ -127,7 +126,7 @@ names the sizes.`},
 		Es: Wording{
 			Message: `aquí se divide entre cero`,
 			Mark:    `cero aquí: {found}`,
-			Help:    map[string]string{"": `divida entre un valor que sea mayor que cero en todas las tallas`},
+			Help:    map[string]string{"": `dividir entre un valor que sea mayor que cero en todas las tallas`},
 			Explain: `No se puede repartir nada entre ninguno. Basta con que el valor llegue a cero en una sola talla; el mensaje
 dice en cuáles.`},
 		Example: strip(`let wide = 20 (22, 24) / (2 - 2)`),
@@ -141,7 +140,7 @@ dice en cuáles.`},
 divided into may exceed a thousand million: far more than any piece of fabric needs.`},
 		Es: Wording{
 			Message: `el número {found} es demasiado grande o está dividido en partes demasiado finas`,
-			Help:    map[string]string{"": `use números menores que 1000000000 y no divididos en más partes que esas`},
+			Help:    map[string]string{"": `usar números menores que 1000000000 y no divididos en más partes que esas`},
 			Explain: `Los números se guardan exactos, como fracciones. Para que no crezcan sin medida, ni el número ni las partes en
 que se divide pueden pasar de mil millones: mucho más de lo que necesita cualquier tejido.`},
 		Example: strip(`let wide = 20000000000`),
@@ -157,7 +156,7 @@ instead. Inside a block for some sizes alone, only those can be set.`},
 		Es: Wording{
 			Message: `aquí no hay talla {name}`,
 			Mark:    `esto fija el valor de la talla {name}`,
-			Help:    map[string]string{"": `las tallas son {sizes}; escriba el nombre igual que en la lista`},
+			Help:    map[string]string{"": `las tallas son {sizes}; escribir el nombre igual que en la lista`},
 			Explain: `Detrás de but va el nombre de una talla, tal como está en la lista de tallas, y el valor que debe tener en
 lugar del otro. Dentro de un bloque para algunas tallas, solo se pueden fijar esas.`},
 		Example: strip(`let wide = 20 (22, 24) but "XL" 26`),
@@ -173,7 +172,7 @@ kind: a count for a count, a length for a length.`},
 		Es: Wording{
 			Message: `la talla {size} recibe {found} y las demás tienen {needed}`,
 			Mark:    `aquí hace falta: {needed}`,
-			Help:    map[string]string{"": `dé a la talla {size} un valor de la misma clase que las demás`},
+			Help:    map[string]string{"": `dar a la talla {size} un valor de la misma clase que las demás`},
 			Explain: `Un valor fijado a mano para una talla ocupa el lugar del calculado, así que debe ser de la misma clase: una
 cuenta por una cuenta, una longitud por una longitud.`},
 		Example: strip(`let wide = 20 (22, 24) but "L" 26 cm`),
@@ -189,7 +188,7 @@ meant.`},
 		Es: Wording{
 			Message: `la talla {size} se fija a mano dos veces`,
 			Mark:    `fijada por segunda vez`,
-			Help:    map[string]string{"": `deje un solo valor para la talla {size}`},
+			Help:    map[string]string{"": `dejar un solo valor para la talla {size}`},
 			Explain: `Cada talla se puede fijar a mano una vez detrás de un valor. De dos valores para una talla nadie sabría cuál es
 el bueno.`},
 		Example: strip(`let wide = 20 (22, 24) but "L" 26, "L" 28`),
@@ -232,9 +231,9 @@ follow in stitches, rows and whole.`},
 			Message: `{name} recibe {found} {found|valor|valores} y necesita {needed}`,
 			Mark:    `se escribe {form}`,
 			Help: map[string]string{
-				"one":  `dele un valor: {form}`,
-				"two":  `dele dos valores: {form}`,
-				"many": `dele dos valores o más: {form}`},
+				"one":  `darle un valor: {form}`,
+				"two":  `darle dos valores: {form}`,
+				"many": `darle dos valores o más: {form}`},
 			Explain: `Cada forma de calcular lleva sus valores, separados por comas: stitches y rows, una longitud y un punto; length,
 una cuenta y un punto; whole, una cuenta; min y max, dos valores o más. En stitches, rows y whole pueden seguir un múltiplo y
 las palabras que dicen cómo redondear.`},
@@ -251,7 +250,7 @@ stands in the brackets, behind the length or the count.`},
 		Es: Wording{
 			Message: `{name} necesita como segundo valor el nombre de un punto`,
 			Mark:    `un punto, como dc`,
-			Help:    map[string]string{"": `nombre el punto cuya muestra se usa: {form}`},
+			Help:    map[string]string{"": `nombrar el punto cuya muestra se usa: {form}`},
 			Explain: `Cuántos puntos mide una longitud depende del punto. La muestra se busca por su nombre, así que el nombre va entre
 los paréntesis, detrás de la longitud o de la cuenta.`},
 		Example: strip(`let wide = stitches(20 cm, 16)`),
@@ -267,9 +266,9 @@ ask for two multiples at once, ask for a multiple of their product or of their l
 		Es: Wording{
 			Message: `{left} y {right} no pueden estar juntos aquí`,
 			Mark:    `solo puede valer uno`,
-			Help:    map[string]string{"": `deje uno de los dos`},
+			Help:    map[string]string{"": `dejar uno de los dos`},
 			Explain: `Una cuenta se redondea de una manera: a la más cercana, hacia arriba o hacia abajo; es par o impar; y es múltiplo
-de un número. Para pedir dos múltiplos a la vez, pida el múltiplo de su producto o de su mínimo común múltiplo.`},
+de un número. Para pedir dos múltiplos a la vez, se pide el múltiplo de su producto o de su mínimo común múltiplo.`},
 		Example: strip(`let wide = stitches(20 cm, sc, even, odd)`),
 		Fixed:   strip(`let wide = stitches(20 cm, sc, even)`)},
 
@@ -281,7 +280,7 @@ de un número. Para pedir dos múltiplos a la vez, pida el múltiplo de su produ
 their value exactly as it is.`},
 		Es: Wording{
 			Message: `{name} no redondea, así que no lleva múltiplo ni palabra de redondeo`,
-			Help:    map[string]string{"": `escriba {form}, y redondee con whole( ) si quiere un número entero: whole(leg / 3, even)`},
+			Help:    map[string]string{"": `escribir {form} y, si hace falta un número entero, redondear con whole( ): whole(leg / 3, even)`},
 			Explain: `Solo stitches, rows y whole dan números enteros, y solo en ellos se puede decir cómo redondear. Los demás dan el
 valor exacto.`},
 		Example: strip(`let wide = min(20, 22, even)`),
@@ -295,7 +294,7 @@ valor exacto.`},
 besides, none or more.`},
 		Es: Wording{
 			Message: `un múltiplo lleva números enteros, aquí desde {least}, y este es {found}`,
-			Help:    map[string]string{"": `escriba el múltiplo con los puntos de una repetición y los que quedan aparte: multiple of 6 plus 1`},
+			Help:    map[string]string{"": `escribir el múltiplo con los puntos de una repetición y los que quedan aparte: multiple of 6 plus 1`},
 			Explain: `Un múltiplo dice que los puntos se pueden repartir en repeticiones: tantos en cada una, por lo menos uno, y tantos
 aparte, ninguno o más.`},
 		Example: strip(`let wide = stitches(20 cm, sc, multiple of 0)`),
@@ -309,7 +308,7 @@ aparte, ninguno o más.`},
 other kind leaves no count that would do.`},
 		Es: Wording{
 			Message: `un «{rule}» nunca puede ser «{word}»`,
-			Help:    map[string]string{"": `quite la palabra o cambie el múltiplo`},
+			Help:    map[string]string{"": `quitar la palabra o cambiar el múltiplo`},
 			Explain: `Todo múltiplo de un número par es par, y es impar siempre si se le suma un número impar. Pedir lo contrario no
 deja ninguna cuenta posible.`},
 		Example: strip(`let wide = stitches(20 cm, sc, multiple of 6 plus 1, even)`),
@@ -323,7 +322,7 @@ deja ninguna cuenta posible.`},
 in all.`},
 		Es: Wording{
 			Message: `aquí se pide un número entero a partir de un valor menor que cero: {found}`,
-			Help:    map[string]string{"": `revise, talla por talla, las medidas que se restan`},
+			Help:    map[string]string{"": `revisar, talla por talla, las medidas que se restan`},
 			Explain: `Ningún número de puntos o de hileras es menor que cero. Por lo común se restó una medida de otra menor, en algunas
 tallas o en todas.`},
 		Example: strip(`let wide = stitches(20 cm - 30 cm, sc)`),
@@ -337,7 +336,7 @@ tallas o en todas.`},
 rounded down to one of the counts asked for.`},
 		Es: Wording{
 			Message: `redondear hacia abajo no deja ninguna cuenta: el valor es {found} y la menor cuenta permitida es {least}`,
-			Help:    map[string]string{"": `redondee hacia arriba o a la más cercana, o pida un múltiplo menor`},
+			Help:    map[string]string{"": `redondear hacia arriba o a la más cercana, o pedir un múltiplo menor`},
 			Explain: `Con un múltiplo de 6 más 5, la menor cuenta es 5. Una longitud que mide menos puntos que esos no se puede redondear
 hacia abajo a una de las cuentas pedidas.`},
 		Example: strip(`let wide = stitches(2 cm, sc, multiple of 6 plus 5, down)`),
@@ -355,7 +354,7 @@ multiple, for the sake of the stitch pattern, the one set by hand must be such a
 			Mark:    `fijado a mano`,
 			Help:    map[string]string{"": `lo más cercano que sirve: {near|or}`},
 			Explain: `Un valor fijado a mano para una talla conserva todas las comprobaciones del valor que reemplaza. Si la cuenta se
-pidió como múltiplo, por el dibujo del punto, la fijada a mano también debe serlo.`},
+pidió como múltiplo, por la puntada, la fijada a mano también debe serlo.`},
 		Example: strip(`let wide = stitches(20 (22, 24) cm, sc, multiple of 6 plus 1) but "L" 38`),
 		Fixed:   strip(`let wide = stitches(20 (22, 24) cm, sc, multiple of 6 plus 1) but "L" 37`)},
 
@@ -369,9 +368,9 @@ the others. Often the cure lies where the value comes from: ask there for a mult
 		Es: Wording{
 			Message: `aquí hace falta un número entero, y este es {found}`,
 			Mark:    `no es entero`,
-			Help:    map[string]string{"": `los enteros por debajo son {below}; por encima, {above}; cambie aquello de lo que se calcula o redondéelo con whole( )`},
-			Explain: `Los puntos y las hileras no se pueden partir. Un valor que se dividió puede no ser entero en una talla aunque lo sea
-en las demás. A menudo el remedio está donde nace el valor: pida allí un múltiplo, para que la división salga exacta.`},
+			Help:    map[string]string{"": `los enteros por debajo son {below}; por encima, {above}; cambiar aquello de lo que se calcula o redondearlo con whole( )`},
+			Explain: `Los puntos y las hileras no se pueden partir. Un valor que se dividió puede no ser entero en una talla aunque lo
+sea en las demás. A menudo el remedio está donde nace el valor: allí se pide un múltiplo, para que la división salga exacta.`},
 		Example: strip(`let wide = 21 (22, 24) / 2`),
 		Fixed:   strip(`let wide = 20 (22, 24) / 2`)},
 
@@ -383,7 +382,7 @@ en las demás. A menudo el remedio está donde nace el valor: pida allí un múl
 all. Zero is allowed: what is worked no times is left out for that size.`},
 		Es: Wording{
 			Message: `una cuenta no puede ser menor que cero, y esta es {found}`,
-			Help:    map[string]string{"": `revise, talla por talla, las cuentas que se restan`},
+			Help:    map[string]string{"": `revisar, talla por talla, las cuentas que se restan`},
 			Explain: `Una hilera no puede tener menos puntos que ninguno. Por lo común se restó una cuenta de otra menor, en algunas tallas
 o en todas. El cero está permitido: lo que se teje cero veces se omite en esa talla.`},
 		Example: strip(`let wide = 20 (22, 24) - 30`),
@@ -403,9 +402,9 @@ stitches; where something is measured, a bare number says nothing until it has i
 			Message: `aquí hace falta {needed}, no {found}`,
 			Mark:    `esto es {found}`,
 			Help: map[string]string{
-				"gauge": `convierta la longitud en cuenta según la muestra: stitches(20 cm, sc) o rows(20 cm, sc)`,
-				"bare":  `escriba el número sin unidad`,
-				"unit":  `escriba la unidad detrás del número, como en 21 cm, 50 g o 12 months`},
+				"gauge": `convertir la longitud en cuenta según la muestra: stitches(20 cm, sc) o rows(20 cm, sc)`,
+				"bare":  `escribir el número sin unidad`,
+				"unit":  `escribir la unidad detrás del número, como en 21 cm, 50 g o 12 months`},
 			Explain: `Las unidades son parte del número. Donde se cuentan puntos no vale una longitud mientras la muestra no la convierta
 en puntos; donde se mide algo, un número solo no dice nada mientras no lleve su unidad.`},
 		Example: strip(`let wide = 20 (22, 24) cm`),
@@ -422,10 +421,10 @@ measure block check what came out.`},
 		Es: Wording{
 			Message: `la pieza terminada solo se puede medir en el bloque measure`,
 			Mark:    `esto mide lo que aún no está hecho`,
-			Help:    map[string]string{"": `parta de la longitud que quiere y declare la medida al final`},
-			Explain: `El contorno, el alto, el ancho y el largo de una pieza salen de sus hileras. Un valor del que se hacen hileras no puede
-preguntar por ellos, porque tendría que conocerse antes que él mismo. Diga con let la longitud que quiere, haga con ella las
-hileras y deje que el bloque measure compruebe lo que salió.`},
+			Help:    map[string]string{"": `partir de la longitud que se quiere y declarar la medida al final`},
+			Explain: `El contorno, el alto, el ancho y el largo de una pieza salen de sus hileras. Un valor del que se hacen hileras no
+puede preguntar por ellos, porque tendría que conocerse antes que él mismo. Con let se dice la longitud que se quiere, con ella
+se hacen las hileras, y el bloque measure comprueba lo que salió.`},
 		Example: strip(`let wide = stitches(width of strip at row 1, sc)`),
 		Fixed:   strip(`let wide = stitches(20 cm, sc)`)},
 }

@@ -60,7 +60,7 @@ should stand.`},
 		Es: Wording{
 			Message: `el texto no está guardado como UTF-8: el byte {byte} no representa ninguna letra`,
 			Mark:    `el primer byte de este tipo`,
-			Help:    map[string]string{"": `guarde el archivo de nuevo y elija UTF-8 como codificación`},
+			Help:    map[string]string{"": `guardar el archivo de nuevo y elegir UTF-8 como codificación`},
 			Explain: `Las letras se guardan en un archivo como números, y hay varias maneras de hacerlo. Los patrones se guardan como
 UTF-8, que cualquier editor sabe escribir y que tiene todas las letras de todos los idiomas. En un archivo con otra
 codificación aparecen letras equivocadas donde debería haber ñ o á.`},
@@ -77,7 +77,7 @@ bracket was typed many times by accident.`},
 		Es: Wording{
 			Message: `hay más de {limit} paréntesis o bloques unos dentro de otros`,
 			Mark:    `este ya sobra`,
-			Help:    map[string]string{"": `dé un nombre a la lista interior con group, o cierre los paréntesis que quedaron abiertos`},
+			Help:    map[string]string{"": `dar un nombre a la lista interior con group, o cerrar los paréntesis que quedaron abiertos`},
 			Explain: `Una lista puede estar dentro de otra, y un bloque dentro de otro, pero nadie puede seguir doscientos. Casi siempre se
 trata de un paréntesis repetido sin querer.`},
 		Example: bandIn("let wide = "+strings.Repeat("(", 201)+"40"+strings.Repeat(")", 201)+"\n", `round: sc in each`),
@@ -154,7 +154,7 @@ stands too early.`},
 			Related: map[string]string{"open": `este es el bloque abierto aquí`},
 			Help: map[string]string{
 				"in":   `va dentro de un bloque de su clase: {blocks|or} … end`,
-				"file": `va fuera de todos los bloques: póngala detrás del end de este`},
+				"file": `va fuera de todos los bloques: ponerla detrás del end de este`},
 			Explain: `Un patrón se compone de bloques, y cada clase de bloque tiene sus propias líneas: las hileras van en part, las edades
 en sizes, el título en pattern. En un bloque ajeno, una línea no tendría sentido. También puede ser que más arriba falte un
 end, o que esté antes de tiempo.`},
@@ -171,7 +171,7 @@ the next line if the line ends in a comma or a colon, or if a bracket is open.`}
 		Es: Wording{
 			Message: `los puntos van en una hilera, pero esta línea empieza por «{word}» y no por round: o row:`,
 			Mark:    `aquí no ha empezado ninguna hilera`,
-			Help:    map[string]string{"": `empiece la línea por lo que es: round: sc in each`},
+			Help:    map[string]string{"": `empezar la línea por lo que es: round: sc in each`},
 			Explain: `Cada hilera o vuelta es una línea que empieza diciéndolo. Así reciben su número. Una hilera puede seguir en la línea
 siguiente si la línea acaba en coma o en dos puntos, o si hay un paréntesis abierto.`},
 		Example: band(`sc in each`),
@@ -189,7 +189,7 @@ forgotten, the next block shows it: a part cannot stand inside a part.`},
 			Message: `al bloque «{open}» le falta su end antes de «{word}»`,
 			Mark:    `esta línea va fuera de ese bloque`,
 			Related: map[string]string{"open": `este bloque sigue abierto`},
-			Help:    map[string]string{"": `escriba end en una línea anterior a esta`},
+			Help:    map[string]string{"": `escribir end en una línea anterior a esta`},
 			Explain: `Lo que empieza por una palabra como part, sizes o repeat sigue hasta una línea que dice end. Cuando se olvida, se nota
 en el bloque siguiente: una pieza no puede ir dentro de otra.`},
 		Example: strings.Replace(band(`round: sc in each`), "18 rows\nend\n", "18 rows\n", 1),
@@ -205,7 +205,7 @@ line that began the block is gone.`},
 		Es: Wording{
 			Message: `este end no cierra nada`,
 			Mark:    `aquí no hay ningún bloque abierto`,
-			Help:    map[string]string{"": `quite la línea, o reponga la que empezaba su bloque`},
+			Help:    map[string]string{"": `quitar la línea, o reponer la que empezaba su bloque`},
 			Explain: `Cada end cierra el último bloque empezado. Aquí ya están todos cerrados: sobra un end, o falta la línea que empezaba el
 bloque.`},
 		Example: band(`round: sc in each`) + "end\n",
@@ -223,7 +223,7 @@ whose lines were lost when the file was copied, so it is not closed in silence.`
 			Message: `el archivo acaba, pero {n|al bloque «{word}» le|a {n} bloques les} falta su end`,
 			Mark:    `este bloque sigue abierto`,
 			Related: map[string]string{"open": `y este también`},
-			Help:    map[string]string{"": `escriba end detrás de la última línea del bloque`},
+			Help:    map[string]string{"": `escribir end detrás de la última línea del bloque`},
 			Explain: `Todo bloque se cierra con una línea que dice end, también el último del archivo. Un bloque abierto puede ser uno cuyas
 líneas se perdieron al copiar, y por eso no se cierra sin avisar.`},
 		Example: strings.TrimSuffix(band(`round: sc in each`), "end\n"),
@@ -258,8 +258,8 @@ language of the text, or nothing if it goes on in the same language; in a chart 
 			Message: `en «{inside}» todas las líneas van detrás de una barra`,
 			Mark:    `esta línea no tiene barra`,
 			Help: map[string]string{
-				"prose": `escriba el idioma y una barra antes del texto: es | Lavar a mano.`,
-				"chart": `escriba el número de la hilera y una barra antes de sus casillas: 1 | . x x .`},
+				"prose": `escribir el idioma y una barra antes del texto: es | Lavar a mano.`,
+				"chart": `escribir el número de la hilera y una barra antes de sus casillas: 1 | . x x .`},
 			Explain: `Lo que va detrás de la barra se toma tal cual, de modo que un texto puede llevar cualquier palabra y cualquier signo.
 Delante de la barra va el idioma del texto, o nada si sigue en el mismo; en un gráfico, el número de la hilera.`},
 		Example: band("round: sc in each\n  note\n    Turn it inside out.\n  end"),
@@ -275,9 +275,9 @@ the same source. Names that you choose yourself may be in any language.`},
 		Es: Wording{
 			Message: `«{word}» se escribe «{english}» en el patrón`,
 			Mark:    `la palabra española`,
-			Help:    map[string]string{"": `escriba {english}`},
-			Explain: `Las palabras del lenguaje son inglesas, sea cual sea el idioma en que se publica el patrón: la página en español se
-obtiene del mismo texto. Los nombres que usted elige pueden estar en cualquier idioma.`},
+			Help:    map[string]string{"": `escribir {english}`},
+			Explain: `Las palabras del lenguaje son inglesas, sea cual sea el idioma en que se publica el patrón: la página en español
+se obtiene del mismo texto. Los nombres que elige quien diseña pueden estar en cualquier idioma.`},
 		Example: band(`vuelta: sc in each`),
 		Fixed:   band(`round: sc in each`)},
 }

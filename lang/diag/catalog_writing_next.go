@@ -57,7 +57,7 @@ printed is said apart from it, with title or call, and may have several words.`}
 		Es: Wording{
 			Message: `falta un nombre detrás de «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `escriba una palabra de letras, cifras y _ que empiece por letra: {form}`},
+			Help:    map[string]string{"": `escribir una palabra de letras, cifras y _ que empiece por letra: {form}`},
 			Explain: `Un nombre es una sola palabra: left_sleeve, m1, año. Empieza por una letra, y dos palabras se unen con un guion bajo.
 Lo que se imprime se dice aparte, con title o call, y puede tener varias palabras.`},
 		Example: band(`round: sc in each as 2`),
@@ -73,7 +73,7 @@ marker or a piece, a line that uses it would read two ways.`},
 		Es: Wording{
 			Message: `«{word}» es una palabra del lenguaje y no puede ser un nombre`,
 			Mark:    `aquí hace falta un nombre`,
-			Help:    map[string]string{"": `elija otro, o alárguelo: {word}_1`},
+			Help:    map[string]string{"": `elegir otro, o alargarlo: {word}_1`},
 			Explain: `Palabras como in, next, round o space tienen un significado fijo dondequiera que estén. Si una de ellas pudiera ser
 también un marcador o una pieza, la línea que la usa se leería de dos maneras.`},
 		Example: band(`round: sc in each as ring`),
@@ -105,7 +105,7 @@ of these with + - * / and brackets.`},
 		Es: Wording{
 			Message: `falta un valor detrás de «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `escriba un número, una longitud como 20 cm o el nombre de un valor; una línea correcta: {form}`},
+			Help:    map[string]string{"": `escribir un número, una longitud como 20 cm o el nombre de un valor; una línea correcta: {form}`},
 			Explain: `Un valor es un número con unidad o sin ella, un nombre dado con let, una medida como fit.waist, o algo calculado a
 partir de ellos con + - * / y paréntesis.`},
 		Example: bandIn("let wide = 20 + * 2\n", `round: sc in each`),
@@ -125,7 +125,7 @@ that it may have blanks, signs and any word.`},
 			Mark:    hereEs,
 			Help: map[string]string{
 				"":       `se escribe así: {form}`,
-				"quotes": `póngalo entre comillas: "{found}"`},
+				"quotes": `ponerlo entre comillas: "{found}"`},
 			Explain: `Lo que se imprime tal cual, como los títulos y los nombres de las tallas, va entre comillas rectas, de modo que puede
 llevar espacios, signos y cualquier palabra.`},
 		Example: bandIn("yarn sand\n  name en sand es arena\nend\n", `round: sc in each`),
@@ -141,7 +141,7 @@ for Spanish.`},
 		Es: Wording{
 			Message: `falta el idioma del texto detrás de «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `escriba en o es delante de cada texto: {form}`},
+			Help:    map[string]string{"": `escribir en o es delante de cada texto: {form}`},
 			Explain: `El patrón se imprime en todos los idiomas en que se publica, así que cada texto dice para cuál es: en para el inglés,
 es para el español.`},
 		Example: bandIn("yarn sand\n  name \"sand\"\nend\n", `round: sc in each`),
@@ -160,8 +160,8 @@ another part is written with the name of the part and a point: body.right_gap.`}
 			Message: `falta un lugar detrás de «{after}»`,
 			Mark:    hereEs,
 			Help: map[string]string{
-				"row": `diga dónde: next, each, same, first, last 2, o el nombre de un marcador o de una etiqueta`,
-				"run": `nombre una etiqueta, o algo de otra pieza: body.right_gap`},
+				"row": `decir dónde: next, each, same, first, last 2, o el nombre de un marcador o de una etiqueta`,
+				"run": `nombrar una etiqueta, o algo de otra pieza: body.right_gap`},
 			Explain: `Un punto se teje en algo: en el lugar siguiente, en cada uno de varios, en uno marcado o en los de una etiqueta. Un
 lugar de otra pieza se escribe con el nombre de la pieza y un punto: body.right_gap.`},
 		Example: band(`round: sc in`),
@@ -192,7 +192,7 @@ marker. A row without any has nothing to work.`},
 		Es: Wording{
 			Message: `falta una instrucción detrás de «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `escriba lo que se teje: {form}`},
+			Help:    map[string]string{"": `escribir lo que se teje: {form}`},
 			Explain: `Detrás de los dos puntos de una hilera y detrás de cada coma va una instrucción: puntos con su lugar, cadenetas, un
 salto, un marcador. Una hilera sin ninguna no tiene nada que tejer.`},
 		Example: band("round:\n  round: sc in each"),
@@ -223,7 +223,7 @@ leería como el nombre de la hilera.`},
 		Es: Wording{
 			Message: `falta una coma entre «{before}» y «{found}»`,
 			Mark:    `aquí empieza otra cosa`,
-			Help:    map[string]string{"": `escriba {before}, {found}`},
+			Help:    map[string]string{"": `escribir {before}, {found}`},
 			Explain: `Las instrucciones, las cuentas, las tallas y cualquier otra serie de varias cosas se separan con comas: = 8 dc, 2
 spaces.`},
 		Example: band(`round: sc in next 20 ch 1, skip 1, sc in each    = 39 sts, 1 space`),
@@ -239,7 +239,7 @@ value before it.`},
 		Es: Wording{
 			Message: `detrás de but va una talla entre comillas y su valor`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `nombre antes la talla: stitches(52 cm, sc) but "M" 91`},
+			Help:    map[string]string{"": `nombrar antes la talla: stitches(52 cm, sc) but "M" 91`},
 			Explain: `but fija a mano el valor de una talla. Dice de qué talla se trata y luego cuál es el valor en ella; las demás conservan
 el valor anterior.`},
 		Example: bandIn("let wide = 40 but 44\n", `round: sc in each`),
@@ -255,7 +255,7 @@ el valor anterior.`},
 		Es: Wording{
 			Message: `los paréntesis detrás de un número llevan los números de las demás tallas, y nada más`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `escriba los números separados por comas: 96 (104, 112); la unidad va detrás del paréntesis`},
+			Help:    map[string]string{"": `escribir los números separados por comas: 96 (104, 112); la unidad va detrás del paréntesis`},
 			Explain: `96 (104, 112) es un número por talla, en su orden. Lo que haya que calcular con ellos se escribe aparte:
 96 (104, 112) + 2.`},
 		Example: bandIn("let wide = 40 (44 cm)\n", `round: sc in each`),
@@ -271,7 +271,7 @@ corner. It stands without blanks; a sentence does not end in a point here.`},
 		Es: Wording{
 			Message: `falta algo detrás del punto en «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `escriba un nombre, un número, first o last: body.right_gap, corner.2, front.last`},
+			Help:    map[string]string{"": `escribir un nombre, un número, first o last: body.right_gap, corner.2, front.last`},
 			Explain: `El punto busca algo dentro de una pieza o de una etiqueta: body.right_gap es right_gap de body; corner.2, la segunda
 esquina. Va sin espacios; aquí las frases no acaban en punto.`},
 		Example: bandIn("let half = fit.\n", `round: sc in each`),

@@ -14,7 +14,7 @@ are worked one after the other, several times.`},
 			Message: `el grupo entre paréntesis no dice en qué lugar va`,
 			Mark:    `aquí acaba el grupo`,
 			Help: map[string]string{
-				"place":  `diga dónde: (2 dc, ch 2, 2 dc) in next`,
+				"place":  `decir dónde: (2 dc, ch 2, 2 dc) in next`,
 				"repeat": `los paréntesis van en un solo lugar; lo que se repite va entre corchetes: [sc, dc] 4 times`},
 			Explain: `Los paréntesis encierran puntos que van todos en un mismo lugar, y por eso les sigue el lugar. Los corchetes encierran
 puntos que se tejen uno tras otro, varias veces.`},
@@ -31,7 +31,7 @@ out even there.`},
 		Es: Wording{
 			Message: `la repetición entre corchetes no dice cuántas veces se teje`,
 			Mark:    `aquí acaba la repetición`,
-			Help:    map[string]string{"": `diga cuántas: 6 times, around, across, to m1 o to last 3`},
+			Help:    map[string]string{"": `decir cuántas: 6 times, around, across, to m1 o to last 3`},
 			Explain: `Una repetición dice cuántas veces, o hasta dónde: [sc, dc] 6 times son seis en total; around llega al final de la
 vuelta, y allí debe cuadrar.`},
 		Example: band(`round: [sc in next, 2 sc in next]`),
@@ -63,7 +63,7 @@ the printed page may still use the form that its readers know. Between values th
 		Es: Wording{
 			Message: `el asterisco no marca aquí una repetición`,
 			Mark:    `este signo`,
-			Help:    map[string]string{"": `ponga entre corchetes lo que se repite: [sc in next 3, inc] around`},
+			Help:    map[string]string{"": `poner entre corchetes lo que se repite: [sc in next 3, inc] around`},
 			Explain: `«*3 pb, 1 aum; rep desde *» dice dónde empieza una repetición, pero hay que adivinar dónde acaba. Los corchetes muestran
 ambas cosas; la página impresa puede usar igualmente la forma que conocen sus lectores. Entre valores, el asterisco multiplica.`},
 		Example: band(`round: *sc in next 3, 2 sc in next`),
@@ -94,7 +94,7 @@ huecos se cuentan por su nombre.`},
 		Es: Wording{
 			Message: `«in {n}» no dice qué {n} lugares`,
 			Mark:    `un número`,
-			Help:    map[string]string{"": `escriba in next {n}`},
+			Help:    map[string]string{"": `escribir in next {n}`},
 			Explain: `Los lugares son los siguientes, los últimos o los de un nombre. Un número solo no dice dónde están.`},
 		Example: band(`round: sc in 40`),
 		Fixed:   band(`round: sc in next 40`)},
@@ -108,7 +108,7 @@ huecos se cuentan por su nombre.`},
 		Es: Wording{
 			Message: `«in next {n} {rows} below» puede leerse de dos maneras`,
 			Mark:    `¿{n} lugares, o {n} {rows} más abajo?`,
-			Help:    map[string]string{"": `diga cuál es el lugar: in next st {n} {rows} below`},
+			Help:    map[string]string{"": `decir cuál es el lugar: in next st {n} {rows} below`},
 			Explain: `El número detrás de «next» cuenta lugares. Para llegar más abajo se nombra primero el lugar y después a qué
 distancia está.`},
 		Example: band("round: sc in each\n  round: sc in each\n  round: sc in next 2 rounds below, skip 1, sc in each"),
@@ -124,7 +124,7 @@ is put in above it. Several rows that read the same are written 4 rounds: …`},
 		Es: Wording{
 			Message: `las hileras se numeran solas, así que «{word} {number}» no puede empezar una`,
 			Mark:    `este número no hace falta`,
-			Help:    map[string]string{"": "omita el número: {word}: sc in each\no dé un nombre a la hilera: {word} divide: sc in each"},
+			Help:    map[string]string{"": "omitir el número: {word}: sc in each\no dar un nombre a la hilera: {word} divide: sc in each"},
 			Explain: `Las hileras se numeran en el orden en que están, en cada talla por separado. Un número escrito a mano sería falso en
 cuanto se añadiera otra antes. Varias iguales se escriben 4 rounds: …`},
 		Example: band(`round 1: sc in each`),

@@ -11,7 +11,7 @@ of the repeat would be a guess. An open bracket ends at the next line that begin
 		Es: Wording{
 			Message: `falta cerrar «{sign}»`,
 			Mark:    `nada lo cierra`,
-			Help:    map[string]string{"": `escriba {other} detrás de la última instrucción que le pertenece`},
+			Help:    map[string]string{"": `escribir {other} detrás de la última instrucción que le pertenece`},
 			Explain: `Los corchetes encierran lo que se repite; los paréntesis, lo que va en un mismo lugar. Cada uno necesita su pareja:
 sin ella habría que adivinar dónde acaba la repetición. Un paréntesis abierto acaba en la siguiente línea que empieza algo
 nuevo.`},
@@ -44,7 +44,7 @@ something new instead.`},
 		Es: Wording{
 			Message: `esta línea no está acabada: falta algo detrás de «{sign}»`,
 			Mark:    `no sigue nada que le pertenezca`,
-			Help:    map[string]string{"": `quite el signo, o escriba lo que debía unir; una línea correcta: {form}`},
+			Help:    map[string]string{"": `quitar el signo, o escribir lo que debía unir; una línea correcta: {form}`},
 			Explain: `Una línea que acaba en coma, en signo igual o en un signo de cálculo sigue en la siguiente. Aquí, en cambio, la línea
 siguiente empieza algo nuevo.`},
 		Example: band("round: sc in each,\n  round: sc in each"),
@@ -59,7 +59,7 @@ siguiente empieza algo nuevo.`},
 		Es: Wording{
 			Message: `falta un espacio en «{text}»`,
 			Mark:    `un número y una palabra, sin espacio entre ellos`,
-			Help:    map[string]string{"": `ponga un espacio entre ambos: {number} {word}`},
+			Help:    map[string]string{"": `poner un espacio entre ambos: {number} {word}`},
 			Explain: `5dc podría ser cinco puntos o un nombre. Solo una unidad puede ir pegada a su número, como en 10cm y 3.75mm.`},
 		Example: band(`round: 2sc in each`),
 		Fixed:   band(`round: 2 sc in each`)},
@@ -74,7 +74,7 @@ file.`},
 		Es: Wording{
 			Message: `el texto que empieza aquí no se cierra en su línea`,
 			Mark:    `las comillas que lo abren`,
-			Help:    map[string]string{"": `escriba " detrás de su última letra; unas comillas dentro de un texto se escriben \"`},
+			Help:    map[string]string{"": `escribir " detrás de su última letra; unas comillas dentro de un texto se escriben \"`},
 			Explain: `Un texto entre comillas acaba en la misma línea en que empieza. Así, unas comillas olvidadas estropean una línea y no el
 resto del archivo.`},
 		Example: bandIn("yarn sand\n  name en \"sand es \"arena\"\nend\n", `round: sc in each`),
@@ -89,7 +89,7 @@ resto del archivo.`},
 		Es: Wording{
 			Message: `los textos van entre comillas rectas ("), no entre signos como {sign}`,
 			Mark:    `este signo es de otra clase`,
-			Help:    map[string]string{"": `escriba " en su lugar; los procesadores de texto lo cambian solos, los editores sencillos no`},
+			Help:    map[string]string{"": `escribir " en su lugar; los procesadores de texto cambian este signo por su cuenta, los editores sencillos no`},
 			Explain: `Solo las comillas rectas abren y cierran un texto, para que todas las demás puedan ir dentro: es "el hilo «arena»".`},
 		Example: bandIn("hook 4 mm\nyarn sand\n  name en “sand” es “arena”\nend\n", `round: sc in each`),
 		Fixed:   bandIn("hook 4 mm\nyarn sand\n  name en \"sand\" es \"arena\"\nend\n", "yarn sand\n  round: sc in each")},
@@ -104,7 +104,7 @@ ends the row, so that there is one way to write it.`},
 		Es: Wording{
 			Message: `el punto y coma no tiene significado aquí`,
 			Mark:    `este signo`,
-			Help:    map[string]string{"": `separe las instrucciones con comas; empiece cada hilera en su propia línea`},
+			Help:    map[string]string{"": `separar las instrucciones con comas; empezar cada hilera en su propia línea`},
 			Explain: `En los patrones impresos el punto y coma separa a veces instrucciones o hileras. Aquí la coma separa las
 instrucciones y el final de la línea acaba la hilera, de modo que hay una sola manera de escribirlo.`},
 		Example: band(`round: sc in next 20; sc in each`),
@@ -136,7 +136,7 @@ and the underscore: left_sleeve. Anything may stand in texts and behind #, which
 		Es: Wording{
 			Message: `el signo «{sign}» no tiene significado aquí`,
 			Mark:    `este signo`,
-			Help:    map[string]string{"": `quítelo; los nombres se componen de letras, cifras y _`},
+			Help:    map[string]string{"": `quitarlo; los nombres se componen de letras, cifras y _`},
 			Explain: `Los signos del lenguaje son ( ) [ ] , : = + - * / . % y la barra. Un nombre puede llevar letras de cualquier idioma,
 cifras y el guion bajo: left_sleeve. En los textos y detrás de #, que empieza un comentario, puede ir cualquier cosa.`},
 		Example: band(`round: sc in each @`),
@@ -152,7 +152,7 @@ printed with the sign that its language uses.`},
 		Es: Wording{
 			Message: `«{text}» lleva coma decimal; aquí debe ser un punto`,
 			Mark:    `se lee como dos números`,
-			Help:    map[string]string{"": `escriba {right}`},
+			Help:    map[string]string{"": `escribir {right}`},
 			Explain: `La coma separa los elementos de una lista, así que 3,75 serían dos números. En el patrón el signo decimal es el punto;
 cada página se imprime con el que usa su idioma.`},
 		Example: bandIn("hook 3,75 mm\n", `round: sc in each`),

@@ -40,7 +40,7 @@ func lookCautions(s *subject) look {
 // noRule is the caution that stands where the source was too silent for any rule.
 const noRule = "NONE"
 
-var whyNoKind = text{"the source says neither what is made nor for what age", "el archivo no dice ni qué se teje ni para qué edad"}
+var whyNoKind = text{"the source says neither what is made nor for what age", "el patrón no dice ni qué se teje ni para qué edad"}
 
 var nPatterns = noun{text{"pattern against the rules for small children", "patrón según las reglas para niños pequeños"}, text{"patterns", "patrones"}}
 

@@ -10,7 +10,7 @@ var (
 	whyNoCharts  = text{"there is no chart", "no hay ningún gráfico"}
 	whyUndrawn   = text{"there is no schematic", "no hay esquema"}
 	letterTwice  = text{"the letter {letter} stands for {one} and for {other}", "la letra {letter} vale para {one} y para {other}"}
-	chartAlone   = text{"{part}: row {row} stands in the chart alone", "{part}: la hilera {row} está solo en el gráfico"}
+	chartAlone   = text{"{part}: row {row} stands in the chart alone", "{part}: la hilera {row} solo está en el gráfico"}
 	sendsToChart = text{"{part}: a note sends to a chart: {text}", "{part}: una nota remite a un gráfico: {text}"}
 	colourNoYarn = text{"chart {chart} has a colour that is no yarn", "el gráfico {chart} tiene un color que no es de ningún hilo"}
 )

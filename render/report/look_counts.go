@@ -14,22 +14,22 @@ var (
 	whyOneSize      = text{"the pattern has one size", "el patrón tiene una sola talla"}
 	whyNoStarts     = text{"no part starts by itself", "ninguna pieza comienza por sí sola"}
 	whyNoRepeats    = text{"nothing is repeated", "no se repite nada"}
-	whyNoStated     = text{"the source states no count", "el archivo no indica ningún recuento"}
+	whyNoStated     = text{"the source states no count", "el patrón no indica ninguna cuenta"}
 	whyNoChanges    = text{"the number of stitches never changes", "el número de puntos no cambia nunca"}
 	whyNoSchedules  = text{"nothing is shaped by a schedule", "no hay formas según un plan"}
-	whyNoBegins     = text{"no row begins with chains", "ninguna hilera comienza con cadenas"}
+	whyNoBegins     = text{"no row begins with chains", "ninguna hilera comienza con cadenetas"}
 	whyNoJoins      = text{"nothing divides or joins", "nada se divide ni se une"}
 	whyNoEdges      = text{"nothing is worked along ends of rows", "no se teje a lo largo de bordes de hileras"}
 	whyNoSeams      = text{"nothing is sewn", "no se cose nada"}
 	whyNoMirrors    = text{"no part mirrors another", "ninguna pieza es simétrica de otra"}
 	whyNoMarkers    = text{"no marker is placed", "no se coloca ningún marcador"}
-	whyOneYarn      = text{"the source names no yarn", "el archivo no nombra ningún hilo"}
+	whyOneYarn      = text{"the source names no yarn", "el patrón no nombra ningún hilo"}
 	whyNotAtOnce    = text{"no two edges are shaped at once", "no hay dos bordes con formas simultáneas"}
 	whyNoNamed      = text{"every stitch goes into the next place", "cada punto va en el lugar siguiente"}
 	whyNoSides      = text{"nothing is turned", "la labor no se gira"}
 	whyNoRows       = text{"there are no rows", "no hay hileras"}
-	uncounted       = text{"{part}: row {row} ends with another number of stitches than before, and no count says so", "{part}: la hilera {row} acaba con otro número de puntos y ningún recuento lo dice"}
-	chainLost       = text{"{part}, {size}: the first row takes {have} of {need} chains", "{part}, {size}: la primera hilera toma {have} de {need} cadenas"}
+	uncounted       = text{"{part}: row {row} ends with another number of stitches than before, and no count says so", "{part}: la hilera {row} acaba con otro número de puntos y ninguna cuenta lo dice"}
+	chainLost       = text{"{part}, {size}: the first row takes {have} of {need} chains", "{part}, {size}: la primera hilera toma {have} de {need} cadenetas"}
 	placesLost      = text{"{part}, {size}, row {row}: {have} of the {need} places of the row below are accounted for", "{part}, {size}, hilera {row}: se da cuenta de {have} de los {need} lugares de la anterior"}
 	brokenNumbering = text{
 		"{part}, {size}: row {have} follows row {before}",

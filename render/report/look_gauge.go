@@ -9,7 +9,7 @@ import (
 )
 
 var (
-	whyNoGauges   = text{"the source gives no gauge", "el archivo no da ninguna muestra"}
+	whyNoGauges   = text{"the source gives no gauge", "el patrón no da ninguna muestra"}
 	whyNoMeasures = text{"no measurement is given", "no se da ninguna medida"}
 	whyNoBody     = text{"nothing is compared with the wearer", "nada se compara con quien lo lleva"}
 	whyNoSums     = text{"no measurement is made of several lengths", "ninguna medida se compone de varias longitudes"}
@@ -18,8 +18,8 @@ var (
 	whyNoYarnHook = text{"yarn class, hook or gauge are not given", "faltan el grosor del hilo, el ganchillo o la muestra"}
 	whyNoHead     = text{"no measurement is compared with a head or a foot", "ninguna medida se compara con la cabeza o el pie"}
 
-	whyNoSample    = text{"the source tells of no sample", "el archivo no habla de ninguna prenda de prueba"}
-	sampleMeasured = text{"{measure}: {found} cm on the sample, {worked} cm by counts and gauge", "{measure}: {found} cm en la prenda de prueba, {worked} cm según los puntos y la muestra"}
+	whyNoSample    = text{"the source tells of no sample", "el patrón no habla de ninguna pieza de prueba"}
+	sampleMeasured = text{"{measure}: {found} cm on the sample, {worked} cm by counts and gauge", "{measure}: {found} cm en la pieza de prueba, {worked} cm según los puntos y la muestra"}
 	blockingUnsaid = text{"{n}: not said whether before or after blocking", "{n}: no se dice si antes o después de bloquear"}
 	rowsUngauged   = text{"the size of {rows} is not known for want of a gauge: {stitches}", "no se conoce la medida de {rows} por falta de muestra: {stitches}"}
 	noMeasures     = text{"the pattern gives no finished measurement", "el patrón no da ninguna medida terminada"}

@@ -8,9 +8,9 @@ import (
 )
 
 var (
-	whyNoYarns    = text{"the source names no yarn", "el archivo no nombra ningún hilo"}
+	whyNoYarns    = text{"the source names no yarn", "el patrón no nombra ningún hilo"}
 	whyNoAmounts  = text{"no amount of yarn is known", "no se conoce ninguna cantidad de hilo"}
-	whyNoHooks    = text{"the source names no hook", "el archivo no nombra ningún ganchillo"}
+	whyNoHooks    = text{"the source names no hook", "el patrón no nombra ningún ganchillo"}
 	whyNoNotions  = text{"nothing else is needed", "no hace falta nada más"}
 	whyOneAmount  = text{"there is one size, or no amount is known", "hay una sola talla, o no se conoce la cantidad"}
 	ballsWrong    = text{"yarn {yarn}, {size}: {balls} balls are given, and {need} are needed", "hilo {yarn}, {size}: se dan {balls} ovillos y hacen falta {need}"}

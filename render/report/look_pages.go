@@ -17,7 +17,7 @@ var (
 	lawMeet    = text{"texts run into each other", "dos textos se pisan"}
 	lawLonely  = text{"a head stands last on its page", "un título queda solo al pie de la página"}
 	lawTorn    = text{"a line of a table is torn apart", "una línea de una tabla queda partida"}
-	lawUnset   = text{"the fonts have no such letter", "las letras no tienen ese signo"}
+	lawUnset   = text{"the fonts have no such letter", "las tipografías no tienen ese signo"}
 	lawUntold  = text{"a picture has no description", "una imagen no tiene descripción"}
 	lawStrayed = text{"text is missing from the reading order", "un texto falta en el orden de lectura"}
 	lawMute    = text{"the language of a text is not said", "no se dice el idioma de un texto"}
@@ -26,7 +26,7 @@ var (
 
 	notSet    = text{"{edition}: the pages could not be set: {why}", "{edition}: no se pudieron componer las páginas: {why}"}
 	stepGone  = text{"{edition}: this step is not on the pages, or not in its place: {text}", "{edition}: este paso no está en las páginas, o no en su lugar: {text}"}
-	countGone = text{"{edition}: this count is not on the pages: {text}", "{edition}: este recuento no está en las páginas: {text}"}
+	countGone = text{"{edition}: this count is not on the pages: {text}", "{edition}: esta cuenta no está en las páginas: {text}"}
 	unlike    = text{"{part}, step {n}: {one} in one language and {other} in the other", "{part}, paso {n}: {one} en un idioma y {other} en el otro"}
 )
 

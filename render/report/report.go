@@ -288,8 +288,8 @@ var (
 	whyHidden  = text{"the errors may hide what there is to look at", "los errores pueden ocultar lo que hay que mirar"}
 	whyInPart  = text{"behind a row that does not come out nothing is known", "tras una hilera que no cuadra no se sabe nada"}
 	whyUnread  = text{"the source could not be read", "el archivo no se pudo leer"}
-	whyNoParts = text{"there is nothing to work in the source", "el archivo no tiene nada que tejer"}
-	whyNoPages = text{"the source has errors, so there are no pages", "el archivo tiene errores y por eso no hay páginas"}
+	whyNoParts = text{"there is nothing to work in the source", "el patrón no tiene nada que tejer"}
+	whyNoPages = text{"the source has errors, so there are no pages", "el patrón tiene errores y por eso no hay páginas"}
 	whyNotSet  = text{"the pages could not be set", "no se pudieron componer las páginas"}
 
 	unknownBehind = text{"{part}: nothing is known behind {row} {n} in {sizes}", "{part}: no se sabe nada después de la {row} {n} en {sizes}"}

@@ -33,7 +33,7 @@ var (
 	rowsUnit      = text{"rows", "hileras"}
 	roundsUnit    = text{"rounds", "vueltas"}
 	stsUnit       = text{"stitches", "puntos"}
-	chainsUnit    = text{"chains", "cadenas"}
+	chainsUnit    = text{"chains", "cadenetas"}
 	timesUnit     = text{"times", "veces"}
 	roundedNote   = text{
 		"the count, and by how many millimetres it measures more (+) or less (−) than was asked for; * set by hand",
@@ -42,7 +42,7 @@ var (
 	grams    = text{"g", "g"}
 	balls    = text{"balls", "ovillos"}
 	metres   = text{"m", "m"}
-	rowHead  = text{"row", "vuelta"}
+	rowHead  = text{"row", "hilera"}
 
 	motifsLine  = text{"motifs", "motivos"}
 	sharedLine  = text{"shared sides", "lados comunes"}

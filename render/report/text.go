@@ -13,7 +13,7 @@ var (
 		Front:     {"Front matter", "Portada y datos"},
 		Materials: {"Materials", "Materiales"},
 		Gauge:     {"Gauge, sizes, measurements", "Muestra, tallas y medidas"},
-		Counting:  {"Counts", "Recuentos"},
+		Counting:  {"Counts", "Cuentas"},
 		Wording:   {"Words and style", "Palabras y estilo"},
 		Charts:    {"Charts and schematic", "Gráficos y esquema"},
 		File:      {"Pages and file", "Páginas y archivo"},
@@ -46,13 +46,13 @@ var (
 	hChecks       = text{"Every check", "Todas las comprobaciones"}
 	tNothingFound = text{"Nothing was found.", "No se halló nada."}
 	hTables       = text{"Figures", "Cifras"}
-	hCounts       = text{"Counts of every row", "Recuento de todas las vueltas"}
+	hCounts       = text{"Counts of every row", "Cuentas de todas las hileras y vueltas"}
 
 	tSourceLine  = text{"{file}, {lines} lines, mark {mark}", "{file}, {lines} líneas, marca {mark}"}
 	tNumbersLine = text{
 		"mark {mark}: the same as long as no count and no measurement changes",
-		"marca {mark}: la misma mientras no cambie ningún recuento ni ninguna medida"}
-	tNumbersNone = text{"not all known while the source has errors", "no se conocen todos mientras el archivo tenga errores"}
+		"marca {mark}: la misma mientras no cambie ninguna cuenta ni ninguna medida"}
+	tNumbersNone = text{"not all known while the source has errors", "no se conocen todos mientras el patrón tenga errores"}
 	nErrors      = noun{text{"error", "error"}, text{"errors", "errores"}}
 	nWarnings    = noun{text{"warning", "aviso"}, text{"warnings", "avisos"}}
 	nNotes       = noun{text{"note", "nota"}, text{"notes", "notas"}}

@@ -56,8 +56,8 @@ var (
 	nRows          = noun{text{"row", "hilera"}, text{"rows", "hileras"}}
 	nRounds        = noun{text{"round", "vuelta"}, text{"rounds", "vueltas"}}
 	nPlaces        = noun{text{"place worked into", "lugar tejido"}, text{"places worked into", "lugares tejidos"}}
-	nStated        = noun{text{"count stated in the source", "recuento indicado en el archivo"}, text{"counts stated in the source", "recuentos indicados en el archivo"}}
-	nPrintedCounts = noun{text{"step with its count", "paso con su recuento"}, text{"steps with their counts", "pasos con su recuento"}}
+	nStated        = noun{text{"count stated in the source", "cuenta indicada en el patrón"}, text{"counts stated in the source", "cuentas indicadas en el patrón"}}
+	nPrintedCounts = noun{text{"step with its count", "paso con su cuenta"}, text{"steps with their counts", "pasos con su cuenta"}}
 	nStitchNames   = noun{text{"stitch name", "nombre de punto"}, text{"stitch names", "nombres de puntos"}}
 	nYarns         = noun{text{"yarn", "hilo"}, text{"yarns", "hilos"}}
 	nAmounts       = noun{text{"amount of yarn", "cantidad de hilo"}, text{"amounts of yarn", "cantidades de hilo"}}
@@ -73,7 +73,7 @@ var (
 	nLists         = noun{text{"list of sizes", "lista de tallas"}, text{"lists of sizes", "listas de tallas"}}
 	nOnly          = noun{text{"passage for some sizes alone", "pasaje para algunas tallas"}, text{"passages for some sizes alone", "pasajes para algunas tallas"}}
 	nByHand        = noun{text{"number set by hand", "número puesto a mano"}, text{"numbers set by hand", "números puestos a mano"}}
-	nStarts        = noun{text{"start on chains, stitches or a ring", "comienzo con cadenas, puntos o anillo"}, text{"starts on chains, stitches or a ring", "comienzos con cadenas, puntos o anillo"}}
+	nStarts        = noun{text{"start on chains, stitches or a ring", "comienzo con cadenetas, puntos o anillo"}, text{"starts on chains, stitches or a ring", "comienzos con cadenetas, puntos o anillo"}}
 	nRepeats       = noun{text{"repeat", "repetición"}, text{"repeats", "repeticiones"}}
 	nGroups        = noun{text{"group in one place", "grupo en un mismo lugar"}, text{"groups in one place", "grupos en un mismo lugar"}}
 	nChanges       = noun{text{"change in the number of stitches", "cambio en el número de puntos"}, text{"changes in the number of stitches", "cambios en el número de puntos"}}

@@ -11,7 +11,7 @@ error[OV102]: el texto no está guardado como UTF-8: el byte 0xF1 no representa 
  --> example.ovillo:2:31
  2 |   title en "Trial band" es "Ba�ada de prueba"
    |                               ^ el primer byte de este tipo
-   = ayuda: guarde el archivo de nuevo y elija UTF-8 como codificación
+   = ayuda: guardar el archivo de nuevo y elegir UTF-8 como codificación
 
 example.ovillo: 1 error
 
@@ -20,7 +20,7 @@ error[OV103]: hay más de 200 paréntesis o bloques unos dentro de otros
   --> example.ovillo:12:212
  12 | …(((((((((((((((((((((((((((((((40)))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))…
     |                                ^ este ya sobra
-    = ayuda: dé un nombre a la lista interior con group, o cierre los paréntesis que quedaron abiertos
+    = ayuda: dar un nombre a la lista interior con group, o cerrar los paréntesis que quedaron abiertos
 
 example.ovillo: 1 error
 
@@ -65,7 +65,7 @@ error[OV113]: los puntos van en una hilera, pero esta línea empieza por «sc» 
   --> example.ovillo:17:3
  17 |   sc in each
     |   ^^ aquí no ha empezado ninguna hilera
-    = ayuda: empiece la línea por lo que es: round: sc in each
+    = ayuda: empezar la línea por lo que es: round: sc in each
 
 example.ovillo: 1 error
 
@@ -76,7 +76,7 @@ error[OV114]: al bloque «gauge» le falta su end antes de «part»
     | ^^^^ esta línea va fuera de ese bloque
   9 | gauge 10 cm
     | ----------- este bloque sigue abierto
-    = ayuda: escriba end en una línea anterior a esta
+    = ayuda: escribir end en una línea anterior a esta
 
 example.ovillo: 1 error
 
@@ -85,7 +85,7 @@ error[OV115]: este end no cierra nada
   --> example.ovillo:20:1
  20 | end
     | ^^^ aquí no hay ningún bloque abierto
-    = ayuda: quite la línea, o reponga la que empezaba su bloque
+    = ayuda: quitar la línea, o reponer la que empezaba su bloque
 
 example.ovillo: 1 error
 
@@ -94,7 +94,7 @@ error[OV116]: el archivo acaba, pero al bloque «part» le falta su end
   --> example.ovillo:13:1
  13 | part band
     | ^^^^^^^^^ este bloque sigue abierto
-    = ayuda: escriba end detrás de la última línea del bloque
+    = ayuda: escribir end detrás de la última línea del bloque
 
 example.ovillo: 1 error
 
@@ -112,7 +112,7 @@ error[OV118]: en «note» todas las líneas van detrás de una barra
   --> example.ovillo:19:5
  19 |     Turn it inside out.
     |     ^^^^ esta línea no tiene barra
-    = ayuda: escriba el idioma y una barra antes del texto: es | Lavar a mano.
+    = ayuda: escribir el idioma y una barra antes del texto: es | Lavar a mano.
 
 example.ovillo: 1 error
 
@@ -121,7 +121,7 @@ error[OV119]: «vuelta» se escribe «round» en el patrón
   --> example.ovillo:17:3
  17 |   vuelta: sc in each
     |   ^^^^^^ la palabra española
-    = ayuda: escriba round
+    = ayuda: escribir round
 
 example.ovillo: 1 error
 
@@ -130,7 +130,7 @@ error[OV121]: falta cerrar «[»
   --> example.ovillo:17:10
  17 |   round: [sc in next, ch 1, skip 1 around
     |          ^ nada lo cierra
-    = ayuda: escriba ] detrás de la última instrucción que le pertenece
+    = ayuda: escribir ] detrás de la última instrucción que le pertenece
 
 example.ovillo: 1 error
 
@@ -148,7 +148,7 @@ error[OV123]: esta línea no está acabada: falta algo detrás de «,»
   --> example.ovillo:17:20
  17 |   round: sc in each,
     |                    ^ no sigue nada que le pertenezca
-    = ayuda: quite el signo, o escriba lo que debía unir; una línea correcta: round: dc in each
+    = ayuda: quitar el signo, o escribir lo que debía unir; una línea correcta: round: dc in each
 
 example.ovillo: 1 error
 
@@ -157,7 +157,7 @@ error[OV124]: falta un espacio en «2sc»
   --> example.ovillo:17:10
  17 |   round: 2sc in each
     |          ^^^ un número y una palabra, sin espacio entre ellos
-    = ayuda: ponga un espacio entre ambos: 2 sc
+    = ayuda: poner un espacio entre ambos: 2 sc
 
 example.ovillo: 1 error
 
@@ -166,7 +166,7 @@ error[OV125]: el texto que empieza aquí no se cierra en su línea
   --> example.ovillo:13:26
  13 |   name en "sand es "arena"
     |                          ^ las comillas que lo abren
-    = ayuda: escriba " detrás de su última letra; unas comillas dentro de un texto se escriben \"
+    = ayuda: escribir " detrás de su última letra; unas comillas dentro de un texto se escriben \"
 
 example.ovillo: 1 error
 
@@ -175,7 +175,7 @@ error[OV126]: los textos van entre comillas rectas ("), no entre signos como “
   --> example.ovillo:14:11
  14 |   name en “sand” es “arena”
     |           ^ este signo es de otra clase
-    = ayuda: escriba " en su lugar; los procesadores de texto lo cambian solos, los editores sencillos no
+    = ayuda: escribir " en su lugar; los procesadores de texto cambian este signo por su cuenta, los editores sencillos no
 
 example.ovillo: 1 error
 
@@ -184,7 +184,7 @@ error[OV127]: el punto y coma no tiene significado aquí
   --> example.ovillo:17:23
  17 |   round: sc in next 20; sc in each
     |                       ^ este signo
-    = ayuda: separe las instrucciones con comas; empiece cada hilera en su propia línea
+    = ayuda: separar las instrucciones con comas; empezar cada hilera en su propia línea
 
 example.ovillo: 1 error
 
@@ -202,7 +202,7 @@ error[OV129]: el signo «@» no tiene significado aquí
   --> example.ovillo:17:21
  17 |   round: sc in each @
     |                     ^ este signo
-    = ayuda: quítelo; los nombres se componen de letras, cifras y _
+    = ayuda: quitarlo; los nombres se componen de letras, cifras y _
 
 example.ovillo: 1 error
 
@@ -211,7 +211,7 @@ error[OV130]: «3,75» lleva coma decimal; aquí debe ser un punto
   --> example.ovillo:12:6
  12 | hook 3,75 mm
     |      ^^^^ se lee como dos números
-    = ayuda: escriba 3.75
+    = ayuda: escribir 3.75
 
 example.ovillo: 1 error
 
@@ -238,7 +238,7 @@ error[OV133]: falta un nombre detrás de «as»
   --> example.ovillo:17:24
  17 |   round: sc in each as 2
     |                        ^ aquí está «2»
-    = ayuda: escriba una palabra de letras, cifras y _ que empiece por letra: dc in next 5 as front
+    = ayuda: escribir una palabra de letras, cifras y _ que empiece por letra: dc in next 5 as front
 
 example.ovillo: 1 error
 
@@ -247,7 +247,7 @@ error[OV134]: «ring» es una palabra del lenguaje y no puede ser un nombre
   --> example.ovillo:17:24
  17 |   round: sc in each as ring
     |                        ^^^^ aquí hace falta un nombre
-    = ayuda: elija otro, o alárguelo: ring_1
+    = ayuda: elegir otro, o alargarlo: ring_1
 
 example.ovillo: 1 error
 
@@ -265,7 +265,7 @@ error[OV136]: falta un valor detrás de «20 +»
   --> example.ovillo:12:17
  12 | let wide = 20 + * 2
     |                 ^ aquí está «*»
-    = ayuda: escriba un número, una longitud como 20 cm o el nombre de un valor; una línea correcta: let leg = 48 (52, 56)
+    = ayuda: escribir un número, una longitud como 20 cm o el nombre de un valor; una línea correcta: let leg = 48 (52, 56)
 
 example.ovillo: 1 error
 
@@ -274,7 +274,7 @@ error[OV137]: falta un texto entre comillas detrás de «en»
   --> example.ovillo:13:11
  13 |   name en sand es arena
     |           ^^^^ aquí está «sand»
-    = ayuda: póngalo entre comillas: "sand"
+    = ayuda: ponerlo entre comillas: "sand"
 
 example.ovillo: 1 error
 
@@ -283,7 +283,7 @@ error[OV138]: falta el idioma del texto detrás de «name»
   --> example.ovillo:13:8
  13 |   name "sand"
     |        ^^^^^^ aquí está «sand»
-    = ayuda: escriba en o es delante de cada texto: name en "sand" es "arena"
+    = ayuda: escribir en o es delante de cada texto: name en "sand" es "arena"
 
 example.ovillo: 1 error
 
@@ -292,7 +292,7 @@ error[OV139]: falta un lugar detrás de «in»
   --> example.ovillo:17:15
  17 |   round: sc in
     |               ^ aquí acaba la línea
-    = ayuda: diga dónde: next, each, same, first, last 2, o el nombre de un marcador o de una etiqueta
+    = ayuda: decir dónde: next, each, same, first, last 2, o el nombre de un marcador o de una etiqueta
 
 example.ovillo: 1 error
 
@@ -310,7 +310,7 @@ error[OV141]: falta una instrucción detrás de «:»
   --> example.ovillo:17:9
  17 |   round:
     |         ^ aquí acaba la línea
-    = ayuda: escriba lo que se teje: round: dc in each
+    = ayuda: escribir lo que se teje: round: dc in each
 
 example.ovillo: 1 error
 
@@ -328,7 +328,7 @@ error[OV143]: falta una coma entre «sc in next 20» y «ch 1»
   --> example.ovillo:17:24
  17 |   round: sc in next 20 ch 1, skip 1, sc in each    = 39 sts, 1 space
     |                        ^^ aquí empieza otra cosa
-    = ayuda: escriba sc in next 20, ch 1
+    = ayuda: escribir sc in next 20, ch 1
 
 example.ovillo: 1 error
 
@@ -337,7 +337,7 @@ error[OV144]: detrás de but va una talla entre comillas y su valor
   --> example.ovillo:12:19
  12 | let wide = 40 but 44
     |                   ^^ aquí está «44»
-    = ayuda: nombre antes la talla: stitches(52 cm, sc) but "M" 91
+    = ayuda: nombrar antes la talla: stitches(52 cm, sc) but "M" 91
 
 example.ovillo: 1 error
 
@@ -346,7 +346,7 @@ error[OV145]: los paréntesis detrás de un número llevan los números de las d
   --> example.ovillo:12:19
  12 | let wide = 40 (44 cm)
     |                   ^^ aquí está «cm»
-    = ayuda: escriba los números separados por comas: 96 (104, 112); la unidad va detrás del paréntesis
+    = ayuda: escribir los números separados por comas: 96 (104, 112); la unidad va detrás del paréntesis
 
 example.ovillo: 1 error
 
@@ -355,7 +355,7 @@ error[OV146]: falta algo detrás del punto en «fit.»
   --> example.ovillo:12:16
  12 | let half = fit.
     |                ^ aquí acaba la línea
-    = ayuda: escriba un nombre, un número, first o last: body.right_gap, corner.2, front.last
+    = ayuda: escribir un nombre, un número, first o last: body.right_gap, corner.2, front.last
 
 example.ovillo: 1 error
 
@@ -364,7 +364,7 @@ error[OV151]: el grupo entre paréntesis no dice en qué lugar va
   --> example.ovillo:17:23
  17 |   round: (sc, ch 1, sc), sc in each    = 41 sts, 1 space
     |                       ^ aquí acaba el grupo
-    = ayuda: diga dónde: (2 dc, ch 2, 2 dc) in next
+    = ayuda: decir dónde: (2 dc, ch 2, 2 dc) in next
 
 example.ovillo: 1 error
 
@@ -373,7 +373,7 @@ error[OV152]: la repetición entre corchetes no dice cuántas veces se teje
   --> example.ovillo:17:35
  17 |   round: [sc in next, 2 sc in next]
     |                                   ^ aquí acaba la repetición
-    = ayuda: diga cuántas: 6 times, around, across, to m1 o to last 3
+    = ayuda: decir cuántas: 6 times, around, across, to m1 o to last 3
 
 example.ovillo: 1 error
 
@@ -394,7 +394,7 @@ error[OV154]: el asterisco no marca aquí una repetición
   --> example.ovillo:17:10
  17 |   round: *sc in next 3, 2 sc in next
     |          ^ este signo
-    = ayuda: ponga entre corchetes lo que se repite: [sc in next 3, inc] around
+    = ayuda: poner entre corchetes lo que se repite: [sc in next 3, inc] around
 
 example.ovillo: 1 error
 
@@ -414,7 +414,7 @@ error[OV156]: «in 40» no dice qué 40 lugares
   --> example.ovillo:17:16
  17 |   round: sc in 40
     |                ^^ un número
-    = ayuda: escriba in next 40
+    = ayuda: escribir in next 40
 
 example.ovillo: 1 error
 
@@ -423,7 +423,7 @@ error[OV157]: «in next 2 rounds below» puede leerse de dos maneras
   --> example.ovillo:19:23
  19 |   round: sc in next 2 rounds below, skip 1, sc in each
     |                       ^^^^^^ ¿2 lugares, o 2 rounds más abajo?
-    = ayuda: diga cuál es el lugar: in next st 2 rounds below
+    = ayuda: decir cuál es el lugar: in next st 2 rounds below
 
 example.ovillo: 1 error
 
@@ -432,8 +432,8 @@ error[OV158]: las hileras se numeran solas, así que «round 1» no puede empeza
   --> example.ovillo:17:9
  17 |   round 1: sc in each
     |         ^ este número no hace falta
-    = ayuda: omita el número: round: sc in each
-             o dé un nombre a la hilera: round divide: sc in each
+    = ayuda: omitir el número: round: sc in each
+             o dar un nombre a la hilera: round divide: sc in each
 
 example.ovillo: 1 error
 

@@ -55,11 +55,11 @@ error[OV206]: no hay ninguna talla "L"
 example.ovillo: 1 error
 
 # OV207
-aviso[OV207]: la vuelta first no sustituye nada: strip no tiene ninguna con ese nombre
+aviso[OV207]: la hilera first no sustituye nada: strip no tiene ninguna con ese nombre
   --> example.ovillo:20:3
  20 |   round first: sc in each = 6
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^ se teje además de las otras
-    = ayuda: dar ese nombre a la vuelta de strip o quitarlo aquí
+    = ayuda: dar ese nombre a la hilera de strip o quitarlo aquí
 
 example.ovillo: 1 aviso
 

@@ -3,7 +3,7 @@ error[OV301]: se dan 4 números, pero aquí hay 3 tallas
   --> example.ovillo:13:12
  13 | let wide = 20 (22, 24, 26)
     |            ^^^^^^^^^^^^^^^ hace falta un número por talla
-    = ayuda: escriba un número para cada talla, S, M y L, en este orden, o un solo número que sirva para todas
+    = ayuda: escribir un número para cada talla, S, M y L, en este orden, o un solo número que sirva para todas
 
 example.ovillo: 1 error
 
@@ -21,7 +21,7 @@ error[OV303]: cuenta y longitud no se pueden sumar ni restar
   --> example.ovillo:13:12
  13 | let wide = 20 (22, 24) + 2 cm
     |            ^^^^^^^^^^^^^^^^^^ a la izquierda cuenta, a la derecha longitud
-    = ayuda: convierta antes la longitud en puntos: stitches(2 cm, sc); o la cuenta en longitud: length(4, sc)
+    = ayuda: convertir antes la longitud en puntos: stitches(2 cm, sc); o la cuenta en longitud: length(4, sc)
 
 example.ovillo: 1 error
 
@@ -39,7 +39,7 @@ error[OV305]: aquí se divide entre cero
   --> example.ovillo:13:26
  13 | let wide = 20 (22, 24) / (2 - 2)
     |                          ^^^^^^^ cero aquí: 0
-    = ayuda: divida entre un valor que sea mayor que cero en todas las tallas
+    = ayuda: dividir entre un valor que sea mayor que cero en todas las tallas
 
 example.ovillo: 1 error
 
@@ -48,7 +48,7 @@ error[OV306]: el número 20000000000 es demasiado grande o está dividido en par
   --> example.ovillo:13:12
  13 | let wide = 20000000000
     |            ^^^^^^^^^^^
-    = ayuda: use números menores que 1000000000 y no divididos en más partes que esas
+    = ayuda: usar números menores que 1000000000 y no divididos en más partes que esas
 
 example.ovillo: 1 error
 
@@ -57,7 +57,7 @@ error[OV307]: aquí no hay talla XL
   --> example.ovillo:13:12
  13 | let wide = 20 (22, 24) but "XL" 26
     |            ^^^^^^^^^^^^^^^^^^^^^^^ esto fija el valor de la talla XL
-    = ayuda: las tallas son S, M y L; escriba el nombre igual que en la lista
+    = ayuda: las tallas son S, M y L; escribir el nombre igual que en la lista
 
 example.ovillo: 1 error
 
@@ -66,7 +66,7 @@ error[OV308]: la talla L recibe longitud y las demás tienen cuenta
   --> example.ovillo:13:32
  13 | let wide = 20 (22, 24) but "L" 26 cm
     |                                ^^^^^ aquí hace falta: cuenta
-    = ayuda: dé a la talla L un valor de la misma clase que las demás
+    = ayuda: dar a la talla L un valor de la misma clase que las demás
 
 example.ovillo: 1 error
 
@@ -75,7 +75,7 @@ error[OV309]: la talla L se fija a mano dos veces
   --> example.ovillo:13:40
  13 | let wide = 20 (22, 24) but "L" 26, "L" 28
     |                                        ^^ fijada por segunda vez
-    = ayuda: deje un solo valor para la talla L
+    = ayuda: dejar un solo valor para la talla L
 
 example.ovillo: 1 error
 
@@ -93,7 +93,7 @@ error[OV311]: stitches recibe 1 valor y necesita 2
   --> example.ovillo:13:12
  13 | let wide = stitches(20 cm)
     |            ^^^^^^^^^^^^^^^ se escribe stitches(52 cm, dc, multiple of 2)
-    = ayuda: dele dos valores: stitches(52 cm, dc, multiple of 2)
+    = ayuda: darle dos valores: stitches(52 cm, dc, multiple of 2)
 
 example.ovillo: 1 error
 
@@ -102,7 +102,7 @@ error[OV312]: stitches necesita como segundo valor el nombre de un punto
   --> example.ovillo:13:28
  13 | let wide = stitches(20 cm, 16)
     |                            ^^ un punto, como dc
-    = ayuda: nombre el punto cuya muestra se usa: stitches(52 cm, dc, multiple of 2)
+    = ayuda: nombrar el punto cuya muestra se usa: stitches(52 cm, dc, multiple of 2)
 
 example.ovillo: 1 error
 
@@ -111,7 +111,7 @@ error[OV313]: even y odd no pueden estar juntos aquí
   --> example.ovillo:13:12
  13 | let wide = stitches(20 cm, sc, even, odd)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ solo puede valer uno
-    = ayuda: deje uno de los dos
+    = ayuda: dejar uno de los dos
 
 example.ovillo: 1 error
 
@@ -120,7 +120,7 @@ error[OV314]: min no redondea, así que no lleva múltiplo ni palabra de redonde
   --> example.ovillo:13:12
  13 | let wide = min(20, 22, even)
     |            ^^^^^^^^^^^^^^^^^
-    = ayuda: escriba min(leg, 40), y redondee con whole( ) si quiere un número entero: whole(leg / 3, even)
+    = ayuda: escribir min(leg, 40) y, si hace falta un número entero, redondear con whole( ): whole(leg / 3, even)
 
 example.ovillo: 1 error
 
@@ -129,7 +129,7 @@ error[OV315]: un múltiplo lleva números enteros, aquí desde 1, y este es 0
   --> example.ovillo:13:44
  13 | let wide = stitches(20 cm, sc, multiple of 0)
     |                                            ^
-    = ayuda: escriba el múltiplo con los puntos de una repetición y los que quedan aparte: multiple of 6 plus 1
+    = ayuda: escribir el múltiplo con los puntos de una repetición y los que quedan aparte: multiple of 6 plus 1
 
 example.ovillo: 1 error
 
@@ -138,7 +138,7 @@ error[OV316]: un «multiple of 6 plus 1» nunca puede ser «even»
   --> example.ovillo:13:12
  13 | let wide = stitches(20 cm, sc, multiple of 6 plus 1, even)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: quite la palabra o cambie el múltiplo
+    = ayuda: quitar la palabra o cambiar el múltiplo
 
 example.ovillo: 1 error
 
@@ -147,7 +147,7 @@ error[OV317]: aquí se pide un número entero a partir de un valor menor que cer
   --> example.ovillo:13:12
  13 | let wide = stitches(20 cm - 30 cm, sc)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: revise, talla por talla, las medidas que se restan
+    = ayuda: revisar, talla por talla, las medidas que se restan
 
 example.ovillo: 1 error
 
@@ -156,7 +156,7 @@ error[OV318]: redondear hacia abajo no deja ninguna cuenta: el valor es 3 1/5 y 
   --> example.ovillo:13:12
  13 | let wide = stitches(2 cm, sc, multiple of 6 plus 5, down)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: redondee hacia arriba o a la más cercana, o pida un múltiplo menor
+    = ayuda: redondear hacia arriba o a la más cercana, o pedir un múltiplo menor
 
 example.ovillo: 1 error
 
@@ -176,7 +176,7 @@ error[OV320]: aquí hace falta un número entero, y este es 10 1/2 en S
  18 |   chain wide
     |         ^^^^ no es entero
     = tallas: S
-    = ayuda: los enteros por debajo son 10; por encima, 11; cambie aquello de lo que se calcula o redondéelo con whole( )
+    = ayuda: los enteros por debajo son 10; por encima, 11; cambiar aquello de lo que se calcula o redondearlo con whole( )
 
 example.ovillo: 1 error
 
@@ -185,7 +185,7 @@ error[OV321]: una cuenta no puede ser menor que cero, y esta es -10 en S, -8 en 
   --> example.ovillo:18:9
  18 |   chain wide
     |         ^^^^
-    = ayuda: revise, talla por talla, las cuentas que se restan
+    = ayuda: revisar, talla por talla, las cuentas que se restan
 
 example.ovillo: 1 error
 
@@ -194,7 +194,7 @@ error[OV322]: aquí hace falta cuenta, no longitud
   --> example.ovillo:18:9
  18 |   chain wide
     |         ^^^^ esto es longitud
-    = ayuda: convierta la longitud en cuenta según la muestra: stitches(20 cm, sc) o rows(20 cm, sc)
+    = ayuda: convertir la longitud en cuenta según la muestra: stitches(20 cm, sc) o rows(20 cm, sc)
 
 example.ovillo: 1 error
 
@@ -203,7 +203,7 @@ error[OV325]: la pieza terminada solo se puede medir en el bloque measure
   --> example.ovillo:13:21
  13 | let wide = stitches(width of strip at row 1, sc)
     |                     ^^^^^^^^^^^^^^^^^^^^^^^ esto mide lo que aún no está hecho
-    = ayuda: parta de la longitud que quiere y declare la medida al final
+    = ayuda: partir de la longitud que se quiere y declarar la medida al final
 
 example.ovillo: 1 error
 
@@ -221,7 +221,7 @@ error[OV326]: sc tiene una muestra en hileras y otra en vueltas, y aquí nada di
   --> example.ovillo:15:28
  15 | let wide = stitches(20 cm, sc)
     |                            ^^ ¿en hileras o en vueltas?
-    = ayuda: dígalo detrás del punto: stitches(52 cm, sc, rounds)
+    = ayuda: decirlo detrás del punto: stitches(52 cm, sc, rounds)
 
 example.ovillo: 1 error
 
@@ -232,7 +232,7 @@ error[OV327]: la muestra de sc aparece dos veces
     |   ^^^^^^^^^^^^^^^^^^ la segunda
  11 |   sc 16 sts, 18 rows
     |   ------------------ la primera
-    = ayuda: deje una; solo pueden estar las dos si una cuenta hileras y la otra vueltas, o si nombran ganchillos distintos
+    = ayuda: dejar una; solo pueden estar las dos si una cuenta hileras y la otra vueltas, o si nombran ganchillos distintos
 
 example.ovillo: 1 error
 
@@ -241,7 +241,7 @@ nota[OV328]: hoop se teje en vueltas, y sus longitudes se calculan con una muest
   --> example.ovillo:11:3
  11 |   hdc 16 sts, 12 rows
     |   ^^^^^^^^^^^^^^^^^^^
-    = ayuda: cuente una muestra tejida en vueltas y dele su propia línea: hdc 16 sts, 12 rounds
+    = ayuda: contar una muestra tejida en vueltas y darle su propia línea: hdc 16 sts, 12 rounds
 
 example.ovillo: 1 nota
 
@@ -250,7 +250,7 @@ nota[OV329]: en hoop se teje hdc con un ganchillo de 3,5 mm, y sus longitudes se
   --> example.ovillo:11:3
  11 |   hdc 16 sts, 12 rounds
     |   ^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: si se contó con el de 3,5 mm, dígalo detrás de la línea: hook 3.5 mm; si no, cuente una muestra con él y dele su propia línea
+    = ayuda: si se contó con el de 3,5 mm, decirlo detrás de la línea: hook 3.5 mm; si no, contar una muestra con él y darle su propia línea
 
 example.ovillo: 1 nota
 
@@ -259,7 +259,7 @@ aviso[OV330]: la muestra se cuenta sobre 5 cm
   --> example.ovillo:10:7
  10 | gauge 5 cm
     |       ^^^^ al menos 10 cm o 4 in
-    = ayuda: cuente sobre 10 cm o más, en el centro de una pieza mayor
+    = ayuda: contar sobre 10 cm o más, en el centro de una pieza mayor
 
 example.ovillo: 1 aviso
 
@@ -268,7 +268,7 @@ error[OV331]: sc no tiene repetición que una muestra pueda contar
  --> example.ovillo:2:3
  2 |   sc 4 repeats, 18 rows
    |   ^^^^^^^^^^^^^^^^^^^^^ ¿repeticiones de qué?
-   = ayuda: cuente puntos: sc 16 sts, 18 rows; o repeticiones de una puntada que diga su múltiplo, igual en todas las tallas
+   = ayuda: contar puntos: sc 16 sts, 18 rows; o repeticiones de una puntada que diga su múltiplo, igual en todas las tallas
 
 example.ovillo: 1 error
 
@@ -277,7 +277,7 @@ nota[OV332]: según esta muestra, dc es 0,5 veces tan alto como ancho; lo habitu
   --> example.ovillo:11:3
  11 |   dc 9 sts, 18 rows
     |   ^^^^^^^^^^^^^^^^^
-    = ayuda: compruebe que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)
+    = ayuda: comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)
 
 example.ovillo: 1 nota
 
@@ -286,7 +286,7 @@ nota[OV333]: según la muestra, la cadena inicial de strip es un 33 % más estre
   --> example.ovillo:12:3
  12 |   ch 24 sts
     |   ^^^^^^^^^
-    = ayuda: diga que la cadena se hace con un ganchillo mayor, o empiece con puntos de base; o cuente de nuevo las cadenetas
+    = ayuda: decir que la cadena se hace con un ganchillo mayor, o empezar con puntos de base; o contar de nuevo las cadenetas
 
 example.ovillo: 1 nota
 
@@ -295,7 +295,7 @@ nota[OV334]: los dos bordes de esta costura no se comparan, porque sc no tiene m
   --> example.ovillo:21:3
  21 |   sew strip.edge to strip.foundation
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: añada la muestra de sc al bloque gauge: sc 16 sts, 18 rows
+    = ayuda: añadir la muestra de sc al bloque gauge: sc 16 sts, 18 rows
 
 example.ovillo: 1 nota
 

@@ -1,11 +1,11 @@
 # OV401
-error[OV401]: aquí hacen falta 12 lugares, pero en la vuelta anterior solo quedan 10
+error[OV401]: aquí hacen falta 12 lugares, pero en la hilera anterior solo quedan 10
   --> example.ovillo:14:10
  14 |   round: sc in next 12 = 12
     |          ^^^^^^^^^^^^^ se acaban los puntos
  13 |   chain 10, join
     |   -------------- lugares en los que tejer: 10
-    = ayuda: tejer 10 aquí, o hacer más en la vuelta anterior
+    = ayuda: tejer 10 aquí, o hacer más en la hilera anterior
 
 example.ovillo: 1 error
 
@@ -32,13 +32,13 @@ error[OV403]: hay un espacio de 2 cadenetas en medio: se esperaba un punto
 example.ovillo: 1 error
 
 # OV404
-error[OV404]: en lo que queda de la vuelta anterior no hay ningún espacio de cadenetas
+error[OV404]: en lo que queda de la hilera anterior no hay ningún espacio de cadenetas
   --> example.ovillo:15:24
  15 |   round: sc in next 4, sc in next space, sc in each
     |                        ^^^^^^^^^^^^^^^^ busca un espacio
  14 |   round: sc in each = 6
     |          ---------- lugares en los que tejer: 6
-    = ayuda: hacer uno en la vuelta anterior con ch, o tejer aquí en puntos
+    = ayuda: hacer uno en la hilera anterior con ch, o tejer aquí en puntos
 
 example.ovillo: 1 error
 
@@ -121,7 +121,7 @@ error[OV412]: quedan 4 puntos sin tejer entre los extremos que se cierran
 example.ovillo: 1 error
 
 # OV413
-error[OV413]: en esta vuelta aún no se ha tejido nada a lo que volver
+error[OV413]: en esta hilera aún no se ha tejido nada a lo que volver
   --> example.ovillo:15:10
  15 |   round: sc in same, sc in each
     |          ^^^^^^^^^^ no tiene nada delante
@@ -145,7 +145,7 @@ error[OV415]: los aumentos o disminuciones necesitan 12 puntos, pero solo hay 10
     |          ^^^^^^^^^^^^ no caben
  14 |   round: sc in each = 10
     |          ---------- lugares en los que tejer: 10
-    = ayuda: hacer menos en esta vuelta
+    = ayuda: hacer menos en esta hilera
 
 example.ovillo: 1 error
 
@@ -154,7 +154,7 @@ error[OV416]: aquí se indicó 5, pero resulta 4
   --> example.ovillo:15:10
  15 |   round: [sc in next 2, inc] around = 5 times = 16
     |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ resulta 4 veces
-    = ayuda: indicar 4 o cambiar la vuelta para que resulte 5
+    = ayuda: indicar 4 o cambiar la hilera para que resulte 5
 
 example.ovillo: 1 error
 
@@ -239,7 +239,7 @@ error[OV432]: inc necesita saber su punto, y la pieza no dice ninguno
  --> example.ovillo:9:10
  9 |   round: inc around
    |          ^^^ ¿de qué punto?
-   = ayuda: decirlo una vez en la pieza o al comienzo: base sc
+   = ayuda: decirlo una vez en la pieza o en el encabezado: base sc
 
 example.ovillo: 1 error
 
@@ -280,11 +280,11 @@ error[OV436]: in each of a teje todo el tramo y no puede detenerse antes
 example.ovillo: 1 error
 
 # OV437
-error[OV437]: las 3 cadenetas del comienzo no pueden contar aquí como punto, porque la vuelta no empieza con un dc sencillo
+error[OV437]: las 3 cadenetas del comienzo no pueden contar aquí como punto, porque la hilera no empieza con un dc sencillo
   --> example.ovillo:16:8
  16 |   row: dec, dc in each
-    |        ^^^ el primer punto de la vuelta
-    = ayuda: decir cómo empieza esta vuelta: begin with ch 2
+    |        ^^^ el primer punto de la hilera
+    = ayuda: decir cómo empieza esta hilera: begin with ch 2
 
 example.ovillo: 1 error
 
@@ -293,7 +293,7 @@ error[OV438]: la pieza strip no dice cómo empieza
   --> example.ovillo:13:3
  13 |   round: sc in each = 6
     |   ^^^^^ empieza de la nada
-    = ayuda: empezarla antes de su primera vuelta: chain 40, ring, foundation sc 40, from PART.edge o start in PART.place
+    = ayuda: empezarla antes de su primera hilera: chain 40, ring, foundation sc 40, from PART.edge o start in PART.place
 
 example.ovillo: 1 error
 
@@ -316,7 +316,7 @@ error[OV440]: una pieza no puede empezar con 0 lugares
 example.ovillo: 1 error
 
 # OV441
-error[OV441]: 1000000 vueltas son más de las que admite un patrón (20000)
+error[OV441]: 1000000 hileras son más de las que admite un patrón (20000)
   --> example.ovillo:15:3
  15 |   1000000 rounds: sc in each
     |   ^^^^^^^ este número
@@ -371,7 +371,7 @@ error[OV446]: esta hilera del gráfico tiene 3 casillas; la primera, 4
 example.ovillo: 1 error
 
 # OV447
-error[OV447]: la vuelta llega a más de 20000 instrucciones cuando se escriben sus grupos
+error[OV447]: la hilera llega a más de 20000 instrucciones cuando se escriben sus grupos
  --> example.ovillo:4:36
  4 | group d = [c, c, c, c, c, c, c, c, c, c]
    |                                    ^ se escribe demasiadas veces
@@ -384,12 +384,12 @@ error[OV448]: un punto propio ocupa uno o más lugares y hace hasta 100 puntos
  --> example.ovillo:2:3
  2 |   takes 0, makes 1
    |   ^^^^^^^^^^^^^^^^ no es así
-   = ayuda: contar lo que ocupa de la vuelta anterior y lo que deja para la siguiente: takes 1, makes 3
+   = ayuda: contar lo que ocupa de la hilera anterior y lo que deja para la siguiente: takes 1, makes 3
 
 example.ovillo: 1 error
 
 # OV450
-error[OV450]: un plan necesita una vuelta sencilla y una con aumentos o disminuciones
+error[OV450]: un plan necesita una hilera sencilla y una con aumentos o disminuciones
   --> example.ovillo:15:3
  15 |   shape taper: 6 rounds
     |   ^^^^^^^^^^^^^^^^^^^^^ falta una de ellas
@@ -398,16 +398,16 @@ error[OV450]: un plan necesita una vuelta sencilla y una con aumentos o disminuc
 example.ovillo: 1 error
 
 # OV451
-error[OV451]: el plan no dice cuándo van las vueltas con aumentos o disminuciones
+error[OV451]: el plan no dice cuándo van las hileras con aumentos o disminuciones
   --> example.ovillo:15:3
  15 |   shape taper: 6 rounds
     |   ^^^^^^^^^^^^^^^^^^^^^ ¿cuándo?
-    = ayuda: decir every 4 rounds 5 times, on rounds 3, 6, 9, o 56 to 40 tras el número de vueltas
+    = ayuda: decir every 4 rounds 5 times, on rounds 3, 6, 9, o 56 to 40 tras el número de hileras
 
 example.ovillo: 1 error
 
 # OV452
-error[OV452]: las vueltas de un plan se enumeran de la primera a la última
+error[OV452]: las hileras de un plan se enumeran de la primera a la última
   --> example.ovillo:18:18
  18 |     on rounds 4, 2
     |                  ^ va antes que la anterior de la lista
@@ -425,20 +425,20 @@ error[OV453]: los puntos cambian en -3, que no se puede hacer en pasos de -2
 example.ovillo: 1 error
 
 # OV454
-error[OV454]: los aumentos o disminuciones necesitan 4 vueltas, y hay 3
+error[OV454]: los aumentos o disminuciones necesitan 4 hileras, y hay 3
   --> example.ovillo:15:26
  15 |   shape taper: 3 rounds, 20 to 12
     |                          ^^^^^^^^ no cabe
-    = ayuda: dar más vueltas o cambiar más puntos en cada una
+    = ayuda: dar más hileras o cambiar más puntos en cada una
 
 example.ovillo: 1 error
 
 # OV455
-error[OV455]: el plan necesita 6 vueltas, y hay 5
+error[OV455]: el plan necesita 6 hileras, y hay 5
   --> example.ovillo:15:3
  15 |   shape taper: 5 rounds
-    |   ^^^^^^^^^^^^^^^^^^^^^ es más largo que sus vueltas
-    = ayuda: dar 6 vueltas o repetir menos veces
+    |   ^^^^^^^^^^^^^^^^^^^^^ es más largo que sus hileras
+    = ayuda: dar 6 hileras o repetir menos veces
 
 example.ovillo: 1 error
 
@@ -550,7 +550,7 @@ error[OV466]: un cuadro es un punto sencillo y uno o más lugares tras él, igua
 example.ovillo: 1 error
 
 # OV467
-error[OV467]: aquí se teje algo según un gráfico, y la vuelta no sale de ninguno
+error[OV467]: aquí se teje algo según un gráfico, y la hilera no sale de ninguno
   --> example.ovillo:36:13
  36 |   round: sc by chart around
     |             ^^^^^^^^ ¿según cuál?

@@ -48,7 +48,7 @@ error[OV533]: no se puede calcular la proporción: hdc no tiene muestra
   --> example.ovillo:25:28
  25 |   from right edge of strip by gauge
     |                            ^^^^^^^^ ¿con qué muestra?
-    = ayuda: agregar hdc a gauge, o decir la proporción: at 4 per 3 rows
+    = ayuda: añadir hdc a gauge, o decir la proporción: at 4 per 3 rows
 
 example.ovillo: 1 error
 
@@ -62,16 +62,16 @@ error[OV534]: strip no es una pieza plana de cuatro lados
 example.ovillo: 1 error
 
 # OV535
-error[OV535]: strip.thumb no es una abertura con cadenas por encima
+error[OV535]: strip.thumb no es una abertura con cadenetas por encima
   --> example.ovillo:21:15
  21 |   from around strip.thumb
     |               ^^^^^^^^^^^ no se puede rodear
-    = ayuda: hacer las cadenas donde se saltan los lugares: ch 4, skip 4 as thumb
+    = ayuda: hacer las cadenetas donde se saltan los lugares: ch 4, skip 4 as thumb
 
 example.ovillo: 1 error
 
 # OV536
-error[OV536]: top no son extremos de hilera ni cadenas nuevas: no puede tener puntos de más ni de menos
+error[OV536]: top no tiene extremos de hilera ni cadenetas nuevas: no puede llevar puntos de más ni de menos
   --> example.ovillo:25:73
  25 |   from strip.edge as top, right edge of strip as side, multiple of 4 by top
     |                                                                         ^^^ no se puede cambiar
@@ -121,7 +121,7 @@ error[OV501]: m ya quedó atrás
   --> example.ovillo:16:24
  16 |   round: sc in next 4, sc to m
     |                        ^^^^^^^ llega hasta un lugar que ya se pasó
-    = ayuda: detenerse allí antes en la vuelta
+    = ayuda: detenerse allí antes en la hilera
 
 example.ovillo: 1 error
 
@@ -130,7 +130,7 @@ error[OV502]: a no está en el borde sobre el que se teje
   --> example.ovillo:16:10
  16 |   round: sc to a, sc in each
     |          ^^^^^^^ aquí no aparece
-    = ayuda: tejer en él por su nombre o ponerlo en la vuelta anterior
+    = ayuda: tejer en él por su nombre o ponerlo en la hilera anterior
 
 example.ovillo: 1 error
 
@@ -139,7 +139,7 @@ error[OV503]: m se usa antes de ponerlo
   --> example.ovillo:14:10
  14 |   round: sc to m, sc in each
     |          ^^^^^^^ todavía no existe
-    = ayuda: ponerlo en una vuelta anterior o contarlo con count off
+    = ayuda: ponerlo en una hilera anterior o contarlo con count off
 
 example.ovillo: 1 error
 
@@ -153,7 +153,7 @@ error[OV504]: a designa 4 lugares y hace falta uno
 example.ovillo: 1 error
 
 # OV505
-error[OV505]: el marcador m perdió su lugar en una vuelta anterior
+error[OV505]: el marcador m perdió su lugar en una hilera anterior
   --> example.ovillo:17:10
  17 |   round: sc to m, sc in each
     |          ^^^^^^^ ya no está
@@ -180,7 +180,7 @@ error[OV507]: el marcador m ya está colocado
 example.ovillo: 1 error
 
 # OV508
-error[OV508]: el marcador m va en el punto siguiente, y la vuelta ya no hace ninguno
+error[OV508]: el marcador m va en el punto siguiente, y la hilera ya no hace ninguno
   --> example.ovillo:14:22
  14 |   round: sc in each, mark m in next
     |                      ^^^^^^^^^^^^^^ no tiene punto en el que ir
@@ -218,16 +218,16 @@ error[OV512]: aquí se hace una cadeneta nueva, pero strip dejó sobre hole una 
 example.ovillo: 1 error
 
 # OV513
-error[OV513]: en lo que queda de la vuelta anterior no hay ningún marcador
+error[OV513]: en lo que queda de la hilera anterior no hay ningún marcador
   --> example.ovillo:16:11
  16 |   round: [sc to marker, 3 sc in marker, move marker to the middle one] 2 times, sc to end
     |           ^^^^^^^^^^^^ busca un marcador
-    = ayuda: ponerlo en una vuelta anterior o contarlo, o tejer hasta el final: sc to end
+    = ayuda: ponerlo en una hilera anterior o contarlo, o tejer hasta el final: sc to end
 
 example.ovillo: 1 error
 
 # OV514
-error[OV514]: en esta vuelta aún no se ha llegado a ningún marcador
+error[OV514]: en esta hilera aún no se ha llegado a ningún marcador
   --> example.ovillo:16:38
  16 |   round: sc in next 2, 3 sc in next, move marker to the middle one, sc to end
     |                                      ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿qué marcador?

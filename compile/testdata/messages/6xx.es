@@ -4,12 +4,12 @@ error[OV601]: se indican 13 puntos, pero resultan 12
  14 |   round: sc in each = 13
     |                       ^^ indica 13
     |          ---------- da 12
-    = ayuda: indicar 12 o cambiar la vuelta para que dé 13
+    = ayuda: indicar 12 o cambiar la hilera para que dé 13
 
 example.ovillo: 1 error
 
 # OV602
-error[OV602]: la vuelta tiene 13, que no es «multiple of 6»
+error[OV602]: la hilera tiene 13, que no es «multiple of 6»
   --> example.ovillo:14:23
  14 |   round: sc in each = multiple of 6
     |                       ^^^^^^^^^^^^^ no se cumple
@@ -27,7 +27,7 @@ error[OV603]: se cuentan 11 lugares, pero el borde tiene 12
 example.ovillo: 1 error
 
 # OV604
-error[OV604]: la vuelta hace además 4 espacios que esta cuenta no nombra
+error[OV604]: la hilera hace además 4 espacios que esta cuenta no nombra
   --> example.ovillo:14:48
  14 |   round: [sc in next 2, ch 1, skip 1] around = 8
     |                                                ^ cuenta solo puntos
@@ -40,7 +40,7 @@ error[OV605]: un cambio por cada vez solo se indica tras el final de una repetic
   --> example.ovillo:15:23
  15 |   round: inc around = + 6 each time
     |                       ^^^^^^^^^^^^^ va detrás de end
-    = ayuda: escribir end = + 8 each time, o indicar la cuenta de esta vuelta
+    = ayuda: escribir end = + 8 each time, o indicar la cuenta de esta hilera
 
 example.ovillo: 1 error
 
@@ -63,7 +63,7 @@ aviso[OV607]: las tallas S y M quedan iguales, con 48 puntos, aunque se pide 1 c
 example.ovillo: 1 aviso
 
 # OV608
-aviso[OV608]: de S a M crece 16 puntos, y entre otras tallas 8, aunque las longitudes crecen por igual
+aviso[OV608]: de S a M crece 16 puntos, y entre otras tallas 8, aunque las longitudes crecen a pasos iguales
   --> example.ovillo:13:12
  13 | let cast = stitches(30 (37.5, 45) cm, sc, multiple of 8)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ crece a saltos desiguales
@@ -99,7 +99,7 @@ aviso[OV611]: chest se queda en 22,5 cm de la talla M a la talla L, mientras que
 example.ovillo: 1 aviso
 
 # OV612
-aviso[OV612]: chest crece 3,75 cm de la talla M a la talla L y 1,25 cm entre otras tallas, aunque el cuerpo crece por igual
+aviso[OV612]: chest crece 3,75 cm de la talla M a la talla L y 1,25 cm entre otras tallas, aunque el cuerpo crece a pasos iguales
   --> example.ovillo:24:3
  24 |   chest = around band fits fit.chest ease -1 to 6 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ crece a saltos desiguales
@@ -108,7 +108,7 @@ aviso[OV612]: chest crece 3,75 cm de la talla M a la talla L y 1,25 cm entre otr
 example.ovillo: 1 aviso
 
 # OV613
-nota[OV613]: estos puntos son pares en S y M e impares en L
+nota[OV613]: la cuenta de puntos es par en S y M e impar en L
   --> example.ovillo:13:12
  13 | let cast = stitches(30 (34, 38) cm, sc, nearest)
     |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ pares e impares

@@ -30,7 +30,7 @@ error[OV701]: se pide una longitud en dc, pero dc no tiene muestra
   --> example.ovillo:13:28
  13 | let wide = stitches(20 cm, dc)
     |                            ^^ ¿cuántos de estos miden 10 cm?
-    = ayuda: añada la muestra de dc al bloque gauge: dc 16 sts, 18 rows
+    = ayuda: añadir la muestra de dc al bloque gauge: dc 16 sts, 18 rows
 
 example.ovillo: 1 error
 
@@ -39,7 +39,7 @@ error[OV702]: se piden hileras de sc por su longitud, pero su muestra no da hile
   --> example.ovillo:14:24
  14 | let tall = rows(10 cm, sc)
     |                        ^^ ¿cuántas hileras de estas miden 10 cm?
-    = ayuda: añada las hileras a su línea en el bloque gauge: sc 16 sts, 18 rows
+    = ayuda: añadir las hileras a su línea en el bloque gauge: sc 16 sts, 18 rows
 
 example.ovillo: 1 error
 
@@ -48,7 +48,7 @@ nota[OV703]: sin pesar una muestra o la pieza de prueba no se puede calcular cu�
   --> example.ovillo:14:1
  14 | yarn kelp
     | ^^^^^^^^^
-    = ayuda: pese una muestra y diga cómo es: swatch 16 sts by 18 rows of sc, 5 g
+    = ayuda: pesar una muestra y decir cómo es: swatch 16 sts by 18 rows of sc, 5 g
 
 example.ovillo: 1 nota
 
@@ -57,7 +57,7 @@ nota[OV704]: sin el peso y la longitud de un ovillo no se puede calcular cuánto
   --> example.ovillo:14:1
  14 | yarn kelp
     | ^^^^^^^^^
-    = ayuda: diga qué lleva un ovillo: ball 50 g, 120 m
+    = ayuda: decir qué lleva un ovillo: ball 50 g, 120 m
 
 example.ovillo: 1 nota
 
@@ -66,7 +66,7 @@ aviso[OV705]: el hilo sand se describe y no se usa
   --> example.ovillo:21:1
  21 | yarn sand like kelp
     | ^^^^^^^^^^^^^^^^^^^
-    = ayuda: quite su bloque o teja una pieza con él: yarn sand
+    = ayuda: quitar su bloque o tejer una pieza con él: yarn sand
 
 example.ovillo: 1 aviso
 
@@ -86,7 +86,7 @@ aviso[OV707]: un ganchillo de 10 mm se aparta mucho de lo habitual para hilo de 
     |   ^^^^^^^^^^^^ habitual para esta clase: 4,5–5,5 mm
  13 | hook 10 mm
     | ---------- el ganchillo
-    = ayuda: revise la clase del hilo y la medida del ganchillo
+    = ayuda: revisar la clase del hilo y la medida del ganchillo
 
 example.ovillo: 1 aviso
 
@@ -95,7 +95,7 @@ aviso[OV708]: 40 puntos en 10 cm se apartan mucho de lo habitual para hilo de la
   --> example.ovillo:18:3
  18 |   weight light
     |   ^^^^^^^^^^^^ habitual para esta clase: 12–17 puntos
-    = ayuda: revise la clase del hilo y la muestra
+    = ayuda: revisar la clase del hilo y la muestra
 
 example.ovillo: 1 aviso
 
@@ -113,7 +113,7 @@ aviso[OV712]: las fibras suman 90 %, no 100 %
   --> example.ovillo:17:3
  17 |   fibre cotton 60 %, wool 30 %
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: escriba las partes como las da la etiqueta del hilo
+    = ayuda: escribir las partes como las da la etiqueta del hilo
 
 example.ovillo: 1 aviso
 
@@ -131,7 +131,7 @@ nota[OV714]: sin la muestra del punto pesado no se puede calcular cuánto hilo k
   --> example.ovillo:14:1
  14 | yarn kelp
     | ^^^^^^^^^
-    = ayuda: dé al punto de la muestra pesada su línea en el bloque gauge, con puntos e hileras
+    = ayuda: dar al punto de la muestra pesada su línea en el bloque gauge, con puntos e hileras
 
 example.ovillo: 1 nota
 
@@ -140,7 +140,7 @@ error[OV750]: una muestra se cuenta en una longitud mayor que cero
   --> example.ovillo:10:1
  10 | gauge 10 g
     | ^^^^^^^^^^ no es una longitud así
-    = ayuda: escriba la longitud medida: gauge 10 cm
+    = ayuda: escribir la longitud medida: gauge 10 cm
 
 example.ovillo: 1 error
 
@@ -149,7 +149,7 @@ error[OV751]: la medida de un ganchillo es una longitud
   --> example.ovillo:13:6
  13 | hook 4
     |      ^
-    = ayuda: escríbala en milímetros: hook 4 mm
+    = ayuda: escribirla en milímetros: hook 4 mm
 
 example.ovillo: 1 error
 
@@ -158,7 +158,7 @@ error[OV752]: se pide una longitud a hileras de sc, y sc no tiene muestra
   --> example.ovillo:16:3
  16 |   rows for 10 cm: sc in each = 20
     |   ^^^^^^^^^^^^^^
-    = ayuda: añada la muestra de sc al bloque gauge: sc 16 sts, 18 rows
+    = ayuda: añadir la muestra de sc al bloque gauge: sc 16 sts, 18 rows
 
 example.ovillo: 1 error
 
@@ -167,7 +167,7 @@ error[OV753]: una medida debe ser una longitud
   --> example.ovillo:23:12
  23 |   length = 20 (24)
     |            ^^^^^^^ esto no lo es
-    = ayuda: mida la pieza: height of body, around body at row 2, width of back at row 1
+    = ayuda: medir la pieza: height of body, around body at row 2, width of back at row 1
 
 example.ovillo: 1 error
 
@@ -177,7 +177,7 @@ error[OV754]: strip no tiene hilera 12: acaba tras 10
  23 |   width = width of strip at row 12
     |                                 ^^ aquí se mide hilera 12
     = tallas: S
-    = ayuda: mida en hilera que se teja en todas las tallas
+    = ayuda: medir en una hilera que se teja en todas las tallas
 
 example.ovillo: 1 error
 
@@ -186,7 +186,7 @@ aviso[OV755]: waist tiene una holgura de 0,5 cm en S, 0 cm en M, fuera de 1 cm a
   --> example.ovillo:23:3
  23 |   waist = width of strip at row 1 fits fit.waist ease 1 to 3 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ la holgura es la medida terminada menos waist de la persona
-    = ayuda: cambie la cuenta de la que sale waist, la muestra o la holgura deseada; en tallas pequeñas una repetición del dibujo puede ser más que todo el margen
+    = ayuda: cambiar la cuenta de la que sale waist, la muestra o la holgura deseada; en tallas pequeñas una repetición de la puntada puede ser más que todo el margen
 
 example.ovillo: 1 aviso
 
@@ -196,7 +196,7 @@ error[OV756]: width sale de 15 cm en M, pero se quiere 18 cm en M con un margen 
  23 |   width = width of strip at row 1 wanted 12.5 (18) cm within 1 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
     = tallas: M
-    = ayuda: cambie la cuenta de la que sale width, o diga cuánto se puede apartar: within 2 cm
+    = ayuda: cambiar la cuenta de la que sale width, o decir cuánto se puede apartar: within 2 cm
 
 example.ovillo: 1 error
 
@@ -205,7 +205,7 @@ error[OV757]: los dos bordes de esta costura miden 12,5 cm en S, 15,0 cm en M y 
   --> example.ovillo:31:3
  31 |   sew strip.edge to band.edge
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: haga que los bordes coincidan, o diga cuánto se embebe: within 2 cm
+    = ayuda: hacer que los bordes coincidan, o decir cuánto se embebe: within 2 cm
 
 example.ovillo: 1 error
 
@@ -214,7 +214,7 @@ error[OV758]: lo que hace falta se dice con un peso, una longitud o un número
   --> example.ovillo:13:40
  13 | notion en "toy stuffing" es "relleno", 30 %
     |                                        ^^^^ esto no es nada de eso
-    = ayuda: escriba la cantidad en g, cm o m, o cuántos son: notion en "toy stuffing" es "relleno", 30 g
+    = ayuda: escribir la cantidad en g, cm o m, o cuántos son: notion en "toy stuffing" es "relleno", 30 g
 
 example.ovillo: 1 error
 
@@ -223,7 +223,7 @@ error[OV715]: lo que pesa una pieza de prueba es un peso mayor que cero
   --> example.ovillo:21:10
  21 |   weight 40 cm
     |          ^^^^^ esto no lo es
-    = ayuda: escríbalo en gramos: weight 214 g, o weight sand 180 g, kelp 34 g
+    = ayuda: escribirlo en gramos: weight 214 g, o weight sand 180 g, kelp 34 g
 
 example.ovillo: 1 error
 
@@ -232,7 +232,7 @@ error[OV716]: lo que se añade al hilo es una parte de él, del 0 al 100 %
  --> example.ovillo:4:3
  4 |   allowance 120 %
    |   ^^^^^^^^^^^^^^^ esto no lo es
-   = ayuda: escriba un porcentaje: allowance 10 %
+   = ayuda: escribir un porcentaje: allowance 10 %
 
 example.ovillo: 1 error
 
@@ -241,7 +241,7 @@ error[OV717]: una muestra de sc no se puede contar en repeticiones
   --> example.ovillo:19:3
  19 |   swatch 3 repeats by 18 rows of sc, 5 g
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ sc no tiene múltiplo
-    = ayuda: cuente sus puntos: swatch 20 sts by 10 rows of sc, 4 g; o dé su múltiplo al dibujo
+    = ayuda: contar sus puntos: swatch 20 sts by 10 rows of sc, 4 g; o dar su múltiplo a la puntada
 
 example.ovillo: 1 error
 
@@ -252,7 +252,7 @@ aviso[OV718]: según la pieza de prueba, el tejido de kelp en la talla S pesa 9 
     |   ^^^^^^^^^^ las cantidades siguen a la pieza de prueba
  19 |   swatch 16 sts by 18 rows of sc, 5 g
     |   ----------------------------------- la muestra pesada
-    = ayuda: pese las dos otra vez; si la pieza de prueba está bien, quite la muestra
+    = ayuda: pesar las dos otra vez; si la pieza de prueba está bien, quitar la muestra
 
 example.ovillo: 1 aviso
 
@@ -261,7 +261,7 @@ aviso[OV719]: esta pieza de prueba no pesa más de lo que gastan sus cordones, p
   --> example.ovillo:21:3
  21 |   weight 4 g
     |   ^^^^^^^^^^
-    = ayuda: pese la pieza entera, con todo lo que lleva
+    = ayuda: pesar la pieza entera, con todo lo que lleva
 
 example.ovillo: 1 aviso
 
@@ -270,7 +270,7 @@ aviso[OV720]: la talla M gasta menos hilo kelp que la anterior: 5 g tras 8 g
   --> example.ovillo:14:1
  14 | yarn kelp
     | ^^^^^^^^^
-    = ayuda: compare las cuentas de las dos tallas: algo que debía crecer baja de una a otra
+    = ayuda: comparar las cuentas de las dos tallas: algo que debía crecer baja de una a otra
 
 example.ovillo: 1 aviso
 
@@ -279,7 +279,7 @@ nota[OV721]: al bloque del hilo kelp le falta fibre
   --> example.ovillo:14:1
  14 | yarn kelp
     | ^^^^^^^^^
-    = ayuda: añada lo que dice la etiqueta del hilo: weight light, fibre cotton 100 %, ball 50 g, 120 m
+    = ayuda: añadir lo que dice la etiqueta del hilo: weight light, fibre cotton 100 %, ball 50 g, 120 m
 
 example.ovillo: 1 nota
 
@@ -288,7 +288,7 @@ aviso[OV722]: el ganchillo de 4 mm está en la lista y no se teje nada con él
   --> example.ovillo:13:1
  13 | hook 4 mm
     | ^^^^^^^^^
-    = ayuda: quítelo, o haga que una pieza siga con él: hook 4 mm
+    = ayuda: quitarlo, o hacer que una pieza siga con él: hook 4 mm
 
 example.ovillo: 1 aviso
 
@@ -297,7 +297,7 @@ nota[OV723]: «aguja lanera» ya sale en la lista de la página sin pedirlo, as�
   --> example.ovillo:13:1
  13 | notion en "yarn needle" es "aguja lanera"
     | ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: quite esta línea
+    = ayuda: quitar esta línea
 
 example.ovillo: 1 nota
 
@@ -306,7 +306,7 @@ error[OV724]: el número de botones es 4, y el de lugares de strip.hole es 5
   --> example.ovillo:25:17
  25 |   button 12 mm, 4 for strip.hole
     |                 ^
-    = ayuda: haga coincidir los números, o quite el número: button 12 mm for strip.hole pone uno para cada lugar
+    = ayuda: hacer coincidir los números, o quitar el número: button 12 mm for strip.hole pone uno para cada lugar
 
 example.ovillo: 1 error
 
@@ -315,7 +315,7 @@ aviso[OV725]: estos botones no son para ningún lugar, y ningún botón es para 
   --> example.ovillo:25:3
  25 |   button 12 mm, 5
     |   ^^^^^^^^^^^^^^^
-    = ayuda: diga para qué son: button 12 mm for strip.hole
+    = ayuda: decir para qué son: button 12 mm for strip.hole
 
 example.ovillo: 1 aviso
 
@@ -325,7 +325,7 @@ aviso[OV726]: la goma elástica mide 14,0 cm en S, y lo que recorre en strip mid
  23 |   elastic 2 cm, length 14 cm, through strip row 3
     |                        ^^^^^ más larga que lo que debe fruncir
     = tallas: S
-    = ayuda: hágala más corta que la hilera por la que pasa, y que la persona en ese lugar
+    = ayuda: hacerla más corta que la hilera por la que pasa y que el contorno de la persona en ese lugar
 
 example.ovillo: 1 aviso
 
@@ -334,34 +334,34 @@ aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé requiere
   --> example.ovillo:24:3
  24 |   elastic 5 mm, length 11 cm, through strip row 3
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
-    = ayuda: quítela para los más pequeños: un elástico tejido sujeta igual; o deje holgura para un dedo adulto
+    = ayuda: quitarla para los más pequeños: un elástico tejido sujeta igual; o dejar holgura para un dedo adulto
 
 example.ovillo: 1 aviso
 
 # OV760
-aviso[OV760]: width no sigue su muestra: queda en 32,0 cm y no en 40,0 cm
+aviso[OV760]: width no sigue a la muestra indicada: queda en 32,0 cm y no en 40,0 cm
   --> example.ovillo:26:3
  26 |   width = width of strip
     |   ^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: los recuentos de strip no cambian: escriba con stitches( ) o rows( ) los que deciden esta medida, para que sigan a la muestra
+    = ayuda: las cuentas de strip no cambian: escribir con stitches( ) o rows( ) las que deciden esta medida, para que sigan a la muestra
 
 example.ovillo: 1 aviso
 
 # OV761
-aviso[OV761]: width sigue su muestra solo en parte: queda en 36,0 cm y no en 40,0 cm
+aviso[OV761]: width sigue a la muestra indicada solo en parte: queda en 36,0 cm y no en 40,0 cm
   --> example.ovillo:26:3
  26 |   width = width of strip
     |   ^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: algunos de sus recuentos están escritos a mano, o se redondean a un múltiplo amplio: escríbalos con stitches( ) o rows( ), o teja con otra muestra
+    = ayuda: algunas de sus cuentas están escritas a mano, o se redondean a un múltiplo amplio: escribirlas con stitches( ) o rows( ), o tejer con otra muestra
 
 example.ovillo: 1 aviso
 
 # OV762
-aviso[OV762]: un motivo de throw mide 12 cm de lado con la muestra del patrón, y eso no sigue a la suya
+aviso[OV762]: un motivo de throw mide 12 cm de lado con la muestra del patrón, y ese tamaño no sigue a la muestra indicada
   --> example.ovillo:23:1
  23 | motifs throw of strip
     | ^^^^^^^^^^^^^^^^^^^^^ todas sus medidas salen de ahí
-    = ayuda: una y bloquee algunos motivos suyos, mida uno y teja los que más se acerquen al tamaño que desea
+    = ayuda: unir y bloquear algunos motivos, medir uno y tejer los que más se acerquen al tamaño deseado
 
 example.ovillo: 1 aviso
 
@@ -388,7 +388,7 @@ error[OV772]: el patrón tiene 2 tallas y se nombra 1 talla de la tabla
  --> example.ovillo:9:3
  9 |   body children "4"
    |   ^^^^^^^^^^^^^^^^^
-   = ayuda: nombre una por cada talla, en el mismo orden; la misma puede figurar dos veces
+   = ayuda: nombrar una por cada talla, en el mismo orden; la misma puede figurar dos veces
 
 example.ovillo: 1 error
 
@@ -397,7 +397,7 @@ error[OV773]: la tabla babies no tiene ninguna talla para la edad de small y lar
  --> example.ovillo:9:3
  9 |   body babies by age
    |   ^^^^^^^^^^^^^^^^^^
-   = ayuda: va de 0 a 24 meses; añada otra tabla, como en body babies, children by age, o nombre las tallas
+   = ayuda: va de 0 a 24 meses; añadir otra tabla, como en body babies, children by age, o nombrar las tallas
 
 example.ovillo: 1 error
 
@@ -406,7 +406,7 @@ error[OV774]: se piden medidas por la edad y no se da ninguna edad
  --> example.ovillo:8:3
  8 |   body children by age
    |   ^^^^^^^^^^^^^^^^^^^^
-   = ayuda: diga las edades: age 48 (72) months
+   = ayuda: decir las edades: age 48 (72) months
 
 example.ovillo: 1 error
 
@@ -416,7 +416,7 @@ error[OV775]: la tabla children no tiene head para large
  16 | let wide = stitches(fit.head, sc)
     |                     ^^^^^^^^
     = tallas: large
-    = ayuda: dé usted la medida, para todas las tallas: fit head …
+    = ayuda: dar la medida, para todas las tallas: fit head …
 
 example.ovillo: 1 error
 
@@ -426,7 +426,7 @@ nota[OV776]: chest de la persona se da como 85,5 cm en small; para esa edad la t
  9 |   fit chest 85.5 (63.5) cm
    |       ^^^^^^^^^^^^^^^^^^^^
    = tallas: small
-   = ayuda: revise si la cifra es un error; la tabla sigue, de memoria, esta fuente: tablas de tallas del Craft Yarn Council
+   = ayuda: comprobar que la cifra no sea un error; la tabla sigue, de memoria, esta fuente: tablas de tallas del Craft Yarn Council
 
 example.ovillo: 1 nota
 
@@ -444,25 +444,25 @@ nota[OV778]: no se comprobó si esta prenda (vest) pasa por la cabeza
  --> example.ovillo:4:3
  4 |   kind  vest
    |   ^^^^^^^^^^
-   = ayuda: mida la abertura y diga por dónde pasa: neck = around neckband at row 1 goes over fit.head stretch 20 %
+   = ayuda: medir la abertura y decir por dónde pasa: neck = around neckband at row 1 goes over fit.head stretch 20 %
 
 example.ovillo: 1 nota
 
 # OV779
-nota[OV779]: se cuenta con que un borde se estire un 40 %, más que el 30 % que da un elástico
+nota[OV779]: se cuenta con que un borde se estire un 40 %, más del 30 % que da un elástico
   --> example.ovillo:24:61
  24 |   neck = width of strip at row 1 goes over fit.head stretch 40 %
     |                                                             ^^^^
-    = ayuda: mídalo en la muestra, o haga más ancha la abertura
+    = ayuda: medirlo en la muestra, o hacer más ancha la abertura
 
 example.ovillo: 1 nota
 
 # OV780
-nota[OV780]: no se da la cabeza: la abertura se compara con las cabezas más grandes de la tabla de crecimiento, 50,8 cm en small, 53,0 cm en large
+nota[OV780]: no se da la medida de la cabeza: la abertura se compara con las cabezas más grandes de la tabla de crecimiento, 50,8 cm en small, 53,0 cm en large
   --> example.ovillo:24:48
  24 |   neck = 5 * width of strip at row 1 goes over fit.head
     |                                                ^^^^^^^^
-    = ayuda: dé la cabeza para guiarse por ella: fit head …, o body heads by age para la mitad de la tabla
+    = ayuda: dar la medida de la cabeza, que vale entonces en su lugar: fit head …, o body heads by age para la mitad de la tabla
 
 example.ovillo: 1 nota
 
@@ -471,7 +471,7 @@ error[OV781]: top + leg da 16,7 cm y all da 11,1 cm: se apartan más de 0,5 cm
   --> example.ovillo:27:3
  27 |   check top + leg equals all
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: una de las medidas deja fuera hileras que otra cuenta, o se cambió una sola pieza; o diga cuánto se pueden apartar: within 1 cm
+    = ayuda: buscar hileras que una medida deja fuera y otra cuenta, o una pieza que se cambió sola; o decir cuánto se pueden apartar: within 1 cm
 
 example.ovillo: 1 error
 
@@ -480,7 +480,7 @@ aviso[OV782]: rise y inseam suman 16,7 cm, y length es 11,1 cm
   --> example.ovillo:26:3
  26 |   length = 2 * height of strip
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: quien teje los sumará: tome las mismas hileras en los dos, dé otro nombre a uno, o diga qué cuadra: check rise + inseam equals length within 2 cm
+    = ayuda: quien teje los sumará: tomar las mismas hileras en los dos, dar otro nombre a uno o decir qué cuadra: check rise + inseam equals length within 2 cm
 
 example.ovillo: 1 aviso
 
@@ -489,7 +489,7 @@ error[OV783]: no hay ninguna medida llamada widht
   --> example.ovillo:28:3
  28 |   widht 12.5 cm
     |   ^^^^^
-    = ayuda: ¿quiso decir width?
+    = ayuda: parecidas: width
 
 example.ovillo: 1 error
 
@@ -498,7 +498,7 @@ error[OV784]: length no da la vuelta: en plano mide lo mismo
   --> example.ovillo:28:3
  28 |   length 5.5 cm flat
     |   ^^^^^^^^^^^^^^^^^^
-    = ayuda: quite flat, o mida lo que da la vuelta
+    = ayuda: quitar flat, o medir lo que da la vuelta
 
 example.ovillo: 1 error
 
@@ -507,7 +507,7 @@ aviso[OV785]: width de la pieza de prueba mide 14,5 cm, y las cuentas dan 12,5 c
   --> example.ovillo:28:3
  28 |   width 14.5 cm
     |   ^^^^^^^^^^^^^ se apartan más de 1 cm
-    = ayuda: la pieza de prueba manda: cuente una muestra en ella y póngala en el bloque gauge, o revise la medida; si las dos están bien, diga cuánto se puede apartar: within 2 cm
+    = ayuda: la pieza de prueba manda: contar una muestra en ella y ponerla en el bloque gauge, o revisar la medida; si las dos están bien, decir cuánto se puede apartar: within 2 cm
 
 example.ovillo: 1 aviso
 
@@ -516,7 +516,7 @@ error[OV786]: strip no empieza en un anillo, así que no se puede medir de lado 
   --> example.ovillo:24:14
  24 |   diameter = across strip
     |              ^^^^^^^^^^^^
-    = ayuda: mida su ancho en una hilera; un óvalo que empieza en una cadena mide 2 * height of strip de ancho
+    = ayuda: medir su ancho en una hilera; un óvalo que empieza en una cadena mide 2 * height of strip de ancho
 
 example.ovillo: 1 error
 
@@ -525,7 +525,7 @@ aviso[OV787]: disc se mide de lado a lado y no queda en plano: su última vuelta
   --> example.ovillo:25:14
  25 |   diameter = across disc
     |              ^^^^^^^^^^^
-    = ayuda: mida en una vuelta en la que aún quede plano: across disc at round 6; o aumente más en cada vuelta
+    = ayuda: medir en una vuelta en la que aún quede plano: across disc at round 6; o aumentar más en cada vuelta
 
 example.ovillo: 1 aviso
 
@@ -534,7 +534,7 @@ nota[OV788]: chest tiene una holgura de -17,5 cm en small, -19,0 cm en large, co
   --> example.ovillo:24:3
  24 |   chest = width of strip at row 1 fits fit.chest ease -20 to 6 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: compruebe que chest da toda la vuelta, que se compara con la medida debida, y las unidades
+    = ayuda: comprobar que chest da toda la vuelta y se compara con la medida debida, y revisar las unidades
 
 example.ovillo: 1 nota
 

@@ -3,7 +3,7 @@ error[OV801]: falta el texto en es
   --> example.ovillo:12:3
  12 |   call strip en "the strip"
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^ le falta un idioma
-    = ayuda: añadirlo o decir al comienzo los idiomas del patrón: languages es
+    = ayuda: añadirlo o decir en el encabezado los idiomas del patrón: languages es
 
 example.ovillo: 1 error
 
@@ -50,7 +50,7 @@ aviso[OV806]: el texto en fr no se imprime: el patrón está en en y es
   --> example.ovillo:12:10
  12 |     fr | Laisser un bout.
     |          ^^^^^^^^^^^^^^^^ no es un idioma del patrón
-    = ayuda: añadirlo a los idiomas del comienzo o quitar el texto
+    = ayuda: añadirlo a los idiomas del encabezado o quitar el texto
 
 example.ovillo: 1 aviso
 

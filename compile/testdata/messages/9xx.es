@@ -1,39 +1,39 @@
 # OV901
-aviso[OV901]: el texto fuente no dice qué se hace, y las normas de seguridad no se pueden decidir
+aviso[OV901]: el patrón no dice qué se hace, y no se puede saber qué normas de seguridad rigen
  --> example.ovillo
-   = ayuda: dígalo en el encabezado: kind trousers, kind hat, kind blanket
+   = ayuda: decirlo en el encabezado: kind trousers, kind hat, kind blanket
 
 example.ovillo: 1 aviso
 
 # OV902
-aviso[OV902]: el texto fuente no dice para qué edad es, y las normas de seguridad infantil no se pueden decidir
+aviso[OV902]: el patrón no dice para qué edad es, y no se puede saber qué normas de seguridad infantil rigen
  --> example.ovillo:7:1
  7 | sizes "S", "M"
    | ^^^^^^^^^^^^^^
-   = ayuda: dé la edad de la persona más joven de cada talla: age 12 (24) months; para adultos, age 18 years
+   = ayuda: dar la edad de la persona más joven de cada talla: age 12 (24) months; para adultos, age 18 years
 
 example.ovillo: 1 aviso
 
 # OV903
-aviso[OV903]: no se sabe en qué lugar de la prenda está este cordón, y sus normas de seguridad no se pueden decidir
+aviso[OV903]: no se sabe en qué lugar de la prenda está este cordón ni, por tanto, qué normas de seguridad rigen
   --> example.ovillo:33:3
  33 |   cord with kelp, length 55 (60) cm, through border round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿en la cintura o en el cuello?
-    = ayuda: dígalo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve
+    = ayuda: decirlo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve
 
 example.ovillo: 1 aviso
 
 # OV904
-aviso[OV904]: no se sabe cuánto cuelgan libres los extremos de este cordón, y sus normas de seguridad no se pueden decidir
+aviso[OV904]: no se sabe cuánto cuelgan libres los extremos de este cordón ni, por tanto, qué normas de seguridad rigen
   --> example.ovillo:33:3
  33 |   cord with kelp, through waistband round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: dé su largo y la vuelta por la que pasa: cord with kelp, length 60 cm, through waistband round 2
+    = ayuda: dar su largo y la hilera por la que pasa: cord with kelp, length 60 cm, through waistband round 2
 
 example.ovillo: 1 aviso
 
 # OV905
-aviso[OV905]: trowsers no es una clase de pieza conocida, y las normas de seguridad no se pueden decidir
+aviso[OV905]: trowsers no es una clase de pieza conocida, y no se puede saber qué normas de seguridad rigen
  --> example.ovillo:3:3
  3 |   kind trowsers
    |   ^^^^^^^^^^^^^
@@ -55,7 +55,7 @@ error[OV911]: un cordón no se permite aquí en ropa infantil de esta edad (EN 1
   --> example.ovillo:33:3
  33 |   cord with kelp, length 55 (60) cm, through hood round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ en el cuello, la capucha o la espalda
-    = ayuda: quite el cordón: dé forma a la abertura con elástico tejido o ciérrela con un botón y una presilla corta
+    = ayuda: quitar el cordón: dar forma a la abertura con un elástico tejido o cerrarla con un botón y una presilla corta
 
 example.ovillo: 1 error
 
@@ -64,7 +64,7 @@ error[OV912]: este cordón de cuello o capucha tiene extremos libres de 5 cm, y 
   --> example.ovillo:33:3
  33 |   cord with kelp, length 60 (65) cm, through neckband round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ extremo libre, con la pieza abierta y extendida
-    = ayuda: ciérrelo en una lazada que no sobresalga, de 50 cm en S, 55 cm en M como máximo, o quítelo
+    = ayuda: cerrarlo en una lazada que no sobresalga, de 50 cm en S, 55 cm en M como máximo, o quitarlo
 
 example.ovillo: 1 error
 
@@ -73,14 +73,14 @@ error[OV913]: aquí no se ponen botones en juguetes para niños pequeños
   --> example.ovillo:33:3
  33 |   button 12 mm, 2
     |   ^^^^^^^^^^^^^^^ una pieza pequeña que se puede tragar
-    = ayuda: borde los ojos o téjalos
+    = ayuda: bordar los ojos o tejerlos
 
 example.ovillo: 1 error
 
 # OV914
 error[OV914]: unas aberturas de 1,25 cm en S, 1,88 cm en M en manos o pies de un bebé son mayores que 0,5 cm
  --> example.ovillo
-   = ayuda: teja esta pieza en un punto cerrado
+   = ayuda: tejer esta pieza en un punto cerrado
 
 example.ovillo: 1 error
 
@@ -89,7 +89,7 @@ error[OV915]: con esta herramienta no se hacen protectores de cuna (15 USC 2057e
  --> example.ovillo:3:3
  3 |   kind cot_bumper
    |   ^^^^^^^^^^^^^^^
-   = ayuda: haga algo para la habitación, no para la cuna
+   = ayuda: hacer algo para la habitación, no para la cuna
 
 example.ovillo: 1 error
 
@@ -98,7 +98,7 @@ aviso[OV920]: un cordón en el gorro, la bufanda o las manoplas de un niño exig
   --> example.ovillo:33:3
  33 |   cord with kelp, length 60 (65) cm, through brim round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
-    = ayuda: dé a la pieza una forma que se sujete sin cordón
+    = ayuda: dar a la pieza una forma que se sujete sin cordón
 
 example.ovillo: 1 aviso
 
@@ -107,7 +107,7 @@ aviso[OV921]: los botones en ropa para un menor de 3 años exigen cuidado
   --> example.ovillo:33:3
  33 |   button 12 mm, 3
     |   ^^^^^^^^^^^^^^^ con este paso se imprime una precaución
-    = ayuda: cósalos sobre un refuerzo y pruebe cada uno con un tirón fuerte
+    = ayuda: coserlos sobre un refuerzo y probar cada uno con un tirón fuerte
 
 example.ovillo: 1 aviso
 
@@ -116,14 +116,14 @@ aviso[OV922]: un pompón para un menor de 3 años exige cuidado
   --> example.ovillo:33:3
  33 |   pompom with kelp, 5 cm, 80 wraps
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
-    = ayuda: no lo ponga para los más pequeños, o cósalo de lado a lado
+    = ayuda: no ponerlo para los más pequeños, o coserlo de lado a lado
 
 example.ovillo: 1 aviso
 
 # OV923
 aviso[OV923]: unas aberturas de 1,25 cm en S, 1,88 cm en M en cosas de bebé son mayores que 0,5 cm
  --> example.ovillo
-   = ayuda: elija un punto más denso o forre la pieza
+   = ayuda: elegir un punto más denso o forrar la pieza
 
 example.ovillo: 1 aviso
 
@@ -132,7 +132,7 @@ aviso[OV924]: un saco capullo o un nido para un bebé exige cuidado
  --> example.ovillo:3:3
  3 |   kind cocoon
    |   ^^^^^^^^^^^ se imprime una precaución
-   = ayuda: ofrézcalo para unos minutos despierto y vigilado, nunca para dormir
+   = ayuda: ofrecerlo para unos minutos, con el bebé despierto y vigilado, nunca para dormir
 
 example.ovillo: 1 aviso
 
