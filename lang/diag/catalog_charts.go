@@ -12,7 +12,7 @@ var charts = []Entry{
 		Es: Wording{Message: `el gráfico tiene {need} {need|casilla|casillas} de ancho y no cuadra en {have}`, Mark: `acaba a mitad del gráfico`,
 			Related: belowEs,
 			Help:    map[string]string{"": `con {less} o {more} puntos cuadraría`, "least": `con {more} puntos cuadraría`},
-			Explain: `Una hilera según el gráfico lo teje entero, una y otra vez. Se puede cambiar la cuenta de la hilera anterior, dejar puntos fuera (sc by chart to last 2) o decir a propósito por dónde se corta: sc by chart centred around pone su centro en el centro, sc by chart from column 3 around empieza en esa columna.`},
+			Explain: `Una hilera según un gráfico lo teje entero, una y otra vez. Se puede cambiar la cuenta de la hilera anterior, dejar puntos fuera (sc by chart to last 2) o decir a propósito por dónde se corta: sc by chart centred around pone su centro en el centro, sc by chart from column 3 around empieza en esa columna.`},
 		Example: chartRows("chain 10, join", ". x x .", "rounds from chart wave: sc by chart around = 10"),
 		Fixed:   chartRows("chain 12, join", ". x x .", "rounds from chart wave: sc by chart around = 6 sand, 6 kelp")},
 
@@ -48,7 +48,7 @@ var charts = []Entry{
 		Es: Wording{Message: `el gráfico tiene {need} {need|cuadro|cuadros} de ancho y aquí hay {have}`, Mark: `acaba a mitad del gráfico`,
 			Related: belowEs,
 			Help:    map[string]string{"": `dibujar el gráfico de {have} cuadros, o hacer la hilera anterior de {need} cuadros o del doble`},
-			Explain: `Los cuadros según un gráfico lo tejen entero, una vez o varias. Un cuadro es un punto y los lugares que le siguen; en una hilera, un punto más cierra el último.`},
+			Explain: `Los cuadros que siguen un gráfico lo tejen entero, una vez o varias. Un cuadro es un punto y los lugares que le siguen; en una hilera, un punto más cierra el último.`},
 		Example: meshRows("10", ". x", "rows from chart net"),
 		Fixed:   meshRows("10", ". x .", "rows from chart net = 6 dc, 2 spaces")},
 

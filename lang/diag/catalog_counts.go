@@ -46,7 +46,7 @@ var counts = []Entry{
 		En: Wording{Message: `a change each time can be stated only behind the end of a repeat`, Mark: `belongs behind end`,
 			Help:    map[string]string{"": `write end = + 8 each time, or state the count of this row`},
 			Explain: `The count of a row is a number; how a repeat changes it each time is said for the repeat as a whole.`},
-		Es: Wording{Message: `un cambio por cada vez solo se indica tras el final de una repetición (repeat)`, Mark: `va detrás de end`,
+		Es: Wording{Message: `lo que la cuenta cambia cada vez solo se indica tras el final de una repetición (repeat)`, Mark: `va detrás de end`,
 			Help:    map[string]string{"": `escribir end = + 8 each time, o indicar la cuenta de esta hilera`},
 			Explain: `La cuenta de una hilera es un número; cuánto cambia en cada repetición se dice de la repetición entera.`},
 		Example: trial("  chain 6, join\n  round: sc in each = 6\n  round: inc around = + 6 each time"),

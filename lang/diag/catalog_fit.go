@@ -167,7 +167,7 @@ línea fit propia pasa por delante de la tabla y llena el hueco.`},
 20 % off, and outside the neighbouring sizes as well, is as a rule a slip: another unit, two figures changed about, a measure laid
 flat. It is a note: your figures stand.`},
 		Es: Wording{
-			Message: `{name} de la persona se da como {have}; para esa edad la tabla {table} tiene {need}`,
+			Message: `para {name} de la persona se da {have}; la tabla {table} tiene para esa edad {need}`,
 			Help: map[string]string{
 				"":       `comprobar que la cifra no sea un error; la tabla sigue esta fuente: {source}`,
 				"memory": `comprobar que la cifra no sea un error; la tabla sigue, de memoria, esta fuente: {source}`},

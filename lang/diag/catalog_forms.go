@@ -230,9 +230,9 @@ var rowForms = []Entry{
 		En: Wording{Message: `the stitches change by {have}, which cannot be made of steps of {need}`, Mark: `does not come out`,
 			Help:    map[string]string{"": `choose numbers that differ by a multiple of {need}`},
 			Explain: `Each shaped row changes the count by the same number. From start to end the change must be a multiple of it, and in the same direction.`},
-		Es: Wording{Message: `los puntos cambian en {have}, que no se puede hacer en pasos de {need}`, Mark: `no cuadra`,
+		Es: Wording{Message: `la cuenta cambia en {have}, que no se alcanza en pasos de {need}`, Mark: `no cuadra`,
 			Help:    map[string]string{"": `elegir números cuya diferencia sea múltiplo de {need}`},
-			Explain: `Cada hilera con aumentos o disminuciones cambia la cuenta en lo mismo. Del comienzo al final el cambio debe ser múltiplo de eso y en el mismo sentido.`},
+			Explain: `Cada hilera con aumentos o disminuciones cambia la cuenta en el mismo número. Del comienzo al final el cambio debe ser múltiplo de ese número y en el mismo sentido.`},
 		Example: trial("  chain 12, join\n  round: sc in each = 12\n  shape taper: 8 rounds, 12 to 9\n    plain: sc in each\n    shaping: dec, sc to last 2, dec\n  end"),
 		Fixed:   trial("  chain 12, join\n  round: sc in each = 12\n  shape taper: 8 rounds, 12 to 8\n    plain: sc in each\n    shaping: dec, sc to last 2, dec\n  end = 8")},
 
@@ -252,7 +252,7 @@ var rowForms = []Entry{
 			Explain: `The intervals times their numbers are the rows a schedule needs. Rows left over are worked plain at the end; too few are refused.`},
 		Es: Wording{Message: `el plan necesita {need} {need|hilera|hileras}, y hay {have}`, Mark: `es más largo que sus hileras`,
 			Help:    map[string]string{"": `dar {need} hileras o repetir menos veces`},
-			Explain: `Los intervalos por sus veces son las hileras que necesita un plan. Las que sobran se tejen sencillas al final; si faltan, se rechaza.`},
+			Explain: `Los intervalos, multiplicados por sus veces, dan las hileras que necesita un plan. Las que sobran se tejen sencillas al final; si faltan, se rechaza.`},
 		Example: trial("  chain 12, join\n  round: sc in each = 12\n  shape taper: 5 rounds\n    plain: sc in each\n    shaping: dec, sc in each\n    every 3 rounds 2 times\n  end"),
 		Fixed:   trial("  chain 12, join\n  round: sc in each = 12\n  shape taper: 6 rounds\n    plain: sc in each\n    shaping: dec, sc in each\n    every 3 rounds 2 times\n  end = 10")},
 

@@ -8,7 +8,7 @@ var marks = []Entry{
 			Explain: `A row goes in one direction. What was passed cannot be reached again as an end; it can still be worked into by name.`},
 		Es: Wording{Message: `{name} ya quedó atrás`, Mark: `llega hasta un lugar que ya se pasó`,
 			Help:    map[string]string{"": `detenerse allí antes en la hilera`},
-			Explain: `Una hilera va en un sentido. Hasta lo que ya se pasó no se puede llegar; en ello aún se puede tejer por su nombre.`},
+			Explain: `Una hilera va en un sentido. A lo que ya quedó atrás no se puede llegar de nuevo, pero aún se puede tejer en ello por su nombre.`},
 		Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc in next 4, sc to m"),
 		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  round: sc to m, sc in each = 8")},
 
@@ -107,7 +107,7 @@ var marks = []Entry{
 			Related: map[string]string{"chain": `this chain has a free other side`},
 			Help:    map[string]string{"": `go along the other side of the chain that is there: give it a name with as, and write from below {part}.NAME, {part}.{run}`},
 			Explain: `Where places are passed over and chains made in their place, the chain has two sides: the row goes on along one, and the part that takes up the passed places goes along the other. Two chains there would leave a slit that has to be sewn.`},
-		Es: Wording{Message: `aquí se hace una cadeneta nueva, pero {part} dejó sobre {run} una en cuyo otro lado no teje nadie`, Mark: `una segunda cadeneta sobre una abertura`,
+		Es: Wording{Message: `aquí se hace una cadeneta nueva, pero {part} dejó sobre {run} otra, en cuyo lado libre no se teje nada`, Mark: `una segunda cadeneta sobre una abertura`,
 			Related: map[string]string{"chain": `esta cadeneta tiene libre el otro lado`},
 			Help:    map[string]string{"": `tejer sobre el otro lado de la que ya existe: darle nombre con as y escribir from below {part}.NOMBRE, {part}.{run}`},
 			Explain: `Donde se saltan lugares y en su lugar se hacen cadenetas, la cadeneta tiene dos lados: por uno sigue la hilera, y por el otro va la pieza que retoma los lugares saltados. Dos cadenetas dejarían una raja que habría que coser.`},
@@ -130,7 +130,7 @@ var marks = []Entry{
 			Explain: `move marker and unmark marker speak of the marker that was met last in the same row with to marker or in marker.`},
 		Es: Wording{Message: `en esta hilera aún no se ha llegado a ningún marcador`, Mark: `¿qué marcador?`,
 			Help:    map[string]string{"": `llegar antes a él: sc to marker, 3 sc in marker; o nombrarlo: move m`},
-			Explain: `move marker y unmark marker hablan del último marcador al que se llegó en la misma hilera con to marker o in marker.`},
+			Explain: `move marker y unmark marker se refieren al último marcador al que se llegó en la misma hilera con to marker o in marker.`},
 		Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc in next 2, 3 sc in next, move marker to the middle one, sc to end"),
 		Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc to marker, 3 sc in marker, move marker to the middle one, sc to end = 10")},
 

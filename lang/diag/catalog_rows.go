@@ -180,7 +180,7 @@ var rows = []Entry{
 			Explain: `in same and a marker placed in the stitch last made speak of something that was worked before them in the same row.`},
 		Es: Wording{Message: `en esta hilera aún no se ha tejido nada a lo que volver`, Mark: `no tiene nada delante`,
 			Help:    map[string]string{"": `nombrar un lugar: in next, in first`},
-			Explain: `in same y un marcador en el último punto hablan de algo tejido antes en la misma hilera.`},
+			Explain: `in same y un marcador en el último punto se refieren a algo tejido antes en la misma hilera.`},
 		Example: trial("  chain 6, join\n  round: sc in each = 6\n  round: sc in same, sc in each"),
 		Fixed:   trial("  chain 6, join\n  round: sc in each = 6\n  round: sc in next, sc in same, sc in each = 7")},
 

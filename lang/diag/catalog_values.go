@@ -89,7 +89,7 @@ stitch is; write that with stitches( ) or length( ). A percentage is a share of 
 				"gauge":   `convertir antes la longitud en puntos: stitches(2 cm, sc); o la cuenta en longitud: length(4, sc)`,
 				"percent": `calcular antes la parte: waist - waist * 10 %`,
 				"unit":    `dar a los dos lados la misma clase de unidad`},
-			Explain: `Las unidades son parte del número. Cuatro puntos y dos centímetros no tienen suma mientras la muestra no diga
+			Explain: `Las unidades son parte del número. Cuatro puntos y dos centímetros no se pueden sumar mientras la muestra no diga
 cuánto mide un punto; eso se escribe con stitches( ) o length( ). Un porcentaje es una parte de algo: antes se multiplica por él.`},
 		Example: strip(`let wide = 20 (22, 24) + 2 cm`),
 		Fixed:   strip(`let wide = 20 (22, 24) + stitches(2 cm, sc)`)},

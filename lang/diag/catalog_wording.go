@@ -120,7 +120,7 @@ var wording = []Entry{
 		En: Wording{Message: `nothing is reported as {code} about the line below`, Mark: `has nothing to explain`,
 			Help:    map[string]string{"": `take it out, or put it right before the line that the message shows`},
 			Explain: `A line that begins with meant says why the next one is as it should be though a check finds it unusual. When the finding goes, its reason should go too: it would hide the next one.`},
-		Es: Wording{Message: `sobre la línea siguiente no se avisa nada con el código {code}`, Mark: `no explica nada`,
+		Es: Wording{Message: `la línea siguiente no da ningún aviso con el código {code}`, Mark: `no explica nada`,
 			Help:    map[string]string{"": `quitarla o ponerla justo antes de la línea que muestra el mensaje`},
 			Explain: `Una línea que empieza con meant dice por qué la siguiente está bien aunque una comprobación la encuentre rara. Cuando el aviso desaparece, el motivo también debe desaparecer: taparía el siguiente.`},
 		Example: "meant OV608 en \"one fan\" es \"un abanico\"\n" + noHead,

@@ -416,7 +416,7 @@ error[OV452]: las hileras de un plan se enumeran de la primera a la última
 example.ovillo: 1 error
 
 # OV453
-error[OV453]: los puntos cambian en -3, que no se puede hacer en pasos de -2
+error[OV453]: la cuenta cambia en -3, que no se alcanza en pasos de -2
   --> example.ovillo:15:26
  15 |   shape taper: 8 rounds, 12 to 9
     |                          ^^^^^^^ no cuadra
@@ -685,7 +685,7 @@ error[OV478]: ningún número de hileras de fans termina tras 2 como se pide
 example.ovillo: 1 error
 
 # OV479
-error[OV479]: una repetición de cero puntos no es ninguna
+error[OV479]: una repetición de cero puntos no es una repetición
  --> example.ovillo:2:3
  2 |   multiple of 0 plus 1
    |   ^^^^^^^^^^^^^^^^^^^^ necesita 1 o más

@@ -8,7 +8,7 @@ error[OV543]: unas rayas sin hileras no son rayas
 example.ovillo: 1 error
 
 # OV544
-error[OV544]: aquí no hay puntos con los que seguir como se presentan
+error[OV544]: aquí no hay puntos que se puedan seguir como se presentan
   --> example.ovillo:14:8
  14 |   row: as established = 12
     |        ^^^^^^^^^^^^^^ está sobre cadenetas
@@ -207,7 +207,7 @@ aviso[OV511]: los 4 lugares saltados como hole no se tejen nunca: queda una aber
 example.ovillo: 1 aviso
 
 # OV512
-error[OV512]: aquí se hace una cadeneta nueva, pero strip dejó sobre hole una en cuyo otro lado no teje nadie
+error[OV512]: aquí se hace una cadeneta nueva, pero strip dejó sobre hole otra, en cuyo lado libre no se teje nada
   --> example.ovillo:21:8
  21 |   from chain 4, strip.hole
     |        ^^^^^^^ una segunda cadeneta sobre una abertura

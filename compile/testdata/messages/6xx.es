@@ -36,7 +36,7 @@ error[OV604]: la hilera hace además 4 espacios que esta cuenta no nombra
 example.ovillo: 1 error
 
 # OV605
-error[OV605]: un cambio por cada vez solo se indica tras el final de una repetición (repeat)
+error[OV605]: lo que la cuenta cambia cada vez solo se indica tras el final de una repetición (repeat)
   --> example.ovillo:15:23
  15 |   round: inc around = + 6 each time
     |                       ^^^^^^^^^^^^^ va detrás de end

@@ -421,7 +421,7 @@ error[OV775]: la tabla children no tiene head para large
 example.ovillo: 1 error
 
 # OV776
-nota[OV776]: chest de la persona se da como 85,5 cm en small; para esa edad la tabla children tiene 58,5 cm en small
+nota[OV776]: para chest de la persona se da 85,5 cm en small; la tabla children tiene para esa edad 58,5 cm en small
  --> example.ovillo:9:7
  9 |   fit chest 85.5 (63.5) cm
    |       ^^^^^^^^^^^^^^^^^^^^

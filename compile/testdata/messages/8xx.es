@@ -111,7 +111,7 @@ aviso[OV812]: strip se teje en hileras, pero el texto las llama de otra manera
 example.ovillo: 1 aviso
 
 # OV813
-aviso[OV813]: sobre la línea siguiente no se avisa nada con el código OV608
+aviso[OV813]: la línea siguiente no da ningún aviso con el código OV608
  --> example.ovillo:1:1
  1 | meant OV608 en "one fan" es "un abanico"
    | ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ no explica nada
