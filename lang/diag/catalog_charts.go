@@ -96,7 +96,7 @@ var charts = []Entry{
 		En: Wording{Message: `by chart one stitch goes into each stitch, in the yarn of its cell, and this says something else`, Mark: `cannot be worked by chart`,
 			Help:    map[string]string{"": `write sc by chart around, sc by chart to last 2, or sc by chart in next 8`},
 			Explain: `The chart says the yarn of each stitch. A number in one place, a yarn of its own, a decrease or a space would leave its cells without a stitch each.`},
-		Es: Wording{Message: `según un gráfico va un punto en cada punto, en el hilo de su casilla, y esto dice otra cosa`, Mark: `no se puede tejer según el gráfico`,
+		Es: Wording{Message: `según un gráfico va un punto en cada punto, con el hilo de su casilla, y esto dice otra cosa`, Mark: `no se puede tejer según el gráfico`,
 			Help:    map[string]string{"": `escribir sc by chart around, sc by chart to last 2 o sc by chart in next 8`},
 			Explain: `El gráfico dice el hilo de cada punto. Un número en un mismo lugar, un hilo propio, una disminución o un espacio dejarían sus casillas sin un punto cada una.`},
 		Example: chartRows("chain 8, join", ". x x .", "rounds from chart wave: 2 sc by chart around = 8"),

@@ -559,7 +559,7 @@ error[OV467]: aquí se teje algo según un gráfico, y la hilera no sale de ning
 example.ovillo: 1 error
 
 # OV468
-error[OV468]: según un gráfico va un punto en cada punto, en el hilo de su casilla, y esto dice otra cosa
+error[OV468]: según un gráfico va un punto en cada punto, con el hilo de su casilla, y esto dice otra cosa
   --> example.ovillo:35:27
  35 |   rounds from chart wave: 2 sc by chart around = 8
     |                           ^^^^^^^^^^^^^^^^^^^^ no se puede tejer según el gráfico
