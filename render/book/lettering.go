@@ -101,7 +101,7 @@ const (
 	circleLine = 0.22
 )
 
-var circleType = bold(serif(8.8, 5))
+var circleType = layout.Heavy(layout.Serif(8.8, 5))
 
 // circleLetters draws the letters of a text in their circles.
 func circleLetters(b *layout.Box) {

@@ -37,3 +37,19 @@ func (s Style) Width(text string, strong bool) float64 {
 
 // Snap rounds a height up to whole modules.
 func Snap(h float64) float64 { return math.Ceil(h/Module-1e-6) * Module }
+
+// Sans is a style of the plain face of the pages, its size in points and its leading in millimetres.
+func Sans(size, leading float64) Style {
+	return Style{Face: page.Sans, Strong: page.SansBold, Size: size, Leading: leading}
+}
+
+// Serif is the same in the face of titles.
+func Serif(size, leading float64) Style {
+	return Style{Face: page.Serif, Strong: page.SerifBold, Size: size, Leading: leading}
+}
+
+// Heavy makes a style whose plain face is the strong one: heads.
+func Heavy(s Style) Style {
+	s.Face = s.Strong
+	return s
+}

@@ -64,15 +64,24 @@ func (s *subject) broken(e Edition, law text, faults []fault) []Finding {
 	return out
 }
 
-// lookPages looks at what is printed and where: every step and every count of every part, in their order, inside the margins.
-func lookPages(s *subject) look {
-	l := look{}
-	pages, steps := 0, 0
+// composed are the layouts that could be set; that one could not is a finding.
+func (s *subject) composed(l *look) []Edition {
+	var out []Edition
 	for _, e := range s.in.Editions {
 		if e.Doc == nil {
 			l.findings = append(l.findings, s.own(Error, notSet, "edition", e.name(), "why", e.Why))
 			continue
 		}
+		out = append(out, e)
+	}
+	return out
+}
+
+// lookPages looks at what is printed and where: every step and every count of every part, in their order, inside the margins.
+func lookPages(s *subject) look {
+	l := look{}
+	pages, steps := 0, 0
+	for _, e := range s.composed(&l) {
 		pages += len(e.Doc.Pages)
 		l.findings = append(l.findings, s.broken(e, lawOutside, outside(e.Doc))...)
 		l.findings = append(l.findings, s.broken(e, lawMeet, overlapping(e.Doc))...)
@@ -107,11 +116,7 @@ func excerpt(s string) string {
 func lookFile(s *subject) look {
 	l := look{}
 	pages, pictures := 0, 0
-	for _, e := range s.in.Editions {
-		if e.Doc == nil {
-			l.findings = append(l.findings, s.own(Error, notSet, "edition", e.name(), "why", e.Why))
-			continue
-		}
+	for _, e := range s.composed(&l) {
 		pages += len(e.Doc.Pages)
 		if e.Doc.Root == nil {
 			l.findings = append(l.findings, s.own(Error, lawNoTree, "edition", e.name()))
