@@ -22,6 +22,7 @@ import (
 const layers = `
 lang/source:
 lang/diag:        lang/source
+lang/terms:
 lang:             lang/source lang/diag
 lang/format:      lang/source lang/diag lang
 
@@ -39,7 +40,7 @@ render/page:
 render/scene:     render/page
 render/font:      render/page
 render/sample:    compile/stitch compile/plan
-render/words:     compile/stitch compile/plan render/rich
+render/words:     lang/terms compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw

@@ -27,7 +27,7 @@ func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
 	}
 	out = append(out, l.nounRow("st"))
 	// Where a country abbreviates a chain space no further there is nothing to explain.
-	if t := l.read.term("sp"); usesSpaces(p) && t.short != t.one {
+	if t := l.read.term("sp"); usesSpaces(p) && t.Short != t.One {
 		out = append(out, l.nounRow("sp"))
 	}
 	return out
@@ -108,10 +108,10 @@ func (c *context) abbreviation(f stitch.Form) Abbreviation {
 // othersForm is what other readings call a derived form: their abbreviation, where the word "is made of" differs.
 func (c *context) othersForm(f stitch.Form) []string {
 	return c.l.gather(func(o *Language) (string, bool) {
-		if o.read.memory[string(f.ID)] {
+		if o.read.Remembered(string(f.ID)) {
 			return "", false
 		}
-		return o.voice.otherForm(f), o.read.terms[string(f.ID)] != c.l.read.terms[string(f.ID)]
+		return o.voice.otherForm(f), o.read.Term(string(f.ID)) != c.l.read.Term(string(f.ID))
 	})
 }
 
@@ -120,7 +120,7 @@ func (l *Language) othersSay(concept string) []string {
 	own := l.read.term(concept)
 	return l.gather(func(o *Language) (string, bool) {
 		t := o.read.term(concept)
-		return o.voice.otherTerm(t), t != own && !o.read.memory[concept]
+		return o.voice.otherTerm(t), t != own && !o.read.Remembered(concept)
 	})
 }
 
@@ -129,7 +129,7 @@ func (l *Language) gather(ask func(o *Language) (string, bool)) []string {
 	var says []string
 	where := map[string][]string{}
 	for _, r := range l.read.others() {
-		o := newLanguage(r, voices[r.code](r))
+		o := speak(r)
 		say, differs := ask(o)
 		if !differs || say == "" {
 			continue
@@ -137,7 +137,7 @@ func (l *Language) gather(ask func(o *Language) (string, bool)) []string {
 		if _, ok := where[say]; !ok {
 			says = append(says, say)
 		}
-		where[say] = append(where[say], l.voice.name(countryName, r.tag))
+		where[say] = append(where[say], l.voice.name(countryName, r.Tag()))
 	}
 	for i, say := range says {
 		countries := strings.Join(where[say], ", ")
@@ -151,9 +151,9 @@ func (l *Language) gather(ask func(o *Language) (string, bool)) []string {
 // nounRow explains a noun that is abbreviated, with its plural: "st, sts".
 func (l *Language) nounRow(concept string) Abbreviation {
 	t := l.read.term(concept)
-	a := Abbreviation{Short: t.short, Meaning: t.one + ", " + t.many, Others: l.othersSay(concept)}
-	if t.shorts != t.short {
-		a.Short += ", " + t.shorts
+	a := Abbreviation{Short: t.Short, Meaning: t.One + ", " + t.Many, Others: l.othersSay(concept)}
+	if t.Shorts != t.Short {
+		a.Short += ", " + t.Shorts
 	}
 	return a
 }

@@ -47,7 +47,7 @@ func (l *Language) bodySource(b plan.BodyMeasure) string {
 	}
 	var names []rich.Text
 	for _, s := range b.Sources {
-		names = append(names, rich.T(s.Name[l.read.code]))
+		names = append(names, rich.T(s.Name[l.read.Code()]))
 	}
 	return join("; ", names...).String()
 }

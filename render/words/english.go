@@ -16,7 +16,7 @@ import (
 // two are never mistaken for one another.
 type english struct{ *reading }
 
-func (e *english) american() bool { return e.tag == "en-US" }
+func (e *english) american() bool { return e.Tag() == "en-US" }
 
 // inches reports whether lengths are given in inches too: hooks, yards and inches go together.
 func (e *english) inches() bool { return e.american() }
@@ -62,7 +62,7 @@ func (e *english) form(f stitch.Form) noun {
 		n.many = n.one
 		return n
 	}
-	short := postPrefix(f.Post) + e.term(c).short
+	short := postPrefix(f.Post) + e.term(c).Short
 	if f.Group != stitch.Single {
 		g := e.term(groupConcept(f.Group))
 		switch f.Group {
@@ -74,7 +74,7 @@ func (e *english) form(f stitch.Form) noun {
 			short = strconv.Itoa(f.Of) + "-" + short + tie
 		}
 		name := e.formName(f)
-		return noun{one: abbr(short+g.short, name), many: abbr(short+g.shorts, name)}
+		return noun{one: abbr(short+g.Short, name), many: abbr(short+g.Shorts, name)}
 	}
 	if f.Together > 1 {
 		short += strconv.Itoa(f.Together) + "tog"
@@ -96,13 +96,13 @@ func (e *english) formName(f stitch.Form) string {
 	post := [...]string{stitch.NoPost: "", stitch.FrontPost: "front post ", stitch.BackPost: "back post "}[f.Post]
 	switch {
 	case f.Group == stitch.Vee:
-		return e.word(groupConcept(f.Group)) + " of " + post + e.term(c).many
+		return e.word(groupConcept(f.Group)) + " of " + post + e.term(c).Many
 	case f.Group != stitch.Single:
-		return e.word(groupConcept(f.Group)) + " of " + strconv.Itoa(f.Of) + tie + post + e.term(c).many
+		return e.word(groupConcept(f.Group)) + " of " + strconv.Itoa(f.Of) + tie + post + e.term(c).Many
 	case f.Together > 1:
-		return strconv.Itoa(f.Together) + tie + post + e.term(c).many + " worked together"
+		return strconv.Itoa(f.Together) + tie + post + e.term(c).Many + " worked together"
 	}
-	return post + e.term(c).one
+	return post + e.term(c).One
 }
 
 // places names what is worked into.
@@ -132,9 +132,9 @@ func (e *english) places(k plan.PlaceKind) noun {
 
 // rowsBelow is a place so many rows below.
 func (e *english) rowsBelow(n noun, deep int, round bool) noun {
-	w := e.rowWord(round).many
+	w := e.rowWord(round).Many
 	if deep == 1 {
-		w = e.rowWord(round).one
+		w = e.rowWord(round).One
 	}
 	n.one, n.many = fill("{} {}~{}~below", n.one, deep, w), fill("{} {}~{}~below", n.many, deep, w)
 	return n
@@ -182,9 +182,9 @@ func (e *english) ordinal(n int) string {
 func (e *english) count(n int, concept string) string {
 	t := e.term(concept)
 	if n == 1 {
-		return "1" + tie + t.one
+		return "1" + tie + t.One
 	}
-	return strconv.Itoa(n) + tie + t.many
+	return strconv.Itoa(n) + tie + t.Many
 }
 
 // bare takes the article from a name.
@@ -228,9 +228,9 @@ func (e *english) expand(text string) string {
 		}
 		value := ""
 		if base, plural := strings.CutSuffix(word, "*"); plural {
-			value = e.term(base).many
+			value = e.term(base).Many
 		} else {
-			value = e.term(word).one
+			value = e.term(word).One
 		}
 		text = before + value + after
 	}
@@ -250,8 +250,8 @@ func (e *english) otherForm(f stitch.Form) string { return e.form(f).one.String(
 
 // otherTerm tells a reader what a concept is called in this reading.
 func (e *english) otherTerm(t term) string {
-	if t.one == t.short {
-		return t.short
+	if t.One == t.Short {
+		return t.Short
 	}
-	return t.short + ", " + t.one
+	return t.Short + ", " + t.One
 }

@@ -126,7 +126,7 @@ func (e *english) howFar(s spot) rich.Text {
 	}
 	switch {
 	case !s.first || s.deep > 0:
-		return rich.T(" to end of " + e.rowWord(s.round).one)
+		return rich.T(" to end of " + e.rowWord(s.round).One)
 	case s.round:
 		return rich.T(" around")
 	}
@@ -170,7 +170,7 @@ func (e *english) bound(s spot) rich.Text {
 			to = fill("next {}", e.kindOf(s.ref))
 		}
 	case plan.ToEnd:
-		return rich.T("to end of " + e.rowWord(s.round).one)
+		return rich.T("to end of " + e.rowWord(s.round).One)
 	}
 	if s.before.some() {
 		return fill("to {}~{} before {}", s.before, st.by(s.before), to)
@@ -261,7 +261,7 @@ func (e *english) passed(n num, s spot) rich.Text {
 	case s.reach == plan.ToEnd && !n.unknown():
 		return fill("last {}~{}", n, s.place.many)
 	case s.reach == plan.ToEnd:
-		return fill("each {} to end of "+e.rowWord(s.round).one, s.place.one)
+		return fill("each {} to end of "+e.rowWord(s.round).One, s.place.one)
 	case s.reach == plan.Next && (n.one() || n.unknown()):
 		return fill("next {}", s.place.one)
 	case s.reach == plan.Next:

@@ -20,9 +20,9 @@ func (e *english) balls(lo, hi, yarns int) rich.Text {
 	text := e.count(lo, "ball")
 	switch {
 	case hi == lo+1:
-		text = strconv.Itoa(lo) + " or " + strconv.Itoa(hi) + tie + e.term("ball").many
+		text = strconv.Itoa(lo) + " or " + strconv.Itoa(hi) + tie + e.term("ball").Many
 	case hi > lo:
-		text = strconv.Itoa(lo) + " to " + strconv.Itoa(hi) + tie + e.term("ball").many
+		text = strconv.Itoa(lo) + " to " + strconv.Itoa(hi) + tie + e.term("ball").Many
 	}
 	if yarns > 1 {
 		text += " in " + e.count(yarns, "color")
@@ -59,7 +59,7 @@ func (e *english) markerCount(n int) string {
 	t := e.term("marker")
 	word := "stitch markers"
 	if n == 1 {
-		word = t.one
+		word = t.One
 	}
 	return strconv.Itoa(n) + tie + word
 }
@@ -153,7 +153,7 @@ func (e *english) pompom(k pompom) rich.Text {
 	yarn, with := k.yarn, rich.Text(nil)
 	switch {
 	case k.takes != nil && yarn == "":
-		with = fill("with about {} of "+e.term("yarn").one+", ", k.takes)
+		with = fill("with about {} of "+e.term("yarn").One+", ", k.takes)
 	case k.takes != nil:
 		with = fill("with about {} of {}, ", k.takes, yarn)
 	case yarn != "":

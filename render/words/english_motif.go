@@ -3,7 +3,7 @@ package words
 import "ovillo/render/rich"
 
 func (e *english) makeMotifs(n num) rich.Text {
-	return fill("make {}~"+timesOf(n, "motif", "motifs")+", joined to one another in the last "+e.rowWord(true).one, n)
+	return fill("make {}~"+timesOf(n, "motif", "motifs")+", joined to one another in the last "+e.rowWord(true).One, n)
 }
 
 func (e *english) motifs(g laid) rich.Text {

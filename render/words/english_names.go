@@ -117,14 +117,14 @@ func (e *english) whole(r named) rich.Text {
 	case plan.RefRowEnds:
 		return e.sideEdge(r)
 	case plan.RefEdge:
-		return fill("the last "+e.rowWord(r.round).one+" of {}", e.owner(r))
+		return fill("the last "+e.rowWord(r.round).One+" of {}", e.owner(r))
 	case plan.RefFoundation:
 		return fill("the foundation edge of {}", e.owner(r))
 	}
 	if r.called != "" && r.Kind != plan.RefRow {
 		return rich.T(r.called)
 	}
-	row := fill(e.rowWord(r.round).one+"~{}", r.row)
+	row := fill(e.rowWord(r.round).One+"~{}", r.row)
 	if r.row.unknown() {
 		if r.Label == "" {
 			return e.owner(r) // all of the part
@@ -150,11 +150,11 @@ func (e *english) sideEdge(r named) rich.Text {
 	switch {
 	case r.Row == nil:
 	case r.row.text.String() == r.toRow.text.String():
-		out = fill("{} ("+e.rowWord(r.round).one+"~{})", out, r.row)
+		out = fill("{} ("+e.rowWord(r.round).One+"~{})", out, r.row)
 	case r.neighbours():
-		out = fill("{} ("+e.rowWord(r.round).many+"~{} and~{})", out, r.row, r.toRow)
+		out = fill("{} ("+e.rowWord(r.round).Many+"~{} and~{})", out, r.row, r.toRow)
 	default:
-		out = fill("{} ("+e.rowWord(r.round).many+"~{} to~{})", out, r.row, r.toRow)
+		out = fill("{} ("+e.rowWord(r.round).Many+"~{} to~{})", out, r.row, r.toRow)
 	}
 	return out
 }

@@ -12,17 +12,17 @@ import (
 func (e *english) label(round bool, first, last int) rich.Text {
 	w := e.rowWord(round)
 	if first == last {
-		return rich.T(upper(w.one) + tie + strconv.Itoa(first))
+		return rich.T(upper(w.One) + tie + strconv.Itoa(first))
 	}
-	return rich.T(upper(w.many) + tie + strconv.Itoa(first) + dash + strconv.Itoa(last))
+	return rich.T(upper(w.Many) + tie + strconv.Itoa(first) + dash + strconv.Itoa(last))
 }
 
 func (e *english) bareLabel(round, several bool) rich.Text {
 	w := e.rowWord(round)
 	if several {
-		return rich.T(upper(w.many))
+		return rich.T(upper(w.Many))
 	}
-	return rich.T(upper(w.one))
+	return rich.T(upper(w.One))
 }
 
 // namedLabel heads a row that has a name: "Dividing round (round 18)".
@@ -40,7 +40,7 @@ func (e *english) side(wrong bool) string {
 // times heads rows that read the same: "3 rounds: ".
 func (e *english) times(n num, round bool) rich.Text {
 	w := e.rowWord(round)
-	return fill("{}~"+timesOf(n, w.one, w.many)+": ", n)
+	return fill("{}~"+timesOf(n, w.One, w.Many)+": ", n)
 }
 
 // begin is the beginning chain, and whether it counts where that is to be said.
@@ -116,7 +116,7 @@ func (e *english) joinYarnIn(yarn string, place rich.Text) rich.Text {
 
 func (e *english) rowsIn(n num, yarn string, round bool) rich.Text {
 	w := e.rowWord(round)
-	return fill("{}~"+timesOf(n, w.one, w.many)+" in {}", n, yarn)
+	return fill("{}~"+timesOf(n, w.One, w.Many)+" in {}", n, yarn)
 }
 
 func (e *english) inStripes(stripes []rich.Text) rich.Text {
@@ -137,7 +137,7 @@ func (e *english) marksUp(n int) rich.Text {
 func (e *english) marksOut(numbers []int, last, round bool) rich.Text {
 	when := ""
 	if last {
-		when = "after the last " + e.rowWord(round).one + ", "
+		when = "after the last " + e.rowWord(round).One + ", "
 	}
 	if len(numbers) == 1 {
 		return fill(when+"remove marker~{}", numbers[0])
@@ -157,12 +157,12 @@ func (e *english) measures(called string, tall rich.Text) rich.Text {
 func (e *english) blockHead(rows int, round bool, n num) rich.Text {
 	w := e.rowWord(round)
 	// Without a number of its own the noun would be read with the one that follows: rounds 4.
-	what := "these " + w.many + ","
+	what := "these " + w.Many + ","
 	switch {
 	case rows == 1:
-		what = "this " + w.one
+		what = "this " + w.One
 	case rows > 1:
-		what = "these " + strconv.Itoa(rows) + tie + w.many
+		what = "these " + strconv.Itoa(rows) + tie + w.Many
 	}
 	if n.one() && !n.gaps() {
 		return rich.T("work " + strings.TrimSuffix(what, ","))
@@ -181,12 +181,12 @@ func (e *english) blockTimes(first bool, n num, round bool) rich.Text {
 // blockRow heads a row of a block by its place in it: "1st and 2nd rounds (plain): ".
 func (e *english) blockRow(round bool, from, to int, name string) rich.Text {
 	w := e.rowWord(round)
-	text := e.ordinal(from) + tie + w.one
+	text := e.ordinal(from) + tie + w.One
 	switch {
 	case to == from+1:
-		text = e.ordinal(from) + " and " + e.ordinal(to) + tie + w.many
+		text = e.ordinal(from) + " and " + e.ordinal(to) + tie + w.Many
 	case to > from:
-		text = e.ordinal(from) + " to " + e.ordinal(to) + tie + w.many
+		text = e.ordinal(from) + " to " + e.ordinal(to) + tie + w.Many
 	}
 	if name != "" {
 		text += " (" + name + ")"
@@ -196,7 +196,7 @@ func (e *english) blockRow(round bool, from, to int, name string) rich.Text {
 
 // likeRow is a row of a block that is worked like an earlier one of it.
 func (e *english) likeRow(nth int, round bool) rich.Text {
-	return rich.T("work as the " + e.ordinal(nth) + tie + e.rowWord(round).one)
+	return rich.T("work as the " + e.ordinal(nth) + tie + e.rowWord(round).One)
 }
 
 func (e *english) onlySizes(sizes []string) rich.Text {
@@ -363,7 +363,7 @@ func (e *english) inSection(n num, called string) rich.Text {
 
 // countOff places markers along a finished row.
 func (e *english) countOff(o counting) rich.Text {
-	from := "the start of the " + e.rowWord(o.round).one
+	from := "the start of the " + e.rowWord(o.round).One
 	if o.round && !o.spiral {
 		from = "the join"
 	}

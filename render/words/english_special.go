@@ -128,7 +128,7 @@ func (e *english) group(s explained) rich.Text {
 		return fill("({}, {}~1, {}) "+in+". {}", one.one, e.short("ch").one, one.one, made)
 	case stitch.Picot:
 		return fill("{}~{}, {} in {}~{} from hook. It sits on the {} before it: it takes no {} and is not counted.",
-			upper(e.term("ch").short), n, e.short("slst").one, e.ordinal(n), e.short("ch").one, e.short("st").one, e.short("st").one)
+			upper(e.term("ch").Short), n, e.short("slst").one, e.ordinal(n), e.short("ch").one, e.short("st").one, e.short("st").one)
 	case stitch.Popcorn:
 		return fill("{}~{} "+in+"; take hook out of loop, insert it from front to back in first of these {}~{}, pick up the loop and draw it through (on a wrong side row, insert hook from back to front). {}",
 			n, one.many, n, one.many, made)

@@ -58,7 +58,7 @@ func (l *Language) YarnTableHead(p *plan.Pattern) string {
 func (l *Language) grams(mg int64) string { return l.Number(float64(mg)/1000, 1) + tie + "g" }
 
 // ReadingNote names the terms the page is written in: "US terms", "español neutro".
-func (l *Language) ReadingNote() string { return l.voice.name(readingName, l.read.tag) }
+func (l *Language) ReadingNote() string { return l.voice.name(readingName, l.read.Tag()) }
 
 func sizesHead(p *plan.Pattern) line {
 	if len(p.Sizes) > 1 {
@@ -128,11 +128,8 @@ func (l *Language) SizeName(s plan.Size) string {
 // alone.
 func (l *Language) InSize(s plan.Size) string {
 	name := l.SizeName(s)
-	for _, r := range l.read.all.readings {
-		if r.code != l.read.code {
-			continue
-		}
-		if t := r.term("size"); slices.ContainsFunc(strings.Fields(name), func(w string) bool { return strings.EqualFold(w, t.one) }) {
+	for _, r := range append(l.read.others(), l.read) {
+		if t := r.term("size"); slices.ContainsFunc(strings.Fields(name), func(w string) bool { return strings.EqualFold(w, t.One) }) {
 			return name
 		}
 	}
@@ -340,9 +337,9 @@ func (c *context) counted(g plan.Gauge) rich.Text {
 // numbered is a word behind a figure.
 func numbered(figure string, t term) string {
 	if figure == "1" {
-		return t.one
+		return t.One
 	}
-	return t.many
+	return t.Many
 }
 
 // wide is the width of a swatch that can be measured in the middle: a fifth more than the gauge counts.

@@ -82,9 +82,9 @@ func TestEnglishNounsAndWordsAreThePublishedOnes(t *testing.T) {
 	us, uk := language(t, "en-US"), language(t, "en-GB")
 	for _, concept := range []string{"st", "sp"} {
 		term := us.read.term(concept)
-		row, ok := list[term.short]
-		if !ok || !strings.HasPrefix(row.usName, term.one) {
-			t.Errorf("%s is %q, published %q", term.short, term.one, row.usName)
+		row, ok := list[term.Short]
+		if !ok || !strings.HasPrefix(row.usName, term.One) {
+			t.Errorf("%s is %q, published %q", term.Short, term.One, row.usName)
 		}
 	}
 	for _, k := range []struct{ concept, us, uk string }{{"gauge", "gauge", "tension"}, {"skip", "skip", "miss"}} {

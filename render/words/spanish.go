@@ -160,23 +160,23 @@ func (s *spanish) form(f stitch.Form) noun {
 		return abbreviated(t)
 	}
 	name := s.formName(f)
-	short, shorts := t.short+postSuffix(f.Post), t.shorts+postSuffix(f.Post)
+	short, shorts := t.Short+postSuffix(f.Post), t.Shorts+postSuffix(f.Post)
 	if f.Group != stitch.Single {
 		g := s.term(groupConcept(f.Group))
 		what := tie + "de" + tie + strconv.Itoa(f.Of) + tie + shorts
 		if f.Group == stitch.Vee {
 			what = tie + "de" + tie + short
 		}
-		return noun{one: abbr(g.short+what, name), many: abbr(g.shorts+what, name), feminine: g.feminine}
+		return noun{one: abbr(g.Short+what, name), many: abbr(g.Shorts+what, name), feminine: g.Feminine}
 	}
 	if f.Together > 1 {
 		short = strconv.Itoa(f.Together) + short + "jun"
-		if strings.Contains(short, tie) || t.short == t.one || len(t.short) > 4 {
+		if strings.Contains(short, tie) || t.Short == t.One || len(t.Short) > 4 {
 			short = strconv.Itoa(f.Together) + tie + shorts + tie + "jun"
 		}
 		shorts = short
 	}
-	return noun{one: abbr(short, name), many: abbr(shorts, name), feminine: t.feminine}
+	return noun{one: abbr(short, name), many: abbr(shorts, name), feminine: t.Feminine}
 }
 
 func postSuffix(p stitch.Post) string {
@@ -193,17 +193,17 @@ func (s *spanish) formName(f stitch.Form) string {
 	post := [...]string{stitch.NoPost: "", stitch.FrontPost: " en relieve por delante", stitch.BackPost: " en relieve por detrás"}[f.Post]
 	switch {
 	case f.Group == stitch.Vee:
-		return s.word(groupConcept(f.Group)) + " de " + t.many + post
+		return s.word(groupConcept(f.Group)) + " de " + t.Many + post
 	case f.Group != stitch.Single:
-		return s.word(groupConcept(f.Group)) + " de " + strconv.Itoa(f.Of) + tie + t.many + post
+		return s.word(groupConcept(f.Group)) + " de " + strconv.Itoa(f.Of) + tie + t.Many + post
 	case f.Together <= 1:
-		return t.one + post
+		return t.One + post
 	}
 	closed := " cerrados juntos"
-	if t.feminine {
+	if t.Feminine {
 		closed = " cerradas juntas"
 	}
-	return strconv.Itoa(f.Together) + tie + t.many + post + closed
+	return strconv.Itoa(f.Together) + tie + t.Many + post + closed
 }
 
 // places names what is worked into.
@@ -232,9 +232,9 @@ func (s *spanish) places(k plan.PlaceKind) noun {
 
 // rowsBelow is a place so many rows below.
 func (s *spanish) rowsBelow(n noun, deep int, round bool) noun {
-	w := s.rowWord(round).many
+	w := s.rowWord(round).Many
 	if deep == 1 {
-		w = s.rowWord(round).one
+		w = s.rowWord(round).One
 	}
 	n.one, n.many = fill("{} de {}~{} más~abajo", n.one, deep, w), fill("{} de {}~{} más~abajo", n.many, deep, w)
 	return n
@@ -269,9 +269,9 @@ func (s *spanish) rowWord(round bool) term {
 func (s *spanish) counted(n int, concept string) string {
 	t := s.term(concept)
 	if n == 1 {
-		return "1" + tie + t.one
+		return "1" + tie + t.One
 	}
-	return strconv.Itoa(n) + tie + t.many
+	return strconv.Itoa(n) + tie + t.Many
 }
 
 // bare takes the article from a name.
@@ -300,7 +300,7 @@ func withArticle(name string) (feminine, plural bool) {
 func (s *spanish) line(l line) string           { return s.expand(spanishLines[l]) }
 func (s *spanish) fixed(k Key) string           { return s.expand(spanishFixed[k]) }
 func (s *spanish) otherForm(stitch.Form) string { return "" } // the row of its stitch says what others call it
-func (s *spanish) otherTerm(t term) string      { return t.one }
+func (s *spanish) otherTerm(t term) string      { return t.One }
 
 // expand puts the words of the reading into a text: {hook}, {hook*} for the plural, {el hook}, {del hook}, {un hook},
 // {ese hook}; with a capital, {Size}.
@@ -323,14 +323,14 @@ func (s *spanish) expandWord(word string) string {
 	}
 	concept, plural := strings.CutSuffix(concept, "*")
 	t := s.term(strings.ToLower(concept))
-	name := t.one
+	name := t.One
 	if plural {
-		name = t.many
+		name = t.Many
 	}
 	if concept != strings.ToLower(concept) {
 		name = upper(name)
 	}
-	n := noun{feminine: t.feminine}
+	n := noun{feminine: t.Feminine}
 	switch article {
 	case "el":
 		return n.the(plural) + " " + name
@@ -349,7 +349,7 @@ func (s *spanish) name(k nameKind, id string) string { return spanishNames[k][id
 // theYarn is a yarn by its name, inside a sentence: el hilo arena.
 func (s *spanish) theYarn(name string) string {
 	t := s.term("yarn")
-	the := noun{feminine: t.feminine}.the(false) + " " + t.one
+	the := noun{feminine: t.Feminine}.the(false) + " " + t.One
 	if name == "" {
 		return the
 	}

@@ -69,7 +69,7 @@ func (s *spanish) dressed(t rich.Text, w working) rich.Text {
 // theRow is la vuelta or la hilera.
 func (s *spanish) theRow(round bool) string {
 	t := s.rowWord(round)
-	return noun{feminine: t.feminine}.the(false) + " " + t.one
+	return noun{feminine: t.Feminine}.the(false) + " " + t.One
 }
 
 // where says into which places stitches go, without "en".
@@ -404,9 +404,9 @@ func (s *spanish) inSizes(t rich.Text, sizes []string) rich.Text {
 // sizesWord is talla or tallas.
 func (s *spanish) sizesWord(n int) string {
 	if n == 1 {
-		return s.term("size").one
+		return s.term("size").One
 	}
-	return s.term("size").many
+	return s.term("size").Many
 }
 
 // fromHook is the first stitch of a row in a new chain, and what follows it.

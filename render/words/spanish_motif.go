@@ -4,7 +4,7 @@ import "ovillo/render/rich"
 
 func (s *spanish) makeMotifs(n num) rich.Text {
 	row := s.rowWord(true)
-	last := noun{feminine: row.feminine}.agree("el último ", "la última ") + row.one
+	last := noun{feminine: row.Feminine}.agree("el último ", "la última ") + row.One
 	return fill("hacer {}~"+timesOf(n, "motivo", "motivos")+", unidos entre sí en "+last, n)
 }
 
@@ -24,8 +24,8 @@ func (s *spanish) layMotifs(g laid) rich.Text {
 		order = "de izquierda a derecha"
 	}
 	row := s.rowWord(true)
-	n := noun{feminine: row.feminine}
-	last, its := n.agree("el último ", "la última ")+row.one, n.agree("este", "esta")
+	n := noun{feminine: row.Feminine}
+	last, its := n.agree("el último ", "la última ")+row.One, n.agree("este", "esta")
 	text := "Tejer los motivos uno tras otro en el orden de sus números, " + order + ". Tejer cada uno hasta " + last + " como está escrito. " +
 		"En " + its + ", con el derecho de frente, unirlo a los motivos que ya están a su lado, sosteniendo la labor de modo que los " +
 		"lados que se unen sean los primeros."

@@ -127,19 +127,19 @@ func (s *spanish) belongs(r named, what rich.Text) rich.Text {
 // whole is what a place belongs to: the run by its name, else the row in which it was made.
 func (s *spanish) whole(r named) rich.Text {
 	row := s.rowWord(r.round)
-	n := noun{feminine: row.feminine}
+	n := noun{feminine: row.Feminine}
 	switch r.Kind {
 	case plan.RefRowEnds:
 		return s.sideEdge(r)
 	case plan.RefEdge:
-		return fill(n.agree("el último ", "la última ")+row.one+" {}", of(s.owner(r)))
+		return fill(n.agree("el último ", "la última ")+row.One+" {}", of(s.owner(r)))
 	case plan.RefFoundation:
 		return fill("el borde inicial {}", of(s.owner(r)))
 	}
 	if r.called != "" && r.Kind != plan.RefRow {
 		return rich.T(r.called)
 	}
-	text := fill(n.the(false)+" "+row.one+"~{}", r.row)
+	text := fill(n.the(false)+" "+row.One+"~{}", r.row)
 	if r.row.unknown() {
 		if r.Label == "" {
 			return s.owner(r) // all of the part
@@ -166,11 +166,11 @@ func (s *spanish) sideEdge(r named) rich.Text {
 	switch {
 	case r.Row == nil:
 	case r.row.text.String() == r.toRow.text.String():
-		out = fill("{} ("+w.one+"~{})", out, r.row)
+		out = fill("{} ("+w.One+"~{})", out, r.row)
 	case r.neighbours():
-		out = fill("{} ("+w.many+"~{} y~{})", out, r.row, r.toRow)
+		out = fill("{} ("+w.Many+"~{} y~{})", out, r.row, r.toRow)
 	default:
-		out = fill("{} ("+w.many+"~{} a~{})", out, r.row, r.toRow)
+		out = fill("{} ("+w.Many+"~{} a~{})", out, r.row, r.toRow)
 	}
 	return out
 }

@@ -13,19 +13,19 @@ func (s *spanish) label(round bool, first, last int) rich.Text {
 	w := s.rowWord(round)
 	switch {
 	case first == last:
-		return rich.T(upper(w.one) + tie + strconv.Itoa(first))
+		return rich.T(upper(w.One) + tie + strconv.Itoa(first))
 	case last == first+1:
-		return rich.T(upper(w.many) + tie + strconv.Itoa(first) + " y" + tie + strconv.Itoa(last))
+		return rich.T(upper(w.Many) + tie + strconv.Itoa(first) + " y" + tie + strconv.Itoa(last))
 	}
-	return rich.T(upper(w.many) + tie + strconv.Itoa(first) + " a" + tie + strconv.Itoa(last))
+	return rich.T(upper(w.Many) + tie + strconv.Itoa(first) + " a" + tie + strconv.Itoa(last))
 }
 
 func (s *spanish) bareLabel(round, several bool) rich.Text {
 	w := s.rowWord(round)
 	if several {
-		return rich.T(upper(w.many))
+		return rich.T(upper(w.Many))
 	}
-	return rich.T(upper(w.one))
+	return rich.T(upper(w.One))
 }
 
 // namedLabel heads a row that has a name: "Vuelta de división (vuelta 18)".
@@ -43,7 +43,7 @@ func (s *spanish) side(wrong bool) string {
 // times heads rows that read the same: "3 vueltas: ".
 func (s *spanish) times(n num, round bool) rich.Text {
 	w := s.rowWord(round)
-	return fill("{}~"+timesOf(n, w.one, w.many)+": ", n)
+	return fill("{}~"+timesOf(n, w.One, w.Many)+": ", n)
 }
 
 // begin is the beginning chain, and whether it counts where that is to be said.
@@ -104,13 +104,13 @@ func (s *spanish) joinYarn(yarn string) rich.Text { return rich.T("unir " + s.th
 func (s *spanish) readsChart(name string, r plan.ChartRow) rich.Text {
 	first, last := r.First, r.Last
 	w := s.rowWord(false)
-	g := noun{feminine: w.feminine}
-	rows := fill(g.the(false)+" "+w.one+"~{}", first)
+	g := noun{feminine: w.Feminine}
+	rows := fill(g.the(false)+" "+w.One+"~{}", first)
 	switch {
 	case last == first+1 || last == first-1:
-		rows = fill(g.the(true)+" "+w.many+"~{} y~{}", first, last)
+		rows = fill(g.the(true)+" "+w.Many+"~{} y~{}", first, last)
 	case last != first:
-		rows = fill(g.the(true)+" "+w.many+"~{} a~{}", first, last)
+		rows = fill(g.the(true)+" "+w.Many+"~{} a~{}", first, last)
 	}
 	chart := "del diagrama"
 	if name != "" {
@@ -132,7 +132,7 @@ func (s *spanish) joinYarnIn(yarn string, place rich.Text) rich.Text {
 
 func (s *spanish) rowsIn(n num, yarn string, round bool) rich.Text {
 	w := s.rowWord(round)
-	return fill("{}~"+timesOf(n, w.one, w.many)+" en {}", n, yarn)
+	return fill("{}~"+timesOf(n, w.One, w.Many)+" en {}", n, yarn)
 }
 
 func (s *spanish) inStripes(stripes []rich.Text) rich.Text {
@@ -154,8 +154,8 @@ func (s *spanish) marksOut(numbers []int, last, round bool) rich.Text {
 	when := ""
 	if last {
 		w := s.rowWord(round)
-		n := noun{feminine: w.feminine}
-		when = "al terminar " + n.the(false) + " " + n.agree("último", "última") + " " + w.one + ", "
+		n := noun{feminine: w.Feminine}
+		when = "al terminar " + n.the(false) + " " + n.agree("último", "última") + " " + w.One + ", "
 	}
 	if len(numbers) == 1 {
 		return fill(when+"quitar el marcador~{}", numbers[0])
@@ -178,14 +178,14 @@ func (s *spanish) measures(called string, tall rich.Text) rich.Text {
 // blockHead says how often some rows are worked in all.
 func (s *spanish) blockHead(rows int, round bool, n num) rich.Text {
 	w := s.rowWord(round)
-	g := noun{feminine: w.feminine}
+	g := noun{feminine: w.Feminine}
 	// Without a number of its own the noun would be read with the one that follows: vueltas 4.
-	what := g.agree("estos ", "estas ") + w.many + ","
+	what := g.agree("estos ", "estas ") + w.Many + ","
 	switch {
 	case rows == 1:
-		what = g.agree("este ", "esta ") + w.one
+		what = g.agree("este ", "esta ") + w.One
 	case rows > 1:
-		what = g.agree("estos ", "estas ") + strconv.Itoa(rows) + tie + w.many
+		what = g.agree("estos ", "estas ") + strconv.Itoa(rows) + tie + w.Many
 	}
 	if n.one() && !n.gaps() {
 		return rich.T("tejer " + strings.TrimSuffix(what, ","))
@@ -204,12 +204,12 @@ func (s *spanish) blockTimes(first bool, n num, round bool) rich.Text {
 // blockRow heads a row of a block by its place in it: "1.ª y 2.ª vueltas: ".
 func (s *spanish) blockRow(round bool, from, to int, name string) rich.Text {
 	w := s.rowWord(round)
-	text := ordinalES(from, w.feminine) + tie + w.one
+	text := ordinalES(from, w.Feminine) + tie + w.One
 	switch {
 	case to == from+1:
-		text = ordinalES(from, w.feminine) + " y" + tie + ordinalES(to, w.feminine) + tie + w.many
+		text = ordinalES(from, w.Feminine) + " y" + tie + ordinalES(to, w.Feminine) + tie + w.Many
 	case to > from:
-		text = ordinalES(from, w.feminine) + " a" + tie + ordinalES(to, w.feminine) + tie + w.many
+		text = ordinalES(from, w.Feminine) + " a" + tie + ordinalES(to, w.Feminine) + tie + w.Many
 	}
 	if name != "" {
 		text += " (" + name + ")"
@@ -220,8 +220,8 @@ func (s *spanish) blockRow(round bool, from, to int, name string) rich.Text {
 // likeRow is a row of a block that is worked like an earlier one of it.
 func (s *spanish) likeRow(nth int, round bool) rich.Text {
 	w := s.rowWord(round)
-	n := noun{feminine: w.feminine}
-	return rich.T("tejer como " + n.the(false) + " " + ordinalES(nth, w.feminine) + tie + w.one)
+	n := noun{feminine: w.Feminine}
+	return rich.T("tejer como " + n.the(false) + " " + ordinalES(nth, w.Feminine) + tie + w.One)
 }
 
 func (s *spanish) onlySizes(sizes []string) rich.Text {
@@ -338,10 +338,10 @@ func (s *spanish) alongRun(r named) rich.Text {
 		return fill("en {}", s.one(r))
 	case plan.RefRowEnds:
 		w := s.rowWord(false)
-		n := noun{feminine: w.feminine}
+		n := noun{feminine: w.Feminine}
 		first, last := n.agree("primero", "primera"), n.agree("último", "última")
-		way := firstEnd(r.Down, "de "+n.the(false)+" "+n.agree("primer", "primera")+" "+w.one+" a "+n.the(false)+" "+last,
-			"de "+n.the(false)+" "+last+" "+w.one+" a "+n.the(false)+" "+first)
+		way := firstEnd(r.Down, "de "+n.the(false)+" "+n.agree("primer", "primera")+" "+w.One+" a "+n.the(false)+" "+last,
+			"de "+n.the(false)+" "+last+" "+w.One+" a "+n.the(false)+" "+first)
 		return fill("por {}, "+strings.ReplaceAll(strings.ReplaceAll(way, "de el ", "del "), "a el ", "al "), s.along(r))
 	}
 	return fill("por {}", s.along(r))
@@ -396,7 +396,7 @@ func (s *spanish) closeThrough(loops string) rich.Text {
 // moveStart moves the start of the round to a marker.
 func (s *spanish) moveStart(marker int, moved num) rich.Text {
 	w := s.rowWord(true)
-	text := fill("A partir de aquí, "+noun{feminine: w.feminine}.the(true)+" "+w.many+" comienzan en el marcador~{}", marker)
+	text := fill("A partir de aquí, "+noun{feminine: w.Feminine}.the(true)+" "+w.Many+" comienzan en el marcador~{}", marker)
 	if moved.some() {
 		text = fill("{}, {} después del comienzo anterior", text, s.amount(moved, s.short("st")))
 	}

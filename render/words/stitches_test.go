@@ -7,12 +7,13 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/terms"
 )
 
 // Every stitch of the table, and all that is made of it, as each reading abbreviates and names it, and as each language
 // explains it.
 func TestStitchesInWords(t *testing.T) {
-	for _, tag := range standardTerms().tags {
+	for _, tag := range terms.Standard().Tags() {
 		l := language(t, tag)
 		var b strings.Builder
 		p := &plan.Pattern{Sizes: []plan.Size{{Name: "one", Age: -1}}}

@@ -9,6 +9,7 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/terms"
 	"ovillo/render/rich"
 	"ovillo/render/sample"
 )
@@ -245,11 +246,12 @@ func inToy(v reflect.Value) {
 }
 
 func TestALanguageIsAVoiceAndAColumn(t *testing.T) {
-	table, err := readTerms(toyTerms, map[string]string{"xx": "xx"})
+	table, err := terms.Read(toyTerms)
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := table.readings["xx"]
+	column, _ := table.Reading("xx")
+	r := &reading{column}
 	l := newLanguage(r, toy{r})
 	p := sample.Leggings()
 	inToy(reflect.ValueOf(p))
@@ -272,14 +274,5 @@ func TestALanguageIsAVoiceAndAColumn(t *testing.T) {
 	}
 	if !strings.Contains(said, "∑") || !strings.Contains(said, "#") || !strings.Contains(said, "∏") {
 		t.Error("the parts did not speak")
-	}
-}
-
-func TestATableWithHolesIsRefused(t *testing.T) {
-	if _, err := readTerms("concept,memory,xx\nch,,\n", map[string]string{"xx": "xx"}); err == nil {
-		t.Error("a concept without a term was taken")
-	}
-	if _, err := readTerms("concept,memory,xx\nch,yy,a;b;c\n", map[string]string{"xx": "xx"}); err == nil {
-		t.Error("a reading that is no column was taken")
 	}
 }
