@@ -132,6 +132,7 @@ func (r *repeated) block(first []plan.Step, others [][]plan.Step, skipped int) *
 	if b.Counts = b.Rows[len(b.Rows)-1].Counts; b.Counts == nil {
 		b.Counts = []plan.Count{r.p.lastCount(b.Times, r.mask)}
 	}
+	b.Change = r.change(b, skipped)
 	return b
 }
 

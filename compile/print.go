@@ -52,6 +52,7 @@ func (p *partState) printRow(w *working) {
 	p.stripe(r, w)
 	pr.chart(r)
 	r.Counts = p.counts(w)
+	r.Change = p.rowChange(r, w)
 	if p.pending != nil {
 		r.Tall = p.tallNow(w.mask)
 		p.pending = nil

@@ -100,6 +100,7 @@ type Row struct {
 	Unturned    bool     // the work is not turned before it, in a part that is turned after each row
 	Flat        bool     // worked as a row, in a part that is worked in rounds
 	Counts      []Count  // after the row (the last of the run)
+	Change      []Count  // what each row of a run adds to the stitches, or takes from them; nil: nothing, or not the same each time
 	Yarn        int      // yarn the row starts with
 	NewYarn     bool     // that yarn is not the one in hand: it is joined here
 	ChangeYarn  bool     // the maker changes to that yarn, which may hang there already
@@ -151,6 +152,7 @@ type Block struct {
 	First, Last Nums
 	Rows        []*Row // numbers of the first pass
 	Counts      []Count
+	Change      []Count // what each pass adds to the stitches, or takes from them; nil: nothing, or not the same each time
 	For         Sizes
 	Stripes     *Stripes // the stripes that come in the rows; nil if there are none
 	Tall        Lengths

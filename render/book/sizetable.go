@@ -191,14 +191,28 @@ func (s *setter) bodyNotes() []layout.Strip {
 
 // unit is a unit in which a table gives lengths.
 type unit struct {
-	sign string
+	sign func(l *words.Language) string
 	of   func(l *words.Language, v plan.Length) string
 }
 
 var (
-	centimetres = unit{"cm", (*words.Language).Cm}
-	inches      = unit{"in", (*words.Language).Inches}
+	centimetres = unit{func(*words.Language) string { return "cm" }, (*words.Language).Cm}
+	inches      = unit{(*words.Language).InchSign, (*words.Language).Inches}
 )
+
+// symbolOfInches heads inches where two languages share a column: the symbol of the unit, which is the same in every language.
+const symbolOfInches = "in"
+
+// signOf heads a column of figures in a unit.
+func (s *setter) signOf(u unit) string {
+	sign := u.sign(s.sides[0].l)
+	for _, sd := range s.sides[1:] {
+		if u.sign(sd.l) != sign {
+			return symbolOfInches
+		}
+	}
+	return sign
+}
 
 // measured is a line of the table of sizes.
 type measured struct {
@@ -287,7 +301,7 @@ func (s *setter) groupHead(g grid, table *page.Elem, name func(sd side) string, 
 			if k == 0 && len(units) == 2 {
 				end = g.cmEnd(i)
 			}
-			b.Put(0, 0, layout.TextRight(u.sign, sizeType, false, end, nil))
+			b.Put(0, 0, layout.TextRight(s.signOf(u), sizeType, false, end, nil))
 		}
 	}
 	b.H = layout.Snap(b.H)

@@ -106,6 +106,7 @@ func shapingBy(period int) *plan.Block {
 		First:  only(func(int) int { return 2 }),
 		Last:   only(shapedEnd),
 		Counts: []plan.Count{{Kind: plan.CountForm, Form: dc, N: only(func(i int) int { return ankle[i] })}},
+		Change: []plan.Count{{Kind: plan.CountForm, Form: dc, N: only(func(int) int { return -2 })}},
 		For:    make(plan.Sizes, len(every)),
 	}
 	for i, e := range every {

@@ -15,7 +15,7 @@ func (c *context) block(b *plan.Block) StepText {
 	total, sure := c.groupSize(b)
 	head := c.l.voice.blockHead(total, c.round(), c.num(b.Times))
 	if sure && total == 1 {
-		st.Body = paragraph(join(" ", append(c.sentences(b.Rows[0], fill("{}: ", head), nil), c.stripes(b.Stripes), c.tall(b.Tall))...))
+		st.Body = paragraph(join(" ", append(c.sentences(b.Rows[0], fill("{}: ", head), nil), c.stripes(b.Stripes), c.change(b.Change), c.tall(b.Tall))...))
 		return st
 	}
 	body := []rich.Text{sentence(head)}
@@ -34,6 +34,9 @@ func (c *context) block(b *plan.Block) StepText {
 		at += n
 	}
 	if t := c.stripes(b.Stripes); t != nil {
+		body = append(body, t)
+	}
+	if t := c.change(b.Change); t != nil {
 		body = append(body, t)
 	}
 	if t := c.tall(b.Tall); t != nil {

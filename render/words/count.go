@@ -66,3 +66,35 @@ func (c *context) counts(counts []plan.Count) []rich.Text {
 	}
 	return out
 }
+
+// change says what each pass of a repeat adds or takes away: "Each time: −2 dc." It is nil where nothing is to be said.
+func (c *context) change(change []plan.Count) rich.Text {
+	var texts []rich.Text
+	for _, k := range change {
+		n := c.tally(k.N)
+		if !n.some() || n.at.Is(0) {
+			continue
+		}
+		n.text = c.l.list(c.l.signed(n.at), c.names())
+		if v, ok := n.same(); ok {
+			n.text = rich.T(c.l.signedFigure(v))
+		}
+		texts = append(texts, fill("{}~{}", n, c.countNoun(k).by(c.sizeOf(n))))
+	}
+	if len(texts) == 0 {
+		return nil
+	}
+	return sentence(fill(c.l.voice.line(eachTime), join(", ", texts...)))
+}
+
+// sizeOf is a number without its sign, by which a noun is chosen.
+func (c *context) sizeOf(n num) num {
+	at := make(plan.Nums, len(n.at))
+	for i, v := range n.at {
+		if at[i] = v; v != plan.Absent {
+			at[i] = max(v, -v)
+		}
+	}
+	n.at = at
+	return n
+}

@@ -63,7 +63,7 @@ func (c *context) width(v plan.Length) rich.Text {
 		cm = c.l.millimetres(v)
 	}
 	if c.l.voice.inches() {
-		return fill("{} ({}~in)", cm, c.l.Inches(v))
+		return fill("{} ({}~{})", cm, c.l.Inches(v), c.l.InchSign())
 	}
 	return rich.T(cm)
 }

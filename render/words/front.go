@@ -113,7 +113,7 @@ func (c *context) extent(ls plan.Lengths) rich.Text {
 	if !c.l.voice.inches() {
 		return rich.T(cm)
 	}
-	return fill("{} ({})", cm, c.l.voice.span(c.l.Inches(lo), c.l.Inches(hi), "in"))
+	return fill("{} ({})", cm, c.l.voice.span(c.l.Inches(lo), c.l.Inches(hi), c.l.InchSign()))
 }
 
 // SizeName is the name of a size.
@@ -302,7 +302,7 @@ func (c *context) gauges(gs []plan.Gauge) rich.Text {
 func (c *context) square(over plan.Length) string {
 	text := c.l.Cm(over) + tie + "cm"
 	if c.l.voice.inches() {
-		text += " (" + c.l.Inches(over) + tie + "in)"
+		text += " (" + c.l.Inches(over) + tie + c.l.InchSign() + ")"
 	}
 	return text
 }

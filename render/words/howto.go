@@ -27,7 +27,7 @@ func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 	add(rich.T(l.voice.line(factSizes)),
 		say(several, howSizes, c.sizesInOrder()), say(several && u.absent, howDash), say(len(p.Sizes) > 6, howSizeGroups))
 	add(say(several, howColumnsHead), say(several, howColumns))
-	add(rich.T(l.voice.line(howCountsHead)), say(u.counts, howCounts), say(u.counts && u.spaces, howCountSpaces))
+	add(rich.T(l.voice.line(howCountsHead)), say(u.counts, howCounts), say(u.eachTime, howChange), say(u.counts && u.spaces, howCountSpaces))
 	add(rich.T(l.voice.line(howChainsHead)), c.beginChains()...)
 	add(rich.T(l.voice.line(howRepeatsHead)), say(u.repeats, howRepeats), say(u.blocks, howBlocks))
 	add(rich.T(l.voice.line(howSameHead)), say(u.together, howSamePlace))
@@ -84,7 +84,7 @@ func (c *context) beginChains() []rich.Text {
 
 // usage is what a pattern uses that a reader may have to be told about.
 type usage struct {
-	absent, counts, spaces, repeats, blocks, together, gaps, base, rowEnds, change, tape, shaping bool
+	absent, counts, spaces, repeats, blocks, together, gaps, base, rowEnds, change, tape, shaping, eachTime bool
 
 	chart, chartRounds, chartRows, chartTurned, carry bool // chartTurned: a mirrored part reads it from the other end
 }
@@ -101,10 +101,10 @@ func usedBy(p *plan.Pattern) usage {
 			case *plan.Row:
 				missing(s.Times)
 				missing(s.First)
-				u.tape = u.tape || long(s.Times)
+				u.tape, u.eachTime = u.tape || long(s.Times), u.eachTime || len(s.Change) > 0
 			case *plan.Block:
 				missing(s.Times)
-				u.blocks, u.tape = true, true
+				u.blocks, u.tape, u.eachTime = true, true, u.eachTime || len(s.Change) > 0
 			}
 		}
 	}

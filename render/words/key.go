@@ -148,6 +148,9 @@ const (
 	howColumns
 	howCountsHead
 	howCounts
+	howChange
+	eachTime // {} the changes
+	inchSign
 	howCountSpaces
 	howChainsHead
 	howRepeatsHead

@@ -36,6 +36,9 @@ func (l *Language) Inches(v plan.Length) string {
 	return sign + part
 }
 
+// InchSign is how the language writes inches behind a figure: "in", "pulg."
+func (l *Language) InchSign() string { return l.voice.line(inchSign) }
+
 // Lengths writes a length for every size in centimetres: 17 (18, 19, 20) cm.
 func (l *Language) Lengths(ls plan.Lengths) rich.Text {
 	return l.lengths(ls, nil, l.Cm, "cm")
@@ -63,7 +66,7 @@ func (c *context) both(ls plan.Lengths) rich.Text {
 	if !c.l.voice.inches() {
 		return cm
 	}
-	in := c.l.lengths(ls, names, c.l.Inches, "in")
+	in := c.l.lengths(ls, names, c.l.Inches, c.l.InchSign())
 	if _, single := sameLength(ls); single {
 		return fill("{} ({})", cm, in)
 	}

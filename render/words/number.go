@@ -184,6 +184,22 @@ func (l *Language) figure(v int) string {
 	return l.integer(v)
 }
 
+// signed writes changes, each with its sign: −2, +4, 0.
+func (l *Language) signed(n plan.Nums) []string {
+	out := make([]string, len(n))
+	for i, v := range n {
+		out[i] = l.signedFigure(v)
+	}
+	return out
+}
+
+func (l *Language) signedFigure(v int) string {
+	if v > 0 {
+		return "+" + l.integer(v)
+	}
+	return l.figure(v)
+}
+
 // list writes one figure for each size. Its spaces never break, but between the groups of a long list. Given the names
 // of the sizes, each figure is spoken with its size.
 func (l *Language) list(figures, names []string) rich.Text {

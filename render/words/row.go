@@ -74,6 +74,9 @@ func (c *context) row(r *plan.Row) StepText {
 	if t := c.stripes(r.Stripes); t != nil {
 		body = append(body, t)
 	}
+	if t := c.change(r.Change); t != nil {
+		body = append(body, t)
+	}
 	if t := c.tall(r.Tall); t != nil {
 		body = append(body, t)
 	}
