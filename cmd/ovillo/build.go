@@ -20,24 +20,25 @@ var buildCommand = command{
 	line: text{"set patterns as PDF", "componer patrones en PDF"},
 	long: text{
 		"hat.ovillo becomes hat.pdf beside it, or where -o says: a file, a folder, or - for the standard output. A source\n" +
-			"with errors gets no PDF, and an older one stays as it is. A language may be named with a country: en-GB, es-MX.\n" +
+			"with errors gets no PDF, and an older one stays as it is. --lang may name the words of a country: en-GB,es-MX.\n" +
 			"With --gauge the pattern is worked at your own gauge, and what changes is said. The pages say for which gauge they\n" +
 			"are and go to hat-18x9.pdf, so that they are never taken for the designer's.",
 		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
-			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. Un idioma se puede\n" +
-			"nombrar con su país: en-GB, es-MX.\n" +
+			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. --lang puede pedir\n" +
+			"las palabras de un país: en-GB,es-MX.\n" +
 			"Con --gauge el patrón se teje con otra muestra, y se dice qué cambia. Las páginas dicen para qué muestra son y\n" +
 			"van a gorro-18x9.pdf, para que no se confundan con las originales."},
 	flags: []flagDef{
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
-		{name: "--lang", value: "en|es|en,es", help: text{
+		{name: "--lang", value: "TAG[,TAG]", help: text{
 			"one language, or two side by side; without it, those of the pattern",
 			"un idioma, o dos en columnas; si no se indica, los del patrón"}},
 		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
 			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
 		gaugeFlag,
 	},
-	run: runBuild,
+	tail: readingsHelp,
+	run:  runBuild,
 }
 
 func runBuild(c *call) int {
@@ -123,20 +124,41 @@ func (c *call) edition() (e edition, wrong *said) {
 	if !c.has("--lang") {
 		return e, nil
 	}
-	refuse := func(s said) (edition, *said) { return e, &s }
-	for tag := range strings.SplitSeq(c.flags["--lang"], ",") {
+	langs, wrong := readLangs(c.flags["--lang"])
+	for _, l := range langs {
+		e.langs = append(e.langs, l.Tag())
+	}
+	return e, wrong
+}
+
+// readLangs reads a list of tags: "en-GB,es-MX". Two readings of one language may stand side by side.
+func readLangs(list string) (langs []*words.Language, wrong *said) {
+	refuse := func(s said) ([]*words.Language, *said) { return nil, &s }
+	for tag := range strings.SplitSeq(list, ",") {
 		tag = strings.TrimSpace(tag)
-		switch _, err := words.For(tag); {
+		l, err := words.For(tag)
+		switch {
 		case err != nil:
 			return refuse(msgNoLanguage.with("lang", tag, "known", strings.Join(words.Tags(), ", ")))
-		case slices.Contains(e.langs, tag):
+		case slices.ContainsFunc(langs, func(o *words.Language) bool { return o.Tag() == l.Tag() }):
 			return refuse(msgLangTwice.with("lang", tag))
-		case len(e.langs) == mostLangs:
+		case len(langs) == mostLangs:
 			return refuse(msgTooMany.with("what", tag))
 		}
-		e.langs = append(e.langs, tag)
+		langs = append(langs, l)
 	}
-	return e, nil
+	return langs, nil
+}
+
+// readingsHelp lists what --lang takes, with what each is.
+func readingsHelp(lang string) string {
+	var b strings.Builder
+	b.WriteString(msgReadings.in(lang) + "\n")
+	for _, l := range words.Readings() {
+		tags := strings.Join(append([]string{l.Tag()}, l.Also()...), ", ")
+		fmt.Fprintf(&b, "    %s%s\n", pad(tags, 24), l.ReadingNote())
+	}
+	return b.String()
 }
 
 // of settles the languages for a pattern.

@@ -14,6 +14,7 @@ type command struct {
 	line  text // one line
 	long  text // the rest of its help
 	flags []flagDef
+	tail  func(lang string) string // what stands below the flags; nil: nothing
 	run   func(*call) int
 }
 

@@ -45,6 +45,9 @@ func (c *call) help(topic *command, w io.Writer) int {
 		}
 		b.WriteString("\n")
 		c.flagTable(&b, append(topic.flags[:len(topic.flags):len(topic.flags)], everywhere...))
+		if topic.tail != nil {
+			b.WriteString("\n" + topic.tail(c.lang))
+		}
 	}
 	if _, err := io.WriteString(w, b.String()); err != nil {
 		return failed

@@ -4,7 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"path/filepath"
-	"strings"
+	"slices"
 
 	"ovillo/compile/plan"
 	"ovillo/lang/diag"
@@ -22,25 +22,28 @@ var reportCommand = command{
 		"The report goes through the checks of a technical editor: what was looked at and how much of it, what was found,\n" +
 			"what could not be looked at and why, and what stays for a person; then the figures and every count of every size.\n" +
 			"A source with errors gets its report as well. The exit code is that of check.\n" +
-			"The report is in the language of the messages, or in the one that --lang says. As a PDF it goes to\n" +
-			"hat-report.pdf beside hat.ovillo, or where -o says; as text or JSON to the standard output.",
+			"The report is in the language of the messages, or in the first that --lang names, and looks at the pages in all\n" +
+			"languages of the pattern, with the words that --lang names. As a PDF it goes to hat-report.pdf beside hat.ovillo,\n" +
+			"or where -o says; as text or JSON to the standard output.",
 		"El informe sigue las comprobaciones de quien edita patrones: qué se miró y cuánto, qué se halló, qué no se pudo\n" +
 			"mirar y por qué, y qué queda para una persona; después, las cifras y todas las cuentas de todas las tallas.\n" +
 			"Un patrón con errores también recibe su informe. El código de salida es el de check.\n" +
-			"El informe va en el idioma de los mensajes o en el que diga --lang. Como PDF queda en gorro-report.pdf, al lado\n" +
-			"de gorro.ovillo, o donde diga -o; como texto o JSON sale por la salida estándar."},
+			"El informe va en el idioma de los mensajes o en el primero que diga --lang, y mira las páginas en todos los idiomas\n" +
+			"del patrón, con las palabras que diga --lang. Como PDF queda en gorro-report.pdf, al lado de gorro.ovillo, o donde\n" +
+			"diga -o; como texto o JSON sale por la salida estándar."},
 	flags: []flagDef{
 		{name: "--format", value: "text|json|pdf", allowed: []string{"text", "json", "pdf"}, help: text{
 			"what becomes of it; without it, text, or a PDF if -o is given",
 			"en qué forma; si no se indica, texto, o un PDF si se da -o"}},
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
-		{name: "--lang", value: "en|es|en,es", help: text{
-			"the language of the report, one of them", "el idioma del informe, uno de ellos"}},
+		{name: "--lang", value: "TAG[,TAG]", help: text{
+			"the pages to look at; the report is in the first", "las páginas que se miran; el informe va en el primero"}},
 		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
 			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
 		gaugeFlag,
 	},
-	run: runReport,
+	tail: readingsHelp,
+	run:  runReport,
 }
 
 func runReport(c *call) int {
@@ -60,26 +63,21 @@ func runReport(c *call) int {
 
 // reportOptions are the choices of the command line.
 type reportOptions struct {
-	format string // text, json or pdf
-	lang   *words.Language
-	output string // of the PDF
+	format string            // text, json or pdf
+	langs  []*words.Language // of the report; and of the pages, where the pattern has them
+	output string            // of the PDF
 	paper  book.Paper
 }
 
 func (c *call) reportOptions(path string) (o reportOptions, wrong *said) {
 	refuse := func(s said) (reportOptions, *said) { return o, &s }
-	tag := c.lang
+	tags := c.lang
 	if c.has("--lang") {
-		tag = c.flags["--lang"]
+		tags = c.flags["--lang"]
 	}
-	l, err := words.For(tag)
-	switch {
-	case strings.Contains(tag, ","):
-		return refuse(msgOneLanguage.with())
-	case err != nil:
-		return refuse(msgNoLanguage.with("lang", tag, "known", strings.Join(words.Tags(), ", ")))
+	if o.langs, wrong = readLangs(tags); wrong != nil {
+		return o, wrong
 	}
-	o.lang = l
 	if o.format = c.flags["--format"]; o.format == "" {
 		if o.format = "text"; c.has("-o") {
 			o.format = "pdf"
@@ -106,7 +104,7 @@ func (c *call) report(path string, o reportOptions) int {
 	if !ok {
 		return failed
 	}
-	r, code := c.reportOn(s, o.lang)
+	r, code := c.reportOn(s, o.langs)
 	if s.fault != nil {
 		c.say(s.misfit())
 		return failed
@@ -128,13 +126,14 @@ func (c *call) report(path string, o reportOptions) int {
 }
 
 // reportOn checks a source, sets its pages if it can, and makes the report.
-func (c *call) reportOn(s *loaded, l *words.Language) (*report.Report, int) {
-	in, code := reportInput(s, l)
+func (c *call) reportOn(s *loaded, langs []*words.Language) (*report.Report, int) {
+	in, code := reportInput(s, langs)
 	return report.Make(in), code
 }
 
 // reportInput gathers what a report is made from, and says how the source fared.
-func reportInput(s *loaded, l *words.Language) (report.Input, int) {
+func reportInput(s *loaded, langs []*words.Language) (report.Input, int) {
+	l := langs[0]
 	p, found, tally := s.compileTallied()
 	code := clean
 	if found.HasErrors() || p == nil {
@@ -143,7 +142,7 @@ func reportInput(s *loaded, l *words.Language) (report.Input, int) {
 	in := report.Input{Lang: l.Code(), File: visible(filepath.Base(s.file.Name)), Text: s.file.Text, Source: tally, Pattern: p, Words: l,
 		Findings: findingsOf(s, found, l.Code())}
 	if code == clean {
-		in.Editions = editionsOf(p)
+		in.Editions = editionsOf(p, langs)
 	}
 	return in, code
 }
@@ -167,23 +166,20 @@ func findingsOf(s *loaded, found diag.List, lang string) []report.Finding {
 	return out
 }
 
-// editionsOf sets the pages of a pattern in every layout it has: its languages side by side, and each alone.
-func editionsOf(p *plan.Pattern) []report.Edition {
-	lists := [][]string{}
-	if both := (edition{}).of(p).langs; len(both) > 1 {
+// editionsOf sets the pages of a pattern in every layout it has: its languages side by side, and each alone, in the readings
+// asked for.
+func editionsOf(p *plan.Pattern, asked []*words.Language) []report.Edition {
+	langs := readingsOf(p, asked)
+	lists := [][]*words.Language{}
+	if both := langs[:min(mostLangs, len(langs))]; len(both) > 1 {
 		lists = append(lists, both)
 	}
-	for _, tag := range p.Languages {
-		lists = append(lists, []string{tag})
+	for _, l := range langs {
+		lists = append(lists, []*words.Language{l})
 	}
 	var out []report.Edition
-	for _, tags := range lists {
-		var e report.Edition
-		for _, tag := range tags {
-			if l, err := words.For(tag); err == nil {
-				e.Langs = append(e.Langs, l)
-			}
-		}
+	for _, list := range lists {
+		e := report.Edition{Langs: list}
 		doc, err := book.Compose(p, book.Options{Langs: e.Langs})
 		if err == nil {
 			err = pdf.Check(doc)
@@ -197,9 +193,32 @@ func editionsOf(p *plan.Pattern) []report.Edition {
 	return out
 }
 
+// readingsOf are the languages of a pattern: two that were asked for before the others, else all in the order of the pattern, each
+// in the reading asked for or else in its usual one.
+func readingsOf(p *plan.Pattern, asked []*words.Language) []*words.Language {
+	var out []*words.Language
+	for _, l := range asked {
+		if slices.Contains(p.Languages, l.Code()) {
+			out = append(out, l)
+		}
+	}
+	for _, code := range p.Languages {
+		has := slices.ContainsFunc(out, func(l *words.Language) bool { return l.Code() == code })
+		if l, err := words.For(code); err == nil && !has {
+			out = append(out, l)
+		}
+	}
+	if len(asked) == 1 {
+		slices.SortStableFunc(out, func(a, b *words.Language) int {
+			return slices.Index(p.Languages, a.Code()) - slices.Index(p.Languages, b.Code())
+		})
+	}
+	return out
+}
+
 // reportPages writes the report as a PDF.
 func (c *call) reportPages(s *loaded, r *report.Report, o reportOptions) int {
-	doc := report.Compose(r, report.Options{Paper: o.paper, Words: o.lang})
+	doc := report.Compose(r, report.Options{Paper: o.paper, Words: o.langs[0]})
 	var b bytes.Buffer
 	if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
 		c.say(c.whyNotSet(s, err))

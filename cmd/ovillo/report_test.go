@@ -60,7 +60,7 @@ func reportOf(t *testing.T, text string, change func(in *report.Input)) (*report
 	t.Helper()
 	l, err := words.For("en")
 	require.NoError(t, err)
-	in, code := reportInput(&loaded{path: "trial.ovillo", file: source.NewFile("trial.ovillo", text)}, l)
+	in, code := reportInput(&loaded{path: "trial.ovillo", file: source.NewFile("trial.ovillo", text)}, []*words.Language{l})
 	if change != nil {
 		change(&in)
 	}
@@ -97,7 +97,7 @@ func TestReportGolden(t *testing.T) {
 				require.NoError(t, err)
 				l, err := words.For(lang)
 				require.NoError(t, err)
-				r, _ := (&call{}).reportOn(&loaded{path: path, file: source.NewFile(name+".ovillo", string(data))}, l)
+				r, _ := (&call{}).reportOn(&loaded{path: path, file: source.NewFile(name+".ovillo", string(data))}, []*words.Language{l})
 				got, golden := printedReport(t, r), filepath.Join("testdata", "reports", name+"."+lang+".txt")
 				if *update {
 					require.NoError(t, os.WriteFile(golden, []byte(got), 0o644))
@@ -135,7 +135,7 @@ func TestReportOnEveryMessage(t *testing.T) {
 			if own, ok := compile.ReadOwnGauge(e.OwnGauge()); ok {
 				s.gauges = append(s.gauges, own)
 			}
-			r, code := (&call{}).reportOn(s, l)
+			r, code := (&call{}).reportOn(s, []*words.Language{l})
 			require.True(t, code == faulty || e.Severity != diag.Error)
 			got := resultOf(t, r, report.CheckOf(string(e.Code)).ID)
 			require.Equal(t, report.Found, got.Status)

@@ -91,7 +91,7 @@ var (
 	msgNothing       = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
-	msgOneLanguage   = text{"a report is in one language: --lang en or --lang es", "un informe va en un idioma: --lang en o --lang es"}
+	msgReadings      = text{"What TAG may be, in any case:", "Lo que puede ser TAG, en mayúsculas o minúsculas:"}
 	msgAtLine        = text{"line {line}: {text}", "línea {line}: {text}"}
 	msgMeant         = text{"meant: {why}", "a propósito: {why}"}
 	msgLangTwice     = text{"--lang names {lang} twice", "--lang nombra {lang} dos veces"}

@@ -2,6 +2,7 @@ package book
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"ovillo/render/layout"
@@ -51,7 +52,7 @@ func (s *setter) masthead() layout.Strip {
 	b.Put(0, 0, layout.Set(by, mastheadType, 0, s.sect.New("P")))
 	var editions []string
 	for _, sd := range s.sides {
-		if text := sd.l.Edition(s.p); text != "" {
+		if text := sd.l.Edition(s.p); text != "" && !slices.Contains(editions, text) {
 			editions = append(editions, text)
 		}
 	}

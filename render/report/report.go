@@ -274,11 +274,15 @@ func rowWord(part *plan.Part) text {
 
 func (s *subject) number(n int) string { return s.in.Words.Number(float64(n), 0) }
 
-// name is what a layout is called: "en + es".
+// name is what a layout is called: "en + es", "en-GB + es-MX". The usual reading of a language goes without its country.
 func (e Edition) name() string {
 	var tags []string
 	for _, l := range e.Langs {
-		tags = append(tags, l.Code())
+		tag := l.Tag()
+		if slices.Contains(l.Also(), l.Code()) {
+			tag = l.Code()
+		}
+		tags = append(tags, tag)
 	}
 	return strings.Join(tags, " + ")
 }

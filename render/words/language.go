@@ -28,8 +28,8 @@ var voices = map[string]func(*reading) voice{
 	"es": func(r *reading) voice { return &spanish{r} },
 }
 
-// For returns the language of a tag: "en", "en-US", "en-GB", "es", "es-ES", "es-MX", "es-AR" (River Plate), "es-CL" or
-// "es-EC". A tag that is not among them is an error.
+// For returns the language of a tag, in any case: "en", "en-US", "en-GB", "es", "es-419", "es-ES", "es-MX", "es-AR" (River
+// Plate), "es-CL" or "es-EC". A tag that is not among them is an error.
 func For(tag string) (*Language, error) {
 	r, ok := terms.Standard().Reading(tag)
 	if !ok {
@@ -49,6 +49,29 @@ func Tags() []string {
 	tags := slices.AppendSeq(table.Tags(), maps.Keys(table.Also()))
 	slices.Sort(tags)
 	return tags
+}
+
+// Readings lists the languages that [For] knows, one for each reading of their terms.
+func Readings() []*Language {
+	var out []*Language
+	for _, tag := range terms.Standard().Tags() {
+		if l, err := For(tag); err == nil {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// Also lists the other tags that stand for the language: "en" for "en-US".
+func (l *Language) Also() []string {
+	var out []string
+	for name, tag := range l.read.Table().Also() {
+		if tag == l.Tag() {
+			out = append(out, name)
+		}
+	}
+	slices.Sort(out)
+	return out
 }
 
 // Tag returns the BCP 47 tag of the language: "en-US", "es".
