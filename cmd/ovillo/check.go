@@ -4,7 +4,6 @@ import (
 	"bytes"
 
 	"ovillo/compile/plan"
-	"ovillo/lang/diag"
 )
 
 var checkCommand = command{
@@ -55,7 +54,7 @@ func (c *call) checkJSON(path string) int {
 		c.sayRegraded(s, p, found)
 	}
 	var b bytes.Buffer
-	if err := diag.JSON(&b, s.file, found, c.lang); err != nil {
+	if err := c.printer(s).JSON(&b, s.file, found); err != nil {
 		return failed
 	}
 	return max(c.print(b.Bytes()), c.verdict(s, p, found))

@@ -19,13 +19,14 @@ var explainCommand = command{
 
 func runExplain(c *call) int {
 	var b bytes.Buffer
+	printer := diag.Printer{Lang: c.lang} // the page behind a code is of no source: its code stands as the language has it
 	switch len(c.args) {
 	case 0:
-		if err := diag.Index(&b, c.lang); err != nil {
+		if err := printer.Index(&b); err != nil {
 			return failed
 		}
 	case 1:
-		if err := diag.Explain(&b, codeOf(c.args[0]), c.lang); err != nil {
+		if err := printer.Explain(&b, codeOf(c.args[0])); err != nil {
 			c.say(text{err.Error(), err.Error()}.with())
 			return failed
 		}

@@ -48,11 +48,20 @@ func (c *call) checked(path string) (*loaded, *plan.Pattern, int) {
 		return nil, nil, failed
 	}
 	c.sayRegraded(s, p, found)
-	if err := diag.Text(c.err, s.file, found, c.lang, c.color); err != nil {
+	if err := c.printer(s).Text(c.err, s.file, found); err != nil {
 		return nil, nil, failed
 	}
 	return s, p, c.verdict(s, p, found)
 }
+
+// printer words what was found in a source.
+func (c *call) printer(s *loaded) diag.Printer {
+	return diag.Printer{Lang: c.lang, Color: c.color, Code: s.code()}
+}
+
+// code puts code of the language into the words that the source is written in. It is nil for a source that has the words of
+// the language itself, which is every source there is as yet.
+func (s *loaded) code() func(string) string { return nil }
 
 // sayRegraded says, of a source at a maker's gauge, what that changes, or that errors are not those of the source.
 func (c *call) sayRegraded(s *loaded, p *plan.Pattern, found diag.List) {

@@ -150,7 +150,7 @@ func reportInput(s *loaded, langs []*words.Language) (report.Input, int) {
 // findingsOf puts messages into words.
 func findingsOf(s *loaded, found diag.List, lang string) []report.Finding {
 	var out []report.Finding
-	for _, r := range diag.Records(s.file, found, lang) {
+	for _, r := range (diag.Printer{Lang: lang, Code: s.code()}).Records(s.file, found) {
 		f := report.Finding{Code: string(r.Code), Severity: report.Severity(r.Severity), Line: r.Line, Column: r.Column,
 			Message: r.Message, Mark: r.Mark, Help: r.Help, Notes: r.Notes, Sizes: r.Sizes}
 		for _, rel := range r.Related {

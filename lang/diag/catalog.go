@@ -8,9 +8,10 @@ import (
 
 // Entry is one row of the catalogue: everything the tool says about one code.
 //
-// Texts are templates: {name} puts in an argument, {name|one|other} chooses by the number in name. Both languages must
-// have the same holes (a test compares them). To add a message: add a row to the catalogue file of its family, report
-// it from the check with [Diagnostic], and add an example that raises it.
+// Texts are templates: {name} puts in an argument, {name|one|other} chooses by the number in name, {=…} is what a designer
+// types. The page behind a code has no facts to put in. Both languages must have the same holes (a test compares them). To add
+// a message: add a row to the catalogue file of its family, report it from the check with [Diagnostic], and add an example
+// that raises it.
 type Entry struct {
 	Code     Code
 	Severity Severity

@@ -32,11 +32,11 @@ var charts = []Entry{
 		En: Wording{Message: `{have} {have|place|places} are no whole number of squares`, Mark: `ends in the middle of a square`,
 			Related: belowEn,
 			Help:    map[string]string{"": `{less} or {more} places would come out even`, "least": `{more} places would come out even`},
-			Explain: `A square takes {need} places: its stitch, and those behind it. In a row one stitch more closes the last square; a round is closed by the stitch it began with.`},
+			Explain: `A square takes several places: its stitch, and those behind it. In a row one stitch more closes the last square; a round is closed by the stitch it began with.`},
 		Es: Wording{Message: `{have} {have|lugar|lugares} no hacen un número entero de cuadros`, Mark: `acaba a mitad de un cuadro`,
 			Related: belowEs,
 			Help:    map[string]string{"": `con {less} o {more} lugares cuadraría`, "least": `con {more} lugares cuadraría`},
-			Explain: `Un cuadro ocupa {need} lugares: su punto y los que le siguen. En una hilera, un punto más cierra el último cuadro; una vuelta se cierra con el punto con el que empezó.`},
+			Explain: `Un cuadro ocupa varios lugares: su punto y los que le siguen. En una hilera, un punto más cierra el último cuadro; una vuelta se cierra con el punto con el que empezó.`},
 		Example: meshRows("9", ". x", "rows from chart net"),
 		Fixed:   meshRows("7", ". x", "rows from chart net = 5 dc, 1 space")},
 

@@ -69,10 +69,10 @@ var wording = []Entry{
 	{Code: "OV808", Severity: Note,
 		En: Wording{Message: `the text says {word}, which is another stitch in the other terms`, Mark: `stays as it is on every page`,
 			Help:    map[string]string{"": `write {{{word}}}: it prints the name that the page uses, and lists it among the abbreviations`},
-			Explain: `A page can be set in United States or United Kingdom terms, and all its stitch names change with them, but what the author wrote does not: {word} would then be read as another stitch. In braces it is put in like a value.`},
+			Explain: `A page can be set in United States or United Kingdom terms, and all its stitch names change with them, but what the author wrote does not: dc in a text would then be read as another stitch. In braces, {{dc}}, it is put in like a value.`},
 		Es: Wording{Message: `el texto dice {word}, que en los otros términos es otro punto`, Mark: `queda así en todas las páginas`,
 			Help:    map[string]string{"": `escribir {{{word}}}: imprime el nombre que usa la página y lo pone entre las abreviaturas`},
-			Explain: `Una página puede ir en términos de Estados Unidos o del Reino Unido, y con ellos cambian todos los nombres de puntos, pero no lo que escribió quien diseña: {word} se leería como otro punto. Entre llaves se pone como un valor.`},
+			Explain: `Una página puede ir en términos de Estados Unidos o del Reino Unido, y con ellos cambian todos los nombres de puntos, pero no lo que escribió quien diseña: dc en un texto se leería como otro punto. Entre llaves, {{dc}}, se pone como un valor.`},
 		Example: noted("    en | Pull the last sc tight.\n    es | Tensar el último punto bajo."),
 		Fixed:   noted("    en | Pull the last {sc} tight.\n    es | Tensar el último {sc}.")},
 

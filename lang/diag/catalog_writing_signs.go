@@ -115,13 +115,13 @@ instrucciones y el final de la línea acaba la hilera, de modo que hay una sola 
 			Message: `a curly bracket {sign} has a meaning only inside a text`,
 			Mark:    `this sign`,
 			Help:    map[string]string{"": `repeats stand in square brackets: [sc in next 2] 20 times`},
-			Explain: `Inside a text, {waist} puts in a value. In a row, square brackets hold a repeat and round ones what goes into one
+			Explain: `Inside a text, {{waist}} puts in a value. In a row, square brackets hold a repeat and round ones what goes into one
 place; curly ones have no use there.`},
 		Es: Wording{
 			Message: `una llave {sign} solo tiene significado dentro de un texto`,
 			Mark:    `este signo`,
 			Help:    map[string]string{"": `las repeticiones van entre corchetes: [sc in next 2] 20 times`},
-			Explain: `Dentro de un texto, {waist} pone un valor. En una hilera, los corchetes encierran una repetición y los paréntesis lo
+			Explain: `Dentro de un texto, {{waist}} pone un valor. En una hilera, los corchetes encierran una repetición y los paréntesis lo
 que va en un mismo lugar; las llaves no tienen uso.`},
 		Example: band(`round: {sc in next 2} 20 times`),
 		Fixed:   band(`round: [sc in next 2] 20 times`)},

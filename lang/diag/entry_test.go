@@ -49,9 +49,6 @@ func faultsOf(e *Entry) []string {
 		if w := bannedEs.FindString(es[key]); w != "" {
 			fault("%s: says %q in Spanish", key, strings.TrimSpace(w))
 		}
-		if key == "explain" {
-			continue // no template
-		}
 		for lang, text := range map[string]string{"English": en[key], "Spanish": es[key]} {
 			if _, err := readTemplate(text); err != nil {
 				fault("%s: %v in %s", key, err, lang)
@@ -60,6 +57,9 @@ func faultsOf(e *Entry) []string {
 		if a, b := Holes(en[key]), Holes(es[key]); !slices.Equal(a, b) {
 			fault("%s: English has the holes %v, Spanish has %v", key, a, b)
 		}
+	}
+	if h := Holes(e.En.Explain); len(h) > 0 {
+		fault("explain: no facts fill the holes %v", h)
 	}
 	return out
 }
@@ -117,6 +117,7 @@ func TestFaultsOf(t *testing.T) {
 		`says "Sintaxis"`:           func(e *Entry) { e.Es.Mark = "Sintaxis mala" },
 		`says "inválido"`:           func(e *Entry) { e.Es.Help[""] = "{n} es inválido" },
 		"a { is not closed":         func(e *Entry) { e.En.Message = "needs {n|a" },
+		"no facts fill the holes":   func(e *Entry) { e.En.Explain = "Why {n}."; e.Es.Explain = "{n}" },
 		"the holes [n], Spanish":    func(e *Entry) { e.Es.Message = "necesita {m}" },
 		"the holes [m], Spanish":    func(e *Entry) { e.Es.Related["from"] = "de allí" },
 	} {

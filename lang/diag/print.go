@@ -9,6 +9,24 @@ import (
 	"ovillo/lang/source"
 )
 
+// Printer puts diagnostics into words for a reader. Its methods print a list as text or as JSON, and the page behind a code.
+type Printer struct {
+	Lang  string // the language of the messages: every language but "es" is answered in English
+	Color bool   // on a terminal that shows colours
+
+	// Code puts code of the language into the words that the source is written in; nil leaves it as it stands. It is handed
+	// one word, a form, or some lines of a source, and never prose or what the source itself says.
+	Code func(code string) string
+}
+
+// coded is a stretch of code as it is printed.
+func (p Printer) coded(code string) string {
+	if p.Code == nil {
+		return code
+	}
+	return p.Code(code)
+}
+
 // Most is how many diagnostics a printer shows before it only counts the rest.
 const Most = 50
 
@@ -30,7 +48,7 @@ type related struct {
 }
 
 // findings words a list for a printer: in the order of the source, each once.
-func findings(l List, lang string) []finding {
+func (p Printer) findings(l List) []finding {
 	type key struct {
 		code    Code
 		span    source.Span
@@ -39,7 +57,7 @@ func findings(l List, lang string) []finding {
 	seen := map[key]bool{}
 	var all []finding
 	for _, d := range l {
-		f := word(d, lang)
+		f := p.word(d)
 		k := key{d.Code, d.Span, f.message}
 		if !seen[k] {
 			seen[k] = true
@@ -78,24 +96,24 @@ func capped(all []finding) ([]finding, int) {
 	return out, len(all) - len(out)
 }
 
-// word puts one diagnostic into a language.
-func word(d Diagnostic, lang string) finding {
+// word puts one diagnostic into words.
+func (p Printer) word(d Diagnostic) finding {
 	e := Lookup(d.Code)
-	w := e.in(lang)
+	w := e.in(p.Lang)
 	f := finding{
 		Diagnostic: d,
 		severity:   d.Severity(),
-		message:    Fill(w.Message, d.Args, lang),
+		message:    p.fill(w.Message, d.Args),
 	}
 	within := d.within()
-	f.mark = Fill(w.Mark, within, lang)
+	f.mark = p.fill(w.Mark, within)
 	if d.Meant != nil {
-		f.meant = d.Meant.in(lang)
+		f.meant = d.Meant.in(p.Lang)
 	} else if text, ok := w.remedy(d.Help, d.Args); ok {
-		f.help = Fill(text, within, lang)
+		f.help = p.fill(text, within)
 	}
 	for _, r := range d.Related {
-		label := Fill(w.Related[r.Key], r.args(within), lang)
+		label := p.fill(w.Related[r.Key], r.args(within))
 		switch {
 		case !r.Span.IsZero():
 			f.related = append(f.related, related{r.Span, label})
@@ -171,7 +189,7 @@ func (r Related) args(of Args) Args {
 }
 
 // Message returns the first sentence of a diagnostic in a language.
-func Message(d Diagnostic, lang string) string { return word(d, lang).message }
+func Message(d Diagnostic, lang string) string { return Printer{Lang: lang}.word(d).message }
 
 // Incomplete lists what a diagnostic leaves open in the wording of its code: holes without an argument, keys without a
 // row, terms without a word. Tests of the checks use it; for a diagnostic that prints well it is empty.

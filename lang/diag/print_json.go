@@ -48,10 +48,10 @@ type RecordEdit struct {
 }
 
 // JSON prints a list for other tools: one object a line, all of them, in the order of the source.
-func JSON(w io.Writer, f *source.File, l List, lang string) error {
+func (p Printer) JSON(w io.Writer, f *source.File, l List) error {
 	enc := json.NewEncoder(w)
 	enc.SetEscapeHTML(false)
-	for _, r := range Records(f, l, lang) {
+	for _, r := range p.Records(f, l) {
 		if err := enc.Encode(r); err != nil {
 			return err
 		}
@@ -60,9 +60,9 @@ func JSON(w io.Writer, f *source.File, l List, lang string) error {
 }
 
 // Records puts a list into words, all of it, in the order of the source and each finding once.
-func Records(f *source.File, l List, lang string) []Record {
+func (p Printer) Records(f *source.File, l List) []Record {
 	var out []Record
-	for _, d := range findings(l, lang) {
+	for _, d := range p.findings(l) {
 		r := Record{
 			Code: d.Code, Severity: labelsIn["en"].severity[d.severity], File: f.Name,
 			Message: d.message, Mark: d.mark, Help: d.help, Meant: d.meant, Notes: d.notes, Sizes: d.Sizes,
@@ -78,7 +78,7 @@ func Records(f *source.File, l List, lang string) []Record {
 			r.Related = append(r.Related, RecordRelated{start.Line, start.Column, placeOf(f, s.End), rel.label})
 		}
 		if e := d.Edit; e != nil {
-			r.Edit = &RecordEdit{int(e.Span.Start), int(e.Span.End), e.Text}
+			r.Edit = &RecordEdit{int(e.Span.Start), int(e.Span.End), p.coded(e.Text)}
 		}
 		out = append(out, r)
 	}

@@ -52,6 +52,11 @@ var fixtures = []*Entry{
 		},
 		Example: "round: [sc in next 5, inc] around\n", Fixed: "round: inc 6 evenly\n",
 	},
+	{Code: "T04", Severity: Error,
+		En: Wording{Message: "sc cannot stand here: {found}", Mark: "{={near|or}} could", Related: map[string]string{"from": "a {=round} begins"},
+			Help:    map[string]string{"": "one of these:\n{=round: {right}}\n{=row: {right}}"},
+			Explain: "Why {=sc} is\nrefused in sc.\n\n    {=round: dc in each}\n"},
+		Example: "round: sc in each\n", Fixed: "round: dc in each\n"},
 	{Code: "T02", Severity: Warning,
 		En: Wording{Message: "yarn {name} is named and never used"}, Es: Wording{Message: "el hilo {name} no se usa"}},
 	{Code: "T03", Severity: Note,
@@ -134,7 +139,7 @@ func TestPrinters(t *testing.T) {
 			}{
 				{"en", func(b *bytes.Buffer) error { return Text(b, f, list, "en", false) }},
 				{"es", func(b *bytes.Buffer) error { return Text(b, f, list, "es", false) }},
-				{"json", func(b *bytes.Buffer) error { return JSON(b, f, list, "en") }},
+				{"json", func(b *bytes.Buffer) error { return Printer{Lang: "en"}.JSON(b, f, list) }},
 			} {
 				var b bytes.Buffer
 				if err := p.print(&b); err != nil {
@@ -150,7 +155,7 @@ func TestPrinters(t *testing.T) {
 func TestExplain(t *testing.T) {
 	var b bytes.Buffer
 	for _, lang := range []string{"en", "es"} {
-		if err := Explain(&b, "T01", lang); err != nil {
+		if err := (Printer{Lang: lang}).Explain(&b, "T01"); err != nil {
 			t.Fatal(err)
 		}
 		fmt.Fprintln(&b, strings.Repeat("=", 20))
@@ -160,7 +165,7 @@ func TestExplain(t *testing.T) {
 		"en": "there is no message with the code X99",
 		"es": "no hay ningún mensaje con el código X99",
 	} {
-		if err := Explain(&b, "X99", lang); err == nil || err.Error() != want {
+		if err := (Printer{Lang: lang}).Explain(&b, "X99"); err == nil || err.Error() != want {
 			t.Errorf("%s: unknown code: got %v, want %q", lang, err, want)
 		}
 	}
@@ -218,7 +223,7 @@ func TestOrder(t *testing.T) {
 		t.Error("the messages do not stand in the order of the source")
 	}
 	b.Reset()
-	if err := JSON(&b, f, l, "es"); err != nil {
+	if err := (Printer{Lang: "es"}).JSON(&b, f, l); err != nil {
 		t.Fatal(err)
 	}
 	lines := strings.Split(strings.TrimSpace(b.String()), "\n")
@@ -281,6 +286,28 @@ func TestWithin(t *testing.T) {
 	}
 }
 
+// TestPrinterCode checks that code is put into the words of the source wherever a printer shows some: in the texts, in an edit
+// and on the page behind a code, but never in the author's own lines or in what she says.
+func TestPrinterCode(t *testing.T) {
+	src := "round: [sc in next] around\n"
+	f := source.NewFile("a.ovillo", src)
+	l := List{{Code: "T04", Args: Args{"found": "sc", "right": "dc in each", "near": []string{"dc", "hdc"}}, Span: at(t, src, "sc", 1),
+		Related: []Related{{Key: "from", Span: at(t, src, "round", 1)}}, Edit: &Edit{Span: at(t, src, "sc", 1), Text: "dc"}}}
+	p := Printer{Lang: "en", Code: strings.ToUpper}
+	var b bytes.Buffer
+	for _, print := range []func() error{
+		func() error { return p.Text(&b, f, l) },
+		func() error { return p.JSON(&b, f, l) },
+		func() error { return p.Explain(&b, "T04") },
+	} {
+		if err := print(); err != nil {
+			t.Fatal(err)
+		}
+		fmt.Fprintln(&b, strings.Repeat("=", 20))
+	}
+	sameGolden(t, filepath.Join("testdata", "code.txt"), b.Bytes())
+}
+
 func TestColor(t *testing.T) {
 	f := source.NewFile("a.ovillo", "yarn kelp\n")
 	l := List{{Code: "T02", Args: Args{"name": "kelp"}, Span: source.Span{Start: 5, End: 9}}}
@@ -326,7 +353,7 @@ func FuzzText(f *testing.F) {
 				t.Fatal(err)
 			}
 		}
-		if err := JSON(&bytes.Buffer{}, file, l, "en"); err != nil {
+		if err := (Printer{Lang: "en"}).JSON(&bytes.Buffer{}, file, l); err != nil {
 			t.Fatal(err)
 		}
 		if !utf8.Valid(out.Bytes()) {

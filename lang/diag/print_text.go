@@ -9,6 +9,11 @@ import (
 	"ovillo/lang/source"
 )
 
+// Text prints a list for people, as [Printer.Text] does, with code as it stands.
+func Text(w io.Writer, f *source.File, l List, lang string, color bool) error {
+	return Printer{Lang: lang, Color: color}.Text(w, f, l)
+}
+
 // Text prints a list for people: each diagnostic with the author's own lines and the places marked in them, and a line
 // that counts them all. It prints nothing for an empty list.
 //
@@ -19,25 +24,25 @@ import (
 //	 38 |     round 6: sc around = 88
 //	    |              --------- size 2 gets its 88 stitches here
 //	    = help: end round 6 with 84 stitches or 90
-func Text(w io.Writer, f *source.File, l List, lang string, color bool) error {
-	all := findings(l, lang)
+func (p Printer) Text(w io.Writer, f *source.File, l List) error {
+	all := p.findings(l)
 	if len(all) == 0 {
 		return nil
 	}
 	found, more := capped(all)
-	p := textPrinter{file: f, words: labelsFor(lang), paint: plain}
-	if color {
-		p.paint = ansi
+	t := textPrinter{file: f, words: labelsFor(p.Lang), paint: plain}
+	if p.Color {
+		t.paint = ansi
 	}
 	for i := range found {
-		p.finding(&found[i])
-		p.out.WriteByte('\n')
+		t.finding(&found[i])
+		t.out.WriteByte('\n')
 	}
 	if more > 0 {
-		p.out.WriteString(Fill(p.words.more, Args{"n": more}, lang) + "\n")
+		t.out.WriteString(Fill(t.words.more, Args{"n": more}, p.Lang) + "\n")
 	}
-	fmt.Fprintf(&p.out, "%s: %s\n", quotable(f.Name), summary(all, lang))
-	_, err := io.WriteString(w, p.out.String())
+	fmt.Fprintf(&t.out, "%s: %s\n", quotable(f.Name), summary(all, p.Lang))
+	_, err := io.WriteString(w, t.out.String())
 	return err
 }
 

@@ -45,7 +45,7 @@ func labelsFor(lang string) *labels {
 }
 
 // Summary counts a list in a line: "2 errors, 1 warning". It is empty for an empty list.
-func Summary(l List, lang string) string { return summary(findings(l, lang), lang) }
+func Summary(l List, lang string) string { return summary(Printer{Lang: lang}.findings(l), lang) }
 
 func summary(all []finding, lang string) string {
 	var n [Note + 1]int

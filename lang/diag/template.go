@@ -13,53 +13,132 @@ import (
 //	{name}             the argument as it is said in the language
 //	{name|one|other}   chosen by the number in name: an int, the length of a list, or a figure that holds in all sizes
 //	{name|or}          a list joined by "or" in place of "and"
+//	{=ch {n}}          code of the language, with holes in it
 //	{{ and }}          a brace
+//
+// A passage of code is what a designer would type: it is handed to [Printer.Code] once its holes are filled, the items of a
+// list one by one. A word that is said in the language of the message (a [Term], a [Said]) or that names sizes stays out of it.
+// Inside a passage | is a sign like any other.
 //
 // The forms may hold holes themselves. A hole without an argument stays visible, since a message with a gap in it would
 // read as if it were whole; [Incomplete] finds such faults in tests.
 
-// piece is a stretch of plain text, or a hole with its forms.
+// piece is a stretch of plain text, a hole with its forms, or a passage of code.
 type piece struct {
 	text  string
 	hole  string
 	forms [][]piece
 	raw   string // the hole as it is written in the catalogue
+	code  []piece
 }
 
 var (
 	errOpen  = errors.New("a { is not closed")
 	errClose = errors.New("a } closes nothing")
 	errHole  = errors.New("a hole is {name}, {name|one|other} or {name|or}")
+	errCode  = errors.New("a passage of code is empty, or stands in another one")
 )
 
-// Fill puts the arguments into a template in a language.
+// Fill puts the arguments into a template in a language; code stays as it stands.
 func Fill(template string, a Args, lang string) string {
-	pieces, _ := readTemplate(template)
-	var b strings.Builder
-	fill(&b, pieces, a, lang)
-	return b.String()
+	return Printer{Lang: lang}.fill(template, a)
 }
 
-func fill(b *strings.Builder, pieces []piece, a Args, lang string) {
-	for _, p := range pieces {
-		v, ok := a[p.hole]
+// fill puts the arguments into a template.
+func (p Printer) fill(template string, a Args) string {
+	pieces, _ := readTemplate(template)
+	f := filler{Printer: p, args: a, open: func(p piece) string { return p.raw }}
+	f.pieces(pieces)
+	return f.out.String()
+}
+
+// outline gives a template as it reads with its facts left open: "row … needs … stitches".
+func (p Printer) outline(template string) string {
+	pieces, _ := readTemplate(template)
+	f := filler{Printer: p, open: func(piece) string { return "…" }, plural: true}
+	f.pieces(pieces)
+	return f.out.String()
+}
+
+// filler writes the pieces of a template.
+type filler struct {
+	Printer
+	args   Args
+	open   func(piece) string // what stands for a hole without an argument
+	plural bool               // of two forms without an argument the second is taken
+	out    strings.Builder
+	inCode bool
+	code   strings.Builder // the passage of code that is being written
+}
+
+func (f *filler) pieces(ps []piece) {
+	for _, p := range ps {
+		v, ok := f.args[p.hole]
 		switch {
+		case p.code != nil:
+			f.inCode = true
+			f.pieces(p.code)
+			f.endCode()
+			f.inCode = false
 		case p.hole == "":
-			b.WriteString(p.text)
+			f.text(p.text)
+		case !ok && f.plural && len(p.forms) == 2:
+			f.pieces(p.forms[1])
 		case !ok:
-			b.WriteString(p.raw)
+			f.text(f.open(p))
 		case len(p.forms) == 2:
 			form := p.forms[1]
 			if isOne(v) {
 				form = p.forms[0]
 			}
-			fill(b, form, a, lang)
-		case len(p.forms) == 1:
-			b.WriteString(say(v, lang, true))
+			f.pieces(form)
 		default:
-			b.WriteString(say(v, lang, false))
+			f.value(v, len(p.forms) == 1)
 		}
 	}
+}
+
+// text writes what needs no words of its own.
+func (f *filler) text(s string) {
+	if f.inCode {
+		f.code.WriteString(s)
+	} else {
+		f.out.WriteString(s)
+	}
+}
+
+// value puts an argument into words. In a passage of code a text or a number becomes part of it; of a list each item is
+// code, but not what joins them; all else is prose and ends the stretch of code before it.
+func (f *filler) value(v any, or bool) {
+	switch v := v.(type) {
+	case PerSize, Term, Length, Said:
+		f.endCode()
+		f.out.WriteString(say(v, f.Lang, or))
+	case []string:
+		f.endCode()
+		items := make([]string, len(v))
+		for i, item := range v {
+			if items[i] = quotable(item); f.inCode {
+				items[i] = f.coded(items[i])
+			}
+		}
+		f.out.WriteString(conjoined(items, f.Lang, or))
+	default:
+		f.text(say(v, f.Lang, or))
+	}
+}
+
+// endCode hands over the stretch of code that has been written, without the blanks at its ends.
+func (f *filler) endCode() {
+	text := f.code.String()
+	f.code.Reset()
+	bare := strings.TrimSpace(text)
+	head, tail, _ := strings.Cut(text, bare)
+	if bare == "" {
+		f.out.WriteString(text)
+		return
+	}
+	f.out.WriteString(head + f.coded(bare) + tail)
 }
 
 // Holes returns the names that a template asks for, each once, in alphabetical order.
@@ -75,6 +154,7 @@ func Holes(template string) []string {
 			for _, f := range p.forms {
 				walk(f)
 			}
+			walk(p.code)
 		}
 	}
 	walk(pieces)
@@ -89,14 +169,24 @@ func Holes(template string) []string {
 // readTemplate cuts a template into pieces. What cannot be read as a hole stays as text, with an error for the tests.
 func readTemplate(t string) ([]piece, error) {
 	r := templateReader{rest: t}
-	pieces := r.pieces(0)
+	pieces := r.pieces(alone)
 	return pieces, r.err
 }
 
 type templateReader struct {
-	rest string
-	err  error
+	rest   string
+	inCode bool
+	err    error
 }
+
+// within is what pieces stand in: it says which signs end them.
+type within uint8
+
+const (
+	alone    within = iota
+	aForm           // of a hole: | or } ends it
+	aPassage        // of code: } ends it
+)
 
 // fail keeps the first error: what follows it is its consequence.
 func (r *templateReader) fail(err error) {
@@ -105,8 +195,8 @@ func (r *templateReader) fail(err error) {
 	}
 }
 
-// pieces reads up to the end, or inside a hole up to the | or } that ends a form.
-func (r *templateReader) pieces(depth int) []piece {
+// pieces reads up to the end, or up to the sign that ends what the pieces stand in.
+func (r *templateReader) pieces(in within) []piece {
 	var out []piece
 	var text strings.Builder
 	flush := func() {
@@ -118,13 +208,16 @@ func (r *templateReader) pieces(depth int) []piece {
 	for r.rest != "" {
 		c := r.rest[0]
 		switch {
-		case strings.HasPrefix(r.rest, "{{"), depth == 0 && strings.HasPrefix(r.rest, "}}"):
+		case strings.HasPrefix(r.rest, "{{"), in == alone && strings.HasPrefix(r.rest, "}}"):
 			text.WriteByte(c)
 			r.rest = r.rest[2:]
+		case strings.HasPrefix(r.rest, "{="):
+			flush()
+			out = append(out, r.code())
 		case c == '{':
 			flush()
-			out = append(out, r.hole(depth))
-		case depth > 0 && (c == '|' || c == '}'):
+			out = append(out, r.hole())
+		case in != alone && c == '}', in == aForm && c == '|':
 			flush()
 			return out
 		default:
@@ -139,8 +232,27 @@ func (r *templateReader) pieces(depth int) []piece {
 	return out
 }
 
-// hole reads a hole; the brace that opens it comes next.
-func (r *templateReader) hole(depth int) piece {
+// code reads a passage of code; the {= that opens it comes next.
+func (r *templateReader) code() piece {
+	start, nested := r.rest, r.inCode
+	r.rest = r.rest[len("{="):]
+	r.inCode = true
+	p := piece{code: r.pieces(aPassage)}
+	r.inCode = nested
+	if !strings.HasPrefix(r.rest, "}") {
+		r.fail(errOpen)
+		r.rest = ""
+		return piece{text: start}
+	}
+	r.rest = r.rest[1:]
+	if len(p.code) == 0 || nested {
+		r.fail(errCode)
+	}
+	return p
+}
+
+// hole reads a hole; the brace that opens it comes next. The forms of a hole in a passage of code are code as well.
+func (r *templateReader) hole() piece {
 	start := r.rest
 	end := strings.IndexAny(start[1:], "{|}") + 1
 	if end == 0 || !isHoleName(start[1:end]) {
@@ -152,7 +264,7 @@ func (r *templateReader) hole(depth int) piece {
 	r.rest = start[end:]
 	for strings.HasPrefix(r.rest, "|") {
 		r.rest = r.rest[1:]
-		p.forms = append(p.forms, r.pieces(depth+1))
+		p.forms = append(p.forms, r.pieces(aForm))
 	}
 	if !strings.HasPrefix(r.rest, "}") {
 		r.fail(errOpen)
@@ -293,11 +405,16 @@ func joinList(items []string, lang string, or bool) string {
 	for i, s := range items {
 		clean[i] = quotable(s)
 	}
-	last := len(clean) - 1
+	return conjoined(clean, lang, or)
+}
+
+// conjoined is joinList of items that are fit to be shown.
+func conjoined(items []string, lang string, or bool) string {
+	last := len(items) - 1
 	if last < 1 {
-		return strings.Join(clean, "")
+		return strings.Join(items, "")
 	}
-	return strings.Join(clean[:last], ", ") + " " + conjunction(clean[last], lang, or) + " " + clean[last]
+	return strings.Join(items[:last], ", ") + " " + conjunction(items[last], lang, or) + " " + items[last]
 }
 
 // conjunction is the word before the last item. In Spanish it changes before a word that begins with its own sound.

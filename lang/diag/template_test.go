@@ -54,22 +54,70 @@ func TestFill(t *testing.T) {
 }
 
 func TestHoles(t *testing.T) {
-	got := Holes("{b} {a|x {c}|y} {{d}} {l|or} {b}")
-	if want := []string{"a", "b", "c", "l"}; !slices.Equal(got, want) {
+	got := Holes("{b} {a|x {c}|y} {{d}} {l|or} {b} {=ch {m}}")
+	if want := []string{"a", "b", "c", "l", "m"}; !slices.Equal(got, want) {
 		t.Errorf("holes %v, want %v", got, want)
+	}
+}
+
+// TestCode fills passages of code: what is typed is handed over, what is said about it is not.
+func TestCode(t *testing.T) {
+	spanish := map[string]string{"ch": "cad", "ch 3": "cad 3", "group wave = [sc in next]": "grupo wave = [pb en sig]", "row": "hilera", "rows": "hileras",
+		"ch 3, sc in next": "cad 3, pb en sig", "inc": "aum", "dec": "dism", "sizes": "tallas", "to": "a"}
+	per := PerSize{Names: []string{"S", "M"}, Values: []string{"8", "9"}}
+	for _, c := range []struct {
+		template string
+		args     Args
+		plain    string
+		want     string
+	}{
+		{"write {=ch}, not ch", nil, "write ch, not ch", "write cad, not ch"},
+		{"{=ch {n}}", Args{"n": 3}, "ch 3", "cad 3"},
+		{"{={right}}", Args{"right": "ch 3, sc in next"}, "ch 3, sc in next", "cad 3, pb en sig"},
+		{"{=group {name} = [sc in next]}", Args{"name": "wave"}, "group wave = [sc in next]", "grupo wave = [pb en sig]"},
+		{"{={n|row|rows}}", Args{"n": 1}, "row", "hilera"},
+		{"{={n|row|rows}}", Args{"n": 2}, "rows", "hileras"},
+		{"{n|a {=row}|some {=rows}}", Args{"n": 2}, "some rows", "some hileras"},
+		{"{={l|or}}", Args{"l": []string{"inc", "ch", "dec"}}, "inc, ch or dec", "aum, cad or dism"},
+		{"{=sizes {l}}", Args{"l": []string{"inc", "dec"}}, "sizes inc and dec", "tallas aum and dism"},
+		{"{=ch {p} to row}", Args{"p": per}, "ch 8 in S, 9 in M to row", "cad 8 in S, 9 in M <to row>"},
+		{"{=ch {t}}", Args{"t": Term{"row", 1}}, "ch row", "cad row"},
+		{"{={gone}}", nil, "{gone}", "<{gone}>"},
+		{"{=[a|b]}", nil, "[a|b]", "<[a|b]>"},
+	} {
+		if got := Fill(c.template, c.args, "en"); got != c.plain {
+			t.Errorf("%q: %q, want %q", c.template, got, c.plain)
+		}
+		p := Printer{Lang: "en", Code: func(code string) string {
+			if s, ok := spanish[code]; ok {
+				return s
+			}
+			return "<" + code + ">"
+		}}
+		if got := p.fill(c.template, c.args); got != c.want {
+			t.Errorf("%q with words of its own: %q, want %q", c.template, got, c.want)
+		}
+	}
+	if got := (Printer{Code: func(s string) string { return "<" + s + ">" }}).outline("{n|a|{n} of {=ch {n}}}"); got != "… of <ch …>" {
+		t.Errorf("an outline: %q", got)
 	}
 }
 
 // A template that cannot be read is printed as it stands, and the test over the catalogue is told why.
 func TestBrokenTemplate(t *testing.T) {
 	for template, want := range map[string]error{
-		"{n":         errHole,
-		"{n|a":       errOpen,
-		"{}":         errHole,
-		"a } b":      errClose,
-		"{n|a|b|c}":  errHole,
-		"{n|a}":      errHole,
-		"{not this}": errHole,
+		"{n":            errHole,
+		"{n|a":          errOpen,
+		"{}":            errHole,
+		"a } b":         errClose,
+		"{n|a|b|c}":     errHole,
+		"{n|a}":         errHole,
+		"{not this}":    errHole,
+		"{=":            errOpen,
+		"{=ch {n}":      errOpen,
+		"{=}":           errCode,
+		"{=a {=b}}":     errCode,
+		"{={n|{=b}|c}}": errCode,
 	} {
 		if _, err := readTemplate(template); err != want {
 			t.Errorf("%q: %v, want %v", template, err, want)
