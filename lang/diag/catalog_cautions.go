@@ -75,12 +75,12 @@ var cautions = []Entry{
 	{Code: "OV901", Severity: Warning,
 		En: Wording{
 			Message: `the source does not say what is made, so the safety rules cannot be decided`,
-			Help:    map[string]string{"": `say it in the header: kind trousers, kind hat, kind blanket`},
+			Help:    map[string]string{"": `say it in the header: {=kind trousers}, {=kind hat}, {=kind blanket}`},
 			Explain: `Safety rules go by what a thing is and by who wears it. A cord at the waist of trousers has other limits than one
 at a hood; a button on a toy is another matter than one on a cardigan. What is not known is asked for and never taken as safe.`},
 		Es: Wording{
 			Message: `el patrón no dice qué se hace, y no se puede saber qué normas de seguridad rigen`,
-			Help:    map[string]string{"": `decirlo en el encabezado: kind trousers, kind hat, kind blanket`},
+			Help:    map[string]string{"": `decirlo en el encabezado: {=kind trousers}, {=kind hat}, {=kind blanket}`},
 			Explain: `Las normas de seguridad dependen de qué es la pieza y de quién la lleva. Un cordón en la cintura de un pantalón tiene
 otros límites que uno en una capucha; un botón en un juguete no es lo mismo que en una chaqueta. Lo que no se sabe se pregunta y
 nunca se da por seguro.`},
@@ -90,13 +90,13 @@ nunca se da por seguro.`},
 	{Code: "OV902", Severity: Warning,
 		En: Wording{
 			Message: `the source does not say for what age this is made, so safety rules for children cannot be decided`,
-			Help:    map[string]string{"": `give the age of the youngest wearer of each size: age 12 (24) months; for grown-ups, age 18 years`},
+			Help:    map[string]string{"": `give the age of the youngest wearer of each size: {=age 12 (24) months}; for grown-ups, {=age 18 years}`},
 			Explain: `Most safety rules hold below a certain age. Give the youngest age that each size is meant for: a size for 6 to 8
 years counts as one for a child of 6. What is not known is asked for and never taken as safe; until it is known the cautions
 print.`},
 		Es: Wording{
 			Message: `el patrón no dice para qué edad es, y no se puede saber qué normas de seguridad infantil rigen`,
-			Help:    map[string]string{"": `dar la edad de la persona más joven de cada talla: age 12 (24) months; para adultos, age 18 years`},
+			Help:    map[string]string{"": `dar la edad de la persona más joven de cada talla: {=age 12 (24) months}; para adultos, {=age 18 years}`},
 			Explain: `La mayoría de las normas de seguridad rigen por debajo de cierta edad. Se da la edad más joven para la que se hace
 cada talla: una talla de 6 a 8 años cuenta como de 6. Lo que no se sabe se pregunta y nunca se da por seguro; mientras tanto,
 las precauciones se imprimen.`},
@@ -107,13 +107,13 @@ las precauciones se imprimen.`},
 		En: Wording{
 			Message: `it is not known where on the garment this cord is, so its safety rules cannot be decided`,
 			Mark:    `at the waist, or at the neck?`,
-			Help:    map[string]string{"": `say it behind the cord: at waist, at neck, at hood, at chest, at hem or at sleeve`},
+			Help:    map[string]string{"": `say it behind the cord: {=at waist}, {=at neck}, {=at hood}, {=at chest}, {=at hem} or {=at sleeve}`},
 			Explain: `At the neck and hood of children's clothes most cords are forbidden; at the waist they are allowed with short ends. Where
 the cord does not say where it is, the tool goes by the name of the part it runs through, such as waistband or hood.`},
 		Es: Wording{
 			Message: `no se sabe en qué lugar de la prenda está este cordón ni, por tanto, qué normas de seguridad rigen`,
 			Mark:    `¿en la cintura o en el cuello?`,
-			Help:    map[string]string{"": `decirlo detrás del cordón: at waist, at neck, at hood, at chest, at hem o at sleeve`},
+			Help:    map[string]string{"": `decirlo detrás del cordón: {=at waist}, {=at neck}, {=at hood}, {=at chest}, {=at hem} o {=at sleeve}`},
 			Explain: `En el cuello y la capucha de la ropa infantil casi todos los cordones están prohibidos; en la cintura se permiten con
 extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por el nombre de la pieza por la que pasa, como waistband o
 hood.`},
@@ -123,12 +123,12 @@ hood.`},
 	{Code: "OV904", Severity: Warning,
 		En: Wording{
 			Message: `it is not known how far the ends of this cord hang free, so its safety rules cannot be decided`,
-			Help:    map[string]string{"": `give its length and the row it runs through: cord with kelp, length 60 cm, through waistband round 2`},
+			Help:    map[string]string{"": `give its length and the row it runs through: {=cord with kelp, length 60 cm, through waistband round 2}`},
 			Explain: `With the garment laid open, each end of a drawstring hangs out by half of what the cord is longer than the opening it
 runs through. For that the tool needs the length of the cord, the row it runs through and the gauge of that row.`},
 		Es: Wording{
 			Message: `no se sabe cuánto cuelgan libres los extremos de este cordón ni, por tanto, qué normas de seguridad rigen`,
-			Help:    map[string]string{"": `dar su largo y la hilera por la que pasa: cord with kelp, length 60 cm, through waistband round 2`},
+			Help:    map[string]string{"": `dar su largo y la hilera por la que pasa: {=cord with kelp, length 60 cm, through waistband round 2}`},
 			Explain: `Con la prenda abierta y extendida, cada extremo de un cordón ajustable sobresale la mitad de lo que el cordón es
 más largo que la abertura por la que pasa. Para saberlo hacen falta el largo del cordón, la hilera por la que pasa y la muestra
 de esa hilera.`},
@@ -139,17 +139,17 @@ de esa hilera.`},
 		En: Wording{
 			Message: `{name} is no known kind of thing, so the safety rules cannot be decided`,
 			Help: map[string]string{
-				"none": `the kinds are {names}`,
-				"near": `a known kind like it: {near|or}`},
+				"none": `the kinds are {={names}}`,
+				"near": `a known kind like it: {={near|or}}`},
 			Explain: `The safety rules go by a list of kinds. A word that is not on it cannot be matched to a rule; choose the nearest one,
-such as garment for clothes of any sort.`},
+such as {=garment} for clothes of any sort.`},
 		Es: Wording{
 			Message: `{name} no es una clase de pieza conocida, y no se puede saber qué normas de seguridad rigen`,
 			Help: map[string]string{
-				"none": `las clases son {names}`,
-				"near": `una clase conocida parecida: {near|or}`},
+				"none": `las clases son {={names}}`,
+				"near": `una clase conocida parecida: {={near|or}}`},
 			Explain: `Las normas de seguridad se guían por una lista de clases de piezas. Una palabra que no está en ella no se puede
-unir a ninguna norma; conviene la más cercana, como garment para cualquier prenda.`},
+unir a ninguna norma; conviene la más cercana, como {=garment} para cualquier prenda.`},
 		Example: childTrial("trowsers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand),
 		Fixed:   childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand)},
 

@@ -51,15 +51,15 @@ func fansStrip(gauge string) string {
 var gauges = []Entry{
 	{Code: "OV326", Severity: Error,
 		En: Wording{
-			Message: `{stitch} was counted in rows and in rounds, and nothing says which is meant here`,
+			Message: `{={stitch}} was counted in rows and in rounds, and nothing says which is meant here`,
 			Mark:    `in rows or in rounds?`,
-			Help:    map[string]string{"": `say it behind the stitch: stitches(52 cm, {stitch}, rounds)`},
+			Help:    map[string]string{"": `say it behind the stitch: {=stitches(52 cm, {stitch}, rounds)}`},
 			Explain: `A stitch with two gauges is measured by the one that was counted as it is worked. In a part that is known. A value that
 stands outside the parts does not say how it will be worked, and the two counts differ.`},
 		Es: Wording{
-			Message: `{stitch} tiene una muestra en hileras y otra en vueltas, y aquí nada dice cuál vale`,
+			Message: `{={stitch}} tiene una muestra en hileras y otra en vueltas, y aquí nada dice cuál vale`,
 			Mark:    `¿en hileras o en vueltas?`,
-			Help:    map[string]string{"": `decirlo detrás del punto: stitches(52 cm, {stitch}, rounds)`},
+			Help:    map[string]string{"": `decirlo detrás del punto: {=stitches(52 cm, {stitch}, rounds)}`},
 			Explain: `Un punto con dos muestras se mide por la que se contó tal como se teje. En una pieza eso se sabe. Un valor que está fuera de
 las piezas no dice cómo se tejerá, y las dos cuentas no son iguales.`},
 		Example: swatchOf("gauge 10 cm\n  sc 16 sts, 18 rows\n  sc 15 sts, 17 rounds\nend\n\nlet wide = stitches(20 cm, sc)", "  in rows\n  chain wide\n  row: sc in each = wide", ""),
@@ -67,7 +67,7 @@ las piezas no dice cómo se tejerá, y las dos cuentas no son iguales.`},
 
 	{Code: "OV327", Severity: Error,
 		En: Wording{
-			Message: `the gauge of {stitch} is given twice`,
+			Message: `the gauge of {={stitch}} is given twice`,
 			Mark:    `the second one`,
 			Related: map[string]string{"first": `the first one`},
 			Help:    map[string]string{"": `keep one of them; two stand beside each other only if one counts rows and the other rounds, or if they name two hooks`},
@@ -75,7 +75,7 @@ las piezas no dice cómo se tejerá, y las dos cuentas no son iguales.`},
 them differently, and one for each hook. A line that gives no rows serves every way of working, so that no other may stand
 beside it.`},
 		Es: Wording{
-			Message: `la muestra de {stitch} aparece dos veces`,
+			Message: `la muestra de {={stitch}} aparece dos veces`,
 			Mark:    `la segunda`,
 			Related: map[string]string{"first": `la primera`},
 			Help:    map[string]string{"": `dejar una; solo pueden estar las dos si una cuenta hileras y la otra vueltas, o si nombran ganchillos distintos`},
@@ -87,14 +87,14 @@ que ninguna otra puede acompañarla.`},
 
 	{Code: "OV328", Severity: Note,
 		En: Wording{
-			Message: `{parts} {parts|is|are} worked in {way}, and {parts|its|their} lengths rest on a gauge of {stitch} counted in {other}`,
-			Help:    map[string]string{"": `count a swatch worked in {way}, and give it a line of its own: {stitch} 16 sts, 12 {word}`},
+			Message: `{parts} {parts|is|are} worked in {way}, and {parts|its|their} lengths rest on a gauge of {={stitch}} counted in {other}`,
+			Help:    map[string]string{"": `count a swatch worked in {way}, and give it a line of its own: {={stitch} 16 sts, 12 {word}}`},
 			Explain: `In rows each row is seen from the other side than the one before; in rounds the right side always faces, and the
 stitches lean. So the same hand and hook give another count, in height above all. A gauge counted in the other way serves as
 long as there is none of its own. (Common practice.)`},
 		Es: Wording{
-			Message: `{parts} se {parts|teje|tejen} en {way}, y sus longitudes se calculan con una muestra de {stitch} contada en {other}`,
-			Help:    map[string]string{"": `contar una muestra tejida en {way} y darle su propia línea: {stitch} 16 sts, 12 {word}`},
+			Message: `{parts} se {parts|teje|tejen} en {way}, y sus longitudes se calculan con una muestra de {={stitch}} contada en {other}`,
+			Help:    map[string]string{"": `contar una muestra tejida en {way} y darle su propia línea: {={stitch} 16 sts, 12 {word}}`},
 			Explain: `En hileras, cada hilera se ve por el lado contrario de la anterior; en vueltas se ve siempre el derecho, y los puntos se
 inclinan. Por eso la misma mano con el mismo ganchillo da otra cuenta, sobre todo en altura. Mientras no haya una muestra propia,
 vale la contada de la otra manera. (Práctica común.)`},
@@ -103,13 +103,13 @@ vale la contada de la otra manera. (Práctica común.)`},
 
 	{Code: "OV329", Severity: Note,
 		En: Wording{
-			Message: `{parts} {parts|works|work} {stitch} with a hook of {hook}, and {parts|its|their} lengths rest on a gauge counted with {other}`,
-			Help:    map[string]string{"": `if it was counted with {hook}, say so behind the line: hook {size}; else count a swatch with it, and give it a line of its own`},
+			Message: `{parts} {parts|works|work} {={stitch}} with a hook of {hook}, and {parts|its|their} lengths rest on a gauge counted with {other}`,
+			Help:    map[string]string{"": `if it was counted with {hook}, say so behind the line: {=hook {size}}; else count a swatch with it, and give it a line of its own`},
 			Explain: `A smaller hook makes smaller stitches, which is what it is taken for. A gauge counted with another hook tells nothing
 sure about the piece. A line of the gauge without a hook was counted with the main one.`},
 		Es: Wording{
-			Message: `en {parts} se teje {stitch} con un ganchillo de {hook}, y sus longitudes se calculan con una muestra contada con el de {other}`,
-			Help:    map[string]string{"": `si se contó con el de {hook}, decirlo detrás de la línea: hook {size}; si no, contar una muestra con él y darle su propia línea`},
+			Message: `en {parts} se teje {={stitch}} con un ganchillo de {hook}, y sus longitudes se calculan con una muestra contada con el de {other}`,
+			Help:    map[string]string{"": `si se contó con el de {hook}, decirlo detrás de la línea: {=hook {size}}; si no, contar una muestra con él y darle su propia línea`},
 			Explain: `Un ganchillo más fino hace puntos más pequeños; para eso se toma. Una muestra contada con otro ganchillo no dice nada seguro
 de la pieza. Una línea de la muestra sin ganchillo se contó con el principal.`},
 		Example: hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds\nend\n\nhook 4 mm", "  hook 3.5 mm") + tab,
@@ -118,14 +118,14 @@ de la pieza. Una línea de la muestra sin ganchillo se contó con el principal.`
 	{Code: "OV330", Severity: Warning,
 		En: Wording{
 			Message: `the gauge is counted over {have}`,
-			Mark:    `at least 10 cm or 4 in`,
+			Mark:    `at least {=10 cm} or {=4 in}`,
 			Help:    map[string]string{"": `count over 10 cm or more, in the middle of a larger piece`},
 			Explain: `Half a stitch misread over 5 cm is one stitch over 10 cm, and ten over the width of a garment; in dense fabric it is more.
 A count over a short length that is then doubled is the usual cause of a piece that comes out wrong. Gauges are printed over 10 cm
 or 4 in.`},
 		Es: Wording{
 			Message: `la muestra se cuenta sobre {have}`,
-			Mark:    `al menos 10 cm o 4 in`,
+			Mark:    `al menos {=10 cm} o {=4 in}`,
 			Help:    map[string]string{"": `contar sobre 10 cm o más, en el centro de una pieza mayor`},
 			Explain: `Medio punto mal leído en 5 cm es un punto en 10 cm, y diez en el ancho de una prenda; en un tejido denso, más. Contar sobre
 una longitud corta y multiplicar es la causa habitual de que una pieza no salga a medida. Las muestras se publican sobre 10 cm o 4 in.`},
@@ -134,30 +134,30 @@ una longitud corta y multiplicar es la causa habitual de que una pieza no salga 
 
 	{Code: "OV331", Severity: Error,
 		En: Wording{
-			Message: `{name} has no repeat that a gauge could count`,
+			Message: `{={name}} has no repeat that a gauge could count`,
 			Mark:    `repeats of what?`,
-			Help:    map[string]string{"": `count stitches: {name} 16 sts, 18 rows; or count repeats of a stitch pattern that says its multiple, the same in every size`},
+			Help:    map[string]string{"": `count stitches: {={name} 16 sts, 18 rows}; or count repeats of a stitch pattern that says its multiple, the same in every size`},
 			Explain: `A gauge counts repeats where single stitches cannot be told apart. How many stitches a repeat takes is what the line
-multiple of a stitch pattern says.`},
+{=multiple of} a stitch pattern says.`},
 		Es: Wording{
-			Message: `{name} no tiene repetición que una muestra pueda contar`,
+			Message: `{={name}} no tiene repetición que una muestra pueda contar`,
 			Mark:    `¿repeticiones de qué?`,
-			Help:    map[string]string{"": `contar puntos: {name} 16 sts, 18 rows; o repeticiones de una puntada que diga su múltiplo, igual en todas las tallas`},
+			Help:    map[string]string{"": `contar puntos: {={name} 16 sts, 18 rows}; o repeticiones de una puntada que diga su múltiplo, igual en todas las tallas`},
 			Explain: `Una muestra cuenta repeticiones donde no se distinguen los puntos. Cuántos puntos ocupa una repetición lo dice la línea
-multiple of de la puntada.`},
+{=multiple of} de la puntada.`},
 		Example: fansStrip("gauge 10 cm\n  sc 4 repeats, 18 rows\nend"),
 		Fixed:   fansStrip("gauge 10 cm\n  fans 4 repeats, 18 rows\nend")},
 
 	{Code: "OV332", Severity: Note,
 		En: Wording{
-			Message: `by this gauge {stitch} is {found} times as tall as it is wide; usual is {usual}`,
+			Message: `by this gauge {={stitch}} is {found} times as tall as it is wide; usual is {usual}`,
 			Help: map[string]string{
 				"printed": `check that stitches and rows are not exchanged, and that both are counted over the same length (usual by gauges in print)`,
 				"memory":  `check that stitches and rows are not exchanged, and that both are counted over the same length (usual by common practice, from memory)`},
 			Explain: `Each stitch has a height for its width that hardly depends on the yarn: single crochet is nearly square, double crochet
 nearly twice as tall as it is wide. A gauge that lies beyond half or twice of that is as a rule a slip of the pen.`},
 		Es: Wording{
-			Message: `según esta muestra, {stitch} es {found} veces tan alto como ancho; lo habitual es {usual}`,
+			Message: `según esta muestra, {={stitch}} es {found} veces tan alto como ancho; lo habitual es {usual}`,
 			Help: map[string]string{
 				"printed": `comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)`,
 				"memory":  `comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual por práctica común, de memoria)`},
@@ -186,27 +186,27 @@ ganchillo. Si es mucho más estrecha, frunce el borde; si es más ancha, lo ensa
 
 	{Code: "OV334", Severity: Note,
 		En: Wording{
-			Message: `the two edges of this seam are not compared, since {stitch} has no gauge`,
-			Help:    map[string]string{"": `add the gauge of {stitch} to the gauge block: {stitch} 16 sts, 18 rows`},
+			Message: `the two edges of this seam are not compared, since {={stitch}} has no gauge`,
+			Help:    map[string]string{"": `add the gauge of {={stitch}} to the {=gauge} block: {={stitch} 16 sts, 18 rows}`},
 			Explain: `The edges of a seam must be of one length, or one is eased in. Which length they have is known only by the gauge of their
-stitches. Where a seam says within, the gauge is needed.`},
+stitches. Where a seam says {=within}, the gauge is needed.`},
 		Es: Wording{
-			Message: `los dos bordes de esta costura no se comparan, porque {stitch} no tiene muestra`,
-			Help:    map[string]string{"": `añadir la muestra de {stitch} al bloque gauge: {stitch} 16 sts, 18 rows`},
+			Message: `los dos bordes de esta costura no se comparan, porque {={stitch}} no tiene muestra`,
+			Help:    map[string]string{"": `añadir la muestra de {={stitch}} al bloque {=gauge}: {={stitch} 16 sts, 18 rows}`},
 			Explain: `Los bordes de una costura deben medir lo mismo, o uno se embebe. Cuánto miden solo se sabe por la muestra de sus puntos. Donde
-una costura dice within, la muestra hace falta.`},
+una costura dice {=within}, la muestra hace falta.`},
 		Example: swatchOf("", plainPart, "\nfinish\n  sew strip.edge to strip.foundation\nend\n"),
 		Fixed:   swatchOf(scGauge, plainPart, "\nfinish\n  sew strip.edge to strip.foundation\nend\n")},
 
 	{Code: "OV760", Severity: Warning,
 		En: Wording{
-			Message: `{measure} does not follow your gauge: it comes out at {have} and not at {need}`,
-			Help:    map[string]string{"": `{parts} {parts|keeps its|keep their} counts: write those that decide this measure with stitches( ) or rows( ), so that they follow a gauge`},
+			Message: `{={measure}} does not follow your gauge: it comes out at {have} and not at {need}`,
+			Help:    map[string]string{"": `{parts} {parts|keeps its|keep their} counts: write those that decide this measure with {=stitches( )} or {=rows( )}, so that they follow a gauge`},
 			Explain: `Another gauge changes only counts that are made from lengths. A count that is typed stays as it is, and the piece comes out
 in another size. Where this says so, the pattern cannot be worked at that gauge as it is written.`},
 		Es: Wording{
-			Message: `{measure} no sigue a la muestra indicada: queda en {have} y no en {need}`,
-			Help:    map[string]string{"": `las cuentas de {parts} no cambian: escribir con stitches( ) o rows( ) las que deciden esta medida, para que sigan a la muestra`},
+			Message: `{={measure}} no sigue a la muestra indicada: queda en {have} y no en {need}`,
+			Help:    map[string]string{"": `las cuentas de {parts} no cambian: escribir con {=stitches( )} o {=rows( )} las que deciden esta medida, para que sigan a la muestra`},
 			Explain: `Otra muestra solo cambia las cuentas que salen de longitudes. Una cuenta escrita a mano queda como está, y la
 pieza sale de otro tamaño. Donde se dice esto, el patrón no se puede tejer con esa muestra tal como está escrito.`},
 		Example: atGauge("sc 20 sts, 22 rows", "40 cm", typedPart),
@@ -214,13 +214,13 @@ pieza sale de otro tamaño. Donde se dice esto, el patrón no se puede tejer con
 
 	{Code: "OV761", Severity: Warning,
 		En: Wording{
-			Message: `{measure} follows your gauge only in part: it comes out at {have} and not at {need}`,
-			Help:    map[string]string{"": `some of its counts are typed, or rounded to a wide multiple: write them with stitches( ) or rows( ), or work with another gauge`},
+			Message: `{={measure}} follows your gauge only in part: it comes out at {have} and not at {need}`,
+			Help:    map[string]string{"": `some of its counts are typed, or rounded to a wide multiple: write them with {=stitches( )} or {=rows( )}, or work with another gauge`},
 			Explain: `Some of the counts behind this measure are made from lengths and changed with the gauge, others are typed and did not, or the
 multiple of a stitch pattern leaves no count that comes nearer. The measure is more than 1 cm away from that of the pattern.`},
 		Es: Wording{
-			Message: `{measure} sigue a la muestra indicada solo en parte: queda en {have} y no en {need}`,
-			Help:    map[string]string{"": `algunas de sus cuentas están escritas a mano, o se redondean a un múltiplo amplio: escribirlas con stitches( ) o rows( ), o tejer con otra muestra`},
+			Message: `{={measure}} sigue a la muestra indicada solo en parte: queda en {have} y no en {need}`,
+			Help:    map[string]string{"": `algunas de sus cuentas están escritas a mano, o se redondean a un múltiplo amplio: escribirlas con {=stitches( )} o {=rows( )}, o tejer con otra muestra`},
 			Explain: `Algunas cuentas de esta medida salen de longitudes y cambiaron con la muestra; otras están escritas a mano y no, o
 el múltiplo de la puntada no deja una más cercana. La medida se aleja más de 1 cm de la del patrón.`},
 		Example: atGauge("sc 20 sts, 22 rows", "20 cm", partlyMade),

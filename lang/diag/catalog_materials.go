@@ -9,13 +9,13 @@ var materials = []Entry{
 		En: Wording{
 			Message: `what a sample weighs is a weight above zero`,
 			Mark:    `this is none`,
-			Help:    map[string]string{"": `write it in grams: weight 214 g, or weight sand 180 g, kelp 34 g`},
+			Help:    map[string]string{"": `write it in grams: {=weight 214 g}, or {=weight sand 180 g, kelp 34 g}`},
 			Explain: `The sample is put on the scales when it is done, all of it or what was used of each yarn. From its weight, and the
 fabric each size has, the yarn of all sizes is worked out.`},
 		Es: Wording{
 			Message: `lo que pesa una pieza de prueba es un peso mayor que cero`,
 			Mark:    `esto no lo es`,
-			Help:    map[string]string{"": `escribirlo en gramos: weight 214 g, o weight sand 180 g, kelp 34 g`},
+			Help:    map[string]string{"": `escribirlo en gramos: {=weight 214 g}, o {=weight sand 180 g, kelp 34 g}`},
 			Explain: `La pieza de prueba se pesa al terminarla, entera o lo gastado de cada hilo. Con su peso, y el tejido que tiene cada
 talla, se calcula el hilo de todas.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall)+"\nsample \"S\"\n  weight 40 cm\nend", kelpPart, ""),
@@ -25,13 +25,13 @@ talla, se calcula el hilo de todas.`},
 		En: Wording{
 			Message: `what is added to the yarn is a share of it, from 0 to 100 %`,
 			Mark:    `this is none`,
-			Help:    map[string]string{"": `write a percentage: allowance 10 %`},
+			Help:    map[string]string{"": `write a percentage: {=allowance 10 %}`},
 			Explain: `Ends, a swatch and a looser hand take yarn that the area of the pieces does not show. Where nothing is said, a tenth is
 added; a header can say another share.`},
 		Es: Wording{
 			Message: `lo que se añade al hilo es una parte de él, del 0 al 100 %`,
 			Mark:    `esto no lo es`,
-			Help:    map[string]string{"": `escribir un porcentaje: allowance 10 %`},
+			Help:    map[string]string{"": `escribir un porcentaje: {=allowance 10 %}`},
 			Explain: `Los cabos, la muestra y una mano más suelta gastan hilo que la superficie de las piezas no deja ver. Si no se dice
 nada, se añade una décima parte; el encabezado puede dar otra.`},
 		Example: strings.Replace(swatchOf("", plainPart, ""), "terms us", "terms us\n  allowance 120 %", 1),
@@ -39,15 +39,15 @@ nada, se añade una décima parte; el encabezado puede dar otra.`},
 
 	{Code: "OV717", Severity: Error,
 		En: Wording{
-			Message: `a swatch of {name} cannot be counted in repeats`,
+			Message: `a swatch of {={name}} cannot be counted in repeats`,
 			Mark:    `{name} has no multiple`,
-			Help:    map[string]string{"": `count its stitches: swatch 20 sts by 10 rows of {name}, 4 g; or give the stitch pattern its multiple`},
+			Help:    map[string]string{"": `count its stitches: {=swatch 20 sts by 10 rows of {name}, 4 g}; or give the stitch pattern its multiple`},
 			Explain: `A repeat is as many stitches as the multiple of a stitch pattern says. A single stitch has none, and nor has a stitch
 pattern without a line for it.`},
 		Es: Wording{
-			Message: `una muestra de {name} no se puede contar en repeticiones`,
+			Message: `una muestra de {={name}} no se puede contar en repeticiones`,
 			Mark:    `{name} no tiene múltiplo`,
-			Help:    map[string]string{"": `contar sus puntos: swatch 20 sts by 10 rows of {name}, 4 g; o dar su múltiplo a la puntada`},
+			Help:    map[string]string{"": `contar sus puntos: {=swatch 20 sts by 10 rows of {name}, 4 g}; o dar su múltiplo a la puntada`},
 			Explain: `Una repetición tiene tantos puntos como dice el múltiplo de una puntada. Un punto suelto no tiene ninguno, ni
 tampoco una puntada sin una línea que lo diga.`},
 		Example: swatchOf(scGauge+"\n\n"+kelp(kelpBall+"\n  swatch 3 repeats by 18 rows of sc, 5 g"), kelpPart, ""),
@@ -105,13 +105,13 @@ más pequeña que en la talla anterior, por lo común porque un número de una l
 
 	{Code: "OV721", Severity: Note,
 		En: Wording{
-			Message: `the block of the yarn {yarn} has no {what|or}`,
-			Help:    map[string]string{"": `add what the label of the yarn says: weight light, fibre cotton 100 %, ball 50 g, 120 m`},
+			Message: `the block of the yarn {yarn} has no {={what|or}}`,
+			Help:    map[string]string{"": `add what the label of the yarn says: {=weight light}, {=fibre cotton 100 %}, {=ball 50 g, 120 m}`},
 			Explain: `A maker who cannot get this yarn looks for another by its class, its fibre and the length of a ball for its weight. What
 is not said cannot be printed, and the maker has to guess.`},
 		Es: Wording{
-			Message: `al bloque del hilo {yarn} le falta {what|or}`,
-			Help:    map[string]string{"": `añadir lo que dice la etiqueta del hilo: weight light, fibre cotton 100 %, ball 50 g, 120 m`},
+			Message: `al bloque del hilo {yarn} le falta {={what|or}}`,
+			Help:    map[string]string{"": `añadir lo que dice la etiqueta del hilo: {=weight light}, {=fibre cotton 100 %}, {=ball 50 g, 120 m}`},
 			Explain: `Quien no encuentra este hilo busca otro por su clase, su fibra y la longitud de un ovillo para su peso. Lo que no se dice
 no se puede imprimir, y quien teje tiene que adivinarlo.`},
 		Example: swatchOf(scGauge+"\n\nyarn kelp\n  name en \"kelp\" es \"alga\"\n  weight medium\n"+kelpBall+"\n"+kelpSwatch+"\nend", kelpPart, ""),
@@ -120,12 +120,12 @@ no se puede imprimir, y quien teje tiene que adivinarlo.`},
 	{Code: "OV722", Severity: Warning,
 		En: Wording{
 			Message: `the hook of {hook} is listed and nothing is worked with it`,
-			Help:    map[string]string{"": `take it out, or let a part go on with it: hook {hook}`},
+			Help:    map[string]string{"": `take it out, or let a part go on with it: {=hook {hook}}`},
 			Explain: `Every hook on the list of materials is bought or looked for. One that no row is worked with is as a rule left over from an
 earlier draft, or each part has since been given a hook of its own.`},
 		Es: Wording{
 			Message: `el ganchillo de {hook} está en la lista y no se teje nada con él`,
-			Help:    map[string]string{"": `quitarlo, o hacer que una pieza siga con él: hook {hook}`},
+			Help:    map[string]string{"": `quitarlo, o hacer que una pieza siga con él: {=hook {hook}}`},
 			Explain: `Todo ganchillo de la lista de materiales se compra o se busca. Si no se teje con él ninguna hilera, por lo común quedó de
 un borrador anterior, o después se dio a cada pieza su propio ganchillo.`},
 		Example: swatchOf(scGauge+"\nhook 4 mm", "  hook 5 mm\n"+plainPart, ""),
@@ -148,23 +148,23 @@ falta. Una segunda línea para uno de ellos solo puede coincidir o estar mal.`},
 	{Code: "OV724", Severity: Error,
 		En: Wording{
 			Message: `the number of buttons is {have}, and that of the places of {name} is {need}`,
-			Help:    map[string]string{"": `make the numbers agree, or leave the number out: button 12 mm for {name} has one for each place`},
+			Help:    map[string]string{"": `make the numbers agree, or leave the number out: {=button 12 mm for {name}} has one for each place`},
 			Explain: `Each button needs its hole, in every size. Where the number of buttons is left out, there are as many as places.`},
 		Es: Wording{
 			Message: `el número de botones es {have}, y el de lugares de {name} es {need}`,
-			Help:    map[string]string{"": `hacer coincidir los números, o quitar el número: button 12 mm for {name} pone uno para cada lugar`},
+			Help:    map[string]string{"": `hacer coincidir los números, o quitar el número: {=button 12 mm for {name}} pone uno para cada lugar`},
 			Explain: `Cada botón necesita su ojal, en todas las tallas. Si no se da el número de botones, hay tantos como lugares.`},
 		Example: holesTrial("  button 12 mm, 4 for strip.hole"), Fixed: holesTrial("  button 12 mm, 5 for strip.hole")},
 
 	{Code: "OV725", Severity: Warning,
 		En: Wording{
 			Message: `these buttons are for no places, though no button is for {name}`,
-			Help:    map[string]string{"": `say what they are for: button 12 mm for {name}`},
+			Help:    map[string]string{"": `say what they are for: {=button 12 mm for {name}}`},
 			Explain: `Places that are named like holes wait for buttons. Said with its places, a button is compared with them in every size;
 alone, its number stands unchecked.`},
 		Es: Wording{
 			Message: `estos botones no son para ningún lugar, y ningún botón es para {name}`,
-			Help:    map[string]string{"": `decir para qué son: button 12 mm for {name}`},
+			Help:    map[string]string{"": `decir para qué son: {=button 12 mm for {name}}`},
 			Explain: `Los lugares con nombre de ojal esperan botones. Si se dice para qué lugares es, un botón se compara con ellos en
 todas las tallas; si no, su número queda sin comprobar.`},
 		Example: holesTrial("  button 12 mm, 5"), Fixed: holesTrial("  button 12 mm for strip.hole")},

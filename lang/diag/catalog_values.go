@@ -57,18 +57,18 @@ para todas las tallas.`},
 			Message: `nothing with a value is called {name}`,
 			Mark:    `no value has this name here`,
 			Help: map[string]string{
-				"none": `give it a value above this line: let {name} = 20`,
-				"near": `a name like it that has a value: {near|or}`},
-			Explain: `A name in a value must have been given one above: with let, or as a measure of the wearer, which is written
-fit.waist. Labels and markers are places, not numbers, and have no value of their own.`},
+				"none": `give it a value above this line: {=let {name} = 20}`,
+				"near": `a name like it that has a value: {={near|or}}`},
+			Explain: `A name in a value must have been given one above: with {=let}, or as a measure of the wearer, which is written
+{=fit.waist}. Labels and markers are places, not numbers, and have no value of their own.`},
 		Es: Wording{
 			Message: `nada que tenga valor se llama {name}`,
 			Mark:    `ningún valor tiene aquí este nombre`,
 			Help: map[string]string{
-				"none": `darle un valor más arriba: let {name} = 20`,
-				"near": `un nombre parecido que sí tiene valor: {near|or}`},
-			Explain: `Un nombre dentro de un valor debe haber recibido uno más arriba: con let, o como medida de la persona, que se
-escribe fit.waist. Las etiquetas y los marcadores son lugares, no números, y no tienen valor propio.`},
+				"none": `darle un valor más arriba: {=let {name} = 20}`,
+				"near": `un nombre parecido que sí tiene valor: {={near|or}}`},
+			Explain: `Un nombre dentro de un valor debe haber recibido uno más arriba: con {=let}, o como medida de la persona, que se
+escribe {=fit.waist}. Las etiquetas y los marcadores son lugares, no números, y no tienen valor propio.`},
 		Example: stripOf(`let wide = 20 (22, 24)`, `row: sc in each = wdie`),
 		Fixed:   stripOf(`let wide = 20 (22, 24)`, `row: sc in each = wide`)},
 
@@ -77,20 +77,20 @@ escribe fit.waist. Las etiquetas y los marcadores son lugares, no números, y no
 			Message: `{left} and {right} cannot be added or taken from each other`,
 			Mark:    `{left} on the left, {right} on the right`,
 			Help: map[string]string{
-				"gauge":   `turn the length into stitches first: stitches(2 cm, sc); or the count into a length: length(4, sc)`,
-				"percent": `take the share first: waist - waist * 10 %`,
+				"gauge":   `turn the length into stitches first: {=stitches(2 cm, sc)}; or the count into a length: {=length(4, sc)}`,
+				"percent": `take the share first: {=waist - waist * 10 %}`,
 				"unit":    `give both sides the same kind of unit`},
 			Explain: `Units are part of a number. Four stitches and two centimetres have no sum until the gauge says how wide a
-stitch is; write that with stitches( ) or length( ). A percentage is a share of something: multiply by it first.`},
+stitch is; write that with {=stitches( )} or {=length( )}. A percentage is a share of something: multiply by it first.`},
 		Es: Wording{
 			Message: `{left} y {right} no se pueden sumar ni restar`,
 			Mark:    `a la izquierda {left}, a la derecha {right}`,
 			Help: map[string]string{
-				"gauge":   `convertir antes la longitud en puntos: stitches(2 cm, sc); o la cuenta en longitud: length(4, sc)`,
-				"percent": `calcular antes la parte: waist - waist * 10 %`,
+				"gauge":   `convertir antes la longitud en puntos: {=stitches(2 cm, sc)}; o la cuenta en longitud: {=length(4, sc)}`,
+				"percent": `calcular antes la parte: {=waist - waist * 10 %}`,
 				"unit":    `dar a los dos lados la misma clase de unidad`},
 			Explain: `Las unidades son parte del número. Cuatro puntos y dos centímetros no se pueden sumar mientras la muestra no diga
-cuánto mide un punto; eso se escribe con stitches( ) o length( ). Un porcentaje es una parte de algo: antes se multiplica por él.`},
+cuánto mide un punto; eso se escribe con {=stitches( )} o {=length( )}. Un porcentaje es una parte de algo: antes se multiplica por él.`},
 		Example: strip(`let wide = 20 (22, 24) + 2 cm`),
 		Fixed:   strip(`let wide = 20 (22, 24) + stitches(2 cm, sc)`)},
 
@@ -151,13 +151,13 @@ que se divide pueden pasar de mil millones: mucho más de lo que necesita cualqu
 			Message: `there is no size {name} here`,
 			Mark:    `this sets the value of size {name}`,
 			Help:    map[string]string{"": `the sizes here are {sizes}; write the name exactly as one of them`},
-			Explain: `Behind but stands the name of a size, as it was given in the list of sizes, and the value it is to have
+			Explain: `Behind {=but} stands the name of a size, as it was given in the list of sizes, and the value it is to have
 instead. Inside a block for some sizes alone, only those can be set.`},
 		Es: Wording{
 			Message: `aquí no hay talla {name}`,
 			Mark:    `esto fija el valor de la talla {name}`,
 			Help:    map[string]string{"": `las tallas son {sizes}; escribir el nombre igual que en la lista`},
-			Explain: `Detrás de but va el nombre de una talla, tal como está en la lista de tallas, y el valor que debe tener en
+			Explain: `Detrás de {=but} va el nombre de una talla, tal como está en la lista de tallas, y el valor que debe tener en
 lugar del otro. Dentro de un bloque para algunas tallas, solo se pueden fijar esas.`},
 		Example: strip(`let wide = 20 (22, 24) but "XL" 26`),
 		Fixed:   strip(`let wide = 20 (22, 24) but "L" 26`)},
@@ -199,58 +199,58 @@ el bueno.`},
 			Message: `nothing that works out a value is called {name}`,
 			Mark:    `a name before a bracket works out a value`,
 			Help: map[string]string{
-				"none": `values are worked out by {names}`,
-				"near": `the name like it is {near|or}`},
-			Explain: `A name with brackets behind it works out a value from others: stitches and rows turn a length into counts by
-the gauge, length turns a count of stitches back, whole makes a whole number, min and max choose the least and the
+				"none": `values are worked out by {={names}}`,
+				"near": `the name like it is {={near|or}}`},
+			Explain: `A name with brackets behind it works out a value from others: {=stitches} and {=rows} turn a length into counts by
+the gauge, {=length} turns a count of stitches back, {=whole} makes a whole number, {=min} and {=max} choose the least and the
 greatest.`},
 		Es: Wording{
 			Message: `nada que calcule un valor se llama {name}`,
 			Mark:    `un nombre delante de un paréntesis calcula un valor`,
 			Help: map[string]string{
-				"none": `los valores se calculan con {names}`,
-				"near": `el nombre parecido es {near|or}`},
-			Explain: `Un nombre con paréntesis detrás calcula un valor a partir de otros: stitches y rows convierten una longitud en
-cuentas según la muestra, length convierte una cuenta de puntos en longitud, whole da un número entero, min y max eligen el
+				"none": `los valores se calculan con {={names}}`,
+				"near": `el nombre parecido es {={near|or}}`},
+			Explain: `Un nombre con paréntesis detrás calcula un valor a partir de otros: {=stitches} y {=rows} convierten una longitud en
+cuentas según la muestra, {=length} convierte una cuenta de puntos en longitud, {=whole} da un número entero, {=min} y {=max} eligen el
 menor y el mayor.`},
 		Example: strip(`let wide = stiches(20 cm, sc)`),
 		Fixed:   strip(`let wide = stitches(20 cm, sc)`)},
 
 	{Code: "OV311", Severity: Error,
 		En: Wording{
-			Message: `{name} is given {found} {found|value|values} where it needs {needed}`,
-			Mark:    `it is written {form}`,
+			Message: `{={name}} is given {found} {found|value|values} where it needs {needed}`,
+			Mark:    `it is written {={form}}`,
 			Help: map[string]string{
-				"one":  `give it one value: {form}`,
-				"two":  `give it two values: {form}`,
-				"many": `give it two values or more: {form}`},
-			Explain: `Each way to work out a value takes its own values, parted by commas: stitches and rows a length and a stitch,
-length a count and a stitch, whole one count, min and max two values or more. Words that say how to round, and a multiple, may
-follow in stitches, rows and whole.`},
+				"one":  `give it one value: {={form}}`,
+				"two":  `give it two values: {={form}}`,
+				"many": `give it two values or more: {={form}}`},
+			Explain: `Each way to work out a value takes its own values, parted by commas: {=stitches} and {=rows} a length and a stitch,
+{=length} a count and a stitch, {=whole} one count, {=min} and {=max} two values or more. Words that say how to round, and a multiple, may
+follow in {=stitches}, {=rows} and {=whole}.`},
 		Es: Wording{
-			Message: `{name} recibe {found} {found|valor|valores} y necesita {needed}`,
-			Mark:    `se escribe {form}`,
+			Message: `{={name}} recibe {found} {found|valor|valores} y necesita {needed}`,
+			Mark:    `se escribe {={form}}`,
 			Help: map[string]string{
-				"one":  `darle un valor: {form}`,
-				"two":  `darle dos valores: {form}`,
-				"many": `darle dos valores o más: {form}`},
-			Explain: `Cada forma de calcular lleva sus valores, separados por comas: stitches y rows, una longitud y un punto; length,
-una cuenta y un punto; whole, una cuenta; min y max, dos valores o más. En stitches, rows y whole pueden seguir un múltiplo y
+				"one":  `darle un valor: {={form}}`,
+				"two":  `darle dos valores: {={form}}`,
+				"many": `darle dos valores o más: {={form}}`},
+			Explain: `Cada forma de calcular lleva sus valores, separados por comas: {=stitches} y {=rows}, una longitud y un punto; {=length},
+una cuenta y un punto; {=whole}, una cuenta; {=min} y {=max}, dos valores o más. En {=stitches}, {=rows} y {=whole} pueden seguir un múltiplo y
 las palabras que dicen cómo redondear.`},
 		Example: strip(`let wide = stitches(20 cm)`),
 		Fixed:   strip(`let wide = stitches(20 cm, sc)`)},
 
 	{Code: "OV312", Severity: Error,
 		En: Wording{
-			Message: `{name} needs the name of a stitch as its second value`,
-			Mark:    `a stitch such as dc`,
-			Help:    map[string]string{"": `name the stitch whose gauge is to be used: {form}`},
+			Message: `{={name}} needs the name of a stitch as its second value`,
+			Mark:    `a stitch such as {=dc}`,
+			Help:    map[string]string{"": `name the stitch whose gauge is to be used: {={form}}`},
 			Explain: `How many stitches measure a length depends on the stitch. The gauge is looked up under its name, so the name
 stands in the brackets, behind the length or the count.`},
 		Es: Wording{
-			Message: `{name} necesita como segundo valor el nombre de un punto`,
-			Mark:    `un punto, como dc`,
-			Help:    map[string]string{"": `nombrar el punto cuya muestra se usa: {form}`},
+			Message: `{={name}} necesita como segundo valor el nombre de un punto`,
+			Mark:    `un punto, como {=dc}`,
+			Help:    map[string]string{"": `nombrar el punto cuya muestra se usa: {={form}}`},
 			Explain: `Cuántos puntos mide una longitud depende del punto. La muestra se busca por su nombre, así que el nombre va entre
 los paréntesis, detrás de la longitud o de la cuenta.`},
 		Example: strip(`let wide = stitches(20 cm, 16)`),
@@ -258,13 +258,13 @@ los paréntesis, detrás de la longitud o de la cuenta.`},
 
 	{Code: "OV313", Severity: Error,
 		En: Wording{
-			Message: `{left} and {right} cannot both stand here`,
+			Message: `{={left}} and {={right}} cannot both stand here`,
 			Mark:    `only one of them can hold`,
 			Help:    map[string]string{"": `keep one of the two`},
 			Explain: `A count is rounded one way: to the nearest, up or down; it is even or odd; and it is a multiple of one number. To
 ask for two multiples at once, ask for a multiple of their product or of their least common multiple.`},
 		Es: Wording{
-			Message: `{left} y {right} no pueden estar juntos aquí`,
+			Message: `{={left}} y {={right}} no pueden estar juntos aquí`,
 			Mark:    `solo puede valer uno`,
 			Help:    map[string]string{"": `dejar uno de los dos`},
 			Explain: `Una cuenta se redondea de una manera: a la más cercana, hacia arriba o hacia abajo; es par o impar; y es múltiplo
@@ -274,14 +274,14 @@ de un número. Para pedir dos múltiplos a la vez, se pide el múltiplo de su pr
 
 	{Code: "OV314", Severity: Error,
 		En: Wording{
-			Message: `{name} does not round, so it takes no multiple and no word for rounding`,
-			Help:    map[string]string{"": `write {form}, and round with whole( ) if a whole number is wanted: whole(leg / 3, even)`},
-			Explain: `Only stitches, rows and whole make whole numbers, and only they can be told how to round. The others give
+			Message: `{={name}} does not round, so it takes no multiple and no word for rounding`,
+			Help:    map[string]string{"": `write {={form}}, and round with {=whole( )} if a whole number is wanted: {=whole(leg / 3, even)}`},
+			Explain: `Only {=stitches}, {=rows} and {=whole} make whole numbers, and only they can be told how to round. The others give
 their value exactly as it is.`},
 		Es: Wording{
-			Message: `{name} no redondea, así que no lleva múltiplo ni palabra de redondeo`,
-			Help:    map[string]string{"": `escribir {form} y, si hace falta un número entero, redondear con whole( ): whole(leg / 3, even)`},
-			Explain: `Solo stitches, rows y whole dan números enteros, y solo en ellos se puede decir cómo redondear. Los demás dan el
+			Message: `{={name}} no redondea, así que no lleva múltiplo ni palabra de redondeo`,
+			Help:    map[string]string{"": `escribir {={form}} y, si hace falta un número entero, redondear con {=whole( )}: {=whole(leg / 3, even)}`},
+			Explain: `Solo {=stitches}, {=rows} y {=whole} dan números enteros, y solo en ellos se puede decir cómo redondear. Los demás dan el
 valor exacto.`},
 		Example: strip(`let wide = min(20, 22, even)`),
 		Fixed:   strip(`let wide = min(20, 22)`)},
@@ -289,12 +289,12 @@ valor exacto.`},
 	{Code: "OV315", Severity: Error,
 		En: Wording{
 			Message: `a multiple needs whole numbers, here from {least} on, but this is {found}`,
-			Help:    map[string]string{"": `write a multiple as the stitches of one repeat and the stitches that stand besides: multiple of 6 plus 1`},
+			Help:    map[string]string{"": `write a multiple as the stitches of one repeat and the stitches that stand besides: {=multiple of 6 plus 1}`},
 			Explain: `A multiple says that the stitches can be parted into repeats: so many in each repeat, at least one, and so many
 besides, none or more.`},
 		Es: Wording{
 			Message: `un múltiplo lleva números enteros, aquí desde {least}, y este es {found}`,
-			Help:    map[string]string{"": `escribir el múltiplo con los puntos de una repetición y los que quedan aparte: multiple of 6 plus 1`},
+			Help:    map[string]string{"": `escribir el múltiplo con los puntos de una repetición y los que quedan aparte: {=multiple of 6 plus 1}`},
 			Explain: `Un múltiplo dice que los puntos se pueden repartir en repeticiones: tantos en cada una, por lo menos uno, y tantos
 aparte, ninguno o más.`},
 		Example: strip(`let wide = stitches(20 cm, sc, multiple of 0)`),
@@ -302,12 +302,12 @@ aparte, ninguno o más.`},
 
 	{Code: "OV316", Severity: Error,
 		En: Wording{
-			Message: `a "{rule}" can never be "{word}"`,
+			Message: `a "{={rule}}" can never be "{={word}}"`,
 			Help:    map[string]string{"": `leave out the word, or change the multiple`},
 			Explain: `Every multiple of an even number is even, and stays odd for good once an odd number is added. Asking for the
 other kind leaves no count that would do.`},
 		Es: Wording{
-			Message: `un «{rule}» nunca puede ser «{word}»`,
+			Message: `un «{={rule}}» nunca puede ser «{={word}}»`,
 			Help:    map[string]string{"": `quitar la palabra o cambiar el múltiplo`},
 			Explain: `Todo múltiplo de un número par es par, y es impar siempre si se le suma un número impar. Pedir lo contrario no
 deja ninguna cuenta posible.`},
@@ -344,13 +344,13 @@ hacia abajo a una de las cuentas pedidas.`},
 
 	{Code: "OV319", Severity: Error,
 		En: Wording{
-			Message: `{found} for size {size} is not a "{rule}", as the value must be`,
+			Message: `{found} for size {size} is not a "{={rule}}", as the value must be`,
 			Mark:    `set by hand`,
 			Help:    map[string]string{"": `the nearest that would do: {near|or}`},
 			Explain: `A value set by hand for one size keeps every check on the value it replaces. If the count was asked for as a
 multiple, for the sake of the stitch pattern, the one set by hand must be such a multiple too.`},
 		Es: Wording{
-			Message: `{found} para la talla {size} no es «{rule}», como debe ser el valor`,
+			Message: `{found} para la talla {size} no es «{={rule}}», como debe ser el valor`,
 			Mark:    `fijado a mano`,
 			Help:    map[string]string{"": `lo más cercano que sirve: {near|or}`},
 			Explain: `Un valor fijado a mano para una talla conserva todas las comprobaciones del valor que reemplaza. Si la cuenta se
@@ -362,13 +362,13 @@ pidió como múltiplo, por la puntada, la fijada a mano también debe serlo.`},
 		En: Wording{
 			Message: `a whole number is needed here, but this is {found}`,
 			Mark:    `not whole`,
-			Help:    map[string]string{"": `the whole numbers below are {below}, those above {above}; change what it is worked out from, or round it with whole( )`},
+			Help:    map[string]string{"": `the whole numbers below are {below}, those above {above}; change what it is worked out from, or round it with {=whole( )}`},
 			Explain: `Stitches and rows cannot be cut. A value that was divided may be no whole number in one size although it is in
 the others. Often the cure lies where the value comes from: ask there for a multiple, so that the division comes out even.`},
 		Es: Wording{
 			Message: `aquí hace falta un número entero, y este es {found}`,
 			Mark:    `no es entero`,
-			Help:    map[string]string{"": `los enteros por debajo son {below}; por encima, {above}; cambiar aquello de lo que se calcula o redondearlo con whole( )`},
+			Help:    map[string]string{"": `los enteros por debajo son {below}; por encima, {above}; cambiar aquello de lo que se calcula o redondearlo con {=whole( )}`},
 			Explain: `Los puntos y las hileras no se pueden partir. Un valor que se dividió puede no ser entero en una talla aunque lo
 sea en las demás. A menudo el remedio está donde nace el valor: allí se pide un múltiplo, para que la división salga exacta.`},
 		Example: strip(`let wide = 21 (22, 24) / 2`),
@@ -393,18 +393,18 @@ o en todas. El cero está permitido: lo que se teje cero veces se omite en esa t
 			Message: `a {needed} is needed here, not a {found}`,
 			Mark:    `this is a {found}`,
 			Help: map[string]string{
-				"gauge": `turn the length into a count by the gauge: stitches(20 cm, sc) or rows(20 cm, sc)`,
+				"gauge": `turn the length into a count by the gauge: {=stitches(20 cm, sc)} or {=rows(20 cm, sc)}`,
 				"bare":  `write the number without a unit`,
-				"unit":  `write the unit behind the number, as in 21 cm, 50 g or 12 months`},
+				"unit":  `write the unit behind the number, as in {=21 cm}, {=50 g} or {=12 months}`},
 			Explain: `Units are part of a number. Where stitches are counted a length will not do until the gauge has turned it into
 stitches; where something is measured, a bare number says nothing until it has its unit.`},
 		Es: Wording{
 			Message: `aquí hace falta {needed}, no {found}`,
 			Mark:    `esto es {found}`,
 			Help: map[string]string{
-				"gauge": `convertir la longitud en cuenta según la muestra: stitches(20 cm, sc) o rows(20 cm, sc)`,
+				"gauge": `convertir la longitud en cuenta según la muestra: {=stitches(20 cm, sc)} o {=rows(20 cm, sc)}`,
 				"bare":  `escribir el número sin unidad`,
-				"unit":  `escribir la unidad detrás del número, como en 21 cm, 50 g o 12 months`},
+				"unit":  `escribir la unidad detrás del número, como en {=21 cm}, {=50 g} o {=12 months}`},
 			Explain: `Las unidades son parte del número. Donde se cuentan puntos no vale una longitud mientras la muestra no la convierta
 en puntos; donde se mide algo, un número solo no dice nada mientras no lleve su unidad.`},
 		Example: strip(`let wide = 20 (22, 24) cm`),
@@ -412,19 +412,19 @@ en puntos; donde se mide algo, un número solo no dice nada mientras no lleve su
 
 	{Code: "OV325", Severity: Error,
 		En: Wording{
-			Message: `the finished piece can be measured only in the measure block`,
+			Message: `the finished piece can be measured only in the {=measure} block`,
 			Mark:    `this measures what is not made yet`,
 			Help:    map[string]string{"": `work from the length that is wanted, and state the measure at the end`},
 			Explain: `Around, height, width and length of a part come out of its rows. A value that rows are made from cannot ask for
-them, since it would have to be known before itself. State the wanted length with let, make the rows from it, and let the
-measure block check what came out.`},
+them, since it would have to be known before itself. State the wanted length with {=let}, make the rows from it, and let the
+{=measure} block check what came out.`},
 		Es: Wording{
-			Message: `la pieza terminada solo se puede medir en el bloque measure`,
+			Message: `la pieza terminada solo se puede medir en el bloque {=measure}`,
 			Mark:    `esto mide lo que aún no está hecho`,
 			Help:    map[string]string{"": `partir de la longitud que se quiere y declarar la medida al final`},
 			Explain: `El contorno, el alto, el ancho y el largo de una pieza salen de sus hileras. Un valor del que se hacen hileras no
-puede preguntar por ellos, porque tendría que conocerse antes que él mismo. Con let se dice la longitud que se quiere, con ella
-se hacen las hileras, y el bloque measure comprueba lo que salió.`},
+puede preguntar por ellos, porque tendría que conocerse antes que él mismo. Con {=let} se dice la longitud que se quiere, con ella
+se hacen las hileras, y el bloque {=measure} comprueba lo que salió.`},
 		Example: strip(`let wide = stitches(width of strip at row 1, sc)`),
 		Fixed:   strip(`let wide = stitches(20 cm, sc)`)},
 }

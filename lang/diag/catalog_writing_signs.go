@@ -5,13 +5,13 @@ var writingSigns = []Entry{
 		En: Wording{
 			Message: `the bracket “{sign}” is not closed`,
 			Mark:    `nothing closes it`,
-			Help:    map[string]string{"": `write {other} behind the last instruction that belongs to it`},
+			Help:    map[string]string{"": `write {={other}} behind the last instruction that belongs to it`},
 			Explain: `Square brackets hold what is repeated, round ones what goes into one place. Each needs its partner: without it the end
 of the repeat would be a guess. An open bracket ends at the next line that begins something new.`},
 		Es: Wording{
 			Message: `falta cerrar «{sign}»`,
 			Mark:    `nada lo cierra`,
-			Help:    map[string]string{"": `escribir {other} detrás de la última instrucción que le pertenece`},
+			Help:    map[string]string{"": `escribir {={other}} detrás de la última instrucción que le pertenece`},
 			Explain: `Los corchetes encierran lo que se repite; los paréntesis, lo que va en un mismo lugar. Cada uno necesita su pareja:
 sin ella habría que adivinar dónde acaba la repetición. Un paréntesis abierto acaba en la siguiente línea que empieza algo
 nuevo.`},
@@ -22,15 +22,15 @@ nuevo.`},
 		En: Wording{
 			Message: `the bracket “{sign}” closes nothing, or one of another kind`,
 			Mark:    `no bracket of this kind is open here`,
-			Help:    map[string]string{"": `( goes with ), and [ with ]: the one opened last is closed first`},
+			Help:    map[string]string{"": `{=(} goes with {=)}, and {=[} with {=]}: the one opened last is closed first`},
 			Explain: `Brackets close in pairs, the innermost first. A round bracket cannot close a square one, since they say different
-things: [ … ] is repeated, ( … ) goes into one place.`},
+things: {=[ … ]} is repeated, {=( … )} goes into one place.`},
 		Es: Wording{
 			Message: `«{sign}» no cierra nada, o cierra otro de distinta clase`,
 			Mark:    `aquí no hay ninguno abierto de esta clase`,
-			Help:    map[string]string{"": `( va con ), y [ con ]: el último abierto se cierra primero`},
+			Help:    map[string]string{"": `{=(} va con {=)}, y {=[} con {=]}: el último abierto se cierra primero`},
 			Explain: `Los paréntesis y los corchetes se cierran por parejas, primero el interior. Un paréntesis no puede cerrar un
-corchete, porque dicen cosas distintas: [ … ] se repite, ( … ) va en un mismo lugar.`},
+corchete, porque dicen cosas distintas: {=[ … ]} se repite, {=( … )} va en un mismo lugar.`},
 		Example: band(`round: [sc in next 2) 20 times`),
 		Fixed:   band(`round: [sc in next 2] 20 times`)},
 
@@ -38,13 +38,13 @@ corchete, porque dicen cosas distintas: [ … ] se repite, ( … ) va en un mism
 		En: Wording{
 			Message: `this line is not finished: something must follow “{sign}”`,
 			Mark:    `nothing that belongs to it follows`,
-			Help:    map[string]string{"": `take the sign out, or write what it was to join; a right line: {form}`},
+			Help:    map[string]string{"": `take the sign out, or write what it was to join; a right line: {={form}}`},
 			Explain: `A line that ends in a comma, an equals sign or a sign of arithmetic goes on in the next one. Here the next line begins
 something new instead.`},
 		Es: Wording{
 			Message: `esta línea no está acabada: falta algo detrás de «{sign}»`,
 			Mark:    `no sigue nada que le pertenezca`,
-			Help:    map[string]string{"": `quitar el signo, o escribir lo que debía unir; una línea correcta: {form}`},
+			Help:    map[string]string{"": `quitar el signo, o escribir lo que debía unir; una línea correcta: {={form}}`},
 			Explain: `Una línea que acaba en coma, en signo igual o en un signo de cálculo sigue en la siguiente. Aquí, en cambio, la línea
 siguiente empieza algo nuevo.`},
 		Example: band("round: sc in each,\n  round: sc in each"),
@@ -55,12 +55,12 @@ siguiente empieza algo nuevo.`},
 			Message: `a blank is missing in “{text}”`,
 			Mark:    `a number and a word, without a blank between them`,
 			Help:    map[string]string{"": `put a space between them: {number} {word}`},
-			Explain: `5dc might be five stitches or a name. Only a unit may follow a number directly, as in 10cm and 3.75mm.`},
+			Explain: `{=5dc} might be five stitches or a name. Only a unit may follow a number directly, as in {=10cm} and {=3.75mm}.`},
 		Es: Wording{
 			Message: `falta un espacio en «{text}»`,
 			Mark:    `un número y una palabra, sin espacio entre ellos`,
 			Help:    map[string]string{"": `poner un espacio entre ambos: {number} {word}`},
-			Explain: `5dc podría ser cinco puntos o un nombre. Solo una unidad puede ir pegada a su número, como en 10cm y 3.75mm.`},
+			Explain: `{=5dc} podría ser cinco puntos o un nombre. Solo una unidad puede ir pegada a su número, como en {=10cm} y {=3.75mm}.`},
 		Example: band(`round: 2sc in each`),
 		Fixed:   band(`round: 2 sc in each`)},
 
@@ -114,14 +114,14 @@ instrucciones y el final de la línea acaba la hilera, de modo que hay una sola 
 		En: Wording{
 			Message: `a curly bracket {sign} has a meaning only inside a text`,
 			Mark:    `this sign`,
-			Help:    map[string]string{"": `repeats stand in square brackets: [sc in next 2] 20 times`},
-			Explain: `Inside a text, {{waist}} puts in a value. In a row, square brackets hold a repeat and round ones what goes into one
+			Help:    map[string]string{"": `repeats stand in square brackets: {=[sc in next 2] 20 times}`},
+			Explain: `Inside a text, {={{waist}}} puts in a value. In a row, square brackets hold a repeat and round ones what goes into one
 place; curly ones have no use there.`},
 		Es: Wording{
 			Message: `una llave {sign} solo tiene significado dentro de un texto`,
 			Mark:    `este signo`,
-			Help:    map[string]string{"": `las repeticiones van entre corchetes: [sc in next 2] 20 times`},
-			Explain: `Dentro de un texto, {{waist}} pone un valor. En una hilera, los corchetes encierran una repetición y los paréntesis lo
+			Help:    map[string]string{"": `las repeticiones van entre corchetes: {=[sc in next 2] 20 times}`},
+			Explain: `Dentro de un texto, {={{waist}}} pone un valor. En una hilera, los corchetes encierran una repetición y los paréntesis lo
 que va en un mismo lugar; las llaves no tienen uso.`},
 		Example: band(`round: {sc in next 2} 20 times`),
 		Fixed:   band(`round: [sc in next 2] 20 times`)},
@@ -131,14 +131,14 @@ que va en un mismo lugar; las llaves no tienen uso.`},
 			Message: `the sign “{sign}” has no meaning here`,
 			Mark:    `this sign`,
 			Help:    map[string]string{"": `take it out; names are made of letters, digits and _`},
-			Explain: `The signs of the language are ( ) [ ] , : = + - * / . % and the bar. A name may have letters of any language, digits
-and the underscore: left_sleeve. Anything may stand in texts and behind #, which begins a remark.`},
+			Explain: `The signs of the language are {=( ) [ ] , : = + - * / . %} and the bar. A name may have letters of any language, digits
+and the underscore: {=left_sleeve}. Anything may stand in texts and behind {=#}, which begins a remark.`},
 		Es: Wording{
 			Message: `el signo «{sign}» no tiene significado aquí`,
 			Mark:    `este signo`,
 			Help:    map[string]string{"": `quitarlo; los nombres se componen de letras, cifras y _`},
-			Explain: `Los signos del lenguaje son ( ) [ ] , : = + - * / . % y la barra. Un nombre puede llevar letras de cualquier idioma,
-cifras y el guion bajo: left_sleeve. En los textos y detrás de #, que empieza un comentario, puede ir cualquier cosa.`},
+			Explain: `Los signos del lenguaje son {=( ) [ ] , : = + - * / . %} y la barra. Un nombre puede llevar letras de cualquier idioma,
+cifras y el guion bajo: {=left_sleeve}. En los textos y detrás de {=#}, que empieza un comentario, puede ir cualquier cosa.`},
 		Example: band(`round: sc in each @`),
 		Fixed:   band(`round: sc in each`)},
 
