@@ -28,7 +28,8 @@ type Term struct {
 type Reading struct {
 	tag, code string
 	terms     map[string]Term
-	memory    map[string]bool
+	own       map[string]bool // concepts with a cell in the column
+	memory    map[string]bool // of them, those without a source
 	table     *Table
 }
 
@@ -52,7 +53,8 @@ var Standard = sync.OnceValue(func() *Table {
 // Read reads a table of terms. Its columns are concept, memory (the readings without a source) and one for each reading,
 // headed by the reading's tag and by other tags it answers to. A cell is "abbreviation;name;plural;f", the abbreviation as
 // "st|sts" where its plural differs. An empty cell falls back on the usual reading of the language, which is the one whose
-// column comes first. A concept without any term is an error, and so is a reading under memory that is no column.
+// column comes first; there a hyphen says that the language has no such word. A concept without a cell in that column is an
+// error, and so is a reading under memory that has no cell.
 func Read(text string) (*Table, error) {
 	rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()
 	if err != nil {
@@ -97,7 +99,7 @@ func (t *Table) addReading(head string) error {
 		return fmt.Errorf("two columns for %s", tag)
 	}
 	t.tags = append(t.tags, tag)
-	t.readings[tag] = &Reading{tag: tag, code: code, terms: map[string]Term{}, memory: map[string]bool{}, table: t}
+	t.readings[tag] = &Reading{tag: tag, code: code, terms: map[string]Term{}, own: map[string]bool{}, memory: map[string]bool{}, table: t}
 	return nil
 }
 
@@ -110,17 +112,20 @@ func (t *Table) addConcept(row []string) error {
 	t.concepts = append(t.concepts, concept)
 	for i, tag := range t.tags {
 		if cell := row[i+2]; cell != "" {
-			t.readings[tag].terms[concept] = parse(cell)
+			t.readings[tag].terms[concept], t.readings[tag].own[concept] = parse(cell), true
 		}
 	}
 	for _, tag := range strings.Fields(row[1]) {
-		if t.readings[tag] == nil {
-			return fmt.Errorf("%s: no reading %q", concept, tag)
+		if t.readings[tag] == nil || !t.readings[tag].own[concept] {
+			return fmt.Errorf("%s: no term to remember in %q", concept, tag)
 		}
 		t.readings[tag].memory[concept] = true
 	}
 	return nil
 }
+
+// none is the cell of a language that has no such word.
+const none = "-"
 
 // fallBack gives every reading the terms it does not have itself.
 func (t *Table) fallBack() error {
@@ -136,6 +141,15 @@ func (t *Table) fallBack() error {
 				return fmt.Errorf("%s: no term in %s", concept, base.tag)
 			}
 			r.terms[concept] = word
+		}
+	}
+	for _, tag := range t.tags {
+		r := t.readings[tag]
+		for concept, word := range r.terms {
+			if word.One == none {
+				delete(r.terms, concept)
+				delete(r.own, concept)
+			}
 		}
 	}
 	return nil
@@ -195,15 +209,19 @@ func (r *Reading) Term(concept string) Term {
 	return t
 }
 
-// Has reports whether the table has a row for a concept.
+// Has reports whether the reading has a term for a concept.
 func (r *Reading) Has(concept string) bool {
 	_, ok := r.terms[concept]
 	return ok
 }
 
-// Remembered reports whether no source was read for a concept in this reading. Such a term is used where its reading is
-// chosen, but never shown as what others say.
+// Remembered reports whether the term of a concept stands in the column of this reading without a source. Such a term is used
+// where its reading is chosen, but never shown as what others say.
 func (r *Reading) Remembered(concept string) bool { return r.memory[concept] }
+
+// Sourced reports whether a source says that this reading uses its term for a concept. A term that falls back on the usual
+// reading of the language says nothing about the country.
+func (r *Reading) Sourced(concept string) bool { return r.own[concept] && !r.memory[concept] }
 
 // Others lists the other readings of the same language, in the order of the columns.
 func (r *Reading) Others() []*Reading {

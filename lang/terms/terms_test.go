@@ -9,9 +9,10 @@ import (
 
 const small = `concept,memory,en-US,en-GB,es es-419,es-MX
 sc,,sc;single crochet;single crochets,dc;double crochet;double crochets,pb;punto bajo;puntos bajos,mp;medio punto;medios puntos
-ch,es-MX,ch;chain;chains,,cad;cadena;cadenas;f,
+ch,es-MX,ch;chain;chains,,cad;cadena;cadenas;f,cad;cadena;cadenas;f
 st,,st|sts;stitch;stitches,,p;punto;puntos,
 yarn,,yarn|yarns,,hilo|hilos,estambre|estambres
+skipped,,skipped,missed,-,
 `
 
 func read(t *testing.T, text string) *terms.Table {
@@ -67,6 +68,9 @@ func TestTags(t *testing.T) {
 	if !mx.Remembered("ch") || mx.Remembered("yarn") || mx.Code() != "es" || mx.Table() != table {
 		t.Errorf("reading %+v", mx)
 	}
+	if mx.Has("skipped") || !mx.Has("st") || mx.Sourced("ch") || mx.Sourced("st") || !mx.Sourced("yarn") {
+		t.Errorf("es-MX has skipped %v, st %v; sourced: ch %v, st %v, yarn %v", mx.Has("skipped"), mx.Has("st"), mx.Sourced("ch"), mx.Sourced("st"), mx.Sourced("yarn"))
+	}
 	if o := mx.Others(); len(o) != 1 || o[0].Tag() != "es" {
 		t.Errorf("others of es-MX: %v", o)
 	}
@@ -77,16 +81,17 @@ func TestTags(t *testing.T) {
 
 func TestFaultyTablesAreRefused(t *testing.T) {
 	for text, want := range map[string]string{
-		"":                                     "no column",
-		"concept,memory\n":                     "no column",
-		"concept,memory, \n":                   "no tag",
-		"concept,memory,xx,xx\n":               "two columns",
-		"concept,memory,xx,xx-A xx\nch,,a,b\n": "both answer",
-		"concept,memory,xx\nch,,\n":            "no term",
-		"concept,memory,xx\nch,yy,a;b;c\n":     "no reading",
-		"concept,memory,xx\nch,,a\nch,,b\n":    "two rows",
-		"concept,memory,xx\nch,,a,b\n":         "wrong number of fields",
-		"concept,memory,xx,yy\nch,,a,\n":       "no term in yy",
+		"":                                         "no column",
+		"concept,memory\n":                         "no column",
+		"concept,memory, \n":                       "no tag",
+		"concept,memory,xx,xx\n":                   "two columns",
+		"concept,memory,xx,xx-A xx\nch,,a,b\n":     "both answer",
+		"concept,memory,xx\nch,,\n":                "no term",
+		"concept,memory,xx\nch,yy,a;b;c\n":         "no term to remember",
+		"concept,memory,xx,xx-A\nch,xx-A,a;b;c,\n": "no term to remember",
+		"concept,memory,xx\nch,,a\nch,,b\n":        "two rows",
+		"concept,memory,xx\nch,,a,b\n":             "wrong number of fields",
+		"concept,memory,xx,yy\nch,,a,\n":           "no term in yy",
 	} {
 		if _, err := terms.Read(text); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: %v, want %s", text, err, want)
@@ -104,6 +109,9 @@ func TestStandardTable(t *testing.T) {
 	for _, tag := range table.Tags() {
 		r, _ := table.Reading(tag)
 		for _, concept := range table.Concepts() {
+			if !r.Has(concept) {
+				continue
+			}
 			w := r.Term(concept)
 			for _, s := range []string{w.Short, w.Shorts, w.One, w.Many} {
 				if s == "" || strings.TrimSpace(s) != s || strings.ContainsAny(s, "\u00a0|;") {

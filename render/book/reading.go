@@ -107,13 +107,13 @@ func (s *setter) abbrevHead(lists [][]words.Abbreviation, tables []*page.Elem) l
 		if tables[i] != nil {
 			tr = tables[i].New("TR")
 		}
-		for k, key := range []words.Key{words.HereHead, words.MeansHead, words.OthersHead} {
+		for k, head := range []string{sd.l.Say(words.HereHead), sd.l.Say(words.MeansHead), sd.l.OthersHead()} {
 			var th *page.Elem
 			if tr != nil {
 				th = tr.New("TH")
 				th.Scope = "Column"
 			}
-			b.Put(0, 0, layout.Text(sd.l.Say(key), abbrevType, false, at[k], th))
+			b.Put(0, 0, layout.Text(head, abbrevType, false, at[k], th))
 		}
 		b.Add(layout.Rule(at[0], 5, right, 5, hairline))
 	}

@@ -9,6 +9,9 @@ import (
 	"ovillo/compile/stitch"
 )
 
+// OthersHead heads what other readings of the language call a stitch: "UK terms", "otros países".
+func (l *Language) OthersHead() string { return l.otherReadings() }
+
 // Abbreviations lists the abbreviations that the pattern uses, from short stitches to tall ones, then the nouns. The
 // order is the same in every language, so that two of them can stand side by side.
 func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
@@ -108,7 +111,7 @@ func (c *context) abbreviation(f stitch.Form) Abbreviation {
 // othersForm is what other readings call a derived form: their abbreviation, where the word "is made of" differs.
 func (c *context) othersForm(f stitch.Form) []string {
 	return c.l.gather(func(o *Language) (string, bool) {
-		if o.read.Remembered(string(f.ID)) {
+		if !o.read.Sourced(string(f.ID)) {
 			return "", false
 		}
 		return o.voice.otherForm(f), o.read.Term(string(f.ID)) != c.l.read.Term(string(f.ID))
@@ -120,7 +123,7 @@ func (l *Language) othersSay(concept string) []string {
 	own := l.read.term(concept)
 	return l.gather(func(o *Language) (string, bool) {
 		t := o.read.term(concept)
-		return o.voice.otherTerm(t), t != own && !o.read.Remembered(concept)
+		return o.voice.otherTerm(t), t != own && o.read.Sourced(concept)
 	})
 }
 
@@ -137,12 +140,11 @@ func (l *Language) gather(ask func(o *Language) (string, bool)) []string {
 		if _, ok := where[say]; !ok {
 			says = append(says, say)
 		}
-		where[say] = append(where[say], l.voice.name(countryName, r.Tag()))
+		where[say] = append(where[say], r.word("country"))
 	}
 	for i, say := range says {
-		countries := strings.Join(where[say], ", ")
-		if countries != "" {
-			says[i] = say + " (" + countries + ")"
+		if len(l.read.others()) > 1 {
+			says[i] = say + " (" + strings.Join(where[say], ", ") + ")"
 		}
 	}
 	return says

@@ -16,32 +16,6 @@ import (
 // two are never mistaken for one another.
 type english struct{ *reading }
 
-func (e *english) american() bool { return e.Tag() == "en-US" }
-
-// inches reports whether lengths are given in inches too: hooks, yards and inches go together.
-func (e *english) inches() bool { return e.american() }
-
-// hookName is the name of a hook in the country of the reading.
-func (e *english) hookName(us, uk string) string {
-	switch {
-	case e.american():
-		return us
-	case us == "":
-		return prefixed("UK ", uk)
-	case uk == "":
-		return prefixed("US ", us)
-	}
-	return prefixed("UK ", uk) + ", " + prefixed("US ", us)
-}
-
-// prefixed puts a word before a name, if there is one, and ties them.
-func prefixed(word, name string) string {
-	if name == "" {
-		return ""
-	}
-	return strings.ReplaceAll(word, " ", tie) + name
-}
-
 // and writes a list: a, b and c.
 func (e *english) and(items []rich.Text) rich.Text {
 	n := len(items)
@@ -69,7 +43,7 @@ func (e *english) form(f stitch.Form) noun {
 		case stitch.Vee:
 			short += tie
 		case stitch.Picot:
-			short += "-" + strconv.Itoa(f.Of) + tie
+			short = e.chainsOf(rich.T(short), f.Of).String() + tie
 		default:
 			short = strconv.Itoa(f.Of) + "-" + short + tie
 		}
@@ -140,14 +114,30 @@ func (e *english) rowsBelow(n noun, deep int, round bool) noun {
 	return n
 }
 
-// spaces names chain spaces: ch-2 sp.
+// spaces names chain spaces: ch-2 sp. Where the number comes first, 2-ch sp, no figure may stand before it: two of them are
+// 2 sps of 2 ch.
 func (e *english) spaces(chains num, any bool) noun {
 	if any {
 		return e.places(plan.Space)
 	}
-	ch, sp := e.short("ch"), e.short("sp")
-	return noun{one: fill("{}-{}~{}", ch.one, chains, sp.one), many: fill("{}-{}~{}", ch.one, chains, sp.many)}
+	ch, sp := e.chainsOf(e.short("ch").one, chains), e.short("sp")
+	n := noun{one: fill("{}~{}", ch, sp.one), many: fill("{}~{}", ch, sp.many)}
+	if e.numberFirst() {
+		n.figured, n.many = fill("{} of~{}", sp.one, e.chainsBy(chains)), fill("{} of~{}", sp.many, e.chainsBy(chains))
+	}
+	return n
 }
+
+// chainsOf is several chains as one thing: ch-3, or 3-ch where the trade puts the number first.
+func (e *english) chainsOf(ch rich.Text, n any) rich.Text {
+	if e.numberFirst() {
+		return fill("{}-{}", n, ch)
+	}
+	return fill("{}-{}", ch, n)
+}
+
+// numberFirst reports whether chains are counted like other stitches, 3 ch, or named first, ch 3.
+func (e *english) numberFirst() bool { return e.word("chain count") == "number first" }
 
 // stitchesIn names stitches in a yarn: sts in sand.
 func (e *english) stitchesIn(n noun, yarn string) noun {
@@ -206,11 +196,7 @@ func (e *english) rowWord(round bool) term {
 }
 
 func (e *english) line(l line) string {
-	text := englishLines[l]
-	if l == termsText && !e.american() {
-		text = englishLineUK
-	}
-	return e.expand(text)
+	return e.expand(englishLines[l])
 }
 
 func (e *english) fixed(k Key) string { return e.expand(englishFixed[k]) }
@@ -236,14 +222,7 @@ func (e *english) expand(text string) string {
 	}
 }
 
-func (e *english) name(k nameKind, id string) string {
-	if k == weightName && !e.american() {
-		if n, ok := englishWeightsUK[id]; ok {
-			return n
-		}
-	}
-	return englishNames[k][id]
-}
+func (e *english) name(k nameKind, id string) string { return e.expand(englishNames[k][id]) }
 
 // otherForm tells a reader what a derived form is called in this reading.
 func (e *english) otherForm(f stitch.Form) string { return e.form(f).one.String() }

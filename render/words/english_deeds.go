@@ -247,7 +247,15 @@ func (e *english) lengthen(f noun, n num) rich.Text {
 	return fill("{}~foundation {}, starting in base of {} just made", n, f.many, st)
 }
 
-func (e *english) chains(n num) rich.Text { return fill("{}~{}", e.short("ch").one, n) }
+func (e *english) chains(n num) rich.Text { return e.chainsBy(n) }
+
+// chainsBy is so many chains: ch 3, or 3 ch where the trade puts the number first.
+func (e *english) chainsBy(n any) rich.Text {
+	if e.numberFirst() {
+		return fill("{}~{}", n, e.short("ch").one)
+	}
+	return fill("{}~{}", e.short("ch").one, n)
+}
 
 // skip passes places over.
 func (e *english) skip(n num, s spot, called string) rich.Text {
@@ -414,16 +422,16 @@ func (e *english) skipped(h hooked) rich.Text {
 	if h.skipped == 0 {
 		return nil
 	}
-	ch := e.short("ch").one
+	ch, skipped := e.short("ch").one, e.word("skipped")
 	switch {
 	case h.counts && h.skipped == 1:
-		return fill(" (the skipped {} counts as first {})", ch, h.as.one)
+		return fill(" (the {} {} counts as first {})", skipped, ch, h.as.one)
 	case h.counts:
-		return fill(" (the {}~skipped {} count as first {})", h.skipped, ch, h.as.one)
+		return fill(" (the {}~{} {} count as first {})", h.skipped, skipped, ch, h.as.one)
 	case h.skipped == 1:
-		return fill(" (the skipped {} does not count as a {})", ch, e.short("st").one)
+		return fill(" (the {} {} does not count as a {})", skipped, ch, e.short("st").one)
 	}
-	return fill(" (the {}~skipped {} do not count as a {})", h.skipped, ch, e.short("st").one)
+	return fill(" (the {}~{} {} do not count as a {})", h.skipped, skipped, ch, e.short("st").one)
 }
 
 // startHook says where a row in a new chain starts that does not begin with plain stitches.

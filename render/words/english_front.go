@@ -122,11 +122,11 @@ func (e *english) cord(c cord) []rich.Text {
 	var out []rich.Text
 	if c.known {
 		out = append(out,
-			fill(with+"{}~{}; {} in 2nd~{} from hook and in each {} across", ch, c.chains, sl, ch, ch),
-			rich.T(e.word("fasten")), fill("the cord measures {}", c.length))
+			fill(with+"{}; {} in 2nd~{} from hook and in each {} across", e.chains(c.chains), sl, ch, ch),
+			rich.T(e.line(fastenOff)), fill("the cord measures {}", c.length))
 	} else {
-		out = append(out, fill(with+"work a chain that measures {}; {} in 2nd~{} from hook and in each {} across", c.length, sl, ch, ch),
-			rich.T(e.word("fasten")))
+		out = append(out, fill(with+"work a "+e.word("ch")+" that measures {}; {} in 2nd~{} from hook and in each {} across", c.length, sl, ch, ch),
+			rich.T(e.line(fastenOff)))
 	}
 	if !c.threads {
 		return out
@@ -140,13 +140,13 @@ func (e *english) cord(c cord) []rich.Text {
 
 func (e *english) elastic(k elastic) []rich.Text {
 	return []rich.Text{
-		fill("cut {} of elastic {} wide", k.length, k.width),
+		fill("cut {} of "+e.word("elastic")+" {} wide", k.length, k.width),
 		fill("thread it through {}, without twisting it, and sew one end over the other", e.run(k.through)),
 	}
 }
 
 func (e *english) elasticNeeded(width, length rich.Text) rich.Text {
-	return fill("{} of elastic {} wide", length, width)
+	return fill("{} of "+e.word("elastic")+" {} wide", length, width)
 }
 
 func (e *english) pompom(k pompom) rich.Text {

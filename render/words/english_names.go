@@ -64,7 +64,7 @@ func (e *english) kind(r named, plural bool) rich.Text {
 		what = r.place.many
 	}
 	if r.Kind == plan.RefSkipped {
-		return fill("skipped {}", what)
+		return fill("{} {}", e.word("skipped"), what)
 	}
 	return what
 }

@@ -45,7 +45,7 @@ func (e *english) times(n num, round bool) rich.Text {
 
 // begin is the beginning chain, and whether it counts where that is to be said.
 func (e *english) begin(b beginning) rich.Text {
-	ch := fill("{}~{}", e.short("ch").one, b.chains+b.and)
+	ch := e.chainsBy(b.chains + b.and)
 	if !b.explain {
 		return ch
 	}
@@ -55,7 +55,7 @@ func (e *english) begin(b beginning) rich.Text {
 	}
 	switch {
 	case b.and > 0 && b.counts:
-		return fill("{} (counts as first {} and ch~{})", ch, b.as.one, b.and)
+		return fill("{} (counts as first {} and {})", ch, b.as.one, e.chainsBy(b.and))
 	case b.counts:
 		return fill("{} (counts as first {}"+where+")", ch, b.as.one)
 	}
@@ -65,9 +65,9 @@ func (e *english) begin(b beginning) rich.Text {
 // beginCounts says for the whole pattern whether a beginning chain counts.
 func (e *english) beginCounts(chains int, f noun, counts bool) rich.Text {
 	if counts {
-		return fill("A beginning {}~{} counts as the first {}", e.short("ch").one, chains, f.one)
+		return fill("A beginning {} counts as the first {}", e.chainsOf(e.short("ch").one, chains), f.one)
 	}
-	return fill("A beginning {}~{} does not count as a {}", e.short("ch").one, chains, e.short("st").one)
+	return fill("A beginning {} does not count as a {}", e.chainsOf(e.short("ch").one, chains), e.short("st").one)
 }
 
 // joinWith closes a round.
@@ -75,9 +75,9 @@ func (e *english) joinWith(j joining) rich.Text {
 	ch := e.short("ch").one
 	switch {
 	case j.intoChain && j.top:
-		return fill("join with {} in top of {}-{}", j.with.one, ch, j.chains)
+		return fill("join with {} in top of {}", j.with.one, e.chainsOf(ch, j.chains))
 	case j.intoChain:
-		return fill("join with {} in {}~{} of {}-{}", j.with.one, e.ordinal(j.nth), ch, ch, j.chains)
+		return fill("join with {} in {}~{} of {}", j.with.one, e.ordinal(j.nth), ch, e.chainsOf(ch, j.chains))
 	}
 	return fill("join with {} in first {}", j.with.one, j.first.one)
 }
@@ -341,7 +341,7 @@ func (e *english) level(n int) rich.Text {
 
 func (e *english) closeThrough(loops string) rich.Text {
 	through := map[string]string{"front": "the front loop", "back": "the back loop", "both": "both loops"}[loops]
-	return rich.T(e.word("fasten") + ", leaving a long tail. With the " + e.word("needle") + ", draw the tail through " + through + " of each st of the last round, pull tight and secure it")
+	return rich.T(e.line(fastenOff) + ", leaving a long tail. With the " + e.word("needle") + ", draw the tail through " + through + " of each st of the last round, pull tight and secure it")
 }
 
 // moveStart moves the start of the round to a marker.

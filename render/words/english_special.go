@@ -31,15 +31,15 @@ func (e *english) specialName(f stitch.Form) rich.Text {
 	return rich.T(e.formName(f) + " (" + e.form(f).one.String() + ")")
 }
 
-// overText is the yarn overs before the hook goes in: "yarn over 2 times, ".
-func overText(n int) string {
+// overs is the yarn overs before the hook goes in: "yarn over 2 times, ".
+func (e *english) overs(n int) string {
 	switch n {
 	case 0:
 		return ""
 	case 1:
-		return "yarn over, "
+		return e.word("over") + ", "
 	}
-	return "yarn over " + strconv.Itoa(n) + tie + "times, "
+	return e.word("over") + " " + strconv.Itoa(n) + tie + "times, "
 }
 
 // special explains a stitch: a group in one place, a decrease, a stitch round a post, or an extended one.
@@ -50,17 +50,17 @@ func (e *english) special(s explained) rich.Text {
 	case s.form.Together > 1:
 		return e.together(s)
 	case s.back:
-		return fill("Work from left to right, without turning (left-handed: from right to left): insert hook in the {} on the right (left-handed: on the left), yarn over, draw up a loop; yarn over, draw through 2~loops. {}",
+		return fill(e.expand("Work from left to right, without turning (left-handed: from right to left): insert hook in the {} on the right (left-handed: on the left), {over}, draw up a loop; {over}, draw through 2~loops. {}"),
 			e.short("st").one, e.takesMakes(1, 1, 0))
 	case s.form.Post == stitch.NoPost:
-		return fill("{}, yarn over, draw up a loop; yarn over, draw through 1~loop; finish as {} {}. {}",
-			upper(overText(s.overs)+"insert hook in st"), article(s.extends.one), s.extends.one, e.takesMakes(1, 1, 0))
+		return fill(e.expand("{}, {over}, draw up a loop; {over}, draw through 1~loop; finish as {} {}. {}"),
+			upper(e.overs(s.overs)+"insert hook in st"), article(s.extends.one), s.extends.one, e.takesMakes(1, 1, 0))
 	}
 	from := "insert hook from front to back to front around the post of the st: the post comes forward"
 	if s.form.Post == stitch.BackPost {
 		from = "insert hook from back to front to back around the post of the st: the post stands away from you"
 	}
-	return fill("{}. Finish as {} {}. {}", upper(overText(s.overs)+from), article(s.base.one), s.base.one, e.takesMakes(1, 1, 0))
+	return fill("{}. Finish as {} {}. {}", upper(e.overs(s.overs)+from), article(s.base.one), s.base.one, e.takesMakes(1, 1, 0))
 }
 
 // article is a or an, by how an abbreviation is read out: an sc, an hdc, a dc, an FPdc, a rev dc.
@@ -75,19 +75,20 @@ func article(t rich.Text) string {
 // leg is a stitch but for its last step. A half double crochet keeps two loops, any other stitch one. Where it holds
 // brackets of its own, nested says so.
 func (e *english) leg(s explained, insert string) (steps string, nested bool) {
-	steps = overText(s.overs) + insert + ", yarn over, draw up a loop"
+	over := e.word("over")
+	steps = e.overs(s.overs) + insert + ", " + over + ", draw up a loop"
 	if s.form.Group == stitch.Puff {
-		return overText(s.overs) + insert + ", yarn over, draw up a long loop", false
+		return e.overs(s.overs) + insert + ", " + over + ", draw up a long loop", false
 	}
 	if s.extended {
-		steps += ", yarn over, draw through 1" + tie + "loop"
+		steps += ", " + over + ", draw through 1" + tie + "loop"
 	}
 	switch {
 	case s.half || s.overs == 0:
 	case s.overs == 1:
-		steps += ", yarn over, draw through 2" + tie + "loops"
+		steps += ", " + over + ", draw through 2" + tie + "loops"
 	default:
-		return steps + ", [yarn over, draw through 2" + tie + "loops] " + strconv.Itoa(s.overs) + tie + "times", true
+		return steps + ", [" + over + ", draw through 2" + tie + "loops] " + strconv.Itoa(s.overs) + tie + "times", true
 	}
 	return steps, false
 }
@@ -102,9 +103,9 @@ func (e *english) together(s explained) rich.Text {
 	}[s.form.Post]
 	steps, nested := e.leg(s, insert)
 	if nested {
-		return fill("Do this {}~times: {}. Then yarn over, draw through all {}~loops. {}", n, steps, s.kept(n), e.takesMakes(n, 1, 0))
+		return fill(e.expand("Do this {}~times: {}. Then {over}, draw through all {}~loops. {}"), n, steps, s.kept(n), e.takesMakes(n, 1, 0))
 	}
-	return fill("[{}] {}~times; yarn over, draw through all {}~loops. {}", upper(steps), n, s.kept(n), e.takesMakes(n, 1, 0))
+	return fill(e.expand("[{}] {}~times; {over}, draw through all {}~loops. {}"), upper(steps), n, s.kept(n), e.takesMakes(n, 1, 0))
 }
 
 // group explains several stitches in one place.
@@ -117,18 +118,18 @@ func (e *english) group(s explained) rich.Text {
 	case stitch.CrossFront, stitch.CrossBack:
 		past := map[stitch.Group]string{stitch.CrossFront: "in front of", stitch.CrossBack: "behind"}[s.form.Group]
 		st, in := e.short("st"), into(s.form.Post)
-		next, those, skipped := fill(in+" next {}", st.one), fill("this {}", st.one), fill(in+" the skipped {}", st.one)
+		next, those, skipped := fill(in+" next {}", st.one), fill("this {}", st.one), fill(in+" the "+e.word("skipped")+" {}", st.one)
 		if n > 2 {
-			next, those, skipped = fill(in+" each of next {}~{}", n/2, st.many), fill("these {}", st.many), fill(in+" each of the {}~skipped {}", n/2, st.many)
+			next, those, skipped = fill(in+" each of next {}~{}", n/2, st.many), fill("these {}", st.many), fill(in+" each of the {}~"+e.word("skipped")+" {}", n/2, st.many)
 		}
 		return fill(upper(e.word("skip"))+" {}, {} {}; working "+past+" {}, {} {}. {}", e.passed(exactly(n/2), spot{place: st}), one.one, next, those, one.one, skipped, made)
 	case stitch.Shell:
 		return fill("{}~{} "+in+". {}", n, one.many, made)
 	case stitch.Vee:
-		return fill("({}, {}~1, {}) "+in+". {}", one.one, e.short("ch").one, one.one, made)
+		return fill("({}, {}, {}) "+in+". {}", one.one, e.chainsBy(1), one.one, made)
 	case stitch.Picot:
-		return fill("{}~{}, {} in {}~{} from hook. It sits on the {} before it: it takes no {} and is not counted.",
-			upper(e.term("ch").Short), n, e.short("slst").one, e.ordinal(n), e.short("ch").one, e.short("st").one, e.short("st").one)
+		return fill("{}, {} in {}~{} from hook. It sits on the {} before it: it takes no {} and is not counted.",
+			capital(e.chainsBy(n)), e.short("slst").one, e.ordinal(n), e.short("ch").one, e.short("st").one, e.short("st").one)
 	case stitch.Popcorn:
 		return fill("{}~{} "+in+"; take hook out of loop, insert it from front to back in first of these {}~{}, pick up the loop and draw it through (on a wrong side row, insert hook from back to front). {}",
 			n, one.many, n, one.many, made)
@@ -139,9 +140,9 @@ func (e *english) group(s explained) rich.Text {
 		stitch.BackPost:  "insert hook from back to front to back",
 	}[s.form.Post]
 	steps, nested := e.leg(s, insert)
-	text := fill("All "+in+": [{}] {}~times; yarn over, draw through all {}~loops. ", steps, n, s.kept(n))
+	text := fill(e.expand("All "+in+": [{}] {}~times; {over}, draw through all {}~loops. "), steps, n, s.kept(n))
 	if nested {
-		text = fill("All "+in+", do this {}~times: {}. Then yarn over, draw through all {}~loops. ", n, steps, s.kept(n))
+		text = fill(e.expand("All "+in+", do this {}~times: {}. Then {over}, draw through all {}~loops. "), n, steps, s.kept(n))
 	}
 	if s.form.Group == stitch.Bobble {
 		text = fill("{}It stands out on the side away from you: push it to the right side. ", text)
@@ -159,15 +160,15 @@ func (e *english) spikeSpecial(spike, f noun) (head, text rich.Text) {
 // foundationSpecial explains stitches that make their own chain, from a new start or on from a row.
 func (e *english) foundationSpecial(s explained, goesOn bool) (head, text rich.Text) {
 	head = fill("Foundation {}", s.base.many)
-	lead := overText(s.overs)
+	lead := e.overs(s.overs)
 	if goesOn {
 		head = fill("Foundation {} that go on from a row", s.base.many)
-		return head, fill("First stitch: "+lead+"insert hook in base of the {} just made, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
-			"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}.",
+		return head, fill(e.expand("First stitch: "+lead+"insert hook in base of the {} just made, {over}, draw up a loop; {over}, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
+			"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}."),
 			e.short("st").one, article(s.base.one), s.base.one, e.short("st").one)
 	}
-	text = fill("First stitch: {}~{}, "+lead+"insert hook in {}~{} from hook, yarn over, draw up a loop; yarn over, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
-		"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}.",
-		e.short("ch").one, s.start, e.ordinal(s.start), e.short("ch").one, article(s.base.one), s.base.one, e.short("st").one)
+	text = fill(e.expand("First stitch: {}, "+lead+"insert hook in {}~{} from hook, {over}, draw up a loop; {over}, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
+		"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}."),
+		e.chainsBy(s.start), e.ordinal(s.start), e.short("ch").one, article(s.base.one), s.base.one, e.short("st").one)
 	return head, text
 }

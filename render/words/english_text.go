@@ -32,7 +32,9 @@ var englishLines = map[line]string{
 	factHook:         "{hook}",
 	factGauge:        "{gauge}",
 	factTerms:        "Terms",
-	termsText:        "{}; UK readings with the abbreviations",
+	termsText:        "{}; {} with the abbreviations",
+	otherReadings:    "other readings",
+	fastenOff:        "{fasten}",
 	sideNotions:      "Notions",
 	sideDrawing:      "Drawing",
 	amounts:          "Amounts are based on {}.",
@@ -69,7 +71,7 @@ var englishLines = map[line]string{
 	drawingText:      "{}, to scale. Arrow: direction of work.",
 	drawingHalves:    "{}, to scale, laid flat: {} show half. Arrow: direction of work.",
 	drawingHalf:      "{}, to scale, laid flat: {} shows half. Arrow: direction of work.",
-	notionPin:        "safety pin",
+	notionPin:        "{pin}",
 	notionFormer:     "card or pompom maker of {}",
 	longTail:         ", leaving a long tail for sewing",
 	notionAmount:     "{} of {}",
@@ -111,7 +113,7 @@ var englishLines = map[line]string{
 	blockPiece:       "Wash, lay flat to the finished measurements and let dry.",
 	fibreShare:       "{}% {}",
 	ringName:         "Adjustable ring",
-	ringText:         "Lay the {yarn} in a ring with the tail behind; insert hook, draw up a loop and ch~1 to hold it. Work the first round into the ring, over the tail, then pull the tail to close it.",
+	ringText:         "Lay the {yarn} in a ring with the tail behind; insert hook, draw up a loop and make 1~{ch} to hold it. Work the first round into the ring, over the tail, then pull the tail to close it.",
 	overStretched:    "{} (stretched by {}%)",
 	bodySources:      "Body measures: {}.",
 	bodyFrom:         "{} ({})",
@@ -120,8 +122,6 @@ var englishLines = map[line]string{
 	yarnTable:        "Yarn",
 	yarnTableWeight:  "Yarn, {ball*} of {}",
 }
-
-const englishLineUK = "{}; US readings with the abbreviations"
 
 // englishFixed are the fixed texts of English.
 var englishFixed = map[Key]string{
@@ -161,7 +161,6 @@ var englishFixed = map[Key]string{
 	NoteLabel:         "Note",
 	MeansHead:         "means",
 	HereHead:          "Here",
-	OthersHead:        "others say",
 	ContentsHead:      "Contents",
 	SchematicTitle:    "Drawing with measurements",
 	TitleDrawing:      "Drawing of the finished piece",
@@ -180,12 +179,6 @@ var englishNames = map[nameKind]map[string]string{
 		"intermediate": "a range of stitches, patterns and shaping",
 		"complex":      "several techniques at once",
 	},
-	weightName: {
-		"lace": "Lace", "super fine": "Super fine (fingering)", "fine": "Fine (sport)", "light": "Light (DK)",
-		"medium": "Medium (worsted)", "bulky": "Bulky (chunky)", "super bulky": "Super bulky", "jumbo": "Jumbo",
-	},
-	readingName: {"en-US": "US terms", "en-GB": "UK terms"},
-	countryName: {"en-US": "", "en-GB": ""},
 	fibreName: {
 		"cotton": "cotton", "wool": "wool", "acrylic": "acrylic", "linen": "linen", "silk": "silk", "alpaca": "alpaca",
 		"bamboo": "bamboo", "polyamide": "polyamide", "nylon": "nylon", "polyester": "polyester", "viscose": "viscose", "merino": "merino wool",
@@ -202,14 +195,9 @@ var englishBody = map[string]string{
 	"neck": "neck", "neck_opening": "neck opening", "shoulder": "shoulder", "shoulders": "shoulders", "armhole": "armhole",
 	"armhole_depth": "armhole depth", "upper_arm": "upper arm", "wrist": "wrist", "sleeve": "sleeve length", "sleeve_length": "sleeve length",
 	"hand": "hand", "thumb": "thumb", "foot": "foot", "foot_length": "foot length", "heel": "heel", "sole": "sole",
-	"yoke": "yoke", "yoke_depth": "yoke depth", "body": "body", "body_length": "body length", "hem": "lower edge", "skirt": "skirt",
-	"cross_back": "cross back", "back": "back", "front": "front", "back_waist_length": "back waist length", "diameter": "diameter",
+	"yoke": "yoke", "yoke_depth": "yoke depth", "body": "body", "body_length": "body length", "hem": "{hem}", "skirt": "skirt",
+	"cross_back": "cross back", "back": "back", "front": "{front}", "back_waist_length": "back waist length", "diameter": "diameter",
 	"circumference": "circumference", "head_circumference": "head circumference", "crotch_depth": "crotch depth", "leg": "leg",
-	"gusset": "gusset", "side": "side", "strap": "strap", "edge": "edge", "arm_length": "arm length", "shoulder_length": "shoulder length",
+	"gusset": "gusset", "side": "side", "strap": "{strap}", "edge": "edge", "arm_length": "arm length", "shoulder_length": "shoulder length",
 	"back_neck_to_cuff": "back neck to cuff", "back_hip_length": "back length to hip", "hand_length": "hand length",
-}
-
-// englishWeightsUK are the names of weights in the United Kingdom, where they differ.
-var englishWeightsUK = map[string]string{
-	"lace": "Lace (2 ply)", "super fine": "4 ply", "fine": "Sport (5 ply)", "light": "DK", "medium": "Aran", "bulky": "Chunky", "super bulky": "Super chunky",
 }

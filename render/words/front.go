@@ -29,7 +29,7 @@ func (l *Language) Facts(p *plan.Pattern) []Fact {
 	if len(p.Gauges) > 0 && p.Gauges[0].Was == nil {
 		add(factGauge, join("; ", append([]rich.Text{c.gauge(p.Gauges[0])}, c.motifSizes()...)...))
 	}
-	add(factTerms, fill(l.voice.line(termsText), upper(l.ReadingNote())))
+	add(factTerms, fill(l.voice.line(termsText), upper(l.ReadingNote()), l.otherReadings()))
 	return facts
 }
 
@@ -58,7 +58,15 @@ func (l *Language) YarnTableHead(p *plan.Pattern) string {
 func (l *Language) grams(mg int64) string { return l.Number(float64(mg)/1000, 1) + tie + "g" }
 
 // ReadingNote names the terms the page is written in: "US terms", "español neutro".
-func (l *Language) ReadingNote() string { return l.voice.name(readingName, l.read.Tag()) }
+func (l *Language) ReadingNote() string { return l.read.word("reading") }
+
+// otherReadings names the other readings of the language: the one there is, or all of them together.
+func (l *Language) otherReadings() string {
+	if others := l.read.others(); len(others) == 1 {
+		return others[0].word("reading")
+	}
+	return l.voice.line(otherReadings)
+}
 
 func sizesHead(p *plan.Pattern) line {
 	if len(p.Sizes) > 1 {
@@ -146,8 +154,8 @@ func (l *Language) YarnName(y plan.Yarn) string {
 
 // WeightName is the name of a yarn weight class: "Light (DK)". An unknown class is given as it stands.
 func (l *Language) WeightName(class string) string {
-	if t := l.voice.name(weightName, class); t != "" {
-		return t
+	if concept := "weight " + class; l.read.Has(concept) {
+		return l.read.word(concept)
 	}
 	return upper(class)
 }

@@ -177,7 +177,7 @@ func TestNames(t *testing.T) {
 	en, gb, es, ar := language(t, "en"), language(t, "en-GB"), language(t, "es"), language(t, "es-AR")
 	for _, k := range []struct{ got, want string }{
 		{en.WeightName("light"), "Light (DK)"}, {gb.WeightName("light"), "DK"}, {gb.WeightName("jumbo"), "Jumbo"}, {es.WeightName("medium"), "Medio (worsted)"}, {en.WeightName("raffia"), "Raffia"},
-		{en.BodyName("inseam"), "Inside leg"}, {es.BodyName("inseam"), "Pierna interior"}, {es.BodyName("height"), "Estatura"}, {es.BodyName("left_ear"), "Left ear"},
+		{en.BodyName("inseam"), "Inside leg"}, {es.BodyName("inseam"), "Largo interior de la pierna"}, {es.BodyName("height"), "Estatura"}, {es.BodyName("left_ear"), "Left ear"},
 		{en.Ease("hips"), "Ease at hips"}, {es.Ease("hips"), "Holgura en la cadera"}, {ar.Ease("hips"), "Soltura en la cadera"}, {es.Ease("rise"), "Holgura en el tiro"},
 		{en.ReadingNote(), "US terms"}, {gb.ReadingNote(), "UK terms"}, {es.ReadingNote(), "español neutro"},
 		{en.Tag(), "en-US"}, {es.Tag(), "es"}, {ar.Tag(), "es-AR"}, {ar.Code(), "es"},

@@ -41,7 +41,6 @@ const (
 	NoteLabel
 	MeansHead
 	HereHead
-	OthersHead
 	ContentsHead
 	SchematicTitle
 	TitleDrawing
@@ -101,7 +100,9 @@ const (
 	factGauge
 	factOwnGauge
 	factTerms
-	termsText // {} reading
+	termsText // {} reading, {} the others
+	otherReadings
+	fastenOff
 	sideNotions
 	sideDrawing
 	amounts       // {} the swatch or the sample
@@ -215,8 +216,5 @@ const (
 	wearerName          // a measure of the wearer that has another name on the piece
 	levelName
 	levelText
-	weightName
 	fibreName
-	readingName // by tag: "US terms"
-	countryName // by tag, for the readings of others: "AR, UY"
 )

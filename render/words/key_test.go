@@ -45,7 +45,7 @@ func TestEveryLineIsSaidAlike(t *testing.T) {
 func TestNamesStandInBothLanguages(t *testing.T) {
 	for kind, names := range englishNames {
 		for id, en := range names {
-			if es := spanishNames[kind][id]; es == "" && kind != readingName && kind != countryName {
+			if es := spanishNames[kind][id]; es == "" && kind != bodyName {
 				t.Errorf("%s (%s) has no Spanish name", id, en)
 			}
 		}
@@ -53,6 +53,11 @@ func TestNamesStandInBothLanguages(t *testing.T) {
 	for id := range spanishBody {
 		if englishBody[id] == "" {
 			t.Errorf("%s has no English name", id)
+		}
+	}
+	for id, en := range englishBody {
+		if spanishBody[id] == "" {
+			t.Errorf("%s (%s) has no Spanish name", id, en)
 		}
 	}
 }

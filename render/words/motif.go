@@ -83,7 +83,7 @@ func (c *context) joinRound(j *plan.JoinRound) StepText {
 		st.Count = c.count(j.Row.Counts)
 	}
 	if j.Off {
-		body = append(body, rich.T(upper(c.l.read.word("fasten"))+"."))
+		body = append(body, rich.T(upper(c.l.voice.line(fastenOff))+"."))
 	}
 	st.Body = paragraph(join(" ", body...))
 	return st

@@ -168,9 +168,9 @@ func (c *context) fasten(f *plan.Fasten) StepText {
 	case f.Close != "":
 		body = append(body, sentence(c.l.voice.closeThrough(f.Close)))
 	case f.Off && f.Tail:
-		body = append(body, rich.T(upper(c.l.read.word("fasten"))+c.l.voice.line(longTail)+"."))
+		body = append(body, rich.T(upper(c.l.voice.line(fastenOff))+c.l.voice.line(longTail)+"."))
 	case f.Off:
-		body = append(body, rich.T(upper(c.l.read.word("fasten"))+"."))
+		body = append(body, rich.T(upper(c.l.voice.line(fastenOff))+"."))
 	}
 	return c.step(nil, join(" ", body...))
 }

@@ -16,11 +16,6 @@ import (
 // but the words around them agree with what they stand for.
 type spanish struct{ *reading }
 
-func (s *spanish) inches() bool { return false }
-
-// hookName is nothing: hooks go by their millimetres.
-func (s *spanish) hookName(string, string) string { return "" }
-
 // and writes a list: a, b y c; e before the sound of an i.
 func (s *spanish) and(items []rich.Text) rich.Text {
 	n := len(items)
@@ -310,7 +305,11 @@ func (s *spanish) expand(text string) string {
 		return text
 	}
 	word, after, _ := strings.Cut(rest, "}")
-	return before + s.expandWord(word) + s.expand(after)
+	value := s.expandWord(word)
+	if word != "" {
+		value = s.expand(value) // a term may hold another: cortar {el yarn} y rematar
+	}
+	return before + value + s.expand(after)
 }
 
 func (s *spanish) expandWord(word string) string {
@@ -344,7 +343,12 @@ func (s *spanish) expandWord(word string) string {
 	return name
 }
 
-func (s *spanish) name(k nameKind, id string) string { return spanishNames[k][id] }
+func (s *spanish) name(k nameKind, id string) string {
+	if k == bodyName {
+		return s.bare(s.expand(spanishBody[id]))
+	}
+	return spanishNames[k][id]
+}
 
 // theYarn is a yarn by its name, inside a sentence: el hilo arena.
 func (s *spanish) theYarn(name string) string {

@@ -65,7 +65,7 @@ func (s *spanish) around(name string) string { return name + ", contorno" }
 func (s *spanish) ease(body string) string {
 	ease := upper(s.word("ease"))
 	for _, name := range spanishBody {
-		if s.bare(name) == body {
+		if s.bare(s.expand(name)) == body {
 			return ease + " en " + name
 		}
 	}
@@ -118,7 +118,7 @@ func (s *spanish) cord(c cord) []rich.Text {
 		with += "con " + s.theYarn(c.yarn) + ", "
 	}
 	back := fill("1~{} en {} y en cada {} hasta el final", sl, s.hookChain(2), ch)
-	off := rich.T(s.word("fasten"))
+	off := rich.T(s.line(fastenOff))
 	var out []rich.Text
 	if c.known {
 		out = append(out, fill(with+"{}; {}", s.chains(c.chains), back), off, fill("el cordón mide {}", c.length))
@@ -137,13 +137,13 @@ func (s *spanish) cord(c cord) []rich.Text {
 
 func (s *spanish) elastic(k elastic) []rich.Text {
 	return []rich.Text{
-		fill("cortar {} de goma elástica de {} de ancho", k.length, k.width),
+		fill("cortar {} de "+s.word("elastic")+" de {} de ancho", k.length, k.width),
 		fill("pasarla por {} sin torcerla y coser un extremo sobre el otro", s.run(k.through)),
 	}
 }
 
 func (s *spanish) elasticNeeded(width, length rich.Text) rich.Text {
-	return fill("{} de goma elástica de {} de ancho", length, width)
+	return fill("{} de "+s.word("elastic")+" de {} de ancho", length, width)
 }
 
 func (s *spanish) pompom(k pompom) rich.Text {

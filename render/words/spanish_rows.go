@@ -327,7 +327,7 @@ func (s *spanish) bridges(runs []named) rich.Text {
 	for i, r := range runs {
 		texts[i] = s.along(r)
 	}
-	return fill("Tejer cadenas para unir las piezas en este orden, con el derecho de todas de frente: {}. Unir cada cadena con 1~{} a la pieza que sigue.",
+	return fill(s.expand("Tejer {ch*} para unir las piezas en este orden, con el derecho de todas de frente: {}. Unir cada {ch} con 1~{} a la pieza que sigue."),
 		join(", ", texts...), s.short("slst").one)
 }
 

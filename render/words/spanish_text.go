@@ -33,7 +33,9 @@ var spanishLines = map[line]string{
 	factHook:         "{hook}",
 	factGauge:        "{gauge}",
 	factTerms:        "Términos",
-	termsText:        "{}; otros países, junto a las abreviaturas",
+	termsText:        "{}; {}, junto a las abreviaturas",
+	otherReadings:    "otros países",
+	fastenOff:        "{fasten}",
 	sideNotions:      "Otros",
 	sideDrawing:      "Esquema",
 	amounts:          "Cantidades según {}.",
@@ -46,7 +48,7 @@ var spanishLines = map[line]string{
 	weighedSample:    "la pieza tejida en {}, que pesa {}",
 	whyNoSwatch:      "no se pesó ninguna muestra ni pieza",
 	whyNoGauge:       "falta la muestra de tensión del punto pesado",
-	whyNoBall:        "no consta cuánto mide un ovillo",
+	whyNoBall:        "no consta cuánto mide {un ball}",
 	sideYarnIncludes: "Incluyen {}.",
 	theSeam:          "la costura",
 	theSeams:         "las costuras",
@@ -70,7 +72,7 @@ var spanishLines = map[line]string{
 	drawingText:      "{}, a escala. Flecha: dirección del tejido.",
 	drawingHalves:    "{}, a escala, en plano: {} muestran la mitad. Flecha: dirección del tejido.",
 	drawingHalf:      "{}, a escala, en plano: {} muestra la mitad. Flecha: dirección del tejido.",
-	notionPin:        "imperdible",
+	notionPin:        "{pin}",
 	notionFormer:     "cartón o molde de {} para el pompón",
 	longTail:         ", dejando un cabo largo para coser",
 	notionAmount:     "{} de {}",
@@ -160,7 +162,6 @@ var spanishFixed = map[Key]string{
 	NoteLabel:         "Nota",
 	MeansHead:         "significa",
 	HereHead:          "Aquí",
-	OthersHead:        "otros países",
 	ContentsHead:      "Contenido",
 	SchematicTitle:    "Esquema de medidas",
 	TitleDrawing:      "Dibujo de la pieza terminada",
@@ -179,46 +180,28 @@ var spanishNames = map[nameKind]map[string]string{
 		"intermediate": "variedad de puntos, motivos y formas",
 		"complex":      "varias técnicas a la vez",
 	},
-	weightName: {
-		"lace": "Encaje", "super fine": "Superfino", "fine": "Fino", "light": "Ligero (DK)",
-		"medium": "Medio (worsted)", "bulky": "Grueso", "super bulky": "Supergrueso", "jumbo": "Jumbo",
-	},
-	readingName: {
-		"es": "español neutro", "es-ES": "español de España", "es-MX": "español de México", "es-AR": "español rioplatense",
-		"es-CL": "español de Chile", "es-EC": "español del Ecuador",
-	},
-	countryName: {"es": "neutro", "es-ES": "ES", "es-MX": "MX", "es-AR": "AR, UY", "es-CL": "CL", "es-EC": "EC"},
 	fibreName: {
 		"cotton": "algodón", "wool": "lana", "acrylic": "acrílico", "linen": "lino", "silk": "seda", "alpaca": "alpaca",
 		"bamboo": "bambú", "polyamide": "poliamida", "nylon": "nailon", "polyester": "poliéster", "viscose": "viscosa", "merino": "lana merino",
 		"mohair": "mohair", "cashmere": "cachemira", "elastane": "elastano", "hemp": "cáñamo",
 	},
-	bodyName:   spanishBodyNames(),
 	wearerName: {"height": "estatura", "sleeve_length": "brazo hasta la axila"},
 }
 
 // spanishBody are the measures and parts of the body with their article, which says their gender.
 var spanishBody = map[string]string{
 	"waist": "la cintura", "hips": "la cadera", "hip": "la cadera", "chest": "el pecho", "bust": "el busto", "rise": "el tiro",
-	"inseam": "la pierna interior", "outseam": "la pierna exterior", "thigh": "el muslo", "knee": "la rodilla", "calf": "la pantorrilla",
+	"inseam": "el largo interior de la pierna", "outseam": "el largo exterior de la pierna", "thigh": "el muslo", "knee": "la rodilla", "calf": "la pantorrilla",
 	"ankle": "el tobillo", "cuff": "el puño", "length": "el largo total", "height": "la altura", "width": "el ancho", "depth": "la profundidad",
 	"head": "la cabeza", "brim": "el ala", "crown": "la copa", "hat": "el gorro", "neck": "el cuello", "neck_opening": "la abertura del cuello",
 	"shoulder": "el hombro", "shoulders": "los hombros", "armhole": "la sisa", "armhole_depth": "la profundidad de la sisa",
 	"upper_arm": "el brazo", "wrist": "la muñeca", "sleeve": "el largo de manga", "sleeve_length": "el largo de manga",
 	"hand": "la mano", "thumb": "el pulgar", "foot": "el pie", "foot_length": "el largo del pie", "heel": "el talón", "sole": "la planta",
-	"yoke": "el canesú", "yoke_depth": "la altura del canesú", "body": "el cuerpo", "body_length": "el largo del cuerpo", "hem": "el borde inferior",
-	"skirt": "la falda", "cross_back": "el ancho de espalda", "back": "la espalda", "front": "el delantero",
-	"back_waist_length": "el largo de talle trasero", "diameter": "el diámetro", "circumference": "el contorno",
+	"yoke": "el canesú", "yoke_depth": "la altura del canesú", "body": "el cuerpo", "body_length": "el largo del cuerpo", "hem": "{el hem}",
+	"skirt": "la falda", "cross_back": "el ancho de espalda", "back": "la espalda", "front": "{el front}",
+	"back_waist_length": "el largo de espalda hasta la cintura", "diameter": "el diámetro", "circumference": "el contorno",
 	"head_circumference": "el contorno de cabeza", "crotch_depth": "la altura de tiro", "leg": "la pierna", "gusset": "el refuerzo",
-	"side": "el costado", "strap": "el tirante", "edge": "el borde", "arm_length": "el largo de brazo",
+	"side": "el costado", "strap": "{el strap}", "edge": "el borde", "arm_length": "el largo de brazo",
 	"shoulder_length": "el largo de hombro", "back_neck_to_cuff": "el largo de nuca a puño", "back_hip_length": "el largo de espalda hasta la cadera",
 	"hand_length": "el largo de la mano",
-}
-
-func spanishBodyNames() map[string]string {
-	names := map[string]string{}
-	for id, name := range spanishBody {
-		names[id] = (&spanish{}).bare(name)
-	}
-	return names
 }

@@ -32,10 +32,14 @@ func (r *reading) word(concept string) string { return r.Term(concept).One }
 type noun struct {
 	one, many rich.Text
 	feminine  bool
+	figured   rich.Text // for one, behind its figure, where it is not called so elsewhere
 }
 
 // by picks the form for a number.
 func (n noun) by(c num) rich.Text {
+	if c.one() && n.figured != nil {
+		return n.figured
+	}
 	if c.one() {
 		return n.one
 	}
@@ -94,3 +98,26 @@ func (r *reading) others() []*reading {
 
 // of picks the text of the language, "" if there is none.
 func (r *reading) of(t plan.Text) string { return t[r.Code()] }
+
+// inches reports whether lengths are given in inches too.
+func (r *reading) inches() bool { return r.Has("inches") && r.word("inches") == "yes" }
+
+// hookName is what stands behind the millimetres of a hook: the marks of the countries whose hooks are in use, each with its
+// country where there are several: "G-6", "UK 8, US G-6". It is "" if nothing does.
+func (r *reading) hookName(us, uk string) string {
+	if !r.Has("hook marks") {
+		return ""
+	}
+	countries := strings.Fields(r.word("hook marks"))
+	var out []string
+	for _, country := range countries {
+		switch mark := map[string]string{"US": us, "UK": uk}[country]; {
+		case mark == "":
+		case len(countries) == 1:
+			out = append(out, mark)
+		default:
+			out = append(out, country+tie+mark)
+		}
+	}
+	return strings.Join(out, ", ")
+}

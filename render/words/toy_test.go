@@ -40,8 +40,10 @@ row,,ρ
 round,,ο
 yarn,,ν
 needle,,μ
-weave,,υ
-fasten,,φ
+inches,,-
+weight light,,λ
+reading,,ω
+country,,ω
 size,,Σ
 decimal,,·
 `
@@ -87,16 +89,14 @@ func (y toy) line(l line) string {
 	switch l {
 	case listSeparator:
 		return "/ "
-	case amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
+	case termsText, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
 		return "λ {} {}"
-	case termsText, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
+	case notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
 	}
 	return "λ"
 }
 func (y toy) name(nameKind, string) string    { return "Ν" }
-func (y toy) hookName(string, string) string  { return "" }
-func (y toy) inches() bool                    { return false }
 func (y toy) and(items []rich.Text) rich.Text { return join(" + ", items...) }
 func (y toy) form(f stitch.Form) noun         { return y.short(string(f.ID)) }
 func (y toy) formName(f stitch.Form) string   { return y.word(string(f.ID)) }
