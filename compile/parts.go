@@ -307,6 +307,7 @@ func (p *partState) event(s *lang.Statement, mask []bool) {
 		p.moveStart(n, mask)
 	case *lang.LevelWith:
 		v, _ := plainNumber(n.N)
+		p.c.useForm(stitch.Plain(stitch.Slip))
 		p.add(&plan.Fasten{Slip: v, For: sizesOf(mask)})
 	case *lang.Close:
 		p.add(&plan.Fasten{Close: n.Loops, For: sizesOf(mask)})

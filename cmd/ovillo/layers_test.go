@@ -44,7 +44,8 @@ render/words:     lang/terms compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw
-render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font
+render/parallel:  compile/plan render/page render/words render/font
+render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/parallel
 render/pdf:       render/page render/font
 
 cmd/ovillo:       *
@@ -64,6 +65,7 @@ var libraries = []struct{ path, users, reason string }{
 var testLibraries = []string{
 	"github.com/rogpeppe/go-internal", "github.com/stretchr/testify", "pgregory.net/rapid",
 	"github.com/klippa-app/go-pdfium", // reads finished PDFs, without anything installed
+	"github.com/ledongthuc/pdf",       // reads the structure tree of finished PDFs across their pages
 }
 
 // outside says which parts of the standard library only the command may use: the core turns text into values and reads

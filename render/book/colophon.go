@@ -24,8 +24,9 @@ func (s *setter) ruledNotes(sheet *layout.Sheet, height float64) {
 		return
 	}
 	y := sheet.H + minorSpace
+	sect := s.root.New("Sect")
 	sheet.Put(0, y, s.each(func(sd side) layout.Box {
-		h := sd.elem(s.root.New("Sect"), "H3")
+		h := sd.elem(sect, "H3")
 		return layout.Text(sd.l.Say(words.MyNotes), minorType, false, sd.x, h)
 	}))
 	for y += minorType.Leading + pitch; y <= height+1e-9; y += pitch {

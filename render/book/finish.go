@@ -69,7 +69,11 @@ func (s *setter) finishStep(number, n int) layout.Box {
 	body := li.New("LBody")
 	b := s.each(func(sd side) layout.Box {
 		text := sd.l.Finishing(s.p, s.p.Finish[n])
-		box := layout.Text(strconv.Itoa(number), stepType, true, sd.x, lbl)
+		label := lbl
+		if sd != s.sides[0] {
+			label = nil // the number stands on both sides, and is said once
+		}
+		box := layout.Text(strconv.Itoa(number), stepType, true, sd.x, label)
 		box.Put(0, 0, layout.Set(layout.Break(text, textType, sd.w()-hang, 0), textType, sd.x+hang, sd.elem(body, "P")))
 		return box
 	})

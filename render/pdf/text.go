@@ -111,29 +111,25 @@ func wordEnds(d *page.Document, t *tree) map[place]bool {
 	if t == nil {
 		return ends
 	}
-	var before page.Glyphs
-	at := place{-1, -1}
+	// The lines of two paragraphs side by side may take turns, so that each has a last line of its own.
+	last := map[*node]place{}
 	for i := range d.Pages {
 		for k, item := range d.Pages[i].Items {
 			g, ok := item.(page.Glyphs)
-			if !ok || g.Elem == nil || g.Text == "" {
+			if !ok || g.Elem == nil || g.Text == "" || t.nodes[g.Elem] == nil {
 				continue
 			}
-			if at.page >= 0 && sameBlock(t, before.Elem, g.Elem) && (at.page != i || apart(before, g)) && !joins(before.Text) {
-				ends[at] = true
+			block := t.nodes[g.Elem].block()
+			if at, more := last[block]; more {
+				before := d.Pages[at.page].Items[at.item].(page.Glyphs)
+				if (at.page != i || apart(before, g)) && !joins(before.Text) {
+					ends[at] = true
+				}
 			}
-			before, at = g, place{i, k}
+			last[block] = place{i, k}
 		}
 	}
 	return ends
-}
-
-func sameBlock(t *tree, a, b *page.Elem) bool {
-	if a == b {
-		return true
-	}
-	m, n := t.nodes[a], t.nodes[b]
-	return m != nil && n != nil && m.block() == n.block()
 }
 
 // apart says whether b begins elsewhere than where a ends.

@@ -1,16 +1,6 @@
 package report
 
-import (
-	"slices"
-	"strings"
-
-	"ovillo/compile/plan"
-	"ovillo/render/words"
-)
-
 var (
-	whyOneLanguage = text{"the pattern is in one language", "el patrón está en un solo idioma"}
-
 	onPage = text{"{edition}, page {page}: {what}: {text}", "{edition}, página {page}: {what}: {text}"}
 
 	lawOutside = text{"text stands in the margin", "un texto queda en el margen"}
@@ -27,7 +17,6 @@ var (
 	notSet    = text{"{edition}: the pages could not be set: {why}", "{edition}: no se pudieron componer las páginas: {why}"}
 	stepGone  = text{"{edition}: this step is not on the pages, or not in its place: {text}", "{edition}: este paso no está en las páginas, o no en su lugar: {text}"}
 	countGone = text{"{edition}: this count is not on the pages: {text}", "{edition}: esta cuenta no está en las páginas: {text}"}
-	unlike    = text{"{part}, step {n}: {one} in one language and {other} in the other", "{part}, paso {n}: {one} en un idioma y {other} en el otro"}
 )
 
 // editions counts the layouts that were set.
@@ -132,46 +121,4 @@ func lookFile(s *subject) look {
 	}
 	l.at = []amount{{pages, nPages}, {pictures, nPictures}}
 	return s.ofPagesUnless(l)
-}
-
-// lookLanguages compares what the languages of the pattern say, step by step: the same steps with the same counts.
-func lookLanguages(s *subject) look {
-	if len(s.p.Languages) < 2 {
-		return look{why: whyOneLanguage}
-	}
-	var langs []*words.Language
-	for _, code := range s.p.Languages {
-		if w, err := words.For(code); err == nil {
-			langs = append(langs, w)
-		}
-	}
-	if len(langs) < 2 {
-		return look{why: whyOneLanguage}
-	}
-	n := 0
-	l := look{fabric: true}
-	for i, part := range s.p.Parts {
-		for k, step := range part.Steps {
-			n++
-			one, other := countOf(langs[0], s.p, part, step), countOf(langs[1], s.p, part, step)
-			if !slices.Equal(one, other) {
-				l.findings = append(l.findings, s.own(Error, unlike, "part", s.in.Words.PartTitle(s.p, i), "n", s.number(k+1),
-					"one", strings.Join(one, " "), "other", strings.Join(other, " ")))
-			}
-		}
-	}
-	l.at = []amount{{n, nStepsPrinted}, {s.in.Source.Texts, nTexts}}
-	return l
-}
-
-// countOf are the figures of the count of a step as a language prints them.
-func countOf(w *words.Language, p *plan.Pattern, part *plan.Part, step plan.Step) []string {
-	st := w.Step(p, part, step)
-	if st.Count == nil {
-		return nil
-	}
-	if st.Count.Slots != nil {
-		return st.Count.Slots
-	}
-	return digits(st.Count.Line.String())
 }

@@ -95,6 +95,7 @@ var (
 	nLettered      = noun{text{"measurement on the drawing", "medida en el dibujo"}, text{"measurements on the drawing", "medidas en el dibujo"}}
 	nEditions      = noun{text{"layout", "composición"}, text{"layouts", "composiciones"}}
 	nPages         = noun{text{"page", "página"}, text{"pages", "páginas"}}
+	nPassages      = noun{text{"passage of the pages", "texto de las páginas"}, text{"passages of the pages", "textos de las páginas"}}
 	nStepsPrinted  = noun{text{"printed step", "paso impreso"}, text{"printed steps", "pasos impresos"}}
 	nPictures      = noun{text{"picture", "imagen"}, text{"pictures", "imágenes"}}
 	nCautions      = noun{text{"caution", "precaución"}, text{"cautions", "precauciones"}}

@@ -1,0 +1,90 @@
+package main
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/render/parallel"
+)
+
+// TestAbbreviationsAreExplained: an abbreviation of any stitch that stands in a row of an example, as it is read from the file,
+// is in the table of abbreviations of that file.
+func TestAbbreviationsAreExplained(t *testing.T) {
+	every := &plan.Pattern{}
+	for _, k := range stitch.Table {
+		every.Stitches = append(every.Stitches, stitch.Plain(k.ID))
+	}
+	for _, s := range sourcesIn(t, "examples") {
+		t.Run(s.file.Name, func(t *testing.T) {
+			t.Parallel()
+			b := publish(t, s)
+			for _, tag := range []string{"en", "es"} {
+				l := speaker(t, tag)
+				all := b.read(t, tag)
+				explained, rows := glossary(all)
+				for _, p := range b.plan.Own { // named by the designer
+					explained = append(explained, p.Names[l.Code()])
+				}
+				if len(explained) < 3 || len(rows) < 10 {
+					t.Fatalf("%s: only %d abbreviations and %d rows were found", tag, len(explained), len(rows))
+				}
+				for _, a := range l.Abbreviations(every) {
+					for _, short := range strings.Split(oneLine(a.Short), ", ") {
+						if found := standsAlone(rows, short, explained); found != "" {
+							t.Errorf("%s: %s is in no table of abbreviations: %s", tag, short, found)
+						}
+					}
+				}
+			}
+		})
+	}
+}
+
+// glossary is the first column of the table of abbreviations, and the passages of what is worked, behind it.
+func glossary(all []parallel.Passage) (explained, rows []string) {
+	section := -1
+	for i, p := range all {
+		switch {
+		case p.Tag == "TD" && p.Lang != "":
+			section = p.Section
+			if all[i-1].Tag == "TH" {
+				explained = append(explained, strings.Split(all[i-1].Text(), ", ")...)
+			}
+		case section >= 0 && p.Section > section && p.Tag == "P":
+			rows = append(rows, p.Text())
+		}
+	}
+	return explained, rows
+}
+
+// standsAlone finds a text that holds an abbreviation which is not one of those explained, nor part of one.
+func standsAlone(rows []string, short string, explained []string) string {
+	if slices.Contains(explained, short) {
+		return ""
+	}
+	longer := slices.Clone(explained)
+	slices.SortFunc(longer, func(a, b string) int { return len(b) - len(a) })
+	word := func(w string) *regexp.Regexp {
+		return regexp.MustCompile(`(?i)(^|[^\pL\pN])` + regexp.QuoteMeta(w) + `($|[^\pL\pN])`)
+	}
+	this := word(short)
+	for _, row := range rows {
+		text := row
+		if !this.MatchString(text) {
+			continue
+		}
+		for _, l := range longer {
+			if strings.Contains(strings.ToLower(l), strings.ToLower(short)) {
+				text = word(l).ReplaceAllString(text, "$1$2")
+			}
+		}
+		if this.MatchString(text) {
+			return row
+		}
+	}
+	return ""
+}
