@@ -80,7 +80,7 @@ func (r *reader) perSize(p parallel.Passage) [][]int {
 }
 
 var (
-	ofSpaces = regexp.MustCompile(`\bch-\d+|esp de \d+ cad`)
+	ofSpaces = regexp.MustCompile(`\bch-\d+|\d+-ch|sps? of \d+ ch|esp de \d+ cad`)
 	rowWord  = regexp.MustCompile(`(?i)\b(?:rows?|rounds?|hileras?|vueltas?)\b`)
 	whole    = regexp.MustCompile(`\d+`)
 )

@@ -20,8 +20,8 @@ const (
 	space
 )
 
-// ofSpace is what stands between the two words for a chain space: ch-2 sp, esp de 2 cad.
-var ofSpace = regexp.MustCompile(`^(?:| |-\d+ | de (?:\d+ )?)$`)
+// ofSpace is what stands between the two words for a chain space: ch-2 sp, 2-ch sp, sp of 2 ch, esp de 2 cad.
+var ofSpace = regexp.MustCompile(`^(?:| |-\d+ | (?:of|de) (?:\d+ )?)$`)
 
 // withoutChain stands before a chain that is none: a foundation stitch is "sin cadena base".
 const withoutChain = "sin "
