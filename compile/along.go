@@ -76,7 +76,7 @@ func (p *partState) from(n *lang.From, mask []bool) {
 		}
 	}
 	p.maxMarks = max(p.maxMarks, p.mostMarkers())
-	p.continues()
+	p.continues(a.runs[0])
 }
 
 // mostMarkers is the most markers that stand on the live edge in any size.

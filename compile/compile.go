@@ -52,6 +52,7 @@ func (c *checker) check() {
 	if c.z > 0 && len(blocks[*lang.Part](c.file.Body)) == 0 {
 		c.say(codeNoParts, c.start(), nil)
 	}
+	c.spentMarkers()
 	c.openings()
 	c.sameTitles()
 	c.bridges()

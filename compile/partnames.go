@@ -73,6 +73,8 @@ func (p *partState) collectNames(at lang.Node, row *lang.Row, seen map[*lang.Gro
 				p.names[m.Mark.Text] = true
 				p.marked = append(p.marked, m.Mark.Text)
 			}
+		case *lang.RoundsBegin:
+			delete(p.lastUse, m.Ref.Path[0]) // no row before it may take the marker out
 		case *lang.Bound:
 			p.meets(m.Marker, row)
 		case *lang.In:

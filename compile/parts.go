@@ -49,6 +49,8 @@ type partState struct {
 	pending   *plan.Length
 	markers   map[string]int
 	lastUse   map[string]*lang.Row // the last row that asks for a marker
+	riding    map[*plan.Row][]int  // the markers that are moved up in a row without being named
+	removed   map[*plan.Row][]int  // the markers that a row itself takes out
 	stripes   *stripes             // that the yarn of the rows follows; nil if it follows none
 	textures  map[*stitchPattern]*inPattern
 	texture   *stitchPattern           // whose rows are being worked
@@ -107,7 +109,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
 		textures: map[*stitchPattern]*inPattern{}, over: map[*stitchPattern][]int{},
 		basis: make([][]basis, c.z), leans: map[lean][]int{},
-		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, roles: map[string]plan.Role{}, walks: map[string]source.Span{}, last: make([]lastRow, c.z),
+		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, riding: map[*plan.Row][]int{}, removed: map[*plan.Row][]int{}, roles: map[string]plan.Role{}, walks: map[string]source.Span{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}
 	for id, b := range c.begins {

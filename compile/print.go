@@ -96,6 +96,9 @@ func (p *partState) marks(r *plan.Row, w *working) {
 		case stays && !touched && (p.firstDone || !p.plan.Start.Spelt):
 			// A row that is told run by run places the markers that stand between the runs.
 			r.MarksUp = true
+			p.riding[r] = append(p.riding[r], i)
+		case goes && !stays && touched:
+			p.removed[r] = append(p.removed[r], i)
 		}
 	}
 }

@@ -140,17 +140,37 @@ func (p *partState) each(mask []bool, at lang.Node, do func(z int) *fabric.Fault
 }
 
 // continues finds out whether the yarn hangs already where the part starts: at the live edge of a part that was not
-// fastened off, with the same yarn.
-func (p *partState) continues() {
+// fastened off, with the same yarn, or at a section of it with which the next row would begin.
+func (p *partState) continues(first *alongRun) {
 	st := &p.plan.Start
-	if len(st.Runs) == 0 || st.Round || st.Runs[0].Kind != plan.RefEdge || st.Runs[0].Own {
+	if len(st.Runs) == 0 || st.Round || st.Runs[0].Own {
 		return
 	}
 	q := p.c.parts[p.c.pat.Parts[st.Runs[0].Part].Name]
-	if !q.fastened && q.inHand == p.yarn {
-		st.Fresh = false
-		p.inHand = q.inHand
+	if q.fastened || q.inHand != p.yarn || st.Runs[0].Kind != plan.RefEdge && !p.atHook(first, q) {
+		return
 	}
+	st.Fresh = false
+	p.inHand = q.inHand
+}
+
+// atHook reports whether a run begins with the place that the next row of another part would begin with, in every size.
+func (p *partState) atHook(r *alongRun, q *partState) bool {
+	if r.ends != nil || r.chain || r.ref.Below {
+		return false
+	}
+	known := false
+	for z, run := range r.runs {
+		edge := q.fab[z].Edge()
+		if q.fab[z].Halted() || p.fab[z].Halted() {
+			continue
+		}
+		if len(run.Places) == 0 || len(edge) == 0 || run.Places[0] != (fabric.Place{ID: edge[0]}) {
+			return false
+		}
+		known = true
+	}
+	return known
 }
 
 // origin notes that the part grows on a run of another part.

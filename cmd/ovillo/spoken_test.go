@@ -20,7 +20,7 @@ import (
 // What a page says in both languages of the sources under testdata/spoken and of the worked constructions. A change of a golden
 // file is to be read as prose.
 func TestSpoken(t *testing.T) {
-	for dir, golden := range map[string]string{"testdata/spoken": "testdata/spoken/%s.golden", "../../testdata/cases": "../../testdata/cases/printed/%s.txt"} {
+	for dir, golden := range map[string]string{"testdata/spoken": "testdata/spoken/%s.golden", "../../testdata/cases": "../../testdata/cases/printed/%s.txt", "../../examples": "testdata/spoken/examples/%s.golden"} {
 		paths, err := filepath.Glob(dir + "/*.ovillo")
 		require.NoError(t, err)
 		require.NotEmpty(t, paths)

@@ -155,6 +155,7 @@ type Block struct {
 	Change      []Count // what each pass adds to the stitches, or takes from them; nil: nothing, or not the same each time
 	For         Sizes
 	Stripes     *Stripes // the stripes that come in the rows; nil if there are none
+	Drop        []int    // markers that nothing looks for behind the last pass, after which they are taken out
 	Tall        Lengths
 	Span        source.Span
 }
@@ -188,6 +189,7 @@ type Fasten struct {
 type MoveStart struct {
 	Marker int
 	Moved  Nums // places passed
+	Drop   bool // nothing looks for the marker behind it: it is taken out as the first round begins there
 	For    Sizes
 }
 

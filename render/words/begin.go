@@ -6,21 +6,22 @@ import (
 )
 
 // beginning makes a beginning chain ready to be said. Whether it counts is said where such a chain first stands in the
-// pattern, and holds throughout.
+// pattern, and holds throughout; and again where it first stands in each further part, for a part may be worked a week later.
 func (c *context) beginning(r *plan.Row) beginning {
 	b := r.Begin
 	always := b.And > 0 || c.disputed(b)
-	first := b.Throughout || c.firstSuch(r)
+	first := b.Throughout || firstSuch(c.p, r)
+	again := c.part != nil && firstSuch(&plan.Pattern{Parts: []*plan.Part{c.part}}, r)
 	return beginning{
 		chains: b.Chains, and: b.And, counts: b.Counts, as: c.as(b.As),
-		explain: always || first, throughout: first && !always,
+		explain: always || first || again, throughout: first && !always,
 	}
 }
 
-// firstSuch reports whether a row is the first of the pattern that begins as it does.
-func (c *context) firstSuch(r *plan.Row) bool {
+// firstSuch reports whether a row is the first of a pattern that begins as it does.
+func firstSuch(p *plan.Pattern, r *plan.Row) bool {
 	var first *plan.Row
-	eachRow(c.p, func(o *plan.Row) {
+	eachRow(p, func(o *plan.Row) {
 		if first == nil && o.Begin.FromHook == 0 && o.Begin.And == 0 && o.Begin.Chains == r.Begin.Chains && o.Begin.Counts == r.Begin.Counts {
 			first = o
 		}

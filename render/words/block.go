@@ -15,7 +15,7 @@ func (c *context) block(b *plan.Block) StepText {
 	total, sure := c.groupSize(b)
 	head := c.l.voice.blockHead(total, c.round(), c.num(b.Times))
 	if sure && total == 1 {
-		st.Body = paragraph(join(" ", append(c.sentences(b.Rows[0], fill("{}: ", head), nil), c.stripes(b.Stripes), c.change(b.Change), c.tall(b.Tall))...))
+		st.Body = paragraph(join(" ", append(c.sentences(b.Rows[0], fill("{}: ", head), nil), c.takenOut(b.Drop, true), c.stripes(b.Stripes), c.change(b.Change), c.tall(b.Tall))...))
 		return st
 	}
 	body := []rich.Text{sentence(head)}
@@ -32,6 +32,9 @@ func (c *context) block(b *plan.Block) StepText {
 		c.nth = at
 		body = append(body, join(" ", c.sentences(r, c.l.voice.blockRow(c.round(), at, at+n-1, c.rowName(r)), nil)...))
 		at += n
+	}
+	if t := c.takenOut(b.Drop, true); t != nil {
+		body = append(body, t)
 	}
 	if t := c.stripes(b.Stripes); t != nil {
 		body = append(body, t)

@@ -25,6 +25,7 @@ type context struct {
 // said is what a row has said in full, and need not say again.
 type said struct {
 	joins bool            // to what motifs are joined
+	ends  bool            // what the end of a row is
 	made  map[string]bool // for what chains are made
 }
 
@@ -119,6 +120,25 @@ func (c *context) partName(i int) string {
 		return name
 	}
 	return fill(c.l.voice.line(thePart), c.l.PartTitle(c.p, i)).String()
+}
+
+// partNames lists parts in a sentence. Those without a name of their own are named as one: the body and parts A and B.
+func (c *context) partNames(parts []int) rich.Text {
+	var texts, titles []rich.Text
+	for _, i := range parts {
+		if name := c.l.read.of(c.p.Parts[i].Called); name != "" {
+			texts = append(texts, rich.T(name))
+		} else {
+			titles = append(titles, rich.T(c.l.PartTitle(c.p, i)))
+		}
+	}
+	switch {
+	case len(titles) > 1:
+		texts = append(texts, c.l.voice.theParts(titles))
+	case len(titles) == 1:
+		texts = append(texts, fill(c.l.voice.line(thePart), titles[0]))
+	}
+	return c.l.voice.and(texts)
 }
 
 // named makes a reference ready to be said.

@@ -97,12 +97,15 @@ func (e *english) places(k plan.PlaceKind) noun {
 	case plan.Unworked:
 		return noun{one: fill("unworked~{}", st.one), many: fill("unworked~{}", st.many)}
 	case plan.RowEnd:
-		return full("row end", "row ends")
+		return e.rowEnd(false)
 	case plan.RingPlace:
 		return full("ring", "rings")
 	}
 	return st
 }
+
+// rowEnd is short enough to be named each time.
+func (e *english) rowEnd(bool) noun { return noun{one: rich.T("row end"), many: rich.T("row ends")} }
 
 // rowsBelow is a place so many rows below.
 func (e *english) rowsBelow(n noun, deep int, round bool) noun {

@@ -59,7 +59,10 @@ func (e *english) whereNext(in string, s spot) rich.Text {
 	one, many := s.place.one, s.place.many
 	switch s.reach {
 	case plan.First:
-		return fill(in+"first {}", one)
+		if s.n.one() || s.n.unknown() {
+			return fill(in+"first {}", one)
+		}
+		return fill(in+"each of first {}~{}", s.n, many)
 	case plan.Same:
 		return fill(in+"same {}", one)
 	case plan.InMarked:
@@ -198,15 +201,23 @@ func (e *english) decrease(f noun, together int, n num, s spot) rich.Text {
 	return fill("{} {}~times", text, n)
 }
 
-// often says how many times in all, and to where.
+// often says how many times in all, and to where. That it goes on to the end of the row is only said where the number is not:
+// beside it, it would be read as something else to do.
 func (e *english) often(t rich.Text, n num, s spot) rich.Text {
 	var to rich.Text
 	switch s.reach {
-	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
+	case plan.ToEnd:
+		if n.unknown() {
+			to = e.bound(s)
+		}
+	case plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
 		to = e.bound(s)
 	}
 	if n.unknown() {
 		return join(" ", t, to)
+	}
+	if n.one() { // once, and which sizes have it is said beside it
+		return join(", ", t, to)
 	}
 	t = fill("{} {}~{}", t, n, timesOf(n, "time", "times"))
 	return join(", ", t, to)

@@ -46,11 +46,11 @@ func (e *english) repeatsOf(pattern string) noun {
 	return noun{one: fill("repeat of {}", pattern), many: fill("repeats of {}", pattern)}
 }
 
-func (e *english) hooksFor(size string, parts []string) rich.Text {
+func (e *english) hooksFor(size string, parts rich.Text) rich.Text {
 	if len(parts) == 0 {
 		return rich.T(size)
 	}
-	return rich.T(size + " for " + e.sizeList(parts))
+	return fill("{} for {}", size, parts)
 }
 
 func (e *english) markers(n int) rich.Text { return rich.T(e.markerCount(n)) }

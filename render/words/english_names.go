@@ -167,7 +167,7 @@ func (e *english) owner(r named) rich.Text {
 	case r.called != "" && (r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation):
 		return rich.T(r.called)
 	case r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation || r.Kind == plan.RefRowEnds:
-		return rich.T("this part")
+		return rich.T("this piece")
 	}
 	return nil
 }

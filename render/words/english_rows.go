@@ -127,9 +127,15 @@ func (e *english) changeHook(size string) rich.Text {
 	return fill("change to the {} "+e.word("hook"), size)
 }
 
-func (e *english) marksUp(n int) rich.Text {
-	if n == 1 {
+func (e *english) marksUp(n int, on, round bool) rich.Text {
+	row := e.rowWord(round).One
+	switch {
+	case n == 1 && on:
+		return rich.T("move the marker up when you come to it, in every " + row + " until it is removed")
+	case n == 1:
 		return rich.T("move the marker up when you come to it")
+	case on:
+		return rich.T("move the markers up as you come to them, in every " + row + " until they are removed")
 	}
 	return rich.T("move the markers up as you come to them")
 }
@@ -150,7 +156,7 @@ func (e *english) measures(called string, tall rich.Text) rich.Text {
 	if called == "" {
 		called = "the piece"
 	}
-	return fill("{} now measures {}", called, tall)
+	return fill("from its start, {} now measures {}", called, tall)
 }
 
 // blockHead says how often some rows are worked in all.
@@ -246,6 +252,10 @@ func (e *english) startAlong(a alongText) rich.Text {
 			out = fill(e.joins(a.yarn)+" in 2nd {} of {}; its first {} is the last corner.", e.short("st").one, e.along(first), e.short("st").one)
 		case first.Kind == plan.RefRowEnds:
 			out = fill(e.joins(a.yarn)+" at the "+firstEnd(first.Down, "first", "last")+" row end of {}.", e.along(first))
+		case len(a.runs) == 1 && first.counted():
+			out = fill(e.joins(a.yarn)+" in {}.", e.one(first.first()))
+		case len(a.runs) == 1 && first.Kind == plan.RefEdge:
+			out = fill(e.joins(a.yarn)+" at the start of {}.", e.along(first))
 		case len(a.runs) == 1:
 			out = fill(e.joins(a.yarn)+" at {}.", e.along(first))
 		default:
@@ -345,12 +355,16 @@ func (e *english) closeThrough(loops string) rich.Text {
 }
 
 // moveStart moves the start of the round to a marker.
-func (e *english) moveStart(marker int, moved num) rich.Text {
+func (e *english) moveStart(marker int, moved num, out bool) rich.Text {
 	st := e.short("st")
-	if !moved.some() {
-		return fill("From here on the rounds begin at marker~{}.", marker)
+	text := fill("From here on the rounds begin at marker~{}", marker)
+	if moved.some() {
+		text = fill("{}, {}~{} after the old start", text, moved, st.by(moved))
 	}
-	return fill("From here on the rounds begin at marker~{}, {}~{} after the old start.", marker, moved, st.by(moved))
+	if out {
+		text = fill("{}; remove the marker as the first of them begins", text)
+	}
+	return stopped(text)
 }
 
 func (e *english) nowHave(counts []rich.Text) rich.Text {
@@ -426,8 +440,11 @@ func (e *english) handedHook(size, yarn string) rich.Text {
 	return fill("{}, {} {}", yarn, size, e.word("hook"))
 }
 
-func (e *english) worked(from []string) rich.Text {
-	return rich.T("worked from " + e.sizeList(from))
-}
+func (e *english) worked(from rich.Text) rich.Text { return fill("worked from {}", from) }
+
+func (e *english) theParts(titles []rich.Text) rich.Text { return fill("parts {}", e.and(titles)) }
+
+// goesOn is a part that goes on where the yarn hangs, over some places of the edge alone.
+func (e *english) goesOn(r named) rich.Text { return fill("continue over {} only", e.along(r)) }
 
 func (e *english) makeSeveral(n int) rich.Text { return rich.T(fmt.Sprintf("make%s%d", tie, n)) }

@@ -19,7 +19,7 @@ var englishLines = map[line]string{
 	styleRows:        "Worked back and forth: turn after each row.",
 	styleJoined:      "Joined rounds, right side facing; do not turn.",
 	styleTurned:      "Joined rounds; turn after each join.",
-	styleSpiral:      "Worked in a spiral: do not join and do not turn. Mark the first st of each round and move the marker up.",
+	styleSpiral:      "Worked in a spiral: do not join and do not turn. Mark the first st of each round: move the marker up in every round and remove it at the end.",
 	firstRowWrong:    "Row~1 is a wrong side row.",
 	firstRoundWrong:  "Round~1 shows the wrong side.",
 	makeRing:         "Make an adjustable ring.",

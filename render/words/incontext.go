@@ -43,6 +43,9 @@ func (c *context) inContext(work []plan.Instr, i int, in *plan.Instr) *plan.Inst
 	case in.Op == plan.Work && in.Reach == plan.ToEnd && in.N != nil && after != nil && after.Over == plan.Unworked:
 		// The row goes on behind its turn, so that this is not its end.
 		said.Reach = plan.Next
+	case before == nil && c.begins(in):
+		// Behind a beginning chain that does not count, the next stitch could be taken for the second.
+		said.Reach = plan.First
 	case after == nil && before != nil && before.Reach == plan.ToLast && c.takesRest(before, in):
 		said.Reach = plan.Last
 	case in.Op == plan.SkipOver && in.Label != "" && crossed(work[i+1:], in.Label):
@@ -50,6 +53,16 @@ func (c *context) inContext(work []plan.Instr, i int, in *plan.Instr) *plan.Inst
 		said.Called = nil
 	}
 	return &said
+}
+
+// begins reports whether an instruction is the first of a row that goes into a stitch, with no beginning chain that stands for
+// a stitch before it.
+func (c *context) begins(in *plan.Instr) bool {
+	if c.worked || in.AfterBegin || in.Op != plan.Work && in.Op != plan.InOne || in.Reach != plan.Next || in.Ref != nil || in.N == nil {
+		return false
+	}
+	n := c.num(in.N)
+	return (in.Over == plan.Stitch || in.Over == plan.FoundationCh) && in.Deep == 0 && (n.one() && !n.gaps() || n.plain())
 }
 
 // neighbour is the instruction before or behind another one that works into places; nil if none does.

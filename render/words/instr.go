@@ -1,6 +1,8 @@
 package words
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/render/rich"
@@ -130,7 +132,7 @@ func (c *context) onlyIn(in *plan.Instr) ([]string, bool) {
 		case in.N[i] == plan.Absent:
 			return false
 		case in.N[i] == 0:
-			return c.bounded(in) || numberless(in.Op)
+			return c.bounded(in) && in.Op != plan.Repeat || numberless(in.Op)
 		}
 		return !per.one() || per.at[i] != plan.Absent
 	}
@@ -151,10 +153,12 @@ func numberless(op plan.Op) bool {
 func (c *context) showsSizes(in *plan.Instr) bool {
 	n := c.num(in.N)
 	switch in.Op {
-	case plan.Repeat, plan.Chains:
+	case plan.Chains:
 		return n.list
+	case plan.Repeat:
+		return n.list && !n.one()
 	case plan.Work, plan.InOne:
-		return n.list && !n.one() && (in.Reach == plan.ThroughBoth || in.Reach == plan.NextOf || in.Ref == nil && (in.Reach == plan.Next || in.Reach == plan.Last))
+		return n.list && !n.one() && (in.Reach == plan.ThroughBoth || in.Reach == plan.NextOf || in.Ref == nil && (in.Reach == plan.Next || in.Reach == plan.Last || in.Reach == plan.First))
 	case plan.Decrease, plan.CrossOver, plan.LeaveRest, plan.SlipOver:
 		return n.list && !n.one()
 	case plan.Lengthen:
@@ -265,8 +269,14 @@ func (c *context) spot(in *plan.Instr) spot {
 		s.last = c.num(in.Last)
 	}
 	s.place = c.l.voice.places(in.Over)
-	if in.Over == plan.Space {
+	switch in.Over {
+	case plan.Space:
 		s.place = c.space(in.Chains)
+	case plan.RowEnd:
+		s.place = c.l.voice.rowEnd(c.said != nil && c.said.ends)
+		if c.said != nil {
+			c.said.ends = true
+		}
 	}
 	if in.Reach == plan.ToSpace {
 		s.space = c.space(in.Chains)
@@ -321,7 +331,43 @@ func (c *context) repeat(in *plan.Instr, s spot) item {
 	if s.n.one() && !s.n.gaps() {
 		return item{text: body, heavy: true}
 	}
+	if len(in.Body) == 1 {
+		if it := c.oneDeed(in, &in.Body[0], s); it.text != nil {
+			return it
+		}
+	}
+	if in.Reach == plan.ToLast && intoChain(in.Body) {
+		s.over, s.place = plan.FoundationCh, c.l.voice.places(plan.FoundationCh)
+	}
 	return item{text: c.l.voice.repeat(body, s.n, s), heavy: true}
+}
+
+// oneDeed is brackets that hold one instruction alone: that one so many times, which needs no brackets. It is empty if the
+// instruction cannot be said so.
+func (c *context) oneDeed(in, one *plan.Instr, s spot) item {
+	n := c.num(one.N)
+	alone := n.one() && !c.within(in.N).num(one.N).gaps() && one.Reach == plan.Next && one.Ref == nil && one.Called == nil && one.Label == "" && one.Body == nil &&
+		one.Yarn < 0 && one.Cross == plan.NoCross && in.Ref == nil && !one.AfterBegin
+	switch {
+	case !alone:
+		return item{}
+	case one.Op == plan.Decrease:
+		s.over, s.place = one.Over, c.spot(one).place
+		return item{text: c.l.voice.decrease(c.form(one.Form), one.Form.Together, s.n, s)}
+	case one.Op == plan.Work:
+		all := *one
+		all.N, all.Reach, all.Marker, all.Before, all.Last, all.Marked = in.N, in.Reach, in.Marker, in.Before, in.Last, in.Marked
+		if in.Reach == plan.Times {
+			all.Reach = plan.Next
+		}
+		return c.item(&all)
+	}
+	return item{}
+}
+
+// intoChain reports whether brackets are worked into a new chain.
+func intoChain(body []plan.Instr) bool {
+	return slices.ContainsFunc(body, func(in plan.Instr) bool { return in.Over == plan.FoundationCh })
 }
 
 // spikes reports whether stitches go down into an older row than the one they are worked along. One row below is that row.

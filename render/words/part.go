@@ -40,7 +40,7 @@ func (l *Language) PartNote(p *plan.Pattern, part *plan.Part) rich.Text {
 		out = append(out, fill(l.voice.line(key)))
 	}
 	if from := c.origins(part); len(from) > 0 {
-		out = append(out, sentence(l.voice.worked(from)))
+		out = append(out, sentence(l.voice.worked(c.partNames(from))))
 	}
 	return paragraph(join(" ", out...))
 }
@@ -78,18 +78,18 @@ func styleLine(s plan.Style) line {
 	return styleRows
 }
 
-// origins names the parts on which a part grows.
-func (c *context) origins(part *plan.Part) []string {
-	var names []string
+// origins are the parts on which a part grows.
+func (c *context) origins(part *plan.Part) []int {
+	var parts []int
 	seen := map[int]bool{}
 	for _, r := range part.Start.Runs {
 		if r.Own || seen[r.Part] || r.Part < 0 || r.Part >= len(c.p.Parts) || c.p.Parts[r.Part] == part {
 			continue
 		}
 		seen[r.Part] = true
-		names = append(names, c.partName(r.Part))
+		parts = append(parts, r.Part)
 	}
-	return names
+	return parts
 }
 
 // Start writes how a part starts. The body is empty for a part that goes on where the yarn hangs.
@@ -113,6 +113,10 @@ func (l *Language) Start(p *plan.Pattern, part *plan.Part) StepText {
 		}
 		if len(s.Runs) > 1 || s.Fresh && len(s.Runs) > 0 {
 			body = append(body, l.voice.startAlong(alongText{runs: c.runs(s.Runs), yarn: c.joined(s, part), rates: !s.Spelt, round: s.Round}))
+			break
+		}
+		if len(s.Runs) == 1 && s.Runs[0].Kind != plan.RefEdge {
+			body = append(body, sentence(l.voice.goesOn(c.named(&s.Runs[0]))))
 		}
 	case plan.StartIn:
 		if s.Fresh && len(s.Runs) > 0 {

@@ -21,7 +21,7 @@ func (l *Language) Step(p *plan.Pattern, part *plan.Part, s plan.Step) StepText 
 		return l.context(p, part, s.For).fasten(s)
 	case *plan.MoveStart:
 		c := l.context(p, part, s.For)
-		return c.step(nil, l.voice.moveStart(c.marker(s.Marker), c.num(s.Moved)))
+		return c.step(nil, l.voice.moveStart(c.marker(s.Marker), c.num(s.Moved), s.Drop))
 	case *plan.Grid:
 		return l.context(p, part, nil).grid(s)
 	case *plan.JoinRound:
@@ -135,17 +135,27 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 func (c *context) markers(r *plan.Row) []rich.Text {
 	var out []rich.Text
 	several := r.Times != nil && !c.num(r.Times).one()
-	if r.MarksUp || several && len(r.Drop) > 0 {
-		out = append(out, sentence(c.l.voice.marksUp(len(c.part.Markers))))
-	}
-	if len(r.Drop) > 0 {
-		var numbers []int
-		for _, m := range r.Drop {
-			numbers = append(numbers, c.marker(m))
+	if r.MarksUp {
+		if n, on, say := c.ridesUp(r); say {
+			out = append(out, sentence(c.l.voice.marksUp(n, on, c.round())))
 		}
-		out = append(out, sentence(c.l.voice.marksOut(numbers, several, c.round())))
+	}
+	if t := c.takenOut(r.Drop, several); t != nil {
+		out = append(out, t)
 	}
 	return out
+}
+
+// takenOut says which markers are taken out; last: behind the last of several rows.
+func (c *context) takenOut(markers []int, last bool) rich.Text {
+	if len(markers) == 0 {
+		return nil
+	}
+	var numbers []int
+	for _, m := range markers {
+		numbers = append(numbers, c.marker(m))
+	}
+	return sentence(c.l.voice.marksOut(numbers, last, c.round()))
 }
 
 // opened gives a sentence that would start with a dash a verb to start with.
@@ -203,7 +213,11 @@ func (c *context) tall(ls plan.Lengths) rich.Text {
 	if len(ls) == 0 {
 		return nil
 	}
-	return sentence(c.l.voice.measures(c.l.read.of(c.part.Called), c.both(ls)))
+	name := c.l.read.of(c.part.Called)
+	if bare := c.l.voice.bare(name); name != "" && lower(bare) != lower(c.l.read.of(c.part.Title)) {
+		name = "" // its title tells of more than the name does: yoke and body
+	}
+	return sentence(c.l.voice.measures(name, c.both(ls)))
 }
 
 // joins closes a round.

@@ -62,13 +62,13 @@ func (c *context) hooksNote() rich.Text {
 	}
 	var texts []rich.Text
 	for _, h := range c.p.Hooks {
-		var parts []string
+		var parts []int
 		for i, part := range c.p.Parts {
 			if part.Hook == h || part.Hook == 0 && h == c.p.Hooks[0] || changesTo(part.Steps, h) {
-				parts = append(parts, c.partName(i))
+				parts = append(parts, i)
 			}
 		}
-		texts = append(texts, c.l.voice.hooksFor(c.l.hook(h), parts))
+		texts = append(texts, c.l.voice.hooksFor(c.l.hook(h), c.partNames(parts)))
 	}
 	return sentence(join("; ", texts...))
 }

@@ -25,9 +25,9 @@ func (s *spanish) and(items []rich.Text) rich.Text {
 	return fill("{} "+andWord(items[n-1].String())+" {}", join(", ", items[:n-1]...), items[n-1])
 }
 
-// andWord is y, or e before a word that starts with the sound of an i.
+// andWord is y, or e before a word that starts with the sound of an i. Marks of quotation are not said.
 func andWord(next string) string {
-	w := strings.ToLower(next)
+	w := strings.ToLower(strings.TrimLeft(next, `«“"'([`))
 	w = strings.TrimPrefix(w, "h")
 	if strings.HasPrefix(w, "ie") || strings.HasPrefix(w, "ia") {
 		return "y"
@@ -128,6 +128,11 @@ func (n noun) eachNext(c num) rich.Text {
 	return n.eachOf(c, "", "siguientes")
 }
 
+// eachFirst is "cada uno de los 2 primeros p".
+func (n noun) eachFirst(c num) rich.Text {
+	return fill("cada "+n.agree("uno de los", "una de las")+" {}~"+n.agree("primeros", "primeras")+" {}", c, n.many)
+}
+
 // eachLast is "cada uno de los 2 últimos p".
 func (n noun) eachLast(c num) rich.Text {
 	return fill("cada "+n.agree("uno de los", "una de las")+" {}~"+n.agree("últimos", "últimas")+" {}", c, n.many)
@@ -218,11 +223,20 @@ func (s *spanish) places(k plan.PlaceKind) noun {
 	case plan.Unworked:
 		return noun{one: fill("{} sin~tejer", st.one), many: fill("{} sin~tejer", st.many), feminine: st.feminine}
 	case plan.RowEnd:
-		return noun{one: rich.T("extremo de hilera"), many: rich.T("extremos de hilera")}
+		return s.rowEnd(false)
 	case plan.RingPlace:
 		return noun{one: rich.T("anillo"), many: rich.T("anillos")}
 	}
 	return st
+}
+
+// rowEnd is named in full once in a row; behind that the end alone is enough.
+func (s *spanish) rowEnd(again bool) noun {
+	if again {
+		return noun{one: rich.T("extremo"), many: rich.T("extremos")}
+	}
+	row := s.rowWord(false).One
+	return noun{one: rich.T("extremo de " + row), many: rich.T("extremos de " + row)}
 }
 
 // rowsBelow is a place so many rows below.

@@ -25,7 +25,7 @@ func (s *spanish) work(w working) rich.Text {
 // de los" would not agree with it.
 func (s *spanish) uneven(at spot) bool {
 	switch at.reach {
-	case plan.Next, plan.Last:
+	case plan.Next, plan.Last, plan.First:
 		return at.ref.Kind == 0 && at.n.list && !at.n.plain() && !at.n.one()
 	case plan.ThroughBoth, plan.NextOf:
 		return at.n.list && !at.n.plain() && !at.n.one()
@@ -83,7 +83,10 @@ func (s *spanish) where(at spot) rich.Text {
 	case plan.At, plan.BelowOf, plan.BesideOf, plan.NextOf, plan.ThroughBoth:
 		return s.whereNamed(at)
 	case plan.First:
-		return p.first()
+		if at.n.one() || at.n.unknown() {
+			return p.first()
+		}
+		return p.eachFirst(at.n)
 	case plan.Same:
 		return fill(p.agree("el mismo", "la misma")+" {}", p.one)
 	case plan.InMarked:
@@ -123,6 +126,8 @@ func (s *spanish) whereTo(at spot) rich.Text {
 		return fill("{}{}", p.eachNext(at.n), s.upTo(at))
 	case at.after && at.over == plan.Gap:
 		return fill("{} y en cada "+p.agree("uno", "una")+" {}", p.next(), s.bound(at))
+	case at.after && at.reach != plan.ToEnd && !p.compound():
+		return fill("cada {} siguiente {}", p.one, s.bound(at))
 	case at.after:
 		return fill("{} y en {} {}", p.next(), s.each(at), s.bound(at))
 	}
@@ -206,15 +211,23 @@ func (s *spanish) decrease(f noun, together int, n num, at spot) rich.Text {
 	return fill("{} {}~veces", text, n)
 }
 
-// often says how many times in all, and to where.
+// often says how many times in all, and to where. That it goes on to the end of the row is only said where the number is not:
+// beside it, it would be read as something else to do.
 func (s *spanish) often(t rich.Text, n num, at spot) rich.Text {
 	var end rich.Text
 	switch at.reach {
-	case plan.ToEnd, plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
+	case plan.ToEnd:
+		if n.unknown() {
+			end = s.bound(at)
+		}
+	case plan.ToLast, plan.ToMark, plan.ToLabel, plan.ToSpace:
 		end = s.bound(at)
 	}
 	if n.unknown() {
 		return join(" ", t, end)
+	}
+	if n.one() { // once, and which sizes have it is said beside it
+		return join(", ", t, end)
 	}
 	return join(", ", fill("{} {}~"+timesOf(n, "vez", "veces"), t, n), end)
 }

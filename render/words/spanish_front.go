@@ -46,11 +46,11 @@ func (s *spanish) repeatsOf(pattern string) noun {
 	return noun{one: fill("repetición de {}", pattern), many: fill("repeticiones de {}", pattern), feminine: true}
 }
 
-func (s *spanish) hooksFor(size string, parts []string) rich.Text {
+func (s *spanish) hooksFor(size string, parts rich.Text) rich.Text {
 	if len(parts) == 0 {
 		return rich.T(size)
 	}
-	return rich.T(size + " para " + s.sizeList(parts))
+	return fill("{} para {}", size, parts)
 }
 
 func (s *spanish) markers(n int) rich.Text { return rich.T(s.counted(n, "marker")) }

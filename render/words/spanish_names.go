@@ -180,13 +180,13 @@ func (s *spanish) owner(r named) rich.Text {
 	edge := r.Kind == plan.RefEdge || r.Kind == plan.RefFoundation
 	switch {
 	case r.Kind == plan.RefRowEnds && r.whose == "":
-		return rich.T("esta parte")
+		return rich.T("esta pieza")
 	case r.whose != "":
 		return rich.T(r.whose)
 	case r.called != "" && edge:
 		return rich.T(r.called)
 	case edge:
-		return rich.T("esta parte")
+		return rich.T("esta pieza")
 	}
 	return nil
 }

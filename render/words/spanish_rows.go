@@ -143,9 +143,16 @@ func (s *spanish) changeHook(size string) rich.Text {
 	return fill("cambiar {} de {}", to(rich.T(s.expandWord("el hook"))), size)
 }
 
-func (s *spanish) marksUp(n int) rich.Text {
-	if n == 1 {
+func (s *spanish) marksUp(n int, on, round bool) rich.Text {
+	w := s.rowWord(round)
+	every := ", en " + noun{feminine: w.Feminine}.agree("todos los ", "todas las ") + w.Many + " hasta "
+	switch {
+	case n == 1 && on:
+		return rich.T("subir el marcador al llegar a él" + every + "quitarlo")
+	case n == 1:
 		return rich.T("subir el marcador al llegar a él")
+	case on:
+		return rich.T("subir los marcadores al llegar a ellos" + every + "quitarlos")
 	}
 	return rich.T("subir los marcadores al llegar a ellos")
 }
@@ -172,7 +179,7 @@ func (s *spanish) measures(called string, tall rich.Text) rich.Text {
 	if _, plural := withArticle(called); plural {
 		verb = "miden"
 	}
-	return fill("{} "+verb+" ahora {}", called, tall)
+	return fill("desde su comienzo, {} "+verb+" ahora {}", called, tall)
 }
 
 // blockHead says how often some rows are worked in all.
@@ -295,6 +302,10 @@ func (s *spanish) startAlong(a alongText) rich.Text {
 			out = fill(s.joins(a.yarn)+" en el 2.º~{} {}; "+st.agree("el primero", "la primera")+" es la última esquina.", st.one, of(s.along(first)))
 		case first.Kind == plan.RefRowEnds:
 			out = fill(s.joins(a.yarn)+" en el "+firstEnd(first.Down, "primer", "último")+" {} {}.", s.places(plan.RowEnd).one, of(s.along(first)))
+		case len(a.runs) == 1 && first.counted():
+			out = fill(s.joins(a.yarn)+" en {}.", s.one(first.first()))
+		case len(a.runs) == 1 && first.Kind == plan.RefEdge:
+			out = fill(s.joins(a.yarn)+" al comienzo {}.", of(s.along(first)))
 		case len(a.runs) == 1:
 			out = fill(s.joins(a.yarn)+" en {}.", s.along(first))
 		default:
@@ -394,11 +405,14 @@ func (s *spanish) closeThrough(loops string) rich.Text {
 }
 
 // moveStart moves the start of the round to a marker.
-func (s *spanish) moveStart(marker int, moved num) rich.Text {
+func (s *spanish) moveStart(marker int, moved num, out bool) rich.Text {
 	w := s.rowWord(true)
 	text := fill("A partir de aquí, "+noun{feminine: w.Feminine}.the(true)+" "+w.Many+" comienzan en el marcador~{}", marker)
 	if moved.some() {
 		text = fill("{}, {} después del comienzo anterior", text, s.amount(moved, s.short("st")))
+	}
+	if out {
+		text = fill("{}; quitar el marcador al empezar "+noun{feminine: w.Feminine}.agree("el primero", "la primera"), text)
 	}
 	return stopped(text)
 }
@@ -474,7 +488,18 @@ func (s *spanish) handedHook(size, yarn string) rich.Text {
 	return fill("{}, {}", yarn, hook)
 }
 
-func (s *spanish) worked(from []string) rich.Text { return rich.T("se teje desde " + s.sizeList(from)) }
+func (s *spanish) worked(from rich.Text) rich.Text { return fill("se teje desde {}", from) }
+
+func (s *spanish) theParts(titles []rich.Text) rich.Text {
+	names := make([]rich.Text, len(titles))
+	for i, t := range titles {
+		names[i] = fill("«{}»", t)
+	}
+	return fill("las piezas {}", s.and(names))
+}
+
+// goesOn is a part that goes on where the yarn hangs, over some places of the edge alone.
+func (s *spanish) goesOn(r named) rich.Text { return fill("continuar solo sobre {}", s.along(r)) }
 
 func (s *spanish) makeSeveral(n int) rich.Text {
 	return rich.T("hacer" + tie + strconv.Itoa(n) + " iguales")

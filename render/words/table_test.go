@@ -147,9 +147,12 @@ func instructionTable(l *Language) string {
 		for _, reach := range []plan.Reach{plan.Next, plan.Last, plan.ToEnd} {
 			for _, k := range tableNumbers {
 				in := tableInstr(plan.Work, reach, plan.PlaceKind(over), k.n)
-				line(fmt.Sprintf("%s %s %s", place, reachNames[reach], k.name), say(l, 0, reach == plan.Last, in))
+				line(fmt.Sprintf("%s %s %s", place, reachNames[reach], k.name), say(l, 0, reach != plan.ToEnd, in))
 			}
 		}
+	}
+	for _, k := range tableNumbers {
+		line("a row begins "+k.name, say(l, 0, false, tableInstr(plan.Work, plan.Next, plan.Stitch, k.n)))
 	}
 	b.WriteString("\n# Work: how far\n")
 	for reach, name := range reachNames {

@@ -146,7 +146,7 @@ func (y toy) asMade(s spot, posts bool) rich.Text             { return y.t("≈"
 func (y toy) joinYarn(n string) rich.Text                     { return y.t("Δ", n) }
 func (y toy) joinYarnIn(n string, p rich.Text) rich.Text      { return y.t("Δ", n, p) }
 func (y toy) changeHook(size string) rich.Text                { return y.t("ω", size) }
-func (y toy) marksUp(n int) rich.Text                         { return y.t("!", n) }
+func (y toy) marksUp(n int, on, round bool) rich.Text         { return y.t("!", n) }
 func (y toy) marksOut(n []int, _, _ bool) rich.Text           { return y.t("!", len(n)) }
 func (y toy) measures(c string, t rich.Text) rich.Text        { return y.t("↕", c, t) }
 func (y toy) blockHead(rows int, round bool, n num) rich.Text { return y.t("∏", rows, n) }
@@ -173,15 +173,18 @@ func (y toy) countOff(o counting) rich.Text {
 	}
 	return out
 }
-func (y toy) level(n int) rich.Text                  { return y.t("∼", n) }
-func (y toy) closeThrough(string) rich.Text          { return y.t("⊗") }
-func (y toy) moveStart(m int, n num) rich.Text       { return y.t("↷", m, n) }
-func (y toy) nowHave(c []rich.Text) rich.Text        { return y.t("∃", y.and(c)) }
-func (y toy) inSection(n num, c string) rich.Text    { return y.t("∃", n, c) }
-func (y toy) bare(n string) string                   { return n }
-func (y toy) handedHook(size, yarn string) rich.Text { return y.t("ω", size, yarn) }
-func (y toy) worked(from []string) rich.Text         { return y.t("←", y.list(from)) }
-func (y toy) makeSeveral(n int) rich.Text            { return y.t("×", n) }
+func (y toy) level(n int) rich.Text                      { return y.t("∼", n) }
+func (y toy) closeThrough(string) rich.Text              { return y.t("⊗") }
+func (y toy) moveStart(m int, n num, out bool) rich.Text { return y.t("↷", m, n) }
+func (y toy) nowHave(c []rich.Text) rich.Text            { return y.t("∃", y.and(c)) }
+func (y toy) inSection(n num, c string) rich.Text        { return y.t("∃", n, c) }
+func (y toy) bare(n string) string                       { return n }
+func (y toy) handedHook(size, yarn string) rich.Text     { return y.t("ω", size, yarn) }
+func (y toy) worked(from rich.Text) rich.Text            { return y.t("←", from) }
+func (y toy) goesOn(r named) rich.Text                   { return y.t("→") }
+func (y toy) theParts(titles []rich.Text) rich.Text      { return y.and(titles) }
+func (y toy) rowEnd(bool) noun                           { return y.places(plan.RowEnd) }
+func (y toy) makeSeveral(n int) rich.Text                { return y.t("×", n) }
 func (y toy) sew(a, b []named, _ plan.Match, _ rich.Text) rich.Text {
 	return y.t("∪", y.ref(a[0]), y.ref(b[0]))
 }
@@ -200,7 +203,7 @@ func (y toy) balls(lo, hi, n int) rich.Text                        { return y.t(
 func (y toy) gauge(s, r string, f rich.Text, round bool) rich.Text { return y.t("▦", s, f, r) }
 func (y toy) repeatsOf(p string) noun                              { return noun{one: rich.T(p), many: rich.T(p)} }
 func (y toy) stsOf(p string) noun                                  { return noun{one: rich.T(p), many: rich.T(p)} }
-func (y toy) hooksFor(size string, p []string) rich.Text           { return y.t("ω", size, y.list(p)) }
+func (y toy) hooksFor(size string, p rich.Text) rich.Text          { return y.t("ω", size, p) }
 func (y toy) markers(n int) rich.Text                              { return y.t("!", n) }
 func (y toy) buttonsNeeded(n num, s string) rich.Text              { return y.t("⊙", n, s) }
 func (y toy) beginCounts(n int, f noun, counts bool) rich.Text     { return y.t("∞", n, f.one) }

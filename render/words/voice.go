@@ -34,6 +34,7 @@ type nouns interface {
 	form(f stitch.Form) noun       // by its abbreviation
 	formName(f stitch.Form) string // in full: front post double crochet
 	places(k plan.PlaceKind) noun  // what is worked into
+	rowEnd(again bool) noun        // the end of a row; again: one was named before in the row
 	rowsBelow(n noun, deep int, round bool) noun
 	stitchesIn(n noun, yarn string) noun
 	spaces(chains num, any bool) noun // chain spaces of so many chains; any: of no certain number
@@ -85,9 +86,9 @@ type rowTalk interface {
 	inStripes(stripes []rich.Text) rich.Text
 	readsChart(name string, r plan.ChartRow) rich.Text // name: "" where there is one chart alone
 	changeHook(size string) rich.Text
-	marksUp(n int) rich.Text                            // the markers are moved up as they are met
+	marksUp(n int, on, round bool) rich.Text            // the markers are moved up as they are met; on: in every row until they are taken out
 	marksOut(numbers []int, last, round bool) rich.Text // they have no place any more, or behind the last of several rows
-	measures(called string, tall rich.Text) rich.Text
+	measures(called string, tall rich.Text) rich.Text   // called: "" for the piece at hand
 	blockHead(rows int, round bool, n num) rich.Text
 	blockTimes(first bool, n num, round bool) rich.Text // heads rows whose number differs between sizes
 	blockRow(round bool, from, to int, name string) rich.Text
@@ -105,12 +106,14 @@ type partTalk interface {
 	countOff(o counting) rich.Text
 	level(n int) rich.Text
 	closeThrough(loops string) rich.Text
-	moveStart(marker int, moved num) rich.Text
+	moveStart(marker int, moved num, out bool) rich.Text // out: the marker is then taken out
 	nowHave(counts []rich.Text) rich.Text
 	inSection(n num, called string) rich.Text
 	bare(name string) string // a name without its article
 	handedHook(size, yarn string) rich.Text
-	worked(from []string) rich.Text
+	worked(from rich.Text) rich.Text
+	goesOn(r named) rich.Text              // over a run alone, where the yarn hangs
+	theParts(titles []rich.Text) rich.Text // several that have no name of their own in a sentence
 	makeSeveral(n int) rich.Text
 }
 
@@ -142,7 +145,7 @@ type frontTalk interface {
 	gauge(sts, rows string, name rich.Text, round bool) rich.Text
 	stsOf(pattern string) noun     // stitches of a stitch pattern
 	repeatsOf(pattern string) noun // repeats of a stitch pattern
-	hooksFor(size string, parts []string) rich.Text
+	hooksFor(size string, parts rich.Text) rich.Text
 	markers(n int) rich.Text
 	buttonsNeeded(n num, size string) rich.Text
 	elasticNeeded(width, length rich.Text) rich.Text
@@ -229,6 +232,17 @@ func (r named) several() bool {
 		return r.count.some() && !r.count.one()
 	}
 	return false
+}
+
+// counted reports whether a run is places of the live edge that have a name: the first of them is where it starts.
+func (r named) counted() bool {
+	return !r.Below && (r.Kind == plan.RefSection || r.Kind == plan.RefSkipped || r.Kind == plan.RefStitches)
+}
+
+// first is the first place of a run.
+func (r named) first() named {
+	r.Pick = plan.FirstOf
+	return r
 }
 
 // newChain reports whether the run is chains that are made where the part starts.
