@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"slices"
+
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -147,6 +149,9 @@ func (p *partState) continues(first *alongRun) {
 		return
 	}
 	q := p.c.parts[p.c.pat.Parts[st.Runs[0].Part].Name]
+	if st.Runs[0].Called == nil && st.Runs[0].Kind != plan.RefEdge {
+		st.Skip = p.before(first, q)
+	}
 	if q.fastened || q.inHand != p.yarn || st.Runs[0].Kind != plan.RefEdge && !p.atHook(first, q) {
 		return
 	}
@@ -154,23 +159,27 @@ func (p *partState) continues(first *alongRun) {
 	p.inHand = q.inHand
 }
 
-// atHook reports whether a run begins with the place that the next row of another part would begin with, in every size.
-func (p *partState) atHook(r *alongRun, q *partState) bool {
+// before is how many places of the live edge of another part lie before a run; nil if the run is not on that edge in every size.
+func (p *partState) before(r *alongRun, q *partState) plan.Nums {
 	if r.ends != nil || r.chain || r.ref.Below {
-		return false
+		return nil
 	}
-	known := false
+	out := p.c.nums(plan.Absent)
 	for z, run := range r.runs {
-		edge := q.fab[z].Edge()
-		if q.fab[z].Halted() || p.fab[z].Halted() {
+		if q.fab[z].Halted() || p.fab[z].Halted() || len(run.Places) == 0 {
 			continue
 		}
-		if len(run.Places) == 0 || len(edge) == 0 || run.Places[0] != (fabric.Place{ID: edge[0]}) {
-			return false
+		if out[z] = slices.Index(q.fab[z].Edge(), run.Places[0].ID); out[z] < 0 {
+			return nil
 		}
-		known = true
 	}
-	return known
+	return out
+}
+
+// atHook reports whether a run begins with the place that the next row of another part would begin with, in every size.
+func (p *partState) atHook(r *alongRun, q *partState) bool {
+	before := p.before(r, q)
+	return before != nil && !slices.ContainsFunc(before, func(n int) bool { return n > 0 })
 }
 
 // origin notes that the part grows on a run of another part.

@@ -76,6 +76,7 @@ type Start struct {
 	Spelt bool        // StartFrom: the first row says stitch by stitch how the ends of rows are worked
 	Round bool        // StartFrom: all round a flat piece, beginning behind its first corner
 	Fresh bool        // yarn is joined here (it does not hang there already)
+	Skip  Nums        // places of the live edge before the first run, where that is places of it without a name; else nil
 	Yarn  int
 }
 

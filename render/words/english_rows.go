@@ -252,6 +252,8 @@ func (e *english) startAlong(a alongText) rich.Text {
 			out = fill(e.joins(a.yarn)+" in 2nd {} of {}; its first {} is the last corner.", e.short("st").one, e.along(first), e.short("st").one)
 		case first.Kind == plan.RefRowEnds:
 			out = fill(e.joins(a.yarn)+" at the "+firstEnd(first.Down, "first", "last")+" row end of {}.", e.along(first))
+		case len(a.runs) == 1 && a.skip.some():
+			out = fill(e.joins(a.yarn)+" in next {} behind the first {}~{} of {}.", e.short("st").one, a.skip, e.short("st").by(a.skip), e.whole(first))
 		case len(a.runs) == 1 && first.counted():
 			out = fill(e.joins(a.yarn)+" in {}.", e.one(first.first()))
 		case len(a.runs) == 1 && first.Kind == plan.RefEdge:
@@ -445,6 +447,11 @@ func (e *english) worked(from rich.Text) rich.Text { return fill("worked from {}
 func (e *english) theParts(titles []rich.Text) rich.Text { return fill("parts {}", e.and(titles)) }
 
 // goesOn is a part that goes on where the yarn hangs, over some places of the edge alone.
-func (e *english) goesOn(r named) rich.Text { return fill("continue over {} only", e.along(r)) }
+func (e *english) goesOn(r named) rich.Text {
+	if r.called == "" && !r.count.unknown() {
+		return fill("continue over the first {}~{} of {} only", r.count, e.kind(r, !r.count.one()), e.whole(r))
+	}
+	return fill("continue over {} only", e.along(r))
+}
 
 func (e *english) makeSeveral(n int) rich.Text { return rich.T(fmt.Sprintf("make%s%d", tie, n)) }

@@ -78,6 +78,14 @@ func styleLine(s plan.Style) line {
 	return styleRows
 }
 
+// passedOver is how many places of its row lie before the run along which a part starts. A run with a name is found by that.
+func (c *context) passedOver(part *plan.Part) num {
+	if part.Start.Skip == nil || c.l.read.of(part.Start.Runs[0].Called) != "" {
+		return num{}
+	}
+	return c.num(part.Start.Skip)
+}
+
 // origins are the parts on which a part grows.
 func (c *context) origins(part *plan.Part) []int {
 	var parts []int
@@ -112,7 +120,7 @@ func (l *Language) Start(p *plan.Pattern, part *plan.Part) StepText {
 			break
 		}
 		if len(s.Runs) > 1 || s.Fresh && len(s.Runs) > 0 {
-			body = append(body, l.voice.startAlong(alongText{runs: c.runs(s.Runs), yarn: c.joined(s, part), rates: !s.Spelt, round: s.Round}))
+			body = append(body, l.voice.startAlong(alongText{runs: c.runs(s.Runs), skip: c.passedOver(part), yarn: c.joined(s, part), rates: !s.Spelt, round: s.Round}))
 			break
 		}
 		if len(s.Runs) == 1 && s.Runs[0].Kind != plan.RefEdge {

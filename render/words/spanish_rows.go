@@ -302,6 +302,8 @@ func (s *spanish) startAlong(a alongText) rich.Text {
 			out = fill(s.joins(a.yarn)+" en el 2.º~{} {}; "+st.agree("el primero", "la primera")+" es la última esquina.", st.one, of(s.along(first)))
 		case first.Kind == plan.RefRowEnds:
 			out = fill(s.joins(a.yarn)+" en el "+firstEnd(first.Down, "primer", "último")+" {} {}.", s.places(plan.RowEnd).one, of(s.along(first)))
+		case len(a.runs) == 1 && a.skip.some():
+			out = fill(s.joins(a.yarn)+" en {}, después de contar {} {}.", st.next(), s.amount(a.skip, st), of(s.whole(first)))
 		case len(a.runs) == 1 && first.counted():
 			out = fill(s.joins(a.yarn)+" en {}.", s.one(first.first()))
 		case len(a.runs) == 1 && first.Kind == plan.RefEdge:
@@ -499,7 +501,12 @@ func (s *spanish) theParts(titles []rich.Text) rich.Text {
 }
 
 // goesOn is a part that goes on where the yarn hangs, over some places of the edge alone.
-func (s *spanish) goesOn(r named) rich.Text { return fill("continuar solo sobre {}", s.along(r)) }
+func (s *spanish) goesOn(r named) rich.Text {
+	if p := r.place; r.called == "" && !r.count.unknown() && r.count.plain() {
+		return fill("continuar solo sobre "+p.the(true)+" {}~"+p.agree("primeros", "primeras")+" {} {}", r.count, p.many, of(s.whole(r)))
+	}
+	return fill("continuar solo sobre {}", s.along(r))
+}
 
 func (s *spanish) makeSeveral(n int) rich.Text {
 	return rich.T("hacer" + tie + strconv.Itoa(n) + " iguales")

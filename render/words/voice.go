@@ -305,6 +305,7 @@ type joined struct {
 // alongText is the edge a part starts along.
 type alongText struct {
 	runs  []named
+	skip  num // places of its row before the first run, where that has no name; else without numbers
 	yarn  joined
 	rates bool // the ends of rows are not spelt out in the first row: it is said how many stitches go along them
 	round bool // all round a flat piece, beginning behind its first corner
