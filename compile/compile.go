@@ -59,6 +59,7 @@ func (c *checker) check() {
 	c.measures()
 	c.checkSums()
 	c.sampleMeasures()
+	c.putAllIn()
 	c.growing()
 	c.measuredAtAll()
 	c.finishing()
@@ -110,6 +111,7 @@ type checker struct {
 	per            []figure.PerArea         // how heavy the fabric of each yarn is
 	whyNoPer       []figure.Missing
 	blind          map[stitch.ID]bool // stitches for want of whose gauge a seam was not compared
+	later          []func()           // what texts put in, and compare, once all values are known
 	letting        string             // the let that is being worked out; "": none
 	motifs         map[*lang.Motifs]*motifCount
 	forms          map[stitch.Form]bool

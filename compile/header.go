@@ -137,15 +137,28 @@ func (c *checker) oneOf(w *lang.Name, code diag.Code, allowed ...string) string 
 // text gathers a text in every language of the pattern; one that is missing is reported.
 func (c *checker) text(list []*lang.Bi, at lang.Node) plan.Text {
 	t := plan.Text{}
+	texts := map[string]*written{}
 	for _, b := range list {
 		t[b.Lang] = b.Text.Text
+		texts[b.Lang] = inQuotes(&b.Text)
 	}
-	c.complete(t, at)
+	if c.complete(t, at) {
+		c.later = append(c.later, func() { c.sameNumbers(texts, nil) })
+	}
 	return t
 }
 
+// inQuotes is a text between quotation marks.
+func inQuotes(s *lang.Str) *written {
+	w := &written{}
+	at := s.Span()
+	at.Start++
+	w.add(lang.RawLine{Span: at, Text: s.Text})
+	return w
+}
+
 // complete reports the languages a text lacks.
-func (c *checker) complete(t plan.Text, at lang.Node) {
+func (c *checker) complete(t plan.Text, at lang.Node) bool {
 	var missing []string
 	for _, l := range c.pat.Languages {
 		if t[l] == "" {
@@ -155,6 +168,7 @@ func (c *checker) complete(t plan.Text, at lang.Node) {
 	if len(missing) > 0 {
 		c.say(codeNoTranslation, at.Span(), diag.Args{"languages": missing})
 	}
+	return len(missing) == 0
 }
 
 // begin is how a row of a stitch begins.

@@ -23,24 +23,26 @@ const layers = `
 lang/source:
 lang/diag:        lang/source
 lang/terms:
+lang/markdown:
 lang:             lang/source lang/diag
 lang/format:      lang/source lang/diag lang
 
 compile/stitch:
+compile/numeral:
 compile/plan:     lang/source compile/stitch
 compile/fabric:   lang/source compile/stitch compile/plan
 compile/value:    lang/diag lang compile/plan
 compile/figure:   lang/source lang/diag compile/plan
 compile/standard: lang/source lang/diag lang compile/plan
 compile/caution:  lang/source lang/diag lang compile/plan
-compile:          lang/source lang/diag lang compile/stitch compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
+compile:          lang/source lang/diag lang/markdown lang compile/stitch compile/numeral compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
 
 render/rich:
 render/page:
 render/scene:     render/page
 render/font:      render/page
 render/sample:    compile/stitch compile/plan
-render/words:     lang/terms compile/stitch compile/plan render/rich
+render/words:     lang/terms lang/markdown compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw
@@ -55,7 +57,7 @@ cmd/ovillo:       *
 var libraries = []struct{ path, users, reason string }{
 	{"github.com/alecthomas/participle/v2", "lang", "the tree of the language is its grammar; what the statements mean is ours"},
 	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects and font subsets; moving to another is one package's work"},
-	{"github.com/yuin/goldmark", "render/words", "the designer's prose is Markdown"},
+	{"github.com/yuin/goldmark", "lang/markdown", "the designer's prose is Markdown"},
 	{"golang.org/x/image", "render/font render/pdf", "reads the metrics and kerning of the faces"},
 	{"golang.org/x/text", "lang lang/diag render/font", "Unicode: normal forms of names and of letters, the width of a letter in a terminal"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},

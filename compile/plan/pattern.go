@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"math"
+
 	"ovillo/compile/stitch"
 	"ovillo/lang/source"
 )
@@ -189,14 +191,31 @@ type Prose struct {
 // Empty reports whether there is no text in any language.
 func (p Prose) Empty() bool { return len(p.Text) == 0 }
 
-// Value is a value that prose puts in: counts or lengths, one a size, or the abbreviation of a stitch. The one that is not
-// nil holds.
+// Value is a value that prose puts in: counts, lengths or other amounts, one a size, the abbreviation of a stitch, or what
+// something is called in a sentence. The one that is not nil holds.
 type Value struct {
 	Counts  Nums
 	Lengths Lengths
+	Amounts []int64 // in thousandths of Unit; NoAmount where there is none
+	Unit    AmountUnit
 	Form    *stitch.Form
+	Called  Text
 	Memory  bool // a measure of the wearer from memory
 }
+
+// NoAmount stands in the amounts of a [Value] for a size in which there is none.
+const NoAmount = math.MinInt64
+
+// AmountUnit is what an amount is given in.
+type AmountUnit uint8
+
+// The units.
+const (
+	InNothing AmountUnit = iota
+	InGrams
+	InPercent
+	InMonths
+)
 
 // Measure is a measure of the finished piece.
 type Measure struct {

@@ -97,6 +97,17 @@ func (v Vector) Milligrams() []int64 {
 	return out
 }
 
+// Thousandths returns the numbers in thousandths of their canonical unit, rounded, and none where there is no number.
+func (v Vector) Thousandths(none int64) []int64 {
+	out := make([]int64, len(v.N))
+	for i, x := range v.N {
+		if out[i] = none; x != nil {
+			out[i] = roundTo(x, 1000)
+		}
+	}
+	return out
+}
+
 // roundTo returns x times scale as a whole number, halves away from zero.
 func roundTo(x *big.Rat, scale int64) int64 {
 	doubled := new(big.Rat).Mul(x, big.NewRat(2*scale, 1))

@@ -39,10 +39,10 @@ var wording = []Entry{
 	{Code: "OV805", Severity: Error,
 		En: Wording{Message: `nothing is called {word}, so its value cannot be put in`, Mark: `is not known`,
 			Help:    nearHelp(`near it: {near|or}`, `give it a value above the parts: {=let {word} = …}`),
-			Explain: `Braces in a text put in a value that was declared with {=let}, or a measure of the wearer.`},
+			Explain: `Braces in a text put in a value that was declared with {=let}, a measure of the piece or of the wearer, a stitch, or what a part or a place is called.`},
 		Es: Wording{Message: `nada se llama {word}, así que su valor no se puede poner`, Mark: `no se conoce`,
 			Help:    nearHelp(`parecidos: {near|or}`, `darle un valor antes de las piezas: {=let {word} = …}`),
-			Explain: `Las llaves en un texto ponen un valor declarado con {=let} o una medida del cuerpo.`},
+			Explain: `Las llaves en un texto ponen un valor declarado con {=let}, una medida de la pieza o del cuerpo, un punto, o el nombre de una pieza o de un lugar.`},
 		Example: "let tail = 30 cm\n\n" + noted("    en | Leave a tail of {tale}.\n    es | Dejar un cabo de {tail}."),
 		Fixed:   "let tail = 30 cm\n\n" + noted("    en | Leave a tail of {tail}.\n    es | Dejar un cabo de {tail}.")},
 

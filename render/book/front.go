@@ -180,12 +180,12 @@ func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
 // intro is the introduction.
 func (s *setter) intro(sd side, x, w float64) layout.Box {
 	var b layout.Box
-	for i, block := range sd.l.Prose(s.p, s.p.Intro) {
+	for i, block := range s.blocks(sd, s.p.Intro, introType, x, w) {
 		space := layout.Module
-		if i == 0 {
+		if i == 0 || block.close {
 			space = 0
 		}
-		b.Below(space, layout.Set(layout.Break(block.Text, introType, w, 0), introType, x, sd.elem(s.sect, "P")))
+		b.Below(space, block.Box)
 	}
 	return b
 }

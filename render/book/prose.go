@@ -3,6 +3,7 @@ package book
 import (
 	"ovillo/compile/plan"
 	"ovillo/render/layout"
+	"ovillo/render/page"
 	"ovillo/render/words"
 )
 
@@ -10,7 +11,7 @@ import (
 const (
 	minorSpace = 7.5
 	minorBelow = 0.0
-	bulletW    = 5.0
+	bulletW    = 6.0 // holds the number of a tenth item
 )
 
 // minor sets a small head and the prose below it; a head that is empty in the first language is left out.
@@ -46,13 +47,16 @@ func (s *setter) prose(prose plan.Prose) []layout.Strip {
 	var strips []layout.Strip
 	for i, sd := range s.sides {
 		x, w := s.textColumn(i)
-		for k, block := range sd.l.Prose(s.p, prose) {
+		for k, b := range s.blocks(sd, prose, textType, x, w) {
 			if k == len(strips) {
 				strips = append(strips, layout.Strip{Space: layout.Module})
 			}
-			strips[k].Put(0, 0, s.block(sd, block, x, w))
-			if block.Head > 0 {
+			strips[k].Put(0, 0, b.Box)
+			if b.head {
 				strips[k].Keep, strips[k].Heading = true, true
+			}
+			if b.close {
+				strips[k].Space = 0
 			}
 		}
 	}
@@ -62,17 +66,45 @@ func (s *setter) prose(prose plan.Prose) []layout.Strip {
 	return strips
 }
 
-// block sets one block of prose.
-func (s *setter) block(sd side, block words.Block, x, w float64) layout.Box {
-	if block.Head > 0 {
-		h := sd.elem(s.sect, "H4")
-		return layout.Set(layout.Break(block.Text, innerType, w, 0), innerType, x, h)
+// proseBlock is a block of prose that is set.
+type proseBlock struct {
+	layout.Box
+	head  bool
+	close bool // an item behind another of its list
+}
+
+// blocks sets the blocks of a text in one language. The items of a list are read as one list.
+func (s *setter) blocks(sd side, prose plan.Prose, style layout.Style, x, w float64) []proseBlock {
+	var out []proseBlock
+	var lists, bodies []*page.Elem // the lists that are open, one in the other, and the last item of each
+	for i, block := range sd.l.Prose(s.p, prose) {
+		b := proseBlock{head: block.Head > 0, close: i > 0 && block.Deep > 0 && len(lists) > 0}
+		if len(lists) > block.Deep {
+			lists, bodies = lists[:block.Deep], bodies[:block.Deep]
+		}
+		for len(lists) < block.Deep {
+			in := s.sect
+			if n := len(bodies); n > 0 {
+				in = bodies[n-1]
+			}
+			lists, bodies = append(lists, in.New("L")), append(bodies, in)
+		}
+		indent := bulletW * float64(block.Deep)
+		switch {
+		case b.head:
+			b.Box = layout.Set(layout.Break(block.Text, innerType, w, 0), innerType, x, sd.elem(s.sect, "H4"))
+		case block.Deep == 0:
+			b.Box = layout.Set(layout.Break(block.Text, style, w, 0), style, x, sd.elem(s.sect, "P"))
+		case block.Bullet == "":
+			b.Box = layout.Set(layout.Break(block.Text, style, w-indent, 0), style, x+indent, sd.elem(bodies[len(bodies)-1], "P"))
+		default:
+			li := sd.elem(lists[len(lists)-1], "LI")
+			lbl := li.New("Lbl")
+			bodies[len(bodies)-1] = li.New("LBody")
+			b.Box = layout.Text(block.Bullet, style, false, x+indent-bulletW, lbl)
+			b.Put(0, 0, layout.Set(layout.Break(block.Text, style, w-indent, 0), style, x+indent, bodies[len(bodies)-1].New("P")))
+		}
+		out = append(out, b)
 	}
-	if block.Bullet == "" {
-		return layout.Set(layout.Break(block.Text, textType, w, 0), textType, x, sd.elem(s.sect, "P"))
-	}
-	li := sd.elem(s.sect.New("L"), "LI")
-	b := layout.Text(block.Bullet, textType, false, x, li.New("Lbl"))
-	b.Put(0, 0, layout.Set(layout.Break(block.Text, textType, w-bulletW, 0), textType, x+bulletW, li.New("LBody")))
-	return b
+	return out
 }

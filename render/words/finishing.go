@@ -12,11 +12,7 @@ func (l *Language) Finishing(p *plan.Pattern, f plan.Finishing) rich.Text {
 	c := l.context(p, nil, nil)
 	switch f.Kind {
 	case plan.FreeStep:
-		var body []rich.Text
-		for _, b := range c.prose(f.Prose) {
-			body = append(body, b.Text)
-		}
-		return paragraph(join(" ", body...))
+		return merge(c.proseLine(f.Prose, asWritten))
 	case plan.SewRuns:
 		var eased rich.Text
 		if f.Ease != nil {

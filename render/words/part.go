@@ -189,11 +189,7 @@ func (c *context) fasten(f *plan.Fasten) StepText {
 
 // noteStep is prose between rows.
 func (c *context) noteStep(n *plan.NoteStep) StepText {
-	var body []rich.Text
-	for _, b := range c.prose(n.Prose) {
-		body = append(body, b.Text)
-	}
-	return c.step(rich.T(c.l.voice.fixed(NoteLabel)), join(" ", body...))
+	return c.step(rich.T(c.l.voice.fixed(NoteLabel)), c.proseLine(n.Prose, asWritten))
 }
 
 // plainForm is an ordinary stitch of a kind.

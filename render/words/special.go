@@ -58,11 +58,7 @@ func (c *context) ownSpecial(own *plan.OwnStitch) Special {
 	if name := n.one[0].Expand; name != "" {
 		head = fill("{} ({})", upper(name), n.one.String())
 	}
-	var body []rich.Text
-	for _, b := range c.prose(own.How) {
-		body = append(body, stopped(b.Text))
-	}
-	body = append(body, c.l.voice.takesMakes(own.Takes, own.Makes, 0))
+	body := []rich.Text{c.proseLine(own.How, stopped), c.l.voice.takesMakes(own.Takes, own.Makes, 0)}
 	return Special{
 		Form: stitch.Form{ID: own.ID, Together: 1},
 		Head: merge(capital(head)), Text: paragraph(join(" ", body...)),

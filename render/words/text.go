@@ -45,6 +45,7 @@ type Special struct {
 // Block is a block of prose: a paragraph, or an item of a list.
 type Block struct {
 	Text   rich.Text
-	Bullet string // "•", "1." …; "" for a paragraph
+	Bullet string // "•", "1." …; "" for a paragraph, and for what goes on in an item
+	Deep   int    // in how many lists it stands, one in the other
 	Head   int    // 1 or 2 for a heading, 0 otherwise
 }

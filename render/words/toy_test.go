@@ -131,6 +131,10 @@ func (y toy) inSizes(t rich.Text, z []string) rich.Text     { return y.t("∈", 
 func (y toy) fromHook(f noun, h hooked, rest spot) rich.Text {
 	return y.t("⌐", f.one, h.nth, h.skipped, rest.n)
 }
+func (y toy) meet(b, n rich.Text) (rich.Text, rich.Text) { return b, n }
+func (y toy) inUnit(f rich.Text, u plan.AmountUnit, _ bool) rich.Text {
+	return y.t("#", f, int(u))
+}
 func (y toy) startHook(h hooked) rich.Text                    { return y.t("⌐", h.nth) }
 func (y toy) label(round bool, a, b int) rich.Text            { return y.t("ρ", a, b) }
 func (y toy) bareLabel(round, several bool) rich.Text         { return y.t("ρ") }

@@ -27,11 +27,11 @@ example.ovillo: 1 aviso
 
 # OV804
 error[OV804]: los números no coinciden entre los idiomas: aquí 20, en el otro 30
-  --> example.ovillo:11:10
+  --> example.ovillo:11:16
  11 |     es | Dejar 20 bucles.
-    |          ^^^^^^^^^^^^^^^^ tiene 20
+    |                ^^ tiene 20
  10 |     en | Leave 30 loops.
-    |          --------------- tiene 30
+    |                -- tiene 30
     = ayuda: hacer que coincidan o dejar que el patrón los ponga: {name}
 
 example.ovillo: 1 error
@@ -118,4 +118,33 @@ aviso[OV813]: la línea siguiente no da ningún aviso con el código OV608
    = ayuda: quitarla o ponerla justo antes de la línea que muestra el mensaje
 
 example.ovillo: 1 aviso
+
+# OV819
+error[OV819]: en las páginas no caben etiquetas de HTML
+  --> example.ovillo:10:15
+ 10 |     en | Wash <b>cold</b>.
+    |               ^^^ saldría tal cual, o no saldría
+    = ayuda: el énfasis se escribe *así* y un enlace [así](https://…); para el signo mismo, \<
+
+example.ovillo: 1 error
+
+# OV820
+aviso[OV820]: legs es 1 en la talla S, y la palabra que le sigue está en plural: legs
+  --> example.ovillo:12:17
+ 12 |     en | It has {legs} legs.
+    |                 ^^^^^^^^^^^ saldría 1 legs
+    = ayuda: dar las dos palabras, la del singular y la del plural: {legs|…|legs}
+
+example.ovillo: 1 aviso
+
+# OV821
+error[OV821]: el texto en inglés dice 12 y el texto en español no
+  --> example.ovillo:10:26
+ 10 |     en | Leave a tail of 12 loops, then cut.
+    |                          ^^ solo en este idioma
+ 11 |     es | Dejar un cabo y cortar.
+    |          ----------------------- no lo dice
+    = ayuda: decir lo mismo en los dos idiomas o dejar que el patrón ponga el número: {name}
+
+example.ovillo: 1 error
 
