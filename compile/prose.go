@@ -108,7 +108,7 @@ func (c *checker) putIn(language string, w *written, values map[string]plan.Valu
 		calls = c.at.calls
 	}
 	for _, h := range markdown.Holes(w.text) {
-		if f, stitch := c.form(h.Name); stitch && c.at != nil {
+		if f, stitch := c.form(c.file.Named(h.Name)); stitch && c.at != nil {
 			c.useForm(f)
 		}
 		c.later = append(c.later, func() { c.putOneIn(language, w, h, values, calls) })
@@ -124,14 +124,15 @@ func (c *checker) putAllIn() {
 }
 
 func (c *checker) putOneIn(language string, w *written, h markdown.Hole, values map[string]plan.Value, calls map[string]plan.Text) {
-	v, ok := c.lets[h.Name]
-	if f, stitch := c.form(h.Name); !ok && stitch {
+	known := c.file.Named(h.Name)
+	v, ok := c.lets[known]
+	if f, stitch := c.form(known); !ok && stitch {
 		c.useForm(f)
 		values[h.Name] = plan.Value{Form: &f}
 		return
 	}
-	c.body.use(h.Name)
-	if called := c.calledThere(h.Name, calls); !ok && called != nil {
+	c.body.use(known)
+	if called := c.calledThere(known, calls); !ok && called != nil {
 		values[h.Name] = plan.Value{Called: called}
 		return
 	}
@@ -140,7 +141,7 @@ func (c *checker) putOneIn(language string, w *written, h markdown.Hole, values 
 		return
 	}
 	worth := planValue(v)
-	worth.Memory = c.body.remembers(h.Name)
+	worth.Memory = c.body.remembers(known)
 	values[h.Name] = worth
 	if !h.Counted() {
 		c.agrees(language, w, h, worth.Counts)

@@ -11,6 +11,7 @@ const maxFaults = 500
 // faults gathers what is found wrong with the writing.
 type faults struct {
 	file     *source.File
+	spelt    *spelt
 	list     diag.List
 	badBytes bool // the file is not UTF-8, which was said
 }
@@ -74,6 +75,14 @@ func (f *faults) stray(t Token) {
 		return // part of what was said about the file
 	}
 	f.add(d)
+}
+
+// foreign reports an English word of the language in a source that is in another one. It is read as what it says.
+func (f *faults) foreign(t Token, in *tongue) {
+	word := t.Text(f.file.Text)
+	right := in.code(word)
+	f.add(diag.Diagnostic{Code: codeForeign, Span: t.Span, Args: diag.Args{"word": word, "right": right},
+		Edit: &diag.Edit{Span: t.Span, Text: right}})
 }
 
 // isBadByte reports whether a token is a byte that is no UTF-8, of which there is one message for the file.

@@ -44,13 +44,14 @@ func (d Definition) Lex(name string, r io.Reader) (lexer.Lexer, error) {
 
 // LexString cuts a text into tokens.
 func (Definition) LexString(_ string, text string) (lexer.Lexer, error) {
-	return &feed{text: text, tokens: Tokens(text), end: len(text)}, nil
+	return &feed{text: text, tokens: Tokens(text), spelt: &spelt{}, end: len(text)}, nil
 }
 
 // feed hands tokens to participle, one at a time.
 type feed struct {
 	text   string
 	tokens []Token
+	spelt  *spelt
 	end    int // offset of the end, for the last token
 }
 
@@ -61,7 +62,20 @@ func (f *feed) Next() (lexer.Token, error) {
 	}
 	t := f.tokens[0]
 	f.tokens = f.tokens[1:]
-	return lexer.Token{Type: feedTypes[t.Kind], Value: t.Text(f.text), Pos: lexer.Position{Offset: int(t.Span.Start)}}, nil
+	at := lexer.Position{Offset: int(t.Span.Start)}
+	if f.spelt.single[t.Span] {
+		at.Filename = t.Text(f.text)
+	}
+	return lexer.Token{Type: feedTypes[t.Kind], Value: f.spelt.text(t, f.text), Pos: at}, nil
+}
+
+// written is a token as the source has it, which is what counts if it is a name. In a source that is not in English a word
+// may be read as another one; the field for the name of a file, of which a parser reads but one, then holds its spelling.
+func written(t *lexer.Token) string {
+	if t.Pos.Filename != "" {
+		return t.Pos.Filename
+	}
+	return t.Value
 }
 
 // upgrade makes the lexer that a statement's parser reads from.

@@ -212,7 +212,9 @@ func (b *blocks) sayingOnLine(i int) int {
 	return -1
 }
 
-func (b *blocks) text(t Token) string { return t.Text(b.file.Text) }
+// text is what a token is read as, written what it says.
+func (b *blocks) text(t Token) string    { return b.spelt.text(t, b.file.Text) }
+func (b *blocks) written(t Token) string { return t.Text(b.file.Text) }
 
 // textAt is the text of the token at i, "" for -1.
 func (b *blocks) textAt(i int) string {

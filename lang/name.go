@@ -17,7 +17,7 @@ func (n *Name) Parse(lx *lexer.PeekingLexer) error {
 		return participle.NextMatch
 	}
 	start := r.start()
-	n.Text = spelling(r.Next().Value)
+	n.Text = spelling(written(r.Next()))
 	r.close(&n.At, start)
 	return nil
 }
@@ -43,13 +43,13 @@ func (n *Ref) Parse(lx *lexer.PeekingLexer) error {
 
 // path reads the words of a reference; the next token is its first.
 func (r reader) path() ([]string, error) {
-	path := []string{spelling(r.Next().Value)}
+	path := []string{spelling(written(r.Next()))}
 	for r.take(".") {
 		t := r.Peek()
 		if t.Type != tNumber && !r.name() {
 			return nil, r.slip(slipPoint)
 		}
-		path = append(path, spelling(t.Value))
+		path = append(path, spelling(written(t)))
 		r.Next()
 	}
 	return path, nil

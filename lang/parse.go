@@ -12,7 +12,7 @@ const maxBytes = 4 << 20
 
 // Parse reads a source. It always returns a tree; what could not be read is in the list.
 func Parse(f *source.File) (*File, diag.List) {
-	b := &blocks{file: f, faults: faults{file: f}}
+	b := &blocks{file: f, spelt: &spelt{}, faults: faults{file: f, spelt: &spelt{}}}
 	root := &Statement{Block: InFile}
 	if len(f.Text) > maxBytes {
 		b.faults.add(diag.Diagnostic{Code: codeBigFile, Span: source.Span{Start: maxBytes, End: maxBytes + 1},
@@ -20,13 +20,43 @@ func Parse(f *source.File) (*File, diag.List) {
 		return &File{Source: f}, b.faults.list
 	}
 	b.checkEncoding()
-	b.tokens = Tokens(f.Text)
+	tongue := b.cut()
 	b.stack = []*opened{{Statement: root}}
 	for b.skipSilent(); b.i < len(b.tokens); b.skipSilent() {
 		b.line()
 	}
 	b.closeAtEnd()
-	return &File{Source: f, Body: root.Body}, b.faults.list
+	file := &File{Source: f, Body: root.Body, tongue: tongue, spelt: b.spelt}
+	file.readNames()
+	return file, b.faults.list
+}
+
+// cut cuts the source into tokens. Those of a source that is not in English are read as English, and its first line, which
+// says so, as a remark.
+func (b *blocks) cut() *tongue {
+	b.tokens = Tokens(b.file.Text)
+	tongue, line, known := tongueOf(b.file.Text, b.tokens)
+	if tongue == nil {
+		return nil
+	}
+	if !known {
+		b.faults.add(diag.Diagnostic{Code: codeTongue, Span: line[0].Span.To(line[len(line)-1].Span), Args: diag.Args{"known": Tongues()}})
+	}
+	for i := range line {
+		line[i].Kind = Comment
+	}
+	b.spelt = tongue.respell(b.file.Text, b.tokens)
+	b.tokens = b.spelt.tokens
+	b.faults.spelt = b.spelt
+	for _, t := range b.spelt.foreign {
+		b.faults.foreign(t, tongue)
+	}
+	return tongue
+}
+
+// feed is what the parser of a statement reads from.
+func (b *blocks) feed(g gathered) *feed {
+	return &feed{text: b.file.Text, tokens: g.tokens, spelt: b.spelt, end: int(g.head.End)}
 }
 
 // checkEncoding reports the first byte that is no UTF-8; the rest of such a text is no better.
@@ -53,6 +83,7 @@ func hexByte(c byte) string {
 type blocks struct {
 	file   *source.File
 	tokens []Token
+	spelt  *spelt
 	i      int // the next token
 	stack  []*opened
 	credit int // blocks that were closed for want of an `end`: as many stray ones later are silent
@@ -110,7 +141,7 @@ func (b *blocks) statement() {
 		b.faults.gathered(g, f)
 		return
 	}
-	node, err := f.read((&feed{text: b.file.Text, tokens: g.tokens, end: int(g.head.End)}).upgrade())
+	node, err := f.read(b.feed(g).upgrade())
 	if err != nil {
 		b.faults.unread(g, f, err)
 		return
@@ -213,7 +244,7 @@ func (b *blocks) end(g gathered) {
 		b.append(n)
 		if g.fault != noSlip {
 			b.faults.gathered(g, endForm)
-		} else if node, err := endForm.read((&feed{text: b.file.Text, tokens: g.tokens, end: int(g.head.End)}).upgrade()); err != nil {
+		} else if node, err := endForm.read(b.feed(g).upgrade()); err != nil {
 			b.faults.unread(g, endForm, err)
 		} else {
 			n.Node = node

@@ -35,6 +35,10 @@ type Node interface{ Span() source.Span }
 type File struct {
 	Source *source.File
 	Body   []*Statement
+
+	tongue *tongue         // what it is written in; nil: English
+	spelt  *spelt          // its tokens as they were read
+	own    map[string]bool // the names that it gives to things, but for measures
 }
 
 // Statement is one statement, with the statements of its block if it opens one.

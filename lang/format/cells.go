@@ -88,7 +88,7 @@ func (p *page) stopAt(l *line, group string, i, depth, texts int, isText bool) s
 		return noStop
 	case t.Kind == lang.Comment:
 		return commentStop
-	case (group == "header" || group == "measure") && i == 1, group == "shape" && i == 2 && p.is(l.tokens[1], ":"):
+	case (group == "header" || group == "measure") && p.behindFirst(l, i), group == "shape" && i == 2 && p.is(l.tokens[1], ":"):
 		return wordStop
 	case group == "" || group == "shape":
 		return noStop
@@ -102,12 +102,19 @@ func (p *page) stopAt(l *line, group string, i, depth, texts int, isText bool) s
 	return noStop
 }
 
+// behindFirst reports whether token i of a line is the first behind the word, or the turn of phrase, that the line begins
+// with.
+func (p *page) behindFirst(l *line, i int) bool {
+	end := p.tree.WordEnd(l.tokens[0])
+	return i > 0 && l.tokens[i].Span.Start >= end && l.tokens[i-1].Span.Start < end
+}
+
 // group names what a line has columns in common with; "" for lines that have none but counts and comments.
 func (p *page) group(l *line) string {
 	if l.goesOn || l.of == nil || l.closes {
 		return ""
 	}
-	word := l.tokens[0].Text(p.text)
+	word := p.tree.Says(l.tokens[0])
 	if word == "let" || word == "group" || word == "call" {
 		return word
 	}
@@ -159,8 +166,8 @@ func (p *page) sided(l *line, i int) bool {
 	if i < 0 || i+2 >= len(l.tokens) || !p.is(l.tokens[i+1], "-") || p.values[l.tokens[i].Span.Start] {
 		return false
 	}
-	word := l.tokens[i].Text(p.text)
-	return (word == "right" || word == "wrong") && l.tokens[i+2].Text(p.text) == "side"
+	word := p.tree.Says(l.tokens[i])
+	return (word == "right" || word == "wrong") && p.tree.Says(l.tokens[i+2]) == "side"
 }
 
 // read reports whether the statement of a line could be read.

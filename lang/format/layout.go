@@ -32,7 +32,7 @@ func (p *page) layOut() {
 			if l.kind == barLine {
 				l.kind = keptLine // a bar inside an open bracket: what was meant nobody knows
 			}
-		case l.kind != barLine && l.tokens[0].Text(p.text) == "end":
+		case l.kind != barLine && p.tree.Says(l.tokens[0]) == "end":
 			inner = max(inner-1, 0)
 			l.of, l.closes, l.depth = p.statements[at], true, inner
 			open = l.of

@@ -6,6 +6,7 @@ import (
 
 // page is a source that is being set.
 type page struct {
+	tree       *lang.File
 	text       string
 	lines      []*line
 	statements map[int32]*placed // by the offset of their first token
@@ -56,7 +57,7 @@ type line struct {
 
 // newPage finds out what of a tree says how to set the text.
 func newPage(text string, tree *lang.File) *page {
-	p := &page{text: text, statements: map[int32]*placed{}, calls: map[int32]bool{}, values: map[int32]bool{},
+	p := &page{tree: tree, text: text, statements: map[int32]*placed{}, calls: map[int32]bool{}, values: map[int32]bool{},
 		minuses: map[int32]bool{}, steps: map[int32]bool{}, counts: map[int32]bool{}}
 	p.place(tree.Body, placed{})
 	claims := map[int32]bool{}
