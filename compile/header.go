@@ -130,7 +130,7 @@ func (c *checker) oneOf(w *lang.Name, code diag.Code, allowed ...string) string 
 			return a
 		}
 	}
-	c.say(code, w.Span(), diag.Args{"word": w.Text, "known": allowed, "near": lang.Near(w.Text, allowed)})
+	c.say(code, w.Span(), diag.Args{"word": w.Text, "known": allowed, "near": c.file.Near(w.Text, allowed)})
 	return ""
 }
 

@@ -39,7 +39,7 @@ func (c *checker) sampleMeasure(n *lang.SampleMeasure) {
 		if slices.Contains(known, n.Name.Text) {
 			return // it could not be worked out, which was reported
 		}
-		c.say(codeNoMeasure, n.Name.Span(), diag.Args{"word": n.Name.Text, "near": lang.Near(n.Name.Text, known), "known": known})
+		c.say(codeNoMeasure, n.Name.Span(), diag.Args{"word": n.Name.Text, "near": c.file.Near(n.Name.Text, known), "known": known})
 		return
 	}
 	v := c.value(n.Value, nil)

@@ -23,8 +23,6 @@ const (
 	codeOtherWord  diag.Code = "OV119"
 	codeForeign    diag.Code = "OV159"
 	codeTongue     diag.Code = "OV160"
-	codeTaken      diag.Code = "OV161"
-	codeTurn       diag.Code = "OV162"
 
 	// Signs.
 	codeOpenBracket diag.Code = "OV121"

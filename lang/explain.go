@@ -86,12 +86,20 @@ func (r *reading) index(t lexer.Token) int {
 	return len(r.said)
 }
 
-// text is the token at i as it is written, "" beyond the ends.
+// text is what the token at i is read as, "" beyond the ends.
 func (r *reading) text(i int) string {
 	if i < 0 || i >= len(r.said) {
 		return ""
 	}
-	return r.said[i].Text(r.file.Text)
+	return r.spelt.text(r.said[i], r.file.Text)
+}
+
+// shown is the token at i as the source has it, "" beyond the ends.
+func (r *reading) shown(i int) string {
+	if i < 0 || i >= len(r.said) {
+		return ""
+	}
+	return r.spelt.shown(r.said[i], r.file.Text)
 }
 
 // is reports whether the token at i is of a kind.
@@ -135,9 +143,9 @@ func (r *reading) next() diag.Diagnostic {
 	case slipFit, slipWords:
 		d.Help = "form"
 		if i, near := r.nearWord(); near != nil {
-			d.Help, d.Args["wrong"], d.Args["near"] = "near", r.text(i), near
+			d.Help, d.Args["wrong"], d.Args["near"] = "near", r.shown(i), near
 			if r.slip.kind == slipFit {
-				d.Span, d.Args["found"], d.Args["end"] = r.span(i), r.text(i), 0
+				d.Span, d.Args["found"], d.Args["end"] = r.span(i), r.shown(i), 0
 			}
 		}
 	}
@@ -146,7 +154,7 @@ func (r *reading) next() diag.Diagnostic {
 
 // facts are what the messages about what would have to come next are made of.
 func (r *reading) facts() diag.Args {
-	a := diag.Args{"after": r.before(), "found": strings.Trim(r.text(r.at), `"`), "end": 0,
+	a := diag.Args{"after": r.before(), "found": strings.Trim(r.shown(r.at), `"`), "end": 0,
 		"form": r.rightForm(), "limit": maxDepth}
 	if r.at >= len(r.said) {
 		a["end"] = 1
@@ -197,7 +205,7 @@ func (r *reading) nearWord() (at int, near []string) {
 		if !r.isName(i) || i == 0 {
 			continue
 		}
-		if near := Near(r.text(i), known); near != nil {
+		if near := r.spelt.near(r.text(i), known); near != nil {
 			return i, near
 		}
 	}

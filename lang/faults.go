@@ -81,6 +81,9 @@ func (f *faults) stray(t Token) {
 func (f *faults) foreign(t Token, in *tongue) {
 	word := t.Text(f.file.Text)
 	right := in.code(word)
+	if right == word {
+		return
+	}
 	f.add(diag.Diagnostic{Code: codeForeign, Span: t.Span, Args: diag.Args{"word": word, "right": right},
 		Edit: &diag.Edit{Span: t.Span, Text: right}})
 }

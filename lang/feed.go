@@ -63,7 +63,7 @@ func (f *feed) Next() (lexer.Token, error) {
 	t := f.tokens[0]
 	f.tokens = f.tokens[1:]
 	at := lexer.Position{Offset: int(t.Span.Start)}
-	if f.spelt.single[t.Span] {
+	if f.spelt != nil && f.spelt.single[t.Span] {
 		at.Filename = t.Text(f.text)
 	}
 	return lexer.Token{Type: feedTypes[t.Kind], Value: f.spelt.text(t, f.text), Pos: at}, nil

@@ -61,7 +61,7 @@ func rowNumberHint(r *reading) (diag.Diagnostic, bool) {
 		return diag.Diagnostic{}, false
 	}
 	return diag.Diagnostic{Code: codeRowName, Span: r.span(1),
-		Args: diag.Args{"word": r.text(0), "number": r.text(1)}}, true
+		Args: diag.Args{"word": r.shown(0), "number": r.text(1)}}, true
 }
 
 // reservedHint: a word of the language as a name.
@@ -70,7 +70,7 @@ func reservedHint(r *reading) (diag.Diagnostic, bool) {
 	if !named || !r.is(r.at, Word) || !Reserved(r.text(r.at)) {
 		return diag.Diagnostic{}, false
 	}
-	return diag.Diagnostic{Code: codeReserved, Args: diag.Args{"word": r.text(r.at)}}, true
+	return diag.Diagnostic{Code: codeReserved, Args: diag.Args{"word": r.shown(r.at)}}, true
 }
 
 func isRowWord(word string) bool {
@@ -133,7 +133,7 @@ func behindHint(r *reading) (diag.Diagnostic, bool) {
 		return diag.Diagnostic{}, false
 	}
 	return diag.Diagnostic{Code: codeBehind, Span: r.said[n-1].Span.To(r.said[r.at-1].Span),
-		Args: diag.Args{"stitch": r.text(n - 1), "n": r.passage(n, r.at)}}, true
+		Args: diag.Args{"stitch": r.shown(n - 1), "n": r.passage(n, r.at)}}, true
 }
 
 // inNumberHint: dc in 5.
@@ -143,7 +143,7 @@ func inNumberHint(r *reading) (diag.Diagnostic, bool) {
 
 // belowHint: in next 2 rows below.
 func belowHint(r *reading) (diag.Diagnostic, bool) {
-	return diag.Diagnostic{Code: codeBelow, Args: diag.Args{"n": r.text(r.at - 1), "rows": r.text(r.at)}}, r.slip.kind == slipBelow
+	return diag.Diagnostic{Code: codeBelow, Args: diag.Args{"n": r.text(r.at - 1), "rows": r.shown(r.at)}}, r.slip.kind == slipBelow
 }
 
 // colonHint: a row whose header has no colon.
@@ -206,5 +206,5 @@ func (r *reading) isRow() bool { return r.form.read != nil && strings.Contains(r
 
 // isMisspelt reports whether a name is near a word that stands behind others: nxt 5.
 func (r *reading) isMisspelt(i int) bool {
-	return r.isName(i) && !isStitchWord(r.text(i)) && Near(r.text(i), positionWords) != nil
+	return r.isName(i) && !isStitchWord(r.text(i)) && r.spelt.near(r.text(i), positionWords) != nil
 }

@@ -53,6 +53,7 @@ func (v vocabulary) alwaysTheirs() bool {
 // nameUse is a name, or the words of a path, with the vocabulary that each may be from.
 type nameUse struct {
 	at    source.Span // of the name, or of what the path stands in
+	path  bool
 	words []*string
 	from  []vocabulary
 }
@@ -83,7 +84,7 @@ func (w *nameWalker) body(body []*Statement) {
 func (w *nameWalker) node(n Node, from vocabulary) {
 	switch n := n.(type) {
 	case *Name:
-		w.uses = append(w.uses, nameUse{n.Span(), []*string{&n.Text}, []vocabulary{from}})
+		w.uses = append(w.uses, nameUse{n.Span(), false, []*string{&n.Text}, []vocabulary{from}})
 		return
 	case *Ref:
 		w.path(n.Span(), n.Path, ownNames)
@@ -94,6 +95,8 @@ func (w *nameWalker) node(n Node, from vocabulary) {
 			head = functions
 		case n.Op == OpName && w.sum:
 			head = measureNames
+		case n.Op == OpName && len(n.Path) == 1:
+			head = stitchNames // whose gauge is meant: stitches(20 cm, dc)
 		}
 		w.path(n.Span(), n.Path, head)
 	}
@@ -123,7 +126,7 @@ func (w *nameWalker) path(at source.Span, path []string, head vocabulary) {
 	if len(path) == 0 {
 		return
 	}
-	u := nameUse{at: at}
+	u := nameUse{at: at, path: true}
 	for i := range path {
 		from := head
 		switch {
@@ -156,7 +159,7 @@ func isFit(head string) bool {
 func ownNamesOf(uses []nameUse) map[string]bool {
 	own := map[string]bool{}
 	for _, u := range uses {
-		if len(u.words) == 1 && u.from[0] == ownNames {
+		if !u.path && u.from[0] == ownNames {
 			own[*u.words[0]] = true
 		}
 	}
@@ -230,11 +233,14 @@ func (f *File) WordEnd(t Token) int32 {
 	return t.Span.End
 }
 
-// Braced is what a name between braces in a text stands for, as the tree would have it: in a source that is not in English
-// a stitch or a measure of the wearer may be called by its name there.
-func (f *File) Braced(name string) string {
-	if f.tongue == nil || f.own[name] {
-		return name
+// Near returns which of some words of the language, or of the names that ovillo knows, may have been meant by a word of the
+// source; the words and what is returned are English. See [Near].
+func (f *File) Near(word string, known []string) []string { return f.spelt.near(word, known) }
+
+// Coder returns what puts English code into the words of the source, for messages; nil if the source is in English.
+func (f *File) Coder() func(string) string {
+	if f.tongue == nil {
+		return nil
 	}
-	return f.tongue.braced(name, f.own, (*tongue).english)
+	return f.tongue.code
 }

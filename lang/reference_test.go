@@ -38,7 +38,7 @@ var wrappers = map[string]string{
 var linePrefix = map[string]string{"row": "round: ", "value": "let v = "}
 
 // referenceExamples gives the sources of the reference.
-func referenceExamples(t *testing.T) []*source.File {
+func referenceExamples(t testing.TB) []*source.File {
 	text, err := os.ReadFile("reference.md")
 	if err != nil {
 		t.Fatal(err)

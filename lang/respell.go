@@ -15,6 +15,7 @@ import (
 
 // spelt is the tokens of a source as the parser reads them.
 type spelt struct {
+	tongue *tongue // nil: English
 	tokens []Token
 	// english is what tokens are read as, where that is not what they say. The last word of a turn of phrase that is longer
 	// in English is shared out letter by letter, since no two tokens may stand at one place.
@@ -37,6 +38,33 @@ func (s *spelt) text(t Token, source string) string {
 	return t.Text(source)
 }
 
+// shown is a token as the source has it, for messages; of a turn of phrase, the English word that it stands for.
+func (s *spelt) shown(t Token, source string) string {
+	if s.single[t.Span] {
+		return t.Text(source)
+	}
+	return s.text(t, source)
+}
+
+// near returns which of some English words may have been meant by a word of the source. See [Near].
+func (s *spelt) near(word string, known []string) []string {
+	if s == nil || s.tongue == nil {
+		return Near(word, known)
+	}
+	english := map[string]string{}
+	var here []string
+	for _, k := range known {
+		w := s.tongue.code(k)
+		here = append(here, w)
+		english[w] = k
+	}
+	near := Near(word, here)
+	for i, w := range near {
+		near[i] = english[w]
+	}
+	return near
+}
+
 // respeller walks over the tokens of a source.
 type respeller struct {
 	*tongue
@@ -52,7 +80,7 @@ type respeller struct {
 // respell reads the tokens of a source in another language as English.
 func (t *tongue) respell(text string, tokens []Token) *spelt {
 	r := &respeller{tongue: t, source: text, tokens: tokens, behind: "^", first: true,
-		out: spelt{tokens: make([]Token, 0, len(tokens)), english: map[source.Span]string{}, single: map[source.Span]bool{}, ends: map[int32]int32{}}}
+		out: spelt{tongue: t, tokens: make([]Token, 0, len(tokens)), english: map[source.Span]string{}, single: map[source.Span]bool{}, ends: map[int32]int32{}}}
 	for r.i < len(tokens) {
 		r.next()
 	}
@@ -162,7 +190,7 @@ func (r *respeller) phrase() ([]string, int) {
 		}
 	}
 	for _, w := range r.wordTable.read[first] {
-		if w.behind != nil && !slices.Contains(w.behind, r.behind) {
+		if w.behind != nil && !slices.Contains(w.behind, r.behind) && !(slices.Contains(w.behind, "0") && r.afterNumber()) {
 			continue
 		}
 		if matches(w.other[1:], r.word) {

@@ -2,6 +2,7 @@ package lang
 
 import (
 	"bytes"
+	"fmt"
 	"reflect"
 	"regexp"
 	"slices"
@@ -14,54 +15,96 @@ import (
 )
 
 // Reword writes a source in another of the languages that sources are written in: "en", or a tag of [Tongues] such as
-// "es-MX". Words of the language and the names that ovillo knows are turned, between braces in texts as well; names of the
-// designer's own, texts and remarks stay as they are, and so do line ends and blanks, but that a turn of phrase may become
-// longer or shorter. The tree of what comes out is the tree of what went in. A source with errors is not turned, nor is one
-// in which a name is a word of the other language; the list says why. A tag that is not known gives an error of that kind.
-func Reword(f *source.File, to string) (string, diag.List) {
+// "es-MX". Words of the language and the names that ovillo knows are put into it, between braces in texts as well; names of
+// the designer's own, texts and remarks stay as they are, and so do line ends and blanks. The tree of what comes out is the
+// tree of what went in.
+//
+// A source with errors is not reworded, since nobody knows what it means: the error is a [Faulty]. Where a name of the
+// designer's is a word of the other language it is a [Taken].
+func Reword(f *source.File, to string) (string, error) {
 	tree, faults := Parse(f)
 	if len(faults) > 0 {
-		return f.Text, faults
+		return "", &Faulty{faults}
 	}
 	text := tree.inEnglish()
 	if to != "en" {
 		t, ok := tongueNamed(to)
 		if !ok {
-			return f.Text, diag.List{{Code: codeTongue, Args: diag.Args{"known": Tongues()}}}
+			return "", fmt.Errorf("no source can be written in %q: there are en, %s", to, strings.Join(Tongues(), ", "))
 		}
 		english, _ := Parse(source.NewFile(f.Name, text))
 		uses := english.nameUses()
-		if taken := t.taken(uses); len(taken) > 0 && tree.tongue == nil {
-			return f.Text, taken
+		if tree.tongue == nil {
+			if err := t.taken(uses); err != nil {
+				return "", err
+			}
 		}
-		t.stitches = stitchesOf(t.reading, ukTerms(text, Tokens(text), &wordTable{read: map[string][]wording{"terms": {{english: []string{"terms"}, other: []string{"terms"}}}}}))
+		t.stitches = stitchesOf(t.reading, english.inUKTerms())
+		if err := t.clash(uses); err != nil {
+			return "", err
+		}
 		text = t.write(english, uses)
 	}
 	again, faults := Parse(source.NewFile(f.Name, text))
 	if at, same := sameMeaning(tree, again); !same || len(faults) > 0 {
-		return f.Text, diag.List{{Code: codeTurn, Span: at}}
+		return "", &Taken{Span: at}
 	}
 	return text, nil
 }
 
-// taken reports names of the designer's own that are words of the language.
-func (t *tongue) taken(uses []nameUse) diag.List {
-	var found diag.List
-	told := map[string]bool{}
-	for _, u := range uses {
-		if len(u.words) > 1 || u.from[0] != ownNames || told[*u.words[0]] || !t.reserves(*u.words[0]) {
-			continue
+// Faulty is the error of a source that cannot be read.
+type Faulty struct{ Faults diag.List }
+
+func (e *Faulty) Error() string { return "the source has errors" }
+
+// Taken is the error of a source with a name that is a word of the other language.
+type Taken struct {
+	Name string      // "" if it is not certain which name
+	Span source.Span // of the first such name, or the statement in which it stands
+}
+
+func (e *Taken) Error() string { return "a name is a word of the other language: " + e.Name }
+
+// inUKTerms reports whether the header says that stitches have their British names.
+func (f *File) inUKTerms() bool {
+	uk := false
+	Walk(f, func(n Node) bool {
+		if t, ok := n.(*Terms); ok {
+			uk = t.Word.Text == "uk"
 		}
-		told[*u.words[0]] = true
-		found.Add(diag.Diagnostic{Code: codeTaken, Span: u.at, Args: diag.Args{"name": *u.words[0]}})
+		return true
+	})
+	return uk
+}
+
+// taken finds the first name of the designer's own that is a word of the language.
+func (t *tongue) taken(uses []nameUse) error {
+	for _, u := range uses {
+		if name := *u.words[0]; !u.path && u.from[0] == ownNames && t.reserves(name) {
+			return &Taken{name, u.at}
+		}
 	}
-	return found
+	return nil
+}
+
+// clash finds a name of the designer's own that is the word for something else the source uses, as v is for a double crochet
+// on the River Plate.
+func (t *tongue) clash(uses []nameUse) error {
+	own := ownNamesOf(uses)
+	for _, u := range uses {
+		for i, word := range u.words {
+			if other := t.word(*word, u.from[i], own); other != *word && own[other] && !u.from[i].alwaysTheirs() {
+				return &Taken{other, u.at}
+			}
+		}
+	}
+	return nil
 }
 
 // reserves reports whether a word belongs to the language wherever it stands.
 func (t *tongue) reserves(word string) bool {
 	return slices.ContainsFunc(t.wordTable.read[plain(word)], func(w wording) bool {
-		return len(w.other) == 1 && slices.ContainsFunc(w.english, Reserved)
+		return len(w.other) == 1 && w.behind == nil && slices.ContainsFunc(w.english, Reserved)
 	})
 }
 
@@ -115,6 +158,35 @@ func (f *File) inEnglish() string {
 func isLetterBefore(text string, at int32) bool {
 	c, _ := utf8.DecodeLastRuneInString(text[:at])
 	return unicode.IsLetter(c)
+}
+
+// English puts a line of code that is written in one of the languages of sources into English; the tag says which. Stitches get
+// their US names. What is no word of the language stays.
+func English(code, tag string) string {
+	t, ok := tongueNamed(tag)
+	if !ok {
+		return code
+	}
+	return t.inEnglish(code)
+}
+
+// English puts a line of code that is written as the source is into English, under its terms.
+func (f *File) English(code string) string {
+	if f.tongue == nil {
+		return code
+	}
+	return f.tongue.inEnglish(code)
+}
+
+func (t *tongue) inEnglish(code string) string {
+	var words []string
+	s := t.respell(code, Tokens(code))
+	for _, tok := range s.tokens {
+		if !tok.Kind.silent() {
+			words = append(words, s.text(tok, code))
+		}
+	}
+	return strings.Join(words, " ")
 }
 
 // headEnd is the index of the first token behind the line that names the language, and behind one empty line below it.
@@ -392,7 +464,8 @@ func (w *turner) looseName(word string) string {
 	return word
 }
 
-var braces = regexp.MustCompile(`\{([\pL\pN_.]+)\}`)
+// braces are a name between braces; a word that goes with its number may follow.
+var braces = regexp.MustCompile(`\{[\pL\pN_.]+`)
 
 // inBraces turns what stands between braces in a text.
 func (t *tongue) inBraces(text string, own map[string]bool, turn func(*tongue, string, vocabulary, map[string]bool) string) string {
@@ -400,7 +473,7 @@ func (t *tongue) inBraces(text string, own map[string]bool, turn func(*tongue, s
 		return text
 	}
 	return braces.ReplaceAllStringFunc(text, func(s string) string {
-		return "{" + t.braced(s[1:len(s)-1], own, turn) + "}"
+		return "{" + t.braced(s[1:], own, turn)
 	})
 }
 
@@ -449,8 +522,9 @@ func (f *File) meaning() []byte {
 	return b.Bytes()
 }
 
-// inEnglishBraces is a text with what stands between its braces as the tree has it.
-func (f *File) inEnglishBraces(text string) string {
+// Braced is a text of the source with what stands between its braces as the tree would have it: in a source that is not in
+// English a stitch, or a measure of the wearer, goes by its name there.
+func (f *File) Braced(text string) string {
 	if f.tongue == nil {
 		return text
 	}
@@ -464,4 +538,12 @@ func nodeName(n Node) string {
 		return "." + name
 	}
 	return name
+}
+
+// Named is what a name between braces in a text is called in the tree: see [File.Braced].
+func (f *File) Named(name string) string {
+	if f.tongue == nil {
+		return name
+	}
+	return f.tongue.braced(name, f.own, (*tongue).english)
 }

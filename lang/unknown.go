@@ -76,7 +76,7 @@ func (b *blocks) astray(t Token, where []Block) {
 	}
 	top.astray = where[0]
 	d := diag.Diagnostic{Code: codeAstray, Span: t.Span, Help: "in",
-		Args: diag.Args{"word": b.text(t), "top": 0, "inside": b.faults.firstWord(top.Statement)}}
+		Args: diag.Args{"word": b.written(t), "top": 0, "inside": b.faults.firstWord(top.Statement)}}
 	if top.Block == InFile {
 		d.Args["top"], d.Args["inside"] = 1, ""
 	}
@@ -116,7 +116,7 @@ func (b *blocks) noRow(t Token) {
 		return
 	}
 	top.astray = InPart
-	b.faults.add(diag.Diagnostic{Code: codeNoRow, Span: t.Span, Args: diag.Args{"word": b.text(t)}})
+	b.faults.add(diag.Diagnostic{Code: codeNoRow, Span: t.Span, Args: diag.Args{"word": b.written(t)}})
 }
 
 // stitchesAhead reports whether a line reads like the instructions of a row.
@@ -157,8 +157,8 @@ func isStitchWord(word string) bool {
 // A word that is alone on its line may be `end`.
 func (b *blocks) misspelt(t Token, alone bool) *form {
 	word, top := b.text(t), b.top()
-	d := diag.Diagnostic{Code: codeUnknown, Span: t.Span, Args: diag.Args{"word": word}}
-	if english := englishFor(word); english != "" && t.Kind == Word {
+	d := diag.Diagnostic{Code: codeUnknown, Span: t.Span, Args: diag.Args{"word": b.written(t)}}
+	if english := englishFor(word); english != "" && t.Kind == Word && b.spelt.tongue == nil {
 		d.Code, d.Args["english"] = codeOtherWord, english
 		d.Edit = &diag.Edit{Span: t.Span, Text: english}
 		b.faults.add(d)
@@ -172,8 +172,8 @@ func (b *blocks) misspelt(t Token, alone bool) *form {
 		if alone {
 			known = append(known, "end")
 		}
-		if near = Near(word, known); near == nil {
-			near = Near(word, allLineWords())
+		if near = b.spelt.near(word, known); near == nil {
+			near = b.spelt.near(word, allLineWords())
 		}
 	}
 	if near == nil {

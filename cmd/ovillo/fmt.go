@@ -2,9 +2,14 @@ package main
 
 import (
 	"bytes"
+	"errors"
+	"slices"
+	"strconv"
+	"strings"
 
 	"github.com/rogpeppe/go-internal/diff"
 
+	"ovillo/lang"
 	"ovillo/lang/format"
 )
 
@@ -14,13 +19,19 @@ var fmtCommand = command{
 	line: text{"set sources in their usual shape", "dar a los patrones su forma habitual"},
 	long: text{
 		"Only blanks change: indents, columns, empty lines. The result goes to the standard output. - reads the standard input.\n" +
-			"A source may have errors; what cannot be read stays as it is.",
+			"A source may have errors; what cannot be read stays as it is. With --to its words change as well: a source in\n" +
+			"Spanish begins with a line such as “idioma es” or “idioma es-MX”; what it means is the same in all languages.",
 		"Solo cambian los blancos: sangrías, columnas, líneas vacías. El resultado va a la salida estándar. - lee la entrada\n" +
-			"estándar. El patrón puede tener errores; lo que no se entiende queda como está."},
+			"estándar. El patrón puede tener errores; lo que no se entiende queda como está. Con --to cambian también las\n" +
+			"palabras: un patrón en español empieza con una línea como «idioma es» o «idioma es-MX»; lo que significa es lo mismo\n" +
+			"en todos los idiomas."},
 	flags: []flagDef{
 		{name: "-w", help: text{"write the result into the file", "escribir el resultado en el archivo"}},
 		{name: "-l", help: text{"list the files that would change", "nombrar los archivos que cambiarían"}},
 		{name: "-d", help: text{"show what would change", "mostrar lo que cambiaría"}},
+		{name: "--to", value: "LANG", help: text{
+			"put the words of the language into another one: en, es, es-MX …; names and texts stay",
+			"pasar las palabras del lenguaje a otro idioma: en, es, es-MX…; nombres y textos quedan igual"}},
 	},
 	run: runFmt,
 }
@@ -42,6 +53,9 @@ func runFmt(c *call) int {
 	if c.has("-w") && countOf(paths, "-") > 0 {
 		return c.misuse(msgFlagsClash.with("one", "-w", "other", "-"))
 	}
+	if to, ok := c.flags["--to"]; ok && to != "en" && !slices.Contains(lang.Tongues(), to) {
+		return c.misuse(msgFlagChoice.with("flag", "--to", "value", to, "allowed", strings.Join(append([]string{"en"}, lang.Tongues()...), ", ")))
+	}
 	return c.each(paths, c.fmt)
 }
 
@@ -52,7 +66,11 @@ func (c *call) fmt(path string) int {
 		return failed
 	}
 	old := []byte(s.file.Text)
-	set, _ := format.Source(old)
+	text, ok := c.reworded(s)
+	if !ok {
+		return failed
+	}
+	set, _ := format.Source([]byte(text))
 	same := bytes.Equal(old, set)
 	switch {
 	case c.has("-l"):
@@ -72,4 +90,27 @@ func (c *call) fmt(path string) int {
 		return failed
 	}
 	return clean
+}
+
+// reworded is a source in the language that is asked for; without one, as it is.
+func (c *call) reworded(s *loaded) (string, bool) {
+	to, asked := c.flags["--to"]
+	if !asked {
+		return s.file.Text, true
+	}
+	text, err := lang.Reword(s.file, to)
+	var faulty *lang.Faulty
+	var taken *lang.Taken
+	name := visible(s.file.Name)
+	switch {
+	case err == nil:
+		return text, true
+	case errors.As(err, &faulty):
+		c.say(msgFaultyStays.with("path", name, "n", strconv.Itoa(len(faulty.Faults))))
+	case errors.As(err, &taken) && taken.Name != "":
+		c.say(msgNameTaken.with("path", name, "line", strconv.Itoa(s.file.Line(taken.Span.Start)), "name", taken.Name, "lang", to))
+	case errors.As(err, &taken):
+		c.say(msgLineTaken.with("path", name, "line", strconv.Itoa(s.file.Line(taken.Span.Start)), "lang", to))
+	}
+	return "", false
 }

@@ -7,6 +7,7 @@ import (
 
 	"ovillo/compile"
 	"ovillo/compile/plan"
+	"ovillo/lang"
 	"ovillo/lang/source"
 )
 
@@ -24,10 +25,16 @@ func (c *call) readGauges() *said {
 	}
 	for one := range strings.SplitSeq(c.flags[gaugeFlag.name], manySeparator) {
 		g, ok := compile.ReadOwnGauge(one)
+		for _, tag := range lang.Tongues() {
+			if !ok { // the source may be in that language
+				g, ok = compile.ReadOwnGauge(lang.English(one, tag))
+			}
+		}
 		if !ok {
 			s := msgGaugeForm.with("value", strings.TrimSpace(one))
 			return &s
 		}
+		g.Text = strings.Join(strings.Fields(one), " ")
 		c.gauges = append(c.gauges, g)
 	}
 	return nil

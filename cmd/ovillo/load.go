@@ -26,6 +26,8 @@ type loaded struct {
 	gauges []compile.OwnGauge  // at which it is checked; none: its own
 	fault  *compile.GaugeFault // one of them that stands in place of none of the source
 	sound  bool                // it has no errors at its own gauge
+
+	coder func(string) string // see code
 }
 
 // sources checks the file arguments of a command that takes one file or several.

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"io"
 	"path/filepath"
+	"slices"
 
 	"ovillo/compile"
 	"ovillo/compile/plan"
@@ -26,6 +27,14 @@ func (s *loaded) compile() (*plan.Pattern, diag.List) {
 // compileTallied is compile, and counts what the source holds.
 func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 	file, found := lang.Parse(s.file)
+	s.coder = file.Coder()
+	s.gauges = slices.Clone(s.gauges)
+	for i, g := range s.gauges {
+		if own, ok := compile.ReadOwnGauge(file.English(g.Text)); ok {
+			own.Text = g.Text
+			s.gauges[i] = own
+		}
+	}
 	held := tally(file)
 	if found.HasErrors() {
 		// The tree has holes; whatever the checker said of it might be the holes' doing.
@@ -59,9 +68,9 @@ func (c *call) printer(s *loaded) diag.Printer {
 	return diag.Printer{Lang: c.lang, Color: c.color, Code: s.code()}
 }
 
-// code puts code of the language into the words that the source is written in. It is nil for a source that has the words of
-// the language itself, which is every source there is as yet.
-func (s *loaded) code() func(string) string { return nil }
+// code puts code of the language into the words that the source is written in. It is nil for a source in English, whose
+// words are those of the language itself.
+func (s *loaded) code() func(string) string { return s.coder }
 
 // sayRegraded says, of a source at a maker's gauge, what that changes, or that errors are not those of the source.
 func (c *call) sayRegraded(s *loaded, p *plan.Pattern, found diag.List) {

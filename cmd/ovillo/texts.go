@@ -63,6 +63,17 @@ var (
 		"  Para lo que no se contó sigue valiendo la muestra del patrón: {lines}."}
 	msgYarnOf = text{"yarn {name}", "hilo {name}"}
 
+	// Another language for a source.
+	msgFaultyStays = text{
+		"{path} stays as it is: it has errors, and what they are about cannot be put into another language; ovillo check shows them",
+		"{path} queda como está: tiene errores, y no se puede pasar a otro idioma lo que no se entiende; ovillo check los muestra"}
+	msgNameTaken = text{
+		"{path}, line {line}: the name \"{name}\" is a word of the language in {lang}; give the thing another name first",
+		"{path}, línea {line}: el nombre «{name}» es una palabra del lenguaje en {lang}; dar antes otro nombre"}
+	msgLineTaken = text{
+		"{path}, line {line}: a name in this line would be read as a word of the language in {lang}; give the thing another name first",
+		"{path}, línea {line}: un nombre de esta línea se leería como palabra del lenguaje en {lang}; dar antes otro nombre"}
+
 	// Reading and writing.
 	msgCannotRead  = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}
 	msgCannotWrite = text{"cannot write {path}: {why}", "no se puede escribir {path}: {why}"}
