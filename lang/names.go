@@ -225,6 +225,9 @@ func (t *tongue) word(english string, from vocabulary, own map[string]bool) stri
 // in. Of a turn of phrase that English says in other words, each word says itself.
 func (f *File) Says(t Token) string { return f.spelt.text(t, f.Source.Text) }
 
+// Idiom is the line that says which language the source is written in; empty for one in English.
+func (f *File) Idiom() source.Span { return f.idiom }
+
 // WordEnd is where the word, or the turn of phrase, ends that begins with a token.
 func (f *File) WordEnd(t Token) int32 {
 	if f.spelt != nil && f.spelt.ends[t.Span.Start] > t.Span.End {

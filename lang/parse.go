@@ -20,27 +20,28 @@ func Parse(f *source.File) (*File, diag.List) {
 		return &File{Source: f}, b.faults.list
 	}
 	b.checkEncoding()
-	tongue := b.cut()
+	tongue, idiom := b.cut()
 	b.stack = []*opened{{Statement: root}}
 	for b.skipSilent(); b.i < len(b.tokens); b.skipSilent() {
 		b.line()
 	}
 	b.closeAtEnd()
-	file := &File{Source: f, Body: root.Body, tongue: tongue, spelt: b.spelt}
+	file := &File{Source: f, Body: root.Body, tongue: tongue, idiom: idiom, spelt: b.spelt}
 	file.readNames()
 	return file, b.faults.list
 }
 
 // cut cuts the source into tokens. Those of a source that is not in English are read as English, and its first line, which
 // says so, as a remark.
-func (b *blocks) cut() *tongue {
+func (b *blocks) cut() (*tongue, source.Span) {
 	b.tokens = Tokens(b.file.Text)
 	tongue, line, known := tongueOf(b.file.Text, b.tokens)
 	if tongue == nil {
-		return nil
+		return nil, source.Span{}
 	}
+	idiom := line[0].Span.To(line[len(line)-1].Span)
 	if !known {
-		b.faults.add(diag.Diagnostic{Code: codeTongue, Span: line[0].Span.To(line[len(line)-1].Span), Args: diag.Args{"known": Tongues()}})
+		b.faults.add(diag.Diagnostic{Code: codeTongue, Span: idiom, Args: diag.Args{"known": Tongues()}})
 	}
 	for i := range line {
 		line[i].Kind = Comment
@@ -51,7 +52,7 @@ func (b *blocks) cut() *tongue {
 	for _, t := range b.spelt.foreign {
 		b.faults.foreign(t, tongue)
 	}
-	return tongue
+	return tongue, idiom
 }
 
 // feed is what the parser of a statement reads from.

@@ -37,6 +37,7 @@ type File struct {
 	Body   []*Statement
 
 	tongue *tongue         // what it is written in; nil: English
+	idiom  source.Span     // the line that says so
 	spelt  *spelt          // its tokens as they were read
 	own    map[string]bool // the names that it gives to things, but for measures
 }

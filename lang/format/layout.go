@@ -59,6 +59,8 @@ func (p *page) kindOf(l *line) lineKind {
 		return blankLine
 	case n == 1 && l.tokens[0].Kind == lang.Comment:
 		return commentLine
+	case !p.tree.Idiom().IsZero() && l.tokens[0].Span.Start == p.tree.Idiom().Start:
+		return keptLine // which language the source is in: no statement
 	case p.is(l.tokens[0], "|"), n > 1 && p.is(l.tokens[1], "|") && mayHead(l.tokens[0]):
 		return barLine
 	}
