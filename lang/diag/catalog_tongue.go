@@ -8,13 +8,13 @@ var tongues = []Entry{
 		En: Wording{
 			Message: `“{word}” is English, and this source is written in another language`,
 			Mark:    `an English word`,
-			Help:    map[string]string{"": `write {right}`},
+			Help:    map[string]string{"": `write {={right}}`},
 			Explain: `The first line of a source says in which language its words are. One source is written in one language, so that who reads it
 has to know but one. “ovillo fmt --to” turns a whole source from one language into the other.`},
 		Es: Wording{
 			Message: `«{word}» es inglés, y este patrón está escrito en otro idioma`,
 			Mark:    `una palabra en inglés`,
-			Help:    map[string]string{"": `escribir {right}`},
+			Help:    map[string]string{"": `escribir {={right}}`},
 			Explain: `La primera línea de un patrón dice en qué idioma están sus palabras. Un patrón se escribe en un solo idioma, para que quien
 lo lea solo tenga que saber uno. «ovillo fmt --to» pasa un patrón entero de un idioma al otro.`},
 		Example: spanishBand("vuelta: pb in cada"),

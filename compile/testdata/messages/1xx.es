@@ -437,3 +437,21 @@ error[OV158]: las hileras se numeran solas, así que «round 1» no puede empeza
 
 example.ovillo: 1 error
 
+# OV159
+error[OV159]: «in» es inglés, y este patrón está escrito en otro idioma
+  --> example.ovillo:11:14
+ 11 |   vuelta: pb in cada
+    |              ^^ una palabra en inglés
+    = ayuda: escribir en
+
+example.ovillo: 1 error
+
+# OV160
+error[OV160]: no se puede escribir un patrón en el idioma que nombra esta línea
+ --> example.ovillo:1:1
+ 1 | idioma es-XX
+   | ^^^^^^^^^^^^ no está entre los conocidos
+   = ayuda: las etiquetas que pueden ir aquí: es, es-ES, es-MX, es-AR, es-CL o es-EC; sin esta línea, el patrón está en inglés
+
+example.ovillo: 1 error
+
