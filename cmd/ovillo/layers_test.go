@@ -24,7 +24,7 @@ lang/source:
 lang/diag:        lang/source
 lang/terms:
 lang/markdown:
-lang:             lang/source lang/diag
+lang:             lang/source lang/diag lang/terms
 lang/format:      lang/source lang/diag lang
 
 compile/stitch:
