@@ -59,7 +59,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects and font subsets; moving to another is one package's work"},
 	{"github.com/yuin/goldmark", "lang/markdown", "the designer's prose is Markdown"},
 	{"golang.org/x/image", "render/font render/pdf", "reads the metrics and kerning of the faces"},
-	{"golang.org/x/text", "lang lang/diag render/font", "Unicode: normal forms of names and of letters, the width of a letter in a terminal"},
+	{"golang.org/x/text", "lang lang/diag render/font render/words", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},
 }
 

@@ -1,6 +1,9 @@
 package book
 
 import (
+	"slices"
+	"strings"
+
 	"ovillo/render/layout"
 	"ovillo/render/page"
 	"ovillo/render/rich"
@@ -55,23 +58,71 @@ func (s *setter) abbreviations() {
 		return
 	}
 	s.add(s.sectionHead(words.AbbreviationsHead, "abbreviations"))
+	var note layout.Box
+	for i, sd := range s.sides {
+		x, w := s.textColumn(i)
+		note.Put(0, 0, layout.Set(layout.Break(sd.l.TermsNote(s.p), textType, w, 0), textType, x, sd.elem(s.sect, "P")))
+	}
+	s.add(layout.Strip{Box: note, Keep: true})
 	tables := make([]*page.Elem, len(s.sides))
 	for i, sd := range s.sides {
 		tables[i] = sd.elem(s.sect, "Table")
 	}
 	head := s.abbrevHead(lists, tables)
 	again := s.abbrevHead(lists, make([]*page.Elem, len(s.sides)))
-	strips := []layout.Strip{{Box: head, Heading: true}}
-	for k := range lines {
-		var b layout.Box
-		for i := range s.sides {
-			if k < len(lists[i]) {
-				b.Put(0, 0, s.abbrevLine(i, lists[i], k, tables[i]))
-			}
+	strips := []layout.Strip{{Box: head, Heading: true, Space: layout.Module}}
+	rows := make([][]layout.Box, len(s.sides))
+	for i := range s.sides {
+		for k := range lists[i] {
+			rows[i] = append(rows[i], s.abbrevLine(i, lists[i], k, tables[i]))
 		}
+	}
+	for _, b := range abreast(rows) {
 		strips = append(strips, layout.Strip{Box: b, Resume: []layout.Strip{{Box: again, Heading: true}}})
 	}
 	s.add(groupKeeps(strips)...)
+}
+
+// abreast sets columns of rows side by side, each at its own pace, and cuts them where no row of any column is cut: each language
+// has its own order, so that rows of the same height say nothing together.
+func abreast(columns [][]layout.Box) []layout.Box {
+	var out []layout.Box
+	next, at := make([]int, len(columns)), make([]float64, len(columns)) // the row to be set, and where it starts
+	var b layout.Box
+	for {
+		lowest := -1
+		for i := range columns {
+			if next[i] < len(columns[i]) && (lowest < 0 || at[i] < at[lowest]-cutSlack) {
+				lowest = i
+			}
+		}
+		if lowest < 0 {
+			break
+		}
+		row := columns[lowest][next[lowest]]
+		b.Put(0, at[lowest], row)
+		at[lowest] += row.H
+		next[lowest]++
+		if level(columns, next, at) {
+			out = append(out, b)
+			b, at = layout.Box{}, make([]float64, len(columns))
+		}
+	}
+	return out
+}
+
+// cutSlack is how far two heights may differ and count as one.
+const cutSlack = 0.01
+
+// level reports whether all columns that go on have come to the same height, the furthest.
+func level(columns [][]layout.Box, next []int, at []float64) bool {
+	furthest := slices.Max(at)
+	for i := range columns {
+		if next[i] < len(columns[i]) && at[i] < furthest-cutSlack {
+			return false
+		}
+	}
+	return true
 }
 
 // abbrevColumns are the left edges of the three columns of a language, and its right edge.
@@ -134,7 +185,11 @@ func (s *setter) abbrevLine(nth int, list []words.Abbreviation, k int, table *pa
 		}
 		return layout.Set(layout.Break(text, abbrevType, end-at[k], 0), abbrevType, at[k], e)
 	}
-	b := cell(strong(a.Short), 0, th)
+	short := a.Short
+	if abbrevType.Width(short, true) > at[1]-at[0]-abbrevGap {
+		short = strings.ReplaceAll(short, "\u00a0", " ") // better broken between words than within one
+	}
+	b := cell(strong(short), 0, th)
 	b.Put(0, 0, cell(rich.T(a.Meaning), 1, tr.New("TD")))
 	td := tr.New("TD")
 	y := 0.0

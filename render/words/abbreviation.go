@@ -12,27 +12,33 @@ import (
 // OthersHead heads what other readings of the language call a stitch: "UK terms", "otros países".
 func (l *Language) OthersHead() string { return l.otherReadings() }
 
-// Abbreviations lists the abbreviations that the pattern uses, from short stitches to tall ones, then the nouns. The
-// order is the same in every language, so that two of them can stand side by side.
+// Abbreviations lists the abbreviations that the pattern uses, in the order of the language.
 func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
 	c := l.context(p, nil, nil)
-	var out []Abbreviation
-	for _, f := range c.printedForms() {
-		if f.Group == stitch.Single { // a group is called by its name, and is a special stitch
-			out = append(out, c.abbreviation(f))
+	used := l.printed(p)
+	var forms []stitch.Form
+	for _, f := range c.abbreviated() {
+		if f.Group == stitch.Single && used.has(l.voice.form(f)) { // a group is called by its name, and is a special stitch
+			forms = append(forms, f)
 		}
+	}
+	var out []Abbreviation
+	for _, f := range forms {
+		out = append(out, c.abbreviation(f, slices.Contains(forms, plainForm(f.ID))))
 	}
 	for _, own := range p.Own {
 		n := l.ownNoun(&own, stitch.Form{})
-		if name := n.one[0].Expand; name != "" {
+		if name := n.one[0].Expand; name != "" && used.has(n) {
 			out = append(out, Abbreviation{Short: n.one.String(), Meaning: name})
 		}
 	}
-	out = append(out, l.nounRow("st"))
-	// Where a country abbreviates a chain space no further there is nothing to explain.
-	if t := l.read.term("sp"); usesSpaces(p) && t.Short != t.One {
-		out = append(out, l.nounRow("sp"))
+	for _, concept := range []string{"st", "sp"} {
+		// Where a country abbreviates a chain space no further there is nothing to explain.
+		if t := l.read.term(concept); t.Short != t.One && used.has(l.read.short(concept)) {
+			out = append(out, l.nounRow(concept))
+		}
 	}
+	l.sortAbbreviations(out)
 	return out
 }
 
@@ -97,24 +103,41 @@ func height(id stitch.ID) int {
 	return slices.IndexFunc(stitch.Table, func(k stitch.Kind) bool { return k.ID == id })
 }
 
-func (c *context) abbreviation(f stitch.Form) Abbreviation {
+// abbreviation is the row of a form. Where its stitch has a row as well, that says what other countries call it, unless they
+// write the form in a way of its own.
+func (c *context) abbreviation(f stitch.Form, plain bool) Abbreviation {
 	n := c.l.voice.form(f)
 	a := Abbreviation{Short: n.one.String(), Meaning: c.l.voice.formName(f)}
+	if many := n.many.String(); many != a.Short && n.one[0].Expand != "" && f == plainForm(f.ID) {
+		a.Short += ", " + many
+	}
 	if f == plainForm(f.ID) {
 		a.Others = c.l.othersSay(string(f.ID))
 	} else {
-		a.Others = c.othersForm(f)
+		a.Others = c.othersForm(f, plain)
 	}
 	return a
 }
 
 // othersForm is what other readings call a derived form: their abbreviation, where the word "is made of" differs.
-func (c *context) othersForm(f stitch.Form) []string {
+func (c *context) othersForm(f stitch.Form, plain bool) []string {
 	return c.l.gather(func(o *Language) (string, bool) {
 		if !o.read.Sourced(string(f.ID)) {
 			return "", false
 		}
-		return o.voice.otherForm(f), o.read.Term(string(f.ID)) != c.l.read.Term(string(f.ID))
+		return o.voice.otherForm(f, plain), o.read.Term(string(f.ID)) != c.l.read.Term(string(f.ID))
+	})
+}
+
+// othersGroup is what other readings call a group of stitches. A country with a word of its own for the group is told of; one that
+// differs in the stitches of the group alone says so in their row, unless it writes both as one.
+func (c *context) othersGroup(f stitch.Form) []string {
+	group := groupConcept(f.Group)
+	return c.l.gather(func(o *Language) (string, bool) {
+		if o.read.Sourced(group) && o.read.Term(group) != c.l.read.Term(group) {
+			return o.voice.otherForm(f, false), true
+		}
+		return o.voice.otherForm(f, true), o.read.Sourced(string(f.ID)) && o.read.Term(string(f.ID)) != c.l.read.Term(string(f.ID))
 	})
 }
 
@@ -158,29 +181,4 @@ func (l *Language) nounRow(concept string) Abbreviation {
 		a.Short += ", " + t.Shorts
 	}
 	return a
-}
-
-// usesSpaces reports whether chain spaces are spoken of anywhere.
-func usesSpaces(p *plan.Pattern) bool {
-	found := false
-	eachRow(p, func(r *plan.Row) {
-		for _, k := range r.Counts {
-			found = found || k.Kind == plan.CountSpaces
-		}
-	})
-	eachInstr(p, func(in *plan.Instr) {
-		switch {
-		case in.Over == plan.Space, in.Over == plan.StitchSpace, in.Reach == plan.ToSpace, in.Ref != nil && in.Ref.Kind == plan.RefSpace:
-			found = true
-		}
-	})
-	for _, f := range p.Stitches {
-		found = found || f.Group == stitch.Vee // explained with its space
-	}
-	for _, part := range p.Parts {
-		for _, r := range part.Start.Runs {
-			found = found || r.Kind == plan.RefSpace && r.Called == nil && r.Label != "" // new chains between two edges are no space
-		}
-	}
-	return found
 }

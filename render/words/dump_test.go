@@ -93,6 +93,7 @@ func dump(l *Language, p *plan.Pattern) string {
 	}
 	facts(l.Say(HowToReadHead), l.HowToRead(p))
 	line("\n# %s", l.Say(AbbreviationsHead))
+	line("%s", shown(l.TermsNote(p)))
 	for _, a := range l.Abbreviations(p) {
 		line("%s | %s | %s", a.Short, a.Meaning, strings.Join(a.Others, "; "))
 	}

@@ -228,7 +228,12 @@ func (e *english) expand(text string) string {
 func (e *english) name(k nameKind, id string) string { return e.expand(englishNames[k][id]) }
 
 // otherForm tells a reader what a derived form is called in this reading.
-func (e *english) otherForm(f stitch.Form) string { return e.form(f).one.String() }
+func (e *english) otherForm(f stitch.Form, _ bool) string { return e.form(f).one.String() }
+
+// mistaken warns of a name that stands for another stitch elsewhere.
+func (e *english) mistaken(name string, meant noun) rich.Text {
+	return fill("some patterns say “{}” for {} {}", name, article(meant.one), meant.one)
+}
 
 // otherTerm tells a reader what a concept is called in this reading.
 func (e *english) otherTerm(t term) string {

@@ -102,6 +102,10 @@ const (
 	factTerms
 	termsText // {} reading, {} the others
 	otherReadings
+	termsAre      // {} reading
+	otherStitch   // {} reading, {} an abbreviation
+	otherStitches // the same, {} several
+	elsewhere     // {} what others call a stitch
 	fastenOff
 	sideNotions
 	sideDrawing

@@ -306,10 +306,24 @@ func withArticle(name string) (feminine, plural bool) {
 	return false, false
 }
 
-func (s *spanish) line(l line) string           { return s.expand(spanishLines[l]) }
-func (s *spanish) fixed(k Key) string           { return s.expand(spanishFixed[k]) }
-func (s *spanish) otherForm(stitch.Form) string { return "" } // the row of its stitch says what others call it
-func (s *spanish) otherTerm(t term) string      { return t.One }
+func (s *spanish) line(l line) string { return s.expand(spanishLines[l]) }
+func (s *spanish) fixed(k Key) string { return s.expand(spanishFixed[k]) }
+
+// otherForm tells a reader what a derived form is called in this reading, unless the row of its stitch does: the rest of the name
+// is the same everywhere.
+func (s *spanish) otherForm(f stitch.Form, plain bool) string {
+	if plain {
+		return ""
+	}
+	return s.formName(f)
+}
+
+func (s *spanish) otherTerm(t term) string { return t.One }
+
+// mistaken warns of a name that stands for another stitch elsewhere.
+func (s *spanish) mistaken(name string, meant noun) rich.Text {
+	return fill("algunos patrones llaman «{}» {}", name, to(fill(meant.the(false)+" {}", meant.one)))
+}
 
 // expand puts the words of the reading into a text: {hook}, {hook*} for the plural, {el hook}, {del hook}, {un hook},
 // {ese hook}; with a capital, {Size}.

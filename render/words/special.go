@@ -1,6 +1,8 @@
 package words
 
 import (
+	"strings"
+
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/render/rich"
@@ -15,7 +17,11 @@ func (l *Language) Specials(p *plan.Pattern) []Special {
 		if k, _ := stitch.Of(f.ID); !f.Derived() && k.Extends == "" && !k.Back {
 			continue
 		}
-		out = append(out, Special{Form: f, Head: merge(capital(l.voice.specialName(f))), Text: paragraph(l.voice.special(c.explain(f)))})
+		text := l.voice.special(c.explain(f))
+		if f.Group != stitch.Single {
+			text = join(" ", text, c.elsewhere(f))
+		}
+		out = append(out, Special{Form: f, Head: merge(capital(l.voice.specialName(f))), Text: paragraph(text)})
 	}
 	for i := range p.Own {
 		out = append(out, c.ownSpecial(&p.Own[i]))
@@ -30,6 +36,15 @@ func (l *Language) Specials(p *plan.Pattern) []Special {
 		}
 	})
 	return append(out, c.starts()...)
+}
+
+// elsewhere is what other readings call a group of stitches, nil if they say the same.
+func (c *context) elsewhere(f stitch.Form) rich.Text {
+	says := c.othersGroup(f)
+	if len(says) == 0 {
+		return nil
+	}
+	return fill(c.l.voice.line(elsewhere), upper(c.l.otherReadings()), strings.Join(says, "; "))
 }
 
 // explain collects what the instructions of a stitch depend on.

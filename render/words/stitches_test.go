@@ -22,7 +22,15 @@ func TestStitchesInWords(t *testing.T) {
 				p.Stitches = append(p.Stitches, f)
 			}
 		}
-		for _, a := range l.Abbreviations(p) {
+		c := l.context(p, nil, nil)
+		var list []Abbreviation
+		for _, f := range c.printedForms() {
+			if f.Group == stitch.Single {
+				list = append(list, c.abbreviation(f, false))
+			}
+		}
+		l.sortAbbreviations(list)
+		for _, a := range append(list, l.nounRow("st"), l.nounRow("sp")) {
 			fmt.Fprintf(&b, "%s | %s | %s\n", a.Short, a.Meaning, strings.Join(a.Others, "; "))
 		}
 		for _, f := range spokenGroups() {

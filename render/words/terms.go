@@ -69,7 +69,7 @@ func (r *reading) full(concept string) noun {
 
 // abbr is an abbreviation that screen readers expand.
 func abbr(short, full string) rich.Text {
-	if short == full {
+	if short == nbsp(full) {
 		return rich.T(short)
 	}
 	return rich.Text{{Text: short, Expand: full}}
@@ -79,6 +79,15 @@ func abbr(short, full string) rich.Text {
 func concept(id stitch.ID) (string, bool) {
 	_, ok := stitch.Of(id)
 	return string(id), ok
+}
+
+// stitchConcepts are the rows of the table for the standard stitches.
+func stitchConcepts() []string {
+	var out []string
+	for _, k := range stitch.Table {
+		out = append(out, string(k.ID))
+	}
+	return out
 }
 
 // groupConcept is the row of the table for a group of stitches.

@@ -89,9 +89,9 @@ func (y toy) line(l line) string {
 	switch l {
 	case listSeparator:
 		return "/ "
-	case termsText, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
+	case termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
 		return "λ {} {}"
-	case notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
+	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
 		return "λ {}"
 	}
 	return "λ"
@@ -224,9 +224,10 @@ func (y toy) lengthen(f noun, n num) rich.Text                     { return y.t(
 func (y toy) foundationSpecial(x explained, _ bool) (a, b rich.Text) {
 	return y.t("※"), y.t("※", x.base.one)
 }
-func (y toy) takesMakes(a, b, c int) rich.Text { return y.t("⇄", a, b) }
-func (y toy) otherForm(stitch.Form) string     { return "" }
-func (y toy) otherTerm(term) string            { return "" }
+func (y toy) takesMakes(a, b, c int) rich.Text    { return y.t("⇄", a, b) }
+func (y toy) otherForm(stitch.Form, bool) string  { return "" }
+func (y toy) otherTerm(term) string               { return "" }
+func (y toy) mistaken(n string, m noun) rich.Text { return y.t("≠", n, m.one) }
 
 // inToy gives every text of the author a version in the toy language.
 func inToy(v reflect.Value) {

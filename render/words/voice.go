@@ -162,8 +162,9 @@ type frontTalk interface {
 	foundationSpecial(s explained, goesOn bool) (head, text rich.Text) // from a new start, or on from a row
 	spikeSpecial(spike, f noun) (head, text rich.Text)
 	takesMakes(takes, makes, spaces int) rich.Text
-	otherForm(f stitch.Form) string // how a reader of another country is told the name of a form
+	otherForm(f stitch.Form, plain bool) string // how a reader of another country is told the name of a form; plain: and of its stitch
 	otherTerm(t term) string
+	mistaken(name string, meant noun) rich.Text // some texts give a name to another stitch
 }
 
 // working is one instruction that makes stitches.
