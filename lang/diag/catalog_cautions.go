@@ -109,14 +109,14 @@ las precauciones se imprimen.`},
 			Mark:    `at the waist, or at the neck?`,
 			Help:    map[string]string{"": `say it behind the cord: {=at waist}, {=at neck}, {=at hood}, {=at chest}, {=at hem} or {=at sleeve}`},
 			Explain: `At the neck and hood of children's clothes most cords are forbidden; at the waist they are allowed with short ends. Where
-the cord does not say where it is, the tool goes by the name of the part it runs through, such as waistband or hood.`},
+the cord does not say where it is, the tool goes by the name of the part it runs through, such as {=waistband} or {=hood}.`},
 		Es: Wording{
 			Message: `no se sabe en qué lugar de la prenda está este cordón ni, por tanto, qué normas de seguridad rigen`,
 			Mark:    `¿en la cintura o en el cuello?`,
 			Help:    map[string]string{"": `decirlo detrás del cordón: {=at waist}, {=at neck}, {=at hood}, {=at chest}, {=at hem} o {=at sleeve}`},
 			Explain: `En el cuello y la capucha de la ropa infantil casi todos los cordones están prohibidos; en la cintura se permiten con
-extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por el nombre de la pieza por la que pasa, como waistband o
-hood.`},
+extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por el nombre de la pieza por la que pasa, como {=waistband} o
+{=hood}.`},
 		Example: childTrial("cardigan", "12 (18) months", "border", "cord with kelp, length 55 (60) cm, through border round 2"),
 		Fixed:   childTrial("cardigan", "12 (18) months", "waistband", "cord with kelp, length 55 (60) cm, "+throughBand)},
 

@@ -43,7 +43,7 @@ var counts = []Entry{
 		Fixed:   trial("  chain 12, join\n  round: [sc in next 2, ch 1, skip 1] around = 8 sts, 4 spaces")},
 
 	{Code: "OV605", Severity: Error,
-		En: Wording{Message: `a change each time can be stated only behind the end of a repeat`, Mark: `belongs behind {=end}`,
+		En: Wording{Message: `a change each time can be stated only behind the end of a {=repeat}`, Mark: `belongs behind {=end}`,
 			Help:    map[string]string{"": `write {=end = + 8 each time}, or state the count of this row`},
 			Explain: `The count of a row is a number; how a repeat changes it each time is said for the repeat as a whole.`},
 		Es: Wording{Message: `lo que la cuenta cambia cada vez solo se indica tras el final de una repetición ({=repeat})`, Mark: `va detrás de {=end}`,

@@ -128,7 +128,7 @@ or 4 in.`},
 			Mark:    `al menos {=10 cm} o {=4 in}`,
 			Help:    map[string]string{"": `contar sobre 10 cm o más, en el centro de una pieza mayor`},
 			Explain: `Medio punto mal leído en 5 cm es un punto en 10 cm, y diez en el ancho de una prenda; en un tejido denso, más. Contar sobre
-una longitud corta y multiplicar es la causa habitual de que una pieza no salga a medida. Las muestras se publican sobre 10 cm o 4 in.`},
+una longitud corta y multiplicar es la causa habitual de que una pieza no salga a medida. Las muestras se publican sobre 10 cm o 4 pulgadas.`},
 		Example: swatchOf("gauge 5 cm\n  sc 8 sts, 9 rows\nend", plainPart, ""),
 		Fixed:   swatchOf("gauge 10 cm\n  sc 16 sts, 18 rows\nend", plainPart, "")},
 

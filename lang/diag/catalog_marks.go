@@ -54,7 +54,7 @@ var marks = []Entry{
 
 	{Code: "OV506", Severity: Error,
 		En: Wording{Message: `{have} stitches have no middle one`, Mark: `has no middle`,
-			Help:    map[string]string{"": `work an odd number there, or move it to the first one or the last one`},
+			Help:    map[string]string{"": `work an odd number there, or move it {=to the first one} or {=to the last one}`},
 			Explain: `A marker moved to the middle needs an odd number of stitches made in one place.`},
 		Es: Wording{Message: `{have} puntos no tienen uno en el centro`, Mark: `no tiene centro`,
 			Help:    map[string]string{"": `tejer allí un número impar, o moverlo con {=to the first one} o {=to the last one}`},

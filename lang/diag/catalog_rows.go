@@ -128,7 +128,7 @@ var rows = []Entry{
 		Es: Wording{Message: `el siguiente espacio es de {have} {have|cadeneta|cadenetas} y no el que se busca`, Mark: `antes hay otro tipo de espacio`,
 			Related: belowEs,
 			Help:    map[string]string{"": `tejer antes en ese espacio o saltarlo: {=skip space}`},
-			Explain: `Al buscar un espacio de un tipo se pasan puntos, pero nunca otro espacio: si no, un grupo de esquina caería en un lado sin que se note.`},
+			Explain: `Al buscar un espacio de un tipo se pasan puntos, pero nunca otro espacio: si no, un grupo de esquina caería en un lado sin que se advirtiera.`},
 		Example: trial("  chain 6, join\n  round: sc in next 3, ch 1, sc in next 3, ch 2 = 6 sts, 2 spaces\n  round: 3 sc in next space of 2, skip rest"),
 		Fixed:   trial("  chain 6, join\n  round: sc in next 3, ch 2, sc in next 3, ch 1 = 6 sts, 2 spaces\n  round: 3 sc in next space of 2, skip rest = 3")},
 

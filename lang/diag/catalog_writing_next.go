@@ -266,7 +266,7 @@ el valor anterior.`},
 			Message: `something is missing behind the point in “{after}”`,
 			Mark:    hereEn,
 			Help:    map[string]string{"": `write a name, a number, {=first} or {=last}: {=body.right_gap}, {=corner.2}, {=front.last}`},
-			Explain: `A point looks for something inside a part or a label: {=body.right_gap} is the right gap of the body, {=corner.2} the second
+			Explain: `A point looks for something inside a part or a label: {=body.right_gap} is the right gap of the {=body}, {=corner.2} the second
 corner. It stands without blanks; a sentence does not end in a point here.`},
 		Es: Wording{
 			Message: `falta algo detrás del punto en «{after}»`,
