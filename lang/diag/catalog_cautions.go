@@ -129,8 +129,8 @@ runs through. For that the tool needs the length of the cord, the row it runs th
 		Es: Wording{
 			Message: `no se sabe cuánto cuelgan libres los extremos de este cordón ni, por tanto, qué normas de seguridad rigen`,
 			Help:    map[string]string{"": `dar su largo y la hilera por la que pasa: {=cord with kelp, length 60 cm, through waistband round 2}`},
-			Explain: `Con la prenda abierta y extendida, cada extremo de un cordón ajustable sobresale la mitad de lo que el cordón es
-más largo que la abertura por la que pasa. Para saberlo hacen falta el largo del cordón, la hilera por la que pasa y la muestra
+			Explain: `Con la prenda abierta y extendida, cada extremo de un cordón ajustable sobresale la mitad de la
+diferencia entre el largo del cordón y el de la abertura por la que pasa. Para saberlo hacen falta el largo del cordón, la hilera por la que pasa y la muestra
 de esa hilera.`},
 		Example: childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, "+throughBand),
 		Fixed:   childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand)},
@@ -149,7 +149,7 @@ such as {=garment} for clothes of any sort.`},
 				"none": `las clases son {={names}}`,
 				"near": `una clase conocida parecida: {={near|or}}`},
 			Explain: `Las normas de seguridad se guían por una lista de clases de piezas. Una palabra que no está en ella no se puede
-unir a ninguna norma; conviene la más cercana, como {=garment} para cualquier prenda.`},
+relacionar con ninguna norma; conviene la más cercana, como {=garment} para cualquier prenda.`},
 		Example: childTrial("trowsers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand),
 		Fixed:   childTrial("trousers", "24 (36) months", "waistband", "cord with kelp, length 60 (65) cm, "+throughBand)},
 
@@ -182,7 +182,7 @@ resúmenes, no en las normas mismas; deciden la ley local y un laboratorio de en
 children whatever their length, and working cords at the back. The rule was read in summaries, not in the standard itself; local
 law and an accredited test laboratory decide.`},
 		Es: Wording{
-			Message: `un cordón no se permite aquí en ropa infantil de esta edad ({source})`,
+			Message: `aquí no se permite un cordón en ropa infantil de esta edad ({source})`,
 			Mark:    `en el cuello, la capucha o la espalda`,
 			Help:    map[string]string{"": `quitar el cordón: dar forma a la abertura con un elástico tejido o cerrarla con un botón y una presilla corta`},
 			Explain: `Los cordones de capucha y cuello han estrangulado a niños en toboganes y puertas. Las normas los prohíben para niños
@@ -236,7 +236,7 @@ gives a figure; 5 mm is a limit of this tool, taken from rules for cots and play
 licensed health professional and local law come first.`},
 		Es: Wording{
 			Message: `unas aberturas de {found} en manos o pies de un bebé son mayores que {limit}`,
-			Mark:    `tan anchas como sus cadenetas, según la muestra`,
+			Mark:    `tan anchas como sus cadenas, según la muestra`,
 			Help:    map[string]string{"": `tejer esta pieza en un punto cerrado`},
 			Explain: `Dedos de bebés han quedado atrapados en los calados de manoplas y calcetines, y se han perdido. Ninguna norma de ropa da
 una cifra; 5 mm es un límite de esta herramienta, tomado de reglas para cunas y parques. La abertura es una estimación. Prevalecen el
@@ -317,7 +317,7 @@ tool, taken from rules for cots and playpens. The opening is an estimate. The ca
 professional and local law come first.`},
 		Es: Wording{
 			Message: `unas aberturas de {found} en cosas de bebé son mayores que {limit}`,
-			Mark:    `tan anchas como sus cadenetas, según la muestra`,
+			Mark:    `tan anchas como sus cadenas, según la muestra`,
 			Help:    map[string]string{"": `elegir un punto más denso o forrar la pieza`},
 			Explain: `Las aberturas de unos 5 a 10 mm pueden atrapar un dedo del bebé. Ninguna norma de ropa da una cifra; 5 mm es un límite de esta
 herramienta, tomado de reglas para cunas y parques. La abertura es una estimación. La precaución se imprime; prevalecen el consejo de un

@@ -12,7 +12,7 @@ var charts = []Entry{
 		Es: Wording{Message: `el gráfico tiene {need} {need|casilla|casillas} de ancho y no cuadra en {have}`, Mark: `acaba a mitad del gráfico`,
 			Related: belowEs,
 			Help:    map[string]string{"": `con {less} o {more} puntos cuadraría`, "least": `con {more} puntos cuadraría`},
-			Explain: `Una hilera según un gráfico lo teje entero, una y otra vez. Se puede cambiar la cuenta de la hilera anterior, dejar puntos fuera ({=sc by chart to last 2}) o decir a propósito por dónde se corta: {=sc by chart centred around} pone su centro en el centro, {=sc by chart from column 3 around} empieza en esa columna.`},
+			Explain: `Una hilera tejida según un gráfico lo repite entero, una y otra vez. Se puede cambiar la cuenta de la hilera anterior, dejar puntos fuera ({=sc by chart to last 2}) o decir a propósito por dónde se corta: {=sc by chart centred around} pone su centro en el centro, {=sc by chart from column 3 around} empieza en esa columna.`},
 		Example: chartRows("chain 10, join", ". x x .", "rounds from chart wave: sc by chart around = 10"),
 		Fixed:   chartRows("chain 12, join", ". x x .", "rounds from chart wave: sc by chart around = 6 sand, 6 kelp")},
 
@@ -21,10 +21,10 @@ var charts = []Entry{
 			Related: belowEn,
 			Help:    map[string]string{"": `over {less} or {more} stitches it would lie in the middle`},
 			Explain: `Centred, as many stitches stand before the chart's middle as behind it. So both numbers are odd, and a stitch is in the middle, or both are even.`},
-		Es: Wording{Message: `un gráfico de {need} {need|casilla|casillas} no tiene centro en {have} {have|punto|puntos}`, Mark: `no se puede centrar`,
+		Es: Wording{Message: `un gráfico de {need} {need|casilla|casillas} no queda centrado en {have} {have|punto|puntos}`, Mark: `no se puede centrar`,
 			Related: belowEs,
 			Help:    map[string]string{"": `en {less} o {more} puntos quedaría en el centro`},
-			Explain: `Centrado, hay tantos puntos antes del centro del gráfico como después. Por eso los dos números son impares, y en el centro hay un punto, o los dos son pares.`},
+			Explain: `Si está centrado, hay tantos puntos antes del centro del gráfico como después. Por eso los dos números son impares, y en el centro hay un punto, o los dos son pares.`},
 		Example: chartRows("chain 11, join", ". x x .", "rounds from chart wave: sc by chart centred around = 11"),
 		Fixed:   chartRows("chain 10, join", ". x x .", "rounds from chart wave: sc by chart centred around = 10")},
 
@@ -58,7 +58,7 @@ var charts = []Entry{
 			Explain: `A chart is drawn as the right side looks when the piece is held the way it grows. A number that does not fit means that a row is missing, or that the chart was drawn from the top.`},
 		Es: Wording{Message: `esta hilera del gráfico lleva el número {have}, pero desde abajo es la {need}`, Mark: `no es la hilera {have}`,
 			Help:    map[string]string{"": `numerar las hileras hacia arriba desde 1; la de abajo es la 1, porque se teje primero`},
-			Explain: `Un gráfico se dibuja como se ve el derecho con la pieza puesta como crece. Un número que no encaja indica que falta una hilera o que el gráfico se dibujó desde arriba.`},
+			Explain: `Un gráfico se dibuja tal como se ve el derecho, con la pieza en el sentido en que crece. Un número que no encaja indica que falta una hilera o que el gráfico se dibujó desde arriba.`},
 		Example: chartRows("chain 8, join", "1 | . x x .\n  2 | x . . x", "rounds from chart wave: sc by chart around = 8"),
 		Fixed:   chartRows("chain 8, join", "2 | x . . x\n  1 | . x x .", "rounds from chart wave: sc by chart around = 8")},
 
@@ -68,7 +68,7 @@ var charts = []Entry{
 			Explain: `In a mesh a mark says whether its square is {=open}, with chains behind the stitch, or {=filled} with stitches. It has no yarn of its own.`},
 		Es: Wording{Message: `{word} no es ningún cuadro de malla`, Mark: `ni abierto ni lleno`,
 			Help:    map[string]string{"near": `escribir {={near|or}}`, "none": `escribir {=open} o {=filled}: {=legend "." open, "x" filled}`},
-			Explain: `En una malla una marca dice si su cuadro está abierto ({=open}), con cadenetas tras el punto, o lleno de puntos ({=filled}). No tiene hilo propio.`},
+			Explain: `En una malla una marca dice si su cuadro está abierto ({=open}), con cadenas tras el punto, o lleno de puntos ({=filled}). No tiene hilo propio.`},
 		Example: meshLegend(`"." open, "x" solid`),
 		Fixed:   meshLegend(`"." open, "x" filled`)},
 
@@ -78,7 +78,7 @@ var charts = []Entry{
 			Explain: `The number is of the chains of an open square, and of the stitches of a filled one. All squares of a chart are alike.`},
 		Es: Wording{Message: `un cuadro es un punto sencillo y uno o más lugares tras él, igual en todas las tallas`, Mark: `no hace ningún cuadro`,
 			Help:    map[string]string{"": `escribir {=mesh dc and 2}`},
-			Explain: `El número es el de las cadenetas de un cuadro abierto y el de los puntos de uno lleno. Todos los cuadros de un gráfico son iguales.`},
+			Explain: `El número es el de las cadenas de un cuadro abierto y el de los puntos de uno lleno. Todos los cuadros de un gráfico son iguales.`},
 		Example: meshOf("mesh dc and 0"),
 		Fixed:   meshOf("mesh dc and 2")},
 
@@ -88,7 +88,7 @@ var charts = []Entry{
 			Explain: `Rows from a chart take one row of it after the other, and {=by chart} says where in the row its cells go.`},
 		Es: Wording{Message: `aquí se teje algo según un gráfico, y la hilera no sale de ninguno`, Mark: `¿según cuál?`,
 			Help:    map[string]string{"": `nombrarlo antes de los dos puntos: {=rounds from chart wave: sc by chart around}; o aquí: {=from chart wave row 4 around}`},
-			Explain: `Lo que se teje con {=from chart} toma una hilera del gráfico tras otra, y {=by chart} dice en qué parte de la labor van sus casillas.`},
+			Explain: `Lo que se teje con {=from chart} toma una hilera del gráfico tras otra, y {=by chart} dice en qué parte de la hilera van sus casillas.`},
 		Example: chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart around = 8\n  round: sc by chart around"),
 		Fixed:   chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart around = 8\n  round: from chart wave row 1 around")},
 
@@ -136,9 +136,9 @@ var charts = []Entry{
 		En: Wording{Message: `the {n} chains that are skipped count as the first {={stitch}} and are {yarn}, where the chart has {want}`, Mark: `begins in the chain itself`,
 			Help:    map[string]string{"": `work a plain row first; or let the chains not count: {=row, begin with ch {n}}`},
 			Explain: `In a row into a new chain the skipped chains are part of it, so they are of its yarn. Where they count as a stitch, that stitch cannot be of the yarn of its cell.`},
-		Es: Wording{Message: `las {n} cadenetas que se saltan cuentan como el primer {={stitch}} y son {yarn}, donde el gráfico pide {want}`, Mark: `empieza en la propia cadeneta`,
-			Help:    map[string]string{"": `tejer antes una hilera sencilla, o que las cadenetas no cuenten: {=row, begin with ch {n}}`},
-			Explain: `En una hilera sobre una cadeneta nueva, las cadenetas que se saltan son parte de ella y por eso son de su hilo. Si cuentan como un punto, ese punto no puede ser del hilo de su casilla.`},
+		Es: Wording{Message: `las {n} cadenas que se saltan cuentan como el primer {={stitch}} y son de {yarn}, donde el gráfico pide {want}`, Mark: `empieza en la propia cadena`,
+			Help:    map[string]string{"": `tejer antes una hilera sencilla, o que las cadenas no cuenten: {=row, begin with ch {n}}`},
+			Explain: `En una hilera sobre una cadena nueva, las cadenas que se saltan son parte de ella y por eso son de su hilo. Si cuentan como un punto, ese punto no puede ser del hilo de su casilla.`},
 		Example: chartFlat("chain 8", "x . . x", "rows from chart wave: dc by chart across = 8"),
 		Fixed:   chartFlat("chain 8", "x . . x", "row: dc in each = 8\n  rows from chart wave: dc by chart across = 8")},
 }

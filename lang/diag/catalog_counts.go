@@ -8,7 +8,7 @@ var counts = []Entry{
 			Explain: `A stated count is compared with what the row makes, in every size. Which of the two is wrong the tool cannot know, so it stops here; later rows of the part are checked once these agree.`},
 		Es: Wording{Message: `se {need|indica|indican} {need} {what}, pero {have|resulta|resultan} {have}`, Mark: `indica {need}`, Related: map[string]string{"made": `da {have}`},
 			Help:    map[string]string{"": `indicar {have} o cambiar la hilera para que dé {need}`},
-			Explain: `La cuenta indicada se compara con lo que da la hilera, en cada talla. Cuál de las dos está mal no se puede saber, así que aquí se detiene; las hileras siguientes se comprueban cuando coincidan.`},
+			Explain: `La cuenta indicada se compara con lo que da la hilera, en cada talla. Cuál de las dos está mal no se puede saber, así que la comprobación se detiene aquí; las hileras siguientes se comprueban cuando coincidan.`},
 		Example: trial("  chain 12, join\n  round: sc in each = 13"),
 		Fixed:   trial("  chain 12, join\n  round: sc in each = 12")},
 
@@ -28,7 +28,7 @@ var counts = []Entry{
 			Explain: `Counting off walks along the whole edge, so its numbers add up to all of it.`},
 		Es: Wording{Message: `se {need|cuenta|cuentan} {need} {need|lugar|lugares}, pero el borde tiene {have}`, Mark: `cuenta {need}`,
 			Help:    map[string]string{"": `llevar los números a {have} en total; un marcador en un punto cuenta uno`},
-			Explain: `{=count off} recorre todo el borde, así que sus números suman todo.`},
+			Explain: `{=count off} recorre todo el borde, así que sus números suman todos los lugares.`},
 		Example: trial("  chain 12, join\n  round: sc in each = 12\n  count off: 2, mark m, 9\n  round: sc to m, sc in each"),
 		Fixed:   trial("  chain 12, join\n  round: sc in each = 12\n  count off: 2, mark m, 10\n  round: sc to m, sc in each")},
 
@@ -68,7 +68,7 @@ var counts = []Entry{
 			Explain: `A length is rounded to what the stitch pattern allows. Here the rounding takes away the whole difference between two sizes: whoever is between them gains nothing by choosing the larger one.`},
 		Es: Wording{Message: `las tallas {small} y {large} quedan iguales, con {have} {unit}, aunque se pide {gap} más`, Mark: `lo mismo en las dos`,
 			Help:    map[string]string{"": `usar un múltiplo menor, redondear de otra manera o fijar una talla a mano con {=but}; si las tallas pueden ser iguales, decirlo antes con {=meant}`},
-			Explain: `Una longitud se redondea a lo que permite el punto. Aquí el redondeo se lleva toda la diferencia entre dos tallas: quien está entre ellas no gana nada al elegir la mayor.`},
+			Explain: `Una longitud se redondea a lo que permite la puntada. Aquí el redondeo se lleva toda la diferencia entre dos tallas: quien está entre ellas no gana nada al elegir la mayor.`},
 		Example: gradeTrial("30 (31, 40) cm", "multiple of 8"),
 		Fixed:   gradeTrial("30 (35, 40) cm", "multiple of 8")},
 
@@ -78,7 +78,7 @@ var counts = []Entry{
 			Explain: `A length is rounded to what the stitch pattern allows, up in one size and down in the next. Each count is right by itself, but one step from size to size is then at least twice as wide as another.`},
 		Es: Wording{Message: `de {small} a {large} crece {have} {unit}, y entre otras tallas {need}, aunque las longitudes crecen a pasos iguales`, Mark: `crece a saltos desiguales`,
 			Help:    map[string]string{"": `usar un múltiplo menor o fijar una talla a mano con {=but}, que conserva el múltiplo; si el salto es a propósito, decirlo antes con {=meant}`},
-			Explain: `Una longitud se redondea a lo que permite el punto, hacia arriba en una talla y hacia abajo en la siguiente. Cada cuenta es correcta por sí sola, pero un salto de talla a talla resulta al menos el doble de grande que otro.`},
+			Explain: `Una longitud se redondea a lo que permite la puntada, hacia arriba en una talla y hacia abajo en la siguiente. Cada cuenta es correcta por sí sola, pero un salto de talla a talla resulta al menos el doble de grande que otro.`},
 		Example: gradeTrial("30 (37.5, 45) cm", "multiple of 8"),
 		Fixed:   gradeTrial("30 (35, 40) cm", "multiple of 8")},
 }

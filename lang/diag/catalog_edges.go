@@ -90,7 +90,7 @@ var edges = []Entry{
 			Explain: `All round a piece means along its last row, down its left edge, along its start and up its right edge. That needs a part that starts with chains or stitches and is worked back and forth to its end.`},
 		Es: Wording{Message: `{part} no es una pieza plana de cuatro lados`, Mark: `no se puede rodear`,
 			Help:    map[string]string{"": `comenzar en su última vuelta: {=from {part}.edge}`},
-			Explain: `Rodear una pieza es seguir su última hilera, bajar por el borde izquierdo, seguir su comienzo y subir por el derecho. Hace falta una pieza que comience con cadenetas o puntos y se teja de ida y vuelta hasta el final.`},
+			Explain: `Rodear una pieza es seguir su última hilera, bajar por el borde izquierdo, seguir su comienzo y subir por el derecho. Hace falta una pieza que comience con cadenas o puntos y se teja de ida y vuelta hasta el final.`},
 		Example: trialOf("  in joined rounds\n  chain 12, join\n  round: sc in each = 12", "part rim\n  title en \"Rim\" es \"Borde\"\n  from around strip\n  round: sc in each = 12\nend\n"),
 		Fixed:   trialOf("  in joined rounds\n  chain 12, join\n  round: sc in each = 12", "part rim\n  title en \"Rim\" es \"Borde\"\n  from strip.edge\n  round: sc in each = 12\nend\n")},
 
@@ -98,9 +98,9 @@ var edges = []Entry{
 		En: Wording{Message: `{name} is no opening with a chain over it`, Mark: `cannot be gone round`,
 			Help:    map[string]string{"": `make the chain where the places are skipped: {=ch 4, skip 4 as thumb}`},
 			Explain: `All round an opening means along the places that were skipped, into the corner, along the other side of the chain made over them, and into the other corner. The row that skips the places has to make that chain beside them.`},
-		Es: Wording{Message: `{name} no es una abertura con cadenetas por encima`, Mark: `no se puede rodear`,
-			Help:    map[string]string{"": `hacer las cadenetas donde se saltan los lugares: {=ch 4, skip 4 as thumb}`},
-			Explain: `Rodear una abertura es seguir los lugares saltados, la esquina, el otro lado de las cadenetas tejidas por encima y la otra esquina. La hilera que salta los lugares tiene que hacer esas cadenetas junto a ellos.`},
+		Es: Wording{Message: `{name} no es una abertura con cadenas por encima`, Mark: `no se puede rodear`,
+			Help:    map[string]string{"": `hacer las cadenas donde se saltan los lugares: {=ch 4, skip 4 as thumb}`},
+			Explain: `Rodear una abertura es seguir los lugares saltados, la esquina, el otro lado de las cadenas tejidas por encima y la otra esquina. La hilera que salta los lugares tiene que hacer esas cadenas junto a ellos.`},
 		Example: mittOf("skip 4 as thumb"),
 		Fixed:   mittOf("ch 4, skip 4 as thumb")},
 
@@ -108,9 +108,9 @@ var edges = []Entry{
 		En: Wording{Message: `{name} is neither ends of rows nor new chains, so it cannot give or take stitches`, Mark: `cannot be changed`,
 			Help:    map[string]string{"": `name a run along a side edge: {=right edge of front as {name}}`},
 			Explain: `To bring an edge to a multiple, some run of it must be free to have a stitch more or fewer. Along the ends of rows that is so, and new chains can be made longer or shorter; stitches are as many as there are.`},
-		Es: Wording{Message: `{name} no tiene extremos de hilera ni cadenetas nuevas: no puede llevar puntos de más ni de menos`, Mark: `no se puede cambiar`,
+		Es: Wording{Message: `{name} no tiene extremos de hilera ni cadenas nuevas: no puede llevar puntos de más ni de menos`, Mark: `no se puede cambiar`,
 			Help:    map[string]string{"": `nombrar un tramo de un borde lateral: {=right edge of front as {name}}`},
-			Explain: `Para llevar un borde a un múltiplo, algún tramo tiene que poder tener un punto más o menos. Eso es posible en los extremos de hilera, y las cadenetas nuevas pueden ser más o menos; los puntos son los que hay.`},
+			Explain: `Para llevar un borde a un múltiplo, algún tramo tiene que poder tener un punto más o menos. Eso es posible en los extremos de hilera, y las cadenas nuevas pueden ser más o menos; los puntos son los que hay.`},
 		Example: bandOf("  in rows\n  from strip.edge as top, right edge of strip as side, multiple of 4 by top", "  row: sc in each = 16 (18)"),
 		Fixed:   bandOf("  in rows\n  from strip.edge as top, right edge of strip as side, multiple of 4 by side", "  row: sc in each = 40 (44)")},
 

@@ -153,7 +153,7 @@ of your own comes before the table and closes the gap.`},
 		Es: Wording{
 			Message: `{tables|la tabla|las tablas} {={tables}} no {tables|tiene|tienen} {={name}} para {sizes}`,
 			Help:    map[string]string{"": `dar la medida, para todas las tallas: {=fit {name} …}`},
-			Explain: `Una tabla da una medida solo si tiene una cifra para todas las tallas: no se pone en silencio una cifra de otra parte. Una
+			Explain: `Una tabla da una medida solo si tiene una cifra para todas las tallas: no se toma de otra parte una cifra sin decirlo. Una
 línea {=fit} propia pasa por delante de la tabla y llena el hueco.`},
 		Example: wearing(aged+"  body children by age", usesHead), Fixed: wearing(aged+"  body children by age\n  fit head 50 (52) cm", usesHead)},
 
@@ -167,7 +167,7 @@ línea {=fit} propia pasa por delante de la tabla y llena el hueco.`},
 20 % off, and outside the neighbouring sizes as well, is as a rule a slip: another unit, two figures changed about, a measure laid
 flat. It is a note: your figures stand.`},
 		Es: Wording{
-			Message: `para {={name}} de la persona se da {have}; la tabla {={table}} tiene para esa edad {need}`,
+			Message: `para {={name}} se da {have}; la tabla {={table}} tiene para esa edad {need}`,
 			Help: map[string]string{
 				"":       `comprobar que la cifra no sea un error; la tabla sigue esta fuente: {source}`,
 				"memory": `comprobar que la cifra no sea un error; la tabla sigue, de memoria, esta fuente: {source}`},
@@ -192,7 +192,7 @@ a small opening large.`},
 				"":      `de contorno debe medir al menos {least}, o su borde debe estirarse {more}; un hombro abotonado también lo abre`,
 				"plain": `de contorno debe medir al menos {least}; o decir cuánto se estira su borde, si se estira {more}: {=stretch 20 %}; un borde liso apenas cede`},
 			Explain: `Lo que se mete por la cabeza debe estirarse hasta la cabeza: el contorno de la abertura y lo que ceda su borde. Cuánto
-cede un borde se mide en la muestra. Práctica común, sin fuente: de 20 a 30 % en un elástico por la hebra de atrás o en relieve, casi
+cede un borde se mide en la muestra. Práctica común, sin fuente: de un 20 a un 30 % en un elástico por la hebra de atrás o en relieve, casi
 nada en un borde liso; si no se dice nada, no se cuenta con nada. Un cierre en el hombro o en la espalda agranda una abertura
 pequeña.`},
 		Example: measuring("  fit head 14 (16) cm", "  neck = width of strip at row 1 goes over fit.head stretch 5 %"),
@@ -208,7 +208,7 @@ says {=goes over fit.head} is compared with the head in every size. A garment th
 			Message: `no se comprobó si esta prenda ({={kind}}) pasa por la cabeza`,
 			Help:    map[string]string{"": `medir la abertura y decir por dónde pasa: {=neck = around neckband at row 1 goes over fit.head stretch 20 %}`},
 			Explain: `Una prenda así se mete por la cabeza, por lo común, y la cabeza de los niños es grande para su cuello. Una medida que dice
-{=goes over fit.head} se compara con la cabeza en todas las tallas. A una prenda con botones no se le pide.`},
+{=goes over fit.head} se compara con la cabeza en todas las tallas. A una prenda que se abotona no se le pide.`},
 		Example: strings.Replace(measuring(aged, "  width = width of strip at row 1"), "kind  sample", "kind  vest", 1),
 		Fixed: strings.Replace(measuring(aged+"  fit head 50 (52) cm", "  width = width of strip at row 1\n  neck = 4 * width of strip at row 1 goes over fit.head"),
 			"kind  sample", "kind  vest", 1)},
@@ -237,7 +237,7 @@ of boys and girls: an opening too small is the worse mistake. The page does not 
 			Message: `no se da la medida de la cabeza: la abertura se compara con las cabezas más grandes de la tabla de crecimiento, {need}`,
 			Help:    map[string]string{"": `dar la medida de la cabeza, que vale entonces en su lugar: {=fit head …}, o {=body heads by age} para la mitad de la tabla`},
 			Explain: `Si el patrón da edades de hasta 5 años y ninguna medida de la cabeza, vale el percentil 97 de los patrones de
-crecimiento infantil de la OMS, el mayor de niños y niñas: una abertura pequeña es el peor error. La página no lo imprime.`},
+crecimiento infantil de la OMS, el mayor de niños y niñas: una abertura demasiado pequeña es el error más grave. La página no lo imprime.`},
 		Example: measuring("  age 24 (48) months", "  neck = 5 * width of strip at row 1 goes over fit.head"),
 		Fixed:   measuring("  age 24 (48) months\n  body heads by age", "  neck = 5 * width of strip at row 1 goes over fit.head")},
 
@@ -266,7 +266,7 @@ of a top. They are compared without being asked; a line {=check} that names all 
 		Es: Wording{
 			Message: `{={a}} y {={b}} suman {have}, y {={whole}} es {need}`,
 			Help:    map[string]string{"": `quien teje los sumará: tomar las mismas hileras en los dos, dar otro nombre a uno o decir qué cuadra: {=check {a} + {b} equals {whole} within 2 cm}`},
-			Explain: `Las medidas con estos nombres son largos que componen un tercero: tiro y pierna interior el largo de un pantalón, costado y
+			Explain: `Las medidas con estos nombres son largos que suman otro: tiro y pierna interior el largo de un pantalón, costado y
 sisa el de una prenda de arriba. Se comparan sin que se pida; una línea {=check} que nombra las tres ocupa el lugar de este aviso.`},
 		Example: measuring("", "  rise = height of strip\n  inseam = 2 * height of strip\n  length = 2 * height of strip"),
 		Fixed:   measuring("", "  rise = height of strip\n  inseam = 2 * height of strip\n  length = 3 * height of strip")},
@@ -358,7 +358,7 @@ larger by more than half, is as a rule the width of one piece where two lie on e
 practice, no source: 20 % below to 60 % above.`},
 		Es: Wording{
 			Message: `{={name}} tiene una holgura de {have}, con {={body}} de {need}: muy lejos de lo que se suele llevar`,
-			Help:    map[string]string{"": `comprobar que {name} da toda la vuelta y se compara con la medida debida, y revisar las unidades`},
+			Help:    map[string]string{"": `comprobar que {={name}} da toda la vuelta y se compara con la medida debida, y revisar las unidades`},
 			Explain: `Lo ceñido es algo más pequeño que quien lo lleva; lo muy holgado, 15 cm o más por encima. Una medida una quinta
 parte más pequeña, o más de la mitad más grande, suele ser el ancho de una pieza donde hay dos, una sobre otra, u otra medida
 del cuerpo. Práctica común, sin fuente: de un 20 % menos a un 60 % más.`},

@@ -79,10 +79,10 @@ var rowForms = []Entry{
 			Mark:    `the first stitch of the row`,
 			Help:    map[string]string{"": `say how this row begins: {=begin with ch {less}}`},
 			Explain: `Where a beginning chain counts, it is the first stitch of the row. It cannot be a decrease, a post stitch or a stitch behind a skip; such a row begins with a chain that does not count, and says so in its head.`},
-		Es: Wording{Message: `las {chains} cadenetas del comienzo no pueden contar aquí como punto, porque la hilera no empieza con un {={stitch}} sencillo`,
+		Es: Wording{Message: `las {chains} cadenas del comienzo no pueden contar aquí como punto, porque la hilera no empieza con un {={stitch}} sencillo`,
 			Mark:    `el primer punto de la hilera`,
 			Help:    map[string]string{"": `decir cómo empieza esta hilera: {=begin with ch {less}}`},
-			Explain: `Donde las cadenetas del comienzo cuentan, son el primer punto. No pueden ser una disminución, un punto en relieve ni un punto tras un salto; tal hilera empieza con cadenetas que no cuentan, y lo dice al comienzo.`},
+			Explain: `Donde las cadenas del comienzo cuentan, son el primer punto. No pueden ser una disminución, un punto en relieve ni un punto tras un salto; tal hilera empieza con cadenas que no cuentan, y lo dice al comienzo.`},
 		Example: flat("  base dc\n  chain 8\n  row: dc in each = 8\n  row: dec, dc in each"),
 		Fixed:   flat("  base dc\n  chain 8\n  row: dc in each = 8\n  row, begin with ch 2: dec, dc in each = 7")},
 
@@ -92,7 +92,7 @@ var rowForms = []Entry{
 			Explain: `A part starts with a chain, a ring or a foundation, or along places that are there already.`},
 		Es: Wording{Message: `la pieza {part} no dice cómo empieza`, Mark: `empieza de la nada`,
 			Help:    map[string]string{"": `empezarla antes de su primera hilera: {=chain 40}, {=ring}, {=foundation sc 40}, {=from PART.edge} o {=start in PART.place}`},
-			Explain: `Una pieza empieza con cadenetas, un anillo o un comienzo sin cadena, o sobre lugares que ya existen.`},
+			Explain: `Una pieza empieza con cadenas, un anillo o puntos sin cadena base, o sobre lugares que ya existen.`},
 		Example: trial("  round: sc in each = 6"),
 		Fixed:   trial("  chain 6, join\n  round: sc in each = 6")},
 

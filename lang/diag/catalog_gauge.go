@@ -110,7 +110,7 @@ sure about the piece. A line of the gauge without a hook was counted with the ma
 		Es: Wording{
 			Message: `en {parts} se teje {={stitch}} con un ganchillo de {hook}, y sus longitudes se calculan con una muestra contada con el de {other}`,
 			Help:    map[string]string{"": `si se contó con el de {hook}, decirlo detrás de la línea: {=hook {size}}; si no, contar una muestra con él y darle su propia línea`},
-			Explain: `Un ganchillo más fino hace puntos más pequeños; para eso se toma. Una muestra contada con otro ganchillo no dice nada seguro
+			Explain: `Un ganchillo más fino hace puntos más pequeños; para eso se usa. Una muestra contada con otro ganchillo no dice nada seguro
 de la pieza. Una línea de la muestra sin ganchillo se contó con el principal.`},
 		Example: hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds\nend\n\nhook 4 mm", "  hook 3.5 mm") + tab,
 		Fixed:   hoop("gauge 10 cm\n  hdc 16 sts, 12 rounds, hook 3.5 mm\nend\n\nhook 4 mm", "  hook 3.5 mm") + tab},
@@ -124,11 +124,11 @@ de la pieza. Una línea de la muestra sin ganchillo se contó con el principal.`
 A count over a short length that is then doubled is the usual cause of a piece that comes out wrong. Gauges are printed over 10 cm
 or 4 in.`},
 		Es: Wording{
-			Message: `la muestra se cuenta sobre {have}`,
+			Message: `la muestra se cuenta en {have}`,
 			Mark:    `al menos {=10 cm} o {=4 in}`,
-			Help:    map[string]string{"": `contar sobre 10 cm o más, en el centro de una pieza mayor`},
-			Explain: `Medio punto mal leído en 5 cm es un punto en 10 cm, y diez en el ancho de una prenda; en un tejido denso, más. Contar sobre
-una longitud corta y multiplicar es la causa habitual de que una pieza no salga a medida. Las muestras se publican sobre 10 cm o 4 pulgadas.`},
+			Help:    map[string]string{"": `contar en 10 cm o más, en el centro de una pieza mayor`},
+			Explain: `Medio punto mal leído en 5 cm es un punto en 10 cm, y diez en el ancho de una prenda; en un tejido denso, más. Contar en
+una longitud corta y multiplicar es la causa habitual de que una pieza no salga a medida. Las muestras se publican para 10 cm o 4 pulgadas.`},
 		Example: swatchOf("gauge 5 cm\n  sc 8 sts, 9 rows\nend", plainPart, ""),
 		Fixed:   swatchOf("gauge 10 cm\n  sc 16 sts, 18 rows\nend", plainPart, "")},
 
@@ -159,10 +159,10 @@ nearly twice as tall as it is wide. A gauge that lies beyond half or twice of th
 		Es: Wording{
 			Message: `según esta muestra, {={stitch}} es {found} veces tan alto como ancho; lo habitual es {usual}`,
 			Help: map[string]string{
-				"printed": `comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)`,
-				"memory":  `comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual por práctica común, de memoria)`},
+				"printed": `comprobar que puntos e hileras no estén cambiados y que se cuenten en la misma longitud (habitual según muestras publicadas)`,
+				"memory":  `comprobar que puntos e hileras no estén cambiados y que se cuenten en la misma longitud (habitual por práctica común, de memoria)`},
 			Explain: `Cada punto tiene una altura para su ancho que apenas depende del hilo: el punto bajo es casi cuadrado, el punto alto casi el
-doble de alto que de ancho. Una muestra que se aleja a la mitad o al doble suele ser un error de tecleo.`},
+doble de alto que de ancho. Una muestra que da menos de la mitad o más del doble suele ser un error al escribir.`},
 		Example: swatchOf("gauge 10 cm\n  dc 9 sts, 18 rows\nend", plainPart, ""),
 		Fixed:   swatchOf("gauge 10 cm\n  dc 18 sts, 9 rows\nend", plainPart, "")},
 
@@ -177,8 +177,8 @@ much narrower draws the edge in, and one that is wider lets it flare. (Common pr
 		Es: Wording{
 			Message: `según la muestra, la cadena inicial de {part} es un {share} % más {than} que la hilera que lleva encima`,
 			Help: map[string]string{
-				"narrower": `decir que la cadena se hace con un ganchillo mayor, o empezar con puntos de base; o contar de nuevo las cadenetas`,
-				"wider":    `contar de nuevo las cadenetas, o decir que la cadena se hace con un ganchillo menor`},
+				"narrower": `decir que la cadena se hace con un ganchillo mayor, o empezar con puntos sin cadena base; o contar de nuevo las cadenas`,
+				"wider":    `contar de nuevo las cadenas, o decir que la cadena se hace con un ganchillo menor`},
 			Explain: `Una cadena es por naturaleza algo más estrecha que los puntos que se tejen en ella, entre un 5 y un 15 % con el mismo
 ganchillo. Si es mucho más estrecha, frunce el borde; si es más ancha, lo ensancha. (Práctica común, sin fuente.)`},
 		Example: swatchOf("gauge 10 cm\n  sc 16 sts, 18 rows\n  ch 24 sts\nend", plainPart, ""),

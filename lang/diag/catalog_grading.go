@@ -40,7 +40,7 @@ var grading = []Entry{
 			Explain: `Where the wearer grows in even steps, the piece should. A step twice as wide as another comes from rounding to a wide stitch pattern, or from a number that was typed.`},
 		Es: Wording{Message: `{={name}} crece {have} de la talla {small} a la talla {large} y {need} entre otras tallas, aunque el cuerpo crece a pasos iguales`, Mark: `crece a saltos desiguales`,
 			Help:    map[string]string{"": `repartir la diferencia entre las tallas; si el salto es a propósito, decirlo antes con {=meant}`},
-			Explain: `Donde el cuerpo crece a pasos iguales, también debería hacerlo la pieza. Un salto el doble de grande que otro viene de redondear a un punto de repetición ancha, o de un número escrito a mano.`},
+			Explain: `Donde el cuerpo crece a pasos iguales, también debería hacerlo la pieza. Un salto el doble de grande que otro viene de redondear a una puntada de repetición ancha, o de un número escrito a mano.`},
 		Example: growTrial("32 (34, 40)", fitted),
 		Fixed:   growTrial("32 (36, 40)", fitted)},
 

@@ -40,13 +40,13 @@ nada, se añade una décima parte; el encabezado puede dar otra.`},
 	{Code: "OV717", Severity: Error,
 		En: Wording{
 			Message: `a swatch of {={name}} cannot be counted in repeats`,
-			Mark:    `{name} has no multiple`,
+			Mark:    `{={name}} has no multiple`,
 			Help:    map[string]string{"": `count its stitches: {=swatch 20 sts by 10 rows of {name}, 4 g}; or give the stitch pattern its multiple`},
 			Explain: `A repeat is as many stitches as the multiple of a stitch pattern says. A single stitch has none, and nor has a stitch
 pattern without a line for it.`},
 		Es: Wording{
 			Message: `una muestra de {={name}} no se puede contar en repeticiones`,
-			Mark:    `{name} no tiene múltiplo`,
+			Mark:    `{={name}} no tiene múltiplo`,
 			Help:    map[string]string{"": `contar sus puntos: {=swatch 20 sts by 10 rows of {name}, 4 g}; o dar su múltiplo a la puntada`},
 			Explain: `Una repetición tiene tantos puntos como dice el múltiplo de una puntada. Un punto suelto no tiene ninguno, ni
 tampoco una puntada sin una línea que lo diga.`},
@@ -194,7 +194,7 @@ hilera por la que pasa no frunce nada.`},
 houses list it among the hazards of children's clothes. No published figure was found; room for an adult's finger is a limit of
 our own. The rule is TRAP-05; local law and the advice of a licensed health professional come first.`},
 		Es: Wording{
-			Message: `una goma elástica en la muñeca o el tobillo de un bebé requiere cuidado`,
+			Message: `una goma elástica en la muñeca o el tobillo de un bebé exige cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
 			Help:    map[string]string{"": `quitarla para los más pequeños: un elástico tejido sujeta igual; o dejar holgura para un dedo adulto`},
 			Explain: `Una goma o una cinta en la muñeca o el tobillo de un bebé puede cortar la circulación. Hay casos en revistas médicas, y los

@@ -147,7 +147,7 @@ un borrador anterior o se escribió de otra manera donde se quería usar.`},
 		Es: Wording{
 			Message: `{hook} no es una medida habitual de ganchillo`,
 			Help:    map[string]string{"": `la medida habitual más cercana es {near}`},
-			Explain: `La medida se imprime como está. Una medida que ningún fabricante vende suele ser un error de tecleo, como 3,57 por
+			Explain: `La medida se imprime como está. Una medida que ningún fabricante vende suele ser un error al escribir, como 3,57 por
 3,75.`},
 		Example: swatchOf(scGauge+"\nhook 4.1 mm", plainPart, ""),
 		Fixed:   swatchOf(scGauge+"\nhook 4 mm", plainPart, "")},
@@ -284,7 +284,7 @@ según una tabla.`},
 			Explain: `How tall and wide rows come out is known only by the gauge of their stitch. Where rows are worked to a length, or the
 piece is measured, each stitch in them needs its line in the {=gauge} block.`},
 		Es: Wording{
-			Message: `se pide una longitud a hileras de {={stitch}}, y {={stitch}} no tiene muestra`,
+			Message: `se pide una longitud en hileras de {={stitch}}, y {={stitch}} no tiene muestra`,
 			Help:    map[string]string{"": `añadir la muestra de {={stitch}} al bloque {=gauge}: {={stitch} 16 sts, 18 rows}`},
 			Explain: `El alto y el ancho de las hileras solo se conocen por la muestra de su punto. Donde se tejen hileras hasta una longitud,
 o se mide la pieza, cada punto que llevan necesita su línea en el bloque {=gauge}.`},
@@ -315,8 +315,8 @@ cordón también es una longitud. Una cuenta de puntos no lo es; para ella se pi
 			Explain: `Rows are numbered from 1 in each part and each size. A row can be measured only if it is worked in every size; the
 shortest size decides.`},
 		Es: Wording{
-			Message: `{part} no tiene {round} {need}: acaba tras {have}`,
-			Mark:    `aquí se mide {round} {need}`,
+			Message: `{part} no tiene la {round} {need}: acaba tras la {have}`,
+			Mark:    `aquí se mide la {round} {need}`,
 			Help:    map[string]string{"": `medir en una {round} que se teja en todas las tallas`},
 			Explain: `Las hileras se numeran desde 1 en cada pieza y en cada talla. Solo se puede medir una hilera que se teje en todas las
 tallas; decide la más corta.`},
@@ -332,9 +332,9 @@ tallas; decide la más corta.`},
 the piece will sit tighter or looser in some sizes than in the others. With large repeats not every size can be met: widen the
 range on purpose, or change the repeat.`},
 		Es: Wording{
-			Message: `{={name}} tiene una holgura de {have}, fuera de {lo} a {hi}`,
+			Message: `{={name}} tiene una holgura de {have}, fuera del margen de {lo} a {hi}`,
 			Mark:    `la holgura es la medida terminada menos {={body}} de la persona`,
-			Help:    map[string]string{"": `cambiar la cuenta de la que sale {name}, la muestra o la holgura deseada; en tallas pequeñas una repetición de la puntada puede ser más que todo el margen`},
+			Help:    map[string]string{"": `cambiar la cuenta de la que sale {={name}}, la muestra o la holgura deseada; en tallas pequeñas una repetición de la puntada puede ser más que todo el margen`},
 			Explain: `La holgura es cuánto más grande que la persona es una pieza. El patrón dice entre qué límites debe estar; fuera
 de ellos la pieza quedará en algunas tallas más ceñida o más suelta que en las demás. Con repeticiones grandes no siempre
 se puede cumplir en todas las tallas: entonces se amplía el margen a propósito o se cambia la repetición.`},
@@ -347,7 +347,7 @@ se puede cumplir en todas las tallas: entonces se amplía el margen a propósito
 			Explain: `The measure was worked out from the rows and the gauge, and lies further from the wanted length than allowed. If no
 limit is given, 1 cm is meant. Either the counts or the wish must give way.`},
 		Es: Wording{
-			Message: `{={name}} sale de {have}, pero se quiere {need} con un margen de {within}`,
+			Message: `{={name}} queda en {have}, pero se quiere {need} con un margen de {within}`,
 			Help:    map[string]string{"": `cambiar la cuenta de la que sale {={name}}, o decir cuánto se puede apartar: {=within 2 cm}`},
 			Explain: `La medida se calculó con las hileras y la muestra, y se aparta de la longitud deseada más de lo permitido. Si no se da
 un margen, vale 1 cm. Tiene que ceder la cuenta o el deseo.`},
@@ -378,7 +378,7 @@ such as snap fasteners. Where no amount is said, the name alone is printed.`},
 			Message: `lo que hace falta se dice con un peso, una longitud o un número`,
 			Mark:    `esto no es nada de eso`,
 			Help:    map[string]string{"": `escribir la cantidad en {=g}, {=cm} o {=m}, o cuántos son: {=notion en "toy stuffing" es "relleno", 30 g}`},
-			Explain: `Lo que sigue a {=notion} se compra: por peso, como el relleno, por longitud, como el elástico o la cinta, o por piezas,
+			Explain: `Lo que sigue a {=notion} se compra: por peso, como el relleno, por longitud, como la goma elástica o la cinta, o por piezas,
 como los broches. Si no se dice la cantidad, se imprime solo el nombre.`},
 		Example: swatchOf(scGauge+"\nnotion en \"toy stuffing\" es \"relleno\", 30 %", plainPart, ""),
 		Fixed:   swatchOf(scGauge+"\nnotion en \"toy stuffing\" es \"relleno\", 30 g", plainPart, "")},

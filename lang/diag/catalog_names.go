@@ -33,7 +33,7 @@ var names = []Entry{
 			Help:    nearHelp(`near it: {={near|or}}`, `the stitches are {=sc}, {=hdc}, {=dc}, {=tr} and taller ones, {=fp} or {=bp} before them, {=2tog} or a group such as {=3cl} behind them, and stitches of your own: {=stitch {word} … end}`),
 			Explain: `The header says whether stitch names are read as in the United States or in the United Kingdom ({=terms us}, {=terms uk}). The same letters mean different stitches in the two.`},
 		Es: Wording{Message: `{word} no es un punto en los términos {={terms}}`, Mark: `no es un punto`,
-			Help:    nearHelp(`parecidos: {={near|or}}`, `los puntos son {=sc}, {=hdc}, {=dc}, {=tr} y más altos, con {=fp} o {=bp} delante, con {=2tog} o un grupo como {=3cl} detrás, y los propios: {=stitch {word} … end}`),
+			Help:    nearHelp(`parecidos: {={near|or}}`, `los puntos son {=sc}, {=hdc}, {=dc}, {=tr} y otros más altos, con {=fp} o {=bp} delante, con {=2tog} o un grupo como {=3cl} detrás, y los propios: {=stitch {word} … end}`),
 			Explain: `El encabezado dice si los nombres de los puntos se leen como en Estados Unidos o en el Reino Unido ({=terms us}, {=terms uk}). Las mismas letras son puntos distintos en uno y otro.`},
 		Example: trial("  chain 6, join\n  round: hcd in each = 6"),
 		Fixed:   trial("  chain 6, join\n  round: hdc in each = 6")},
@@ -54,7 +54,7 @@ var names = []Entry{
 			Explain: `Parts stand in working order: a part can go on from another, be like it or its mirror, only below it.`},
 		Es: Wording{Message: `antes de esta línea no hay ninguna pieza {word}`, Mark: `no es una pieza`,
 			Help:    nearHelp(`parecidas: {near|or}`, `una pieza solo se usa después de tejerla`),
-			Explain: `Las piezas van en el orden en que se tejen: una puede seguir a otra, ser como ella o su reflejo solo más abajo.`},
+			Explain: `Las piezas van en el orden en que se tejen: solo después de otra puede una pieza seguirla, ser como ella o ser su reflejo.`},
 		Example: trialOf("  in joined rounds\n  chain 6, join\n  round: sc in each = 6", "\npart other like strap\n  title en \"Other\" es \"Otra\"\n  chain 6\n  row: sc in each = 6\nend\n"),
 		Fixed:   trialOf("  in joined rounds\n  chain 6, join\n  round: sc in each = 6", "\npart other like strip\n  title en \"Other\" es \"Otra\"\nend\n")},
 

@@ -76,9 +76,9 @@ var textures = []Entry{
 		En: Wording{Message: `only rows of a stitch pattern are taken up from a certain row`, Mark: `belongs to a stitch pattern`,
 			Help:    map[string]string{"": `name the pattern: {=4 rows of fans, from row 1}; or leave it out`},
 			Explain: `A stitch pattern goes on where it stopped in the part; {=from row 1} takes it up at another row. A row that says itself what is worked has no such rows.`},
-		Es: Wording{Message: `solo las hileras de una puntada se retoman desde cierta hilera`, Mark: `es cosa de una puntada`,
+		Es: Wording{Message: `solo las hileras de una puntada se retoman desde cierta hilera`, Mark: `solo vale para una puntada`,
 			Help:    map[string]string{"": `nombrar la puntada: {=4 rows of fans, from row 1}; o quitarlo`},
-			Explain: `Una puntada sigue donde quedó en la pieza; {=from row 1} la retoma en otra hilera. Una hilera que dice ella misma lo que se teje no tiene tales hileras.`},
+			Explain: `Una puntada sigue donde quedó en la pieza; {=from row 1} la retoma en otra hilera. Una línea que dice ella misma lo que se teje no tiene hileras que retomar.`},
 		Example: flat("  chain 13\n  row, from row 1: sc in each = 13"),
 		Fixed:   flat("  chain 13\n  row: sc in each = 13")},
 
@@ -116,9 +116,9 @@ var textures = []Entry{
 		En: Wording{Message: `there are no stitches here to go on with as established`, Mark: `stands on chains`,
 			Help:    map[string]string{"": `work a row of stitches first: {=dc in each}`},
 			Explain: `{=as established} works on each stitch one of its kind, as it presents from this side. The chains of a start, a ring and slip stitches are no stitches of a kind.`},
-		Es: Wording{Message: `aquí no hay puntos que se puedan seguir como se presentan`, Mark: `está sobre cadenetas`,
+		Es: Wording{Message: `aquí no hay puntos que se puedan seguir como se presentan`, Mark: `está sobre cadenas`,
 			Help:    map[string]string{"": `tejer antes una hilera de puntos: {=dc in each}`},
-			Explain: `{=as established} teje sobre cada punto uno de su clase, tal como se presenta por este lado. Las cadenetas del comienzo, un anillo y los puntos deslizados no son puntos de una clase.`},
+			Explain: `{=as established} teje sobre cada punto uno de su clase, tal como se presenta por este lado. Las cadenas del comienzo, un anillo y los puntos deslizados no son puntos de una clase.`},
 		Example: flat("  chain 12\n  row: as established = 12"),
 		Fixed:   flat("  chain 12\n  row: dc in each = 12\n  row: as established = 12")},
 

@@ -127,7 +127,7 @@ names the sizes.`},
 			Message: `aquí se divide entre cero`,
 			Mark:    `cero aquí: {found}`,
 			Help:    map[string]string{"": `dividir entre un valor que sea mayor que cero en todas las tallas`},
-			Explain: `No se puede repartir nada entre ninguno. Basta con que el valor llegue a cero en una sola talla; el mensaje
+			Explain: `No se puede repartir nada entre cero. Basta con que el valor llegue a cero en una sola talla; el mensaje
 dice en cuáles.`},
 		Example: strip(`let wide = 20 (22, 24) / (2 - 2)`),
 		Fixed:   strip(`let wide = 20 (22, 24) / 2`)},
@@ -140,7 +140,7 @@ dice en cuáles.`},
 divided into may exceed a thousand million: far more than any piece of fabric needs.`},
 		Es: Wording{
 			Message: `el número {found} es demasiado grande o está dividido en partes demasiado finas`,
-			Help:    map[string]string{"": `usar números menores que 1000000000 y no divididos en más partes que esas`},
+			Help:    map[string]string{"": `usar números menores que 1000000000, divididos en menos partes que esas`},
 			Explain: `Los números se guardan exactos, como fracciones. Para que no crezcan sin medida, ni el número ni las partes en
 que se divide pueden pasar de mil millones: mucho más de lo que necesita cualquier tejido.`},
 		Example: strip(`let wide = 20000000000`),
@@ -170,7 +170,7 @@ lugar del otro. Dentro de un bloque para algunas tallas, solo se pueden fijar es
 			Explain: `A value set by hand for one size takes the place of the one that was worked out, so it has to be of the same
 kind: a count for a count, a length for a length.`},
 		Es: Wording{
-			Message: `la talla {size} recibe {found} y las demás tienen {needed}`,
+			Message: `la talla {size} recibe otra clase de valor que las demás: {found}, no {needed}`,
 			Mark:    `aquí hace falta: {needed}`,
 			Help:    map[string]string{"": `dar a la talla {size} un valor de la misma clase que las demás`},
 			Explain: `Un valor fijado a mano para una talla ocupa el lugar del calculado, así que debe ser de la misma clase: una
@@ -293,7 +293,7 @@ valor exacto.`},
 			Explain: `A multiple says that the stitches can be parted into repeats: so many in each repeat, at least one, and so many
 besides, none or more.`},
 		Es: Wording{
-			Message: `un múltiplo lleva números enteros, aquí desde {least}, y este es {found}`,
+			Message: `un múltiplo se da con números enteros, aquí de {least} en adelante, y este es {found}`,
 			Help:    map[string]string{"": `escribir el múltiplo con los puntos de una repetición y los que quedan aparte: {=multiple of 6 plus 1}`},
 			Explain: `Un múltiplo dice que los puntos se pueden repartir en repeticiones: tantos en cada una, por lo menos uno, y tantos
 aparte, ninguno o más.`},
@@ -383,7 +383,7 @@ all. Zero is allowed: what is worked no times is left out for that size.`},
 		Es: Wording{
 			Message: `una cuenta no puede ser menor que cero, y esta es {found}`,
 			Help:    map[string]string{"": `revisar, talla por talla, las cuentas que se restan`},
-			Explain: `Una hilera no puede tener menos puntos que ninguno. Por lo común se restó una cuenta de otra menor, en algunas tallas
+			Explain: `Una hilera no puede tener menos de cero puntos. Por lo común se restó una cuenta de otra menor, en algunas tallas
 o en todas. El cero está permitido: lo que se teje cero veces se omite en esa talla.`},
 		Example: strip(`let wide = 20 (22, 24) - 30`),
 		Fixed:   strip(`let wide = 20 (22, 24) - 3`)},
@@ -399,8 +399,8 @@ o en todas. El cero está permitido: lo que se teje cero veces se omite en esa t
 			Explain: `Units are part of a number. Where stitches are counted a length will not do until the gauge has turned it into
 stitches; where something is measured, a bare number says nothing until it has its unit.`},
 		Es: Wording{
-			Message: `aquí hace falta {needed}, no {found}`,
-			Mark:    `esto es {found}`,
+			Message: `aquí hace falta otra clase de valor: {needed}, no {found}`,
+			Mark:    `clase de este valor: {found}`,
 			Help: map[string]string{
 				"gauge": `convertir la longitud en cuenta según la muestra: {=stitches(20 cm, sc)} o {=rows(20 cm, sc)}`,
 				"bare":  `escribir el número sin unidad`,

@@ -90,7 +90,7 @@ var wording = []Entry{
 		En: Wording{Message: `the text speaks of {round} {need}, but {part} has {have} {have|row|rows}`, Mark: `there is none`,
 			Help:    map[string]string{"": `check the number; it does not follow when rows are added or taken out`},
 			Explain: `A row that a sentence calls by its number is looked up in its part. A number that no size has is as a rule left over from an earlier draft.`},
-		Es: Wording{Message: `el texto habla de {round} {need}, pero {part} tiene {have}`, Mark: `no existe`,
+		Es: Wording{Message: `el texto habla de la {round} {need}, pero {part} tiene {have}`, Mark: `no existe`,
 			Help:    map[string]string{"": `revisar el número; no cambia solo al añadir o quitar hileras`},
 			Explain: `Una hilera que se nombra por su número se busca en su pieza. Un número que no existe en ninguna talla suele venir de un borrador anterior.`},
 		Example: noted("    en | Fold at row 7.\n    es | Doblar por la hilera 7."),
@@ -122,7 +122,7 @@ var wording = []Entry{
 			Explain: `A line that begins with {=meant} says why the next one is as it should be though a check finds it unusual. When the finding goes, its reason should go too: it would hide the next one.`},
 		Es: Wording{Message: `la línea siguiente no da ningún aviso con el código {code}`, Mark: `no explica nada`,
 			Help:    map[string]string{"": `quitarla o ponerla justo antes de la línea que muestra el mensaje`},
-			Explain: `Una línea que empieza con {=meant} dice por qué la siguiente está bien aunque una comprobación la encuentre rara. Cuando el aviso desaparece, el motivo también debe desaparecer: taparía el siguiente.`},
+			Explain: `Una línea que empieza con {=meant} dice por qué la siguiente está bien aunque una comprobación la señale. Cuando el aviso desaparece, el motivo también debe desaparecer: taparía el siguiente.`},
 		Example: "meant OV608 en \"one fan\" es \"un abanico\"\n" + noHead,
 		Fixed:   noHead},
 }

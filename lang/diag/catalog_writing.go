@@ -154,7 +154,7 @@ stands too early.`},
 			Related: map[string]string{"open": `este es el bloque abierto aquí`},
 			Help: map[string]string{
 				"in":   `va dentro de un bloque de su clase: {={blocks|or} … end}`,
-				"file": `va fuera de todos los bloques: ponerla detrás del {=end} de este`},
+				"file": `va fuera de todos los bloques: ponerla detrás del {=end} que cierra este`},
 			Explain: `Un patrón se compone de bloques, y cada clase de bloque tiene sus propias líneas: las hileras van en {=part}, las edades
 en {=sizes}, el título en {=pattern}. En un bloque ajeno, una línea no tendría sentido. También puede ser que más arriba falte un
 {=end}, o que esté antes de tiempo.`},

@@ -99,13 +99,13 @@ con unidad no es un número de puntos: {=stitches( )} la convierte.`},
 		En: Wording{
 			Message: `a value is missing behind “{after}”`,
 			Mark:    hereEn,
-			Help:    map[string]string{"": `write a number, a length such as {=20 cm,} or the name of a value; a right line: {={form}}`},
+			Help:    map[string]string{"": `write a number, a length such as {=20 cm}, or the name of a value; a right line: {={form}}`},
 			Explain: `A value is a number with or without a unit, a name given by {=let}, a measure such as {=fit.waist}, or something worked out
 of these with {=+ - * /} and brackets.`},
 		Es: Wording{
 			Message: `falta un valor detrás de «{after}»`,
 			Mark:    hereEs,
-			Help:    map[string]string{"": `escribir un número, una longitud como {=20 cm o} el nombre de un valor; una línea correcta: {={form}}`},
+			Help:    map[string]string{"": `escribir un número, una longitud como {=20 cm} o el nombre de un valor; una línea correcta: {={form}}`},
 			Explain: `Un valor es un número con unidad o sin ella, un nombre dado con {=let}, una medida como {=fit.waist}, o algo calculado a
 partir de ellos con {=+ - * /} y paréntesis.`},
 		Example: bandIn("let wide = 20 + * 2\n", `round: sc in each`),
@@ -193,7 +193,7 @@ marker. A row without any has nothing to work.`},
 			Message: `falta una instrucción detrás de «{after}»`,
 			Mark:    hereEs,
 			Help:    map[string]string{"": `escribir lo que se teje: {={form}}`},
-			Explain: `Detrás de los dos puntos de una hilera y detrás de cada coma va una instrucción: puntos con su lugar, cadenetas, un
+			Explain: `Detrás de los dos puntos de una hilera y detrás de cada coma va una instrucción: puntos con su lugar, cadenas, un
 salto, un marcador. Una hilera sin ninguna no tiene nada que tejer.`},
 		Example: band("round:\n  round: sc in each"),
 		Fixed:   band(`round: sc in each`)},
@@ -207,7 +207,7 @@ salto, un marcador. Una hilera sin ninguna no tiene nada que tejer.`},
 stitch would read as the name of the row.`},
 		Es: Wording{
 			Message: `aquí faltan los dos puntos`,
-			Mark:    `separan qué es la línea de lo que sigue`,
+			Mark:    `separan el comienzo de la línea de lo que sigue`,
 			Help:    map[string]string{"": `se escribe así: {={form}}`},
 			Explain: `Antes de los dos puntos va qué hilera es y hasta dónde llega; detrás, lo que se teje. Sin ellos, el primer punto se
 leería como el nombre de la hilera.`},

@@ -78,10 +78,10 @@ ambas cosas; la página impresa puede usar igualmente la forma que conocen sus l
 counted by their own name.`},
 		Es: Wording{
 			Message: `«{=between next}» puede leerse de dos maneras`,
-			Mark:    `¿un hueco entre dos puntos, o dos huecos?`,
-			Help:    map[string]string{"": "para un hueco: {=in next gap}\npara dos huecos: {=in next 2 gaps}\npara todos: {=between each}"},
-			Explain: `Entre dos puntos hay un hueco. «Entre los dos siguientes» puede ser ese hueco o los dos huecos siguientes, así que los
-huecos se cuentan por su nombre.`},
+			Mark:    `¿un espacio entre dos puntos, o dos?`,
+			Help:    map[string]string{"": "para uno: {=in next gap}\npara dos: {=in next 2 gaps}\npara todos: {=between each}"},
+			Explain: `Entre dos puntos hay un espacio. «Entre los dos siguientes» puede ser ese espacio o los dos espacios siguientes, así que
+estos espacios se cuentan por su propio nombre.`},
 		Example: band(`round: sc between next 40`),
 		Fixed:   band("round: sc in each\n  round: sc between each")},
 

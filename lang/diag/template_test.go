@@ -35,7 +35,7 @@ func TestFill(t *testing.T) {
 		{"{p}", Args{"p": sizes(true, "8.5 cm", "9 cm")}, "8.5 cm in 1 y, 9 cm in 2 y", "8,5 cm en 1 y, 9 cm en 2 y"},
 		{"{p|a|b}", Args{"p": sizes(true, "1", "1")}, "a", "a"},
 		{"{p|a|b}", Args{"p": sizes(false, "1", "1")}, "b", "b"},
-		{"{t}", Args{"t": Term{"space", 1}}, "chain space", "espacio de cadeneta"},
+		{"{t}", Args{"t": Term{"space", 1}}, "chain space", "espacio de cadena"},
 		{"{t}", Args{"t": Term{"stitch", 5}}, "stitches", "puntos"},
 		{"{t}", Args{"t": Term{"pebble", 5}}, "pebble", "pebble"},
 		{"{x}", Args{"x": Length(125_000)}, "12.5 cm", "12,5 cm"},

@@ -17,7 +17,7 @@ var (
 	whyNoStated     = text{"the source states no count", "el patrón no indica ninguna cuenta"}
 	whyNoChanges    = text{"the number of stitches never changes", "el número de puntos no cambia nunca"}
 	whyNoSchedules  = text{"nothing is shaped by a schedule", "no hay formas según un plan"}
-	whyNoBegins     = text{"no row begins with chains", "ninguna hilera comienza con cadenetas"}
+	whyNoBegins     = text{"no row begins with chains", "ninguna hilera comienza con cadenas"}
 	whyNoJoins      = text{"nothing divides or joins", "nada se divide ni se une"}
 	whyNoEdges      = text{"nothing is worked along ends of rows", "no se teje a lo largo de bordes de hileras"}
 	whyNoSeams      = text{"nothing is sewn", "no se cose nada"}
@@ -29,7 +29,7 @@ var (
 	whyNoSides      = text{"nothing is turned", "la labor no se gira"}
 	whyNoRows       = text{"there are no rows", "no hay hileras"}
 	uncounted       = text{"{part}: row {row} ends with another number of stitches than before, and no count says so", "{part}: la hilera {row} acaba con otro número de puntos y ninguna cuenta lo dice"}
-	chainLost       = text{"{part}, {size}: the first row takes {have} of {need} chains", "{part}, {size}: la primera hilera toma {have} de {need} cadenetas"}
+	chainLost       = text{"{part}, {size}: the first row takes {have} of {need} chains", "{part}, {size}: la primera hilera toma {have} de {need} cadenas"}
 	placesLost      = text{"{part}, {size}, row {row}: {have} of the {need} places of the row below are accounted for", "{part}, {size}, hilera {row}: se da cuenta de {have} de los {need} lugares de la anterior"}
 	brokenNumbering = text{
 		"{part}, {size}: row {have} follows row {before}",

@@ -33,7 +33,7 @@ var (
 	rowsUnit      = text{"rows", "hileras"}
 	roundsUnit    = text{"rounds", "vueltas"}
 	stsUnit       = text{"stitches", "puntos"}
-	chainsUnit    = text{"chains", "cadenetas"}
+	chainsUnit    = text{"chains", "cadenas"}
 	timesUnit     = text{"times", "veces"}
 	roundedNote   = text{
 		"the count, and by how many millimetres it measures more (+) or less (−) than was asked for; * set by hand",

@@ -73,7 +73,7 @@ var (
 	nLists         = noun{text{"list of sizes", "lista de tallas"}, text{"lists of sizes", "listas de tallas"}}
 	nOnly          = noun{text{"passage for some sizes alone", "pasaje para algunas tallas"}, text{"passages for some sizes alone", "pasajes para algunas tallas"}}
 	nByHand        = noun{text{"number set by hand", "número puesto a mano"}, text{"numbers set by hand", "números puestos a mano"}}
-	nStarts        = noun{text{"start on chains, stitches or a ring", "comienzo con cadenetas, puntos o anillo"}, text{"starts on chains, stitches or a ring", "comienzos con cadenetas, puntos o anillo"}}
+	nStarts        = noun{text{"start on chains, stitches or a ring", "comienzo con cadenas, puntos o anillo"}, text{"starts on chains, stitches or a ring", "comienzos con cadenetas, puntos o anillo"}}
 	nRepeats       = noun{text{"repeat", "repetición"}, text{"repeats", "repeticiones"}}
 	nGroups        = noun{text{"group in one place", "grupo en un mismo lugar"}, text{"groups in one place", "grupos en un mismo lugar"}}
 	nChanges       = noun{text{"change in the number of stitches", "cambio en el número de puntos"}, text{"changes in the number of stitches", "cambios en el número de puntos"}}

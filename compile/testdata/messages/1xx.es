@@ -318,7 +318,7 @@ example.ovillo: 1 error
 error[OV142]: aquí faltan los dos puntos
   --> example.ovillo:17:8
  17 |   round sc in each
-    |        ^ separan qué es la línea de lo que sigue
+    |        ^ separan el comienzo de la línea de lo que sigue
     = ayuda: se escribe así: round: dc in each
 
 example.ovillo: 1 error
@@ -402,9 +402,9 @@ example.ovillo: 1 error
 error[OV155]: «between next» puede leerse de dos maneras
   --> example.ovillo:17:21
  17 |   round: sc between next 40
-    |                     ^^^^ ¿un hueco entre dos puntos, o dos huecos?
-    = ayuda: para un hueco: in next gap
-             para dos huecos: in next 2 gaps
+    |                     ^^^^ ¿un espacio entre dos puntos, o dos?
+    = ayuda: para uno: in next gap
+             para dos: in next 2 gaps
              para todos: between each
 
 example.ovillo: 1 error

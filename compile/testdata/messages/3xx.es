@@ -48,7 +48,7 @@ error[OV306]: el número 20000000000 es demasiado grande o está dividido en par
   --> example.ovillo:13:12
  13 | let wide = 20000000000
     |            ^^^^^^^^^^^
-    = ayuda: usar números menores que 1000000000 y no divididos en más partes que esas
+    = ayuda: usar números menores que 1000000000, divididos en menos partes que esas
 
 example.ovillo: 1 error
 
@@ -62,7 +62,7 @@ error[OV307]: aquí no hay talla XL
 example.ovillo: 1 error
 
 # OV308
-error[OV308]: la talla L recibe longitud y las demás tienen cuenta
+error[OV308]: la talla L recibe otra clase de valor que las demás: longitud, no cuenta
   --> example.ovillo:13:32
  13 | let wide = 20 (22, 24) but "L" 26 cm
     |                                ^^^^^ aquí hace falta: cuenta
@@ -125,7 +125,7 @@ error[OV314]: min no redondea, así que no lleva múltiplo ni palabra de redonde
 example.ovillo: 1 error
 
 # OV315
-error[OV315]: un múltiplo lleva números enteros, aquí desde 1, y este es 0
+error[OV315]: un múltiplo se da con números enteros, aquí de 1 en adelante, y este es 0
   --> example.ovillo:13:44
  13 | let wide = stitches(20 cm, sc, multiple of 0)
     |                                            ^
@@ -190,10 +190,10 @@ error[OV321]: una cuenta no puede ser menor que cero, y esta es -10 en S, -8 en 
 example.ovillo: 1 error
 
 # OV322
-error[OV322]: aquí hace falta cuenta, no longitud
+error[OV322]: aquí hace falta otra clase de valor: cuenta, no longitud
   --> example.ovillo:18:9
  18 |   chain wide
-    |         ^^^^ esto es longitud
+    |         ^^^^ clase de este valor: longitud
     = ayuda: convertir la longitud en cuenta según la muestra: stitches(20 cm, sc) o rows(20 cm, sc)
 
 example.ovillo: 1 error
@@ -255,11 +255,11 @@ nota[OV329]: en hoop se teje hdc con un ganchillo de 3,5 mm, y sus longitudes se
 example.ovillo: 1 nota
 
 # OV330
-aviso[OV330]: la muestra se cuenta sobre 5 cm
+aviso[OV330]: la muestra se cuenta en 5 cm
   --> example.ovillo:10:7
  10 | gauge 5 cm
     |       ^^^^ al menos 10 cm o 4 in
-    = ayuda: contar sobre 10 cm o más, en el centro de una pieza mayor
+    = ayuda: contar en 10 cm o más, en el centro de una pieza mayor
 
 example.ovillo: 1 aviso
 
@@ -277,7 +277,7 @@ nota[OV332]: según esta muestra, dc es 0,5 veces tan alto como ancho; lo habitu
   --> example.ovillo:11:3
  11 |   dc 9 sts, 18 rows
     |   ^^^^^^^^^^^^^^^^^
-    = ayuda: comprobar que puntos e hileras no estén cambiados y que se cuenten sobre la misma longitud (habitual según muestras publicadas)
+    = ayuda: comprobar que puntos e hileras no estén cambiados y que se cuenten en la misma longitud (habitual según muestras publicadas)
 
 example.ovillo: 1 nota
 
@@ -286,7 +286,7 @@ nota[OV333]: según la muestra, la cadena inicial de strip es un 33 % más estre
   --> example.ovillo:12:3
  12 |   ch 24 sts
     |   ^^^^^^^^^
-    = ayuda: decir que la cadena se hace con un ganchillo mayor, o empezar con puntos de base; o contar de nuevo las cadenetas
+    = ayuda: decir que la cadena se hace con un ganchillo mayor, o empezar con puntos sin cadena base; o contar de nuevo las cadenas
 
 example.ovillo: 1 nota
 

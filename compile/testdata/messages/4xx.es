@@ -21,10 +21,10 @@ error[OV402]: al final de la vuelta sobran 2 lugares de la anterior
 example.ovillo: 1 error
 
 # OV403
-error[OV403]: hay un espacio de 2 cadenetas en medio: se esperaba un punto
+error[OV403]: hay un espacio de 2 cadenas en medio: se esperaba un punto
   --> example.ovillo:15:10
  15 |   round: sc in each
-    |          ^^^^^^^^^^ da con un espacio de cadenetas
+    |          ^^^^^^^^^^ da con un espacio de cadena
  14 |   round: sc in next 3, ch 2, sc in next 3 = 6 sts, 1 space
     |          -------------------------------- lugares en los que tejer: 7
     = ayuda: decir cómo cuentan los espacios: in each st and space, in each st and chain; o pasarlo con skip space
@@ -32,13 +32,13 @@ error[OV403]: hay un espacio de 2 cadenetas en medio: se esperaba un punto
 example.ovillo: 1 error
 
 # OV404
-error[OV404]: en lo que queda de la hilera anterior no hay ningún espacio de cadenetas
+error[OV404]: en lo que queda de la hilera anterior no hay ningún espacio de cadena
   --> example.ovillo:15:24
  15 |   round: sc in next 4, sc in next space, sc in each
     |                        ^^^^^^^^^^^^^^^^ busca un espacio
  14 |   round: sc in each = 6
     |          ---------- lugares en los que tejer: 6
-    = ayuda: hacer uno en la hilera anterior con ch, o tejer aquí en puntos
+    = ayuda: hacer uno en la hilera anterior con ch, o tejer aquí en los puntos
 
 example.ovillo: 1 error
 
@@ -63,7 +63,7 @@ error[OV406]: lo que va entre corchetes no ocupa ningún lugar y se repetiría s
 example.ovillo: 1 error
 
 # OV407
-error[OV407]: faltan 4 lugares antes de m
+error[OV407]: quedan 4 lugares sin tejer ni saltar antes de m
   --> example.ovillo:16:10
  16 |   round: sc in m, sc in each
     |          ^^^^^^^ está más adelante
@@ -72,7 +72,7 @@ error[OV407]: faltan 4 lugares antes de m
 example.ovillo: 1 error
 
 # OV408
-error[OV408]: el siguiente espacio es de 1 cadeneta y no el que se busca
+error[OV408]: el siguiente espacio es de 1 cadena y no el que se busca
   --> example.ovillo:15:10
  15 |   round: 3 sc in next space of 2, skip rest
     |          ^^^^^^^^^^^^^^^^^^^^^^^ antes hay otro tipo de espacio
@@ -83,7 +83,7 @@ error[OV408]: el siguiente espacio es de 1 cadeneta y no el que se busca
 example.ovillo: 1 error
 
 # OV409
-error[OV409]: aquí no hay ningún hueco entre dos puntos
+error[OV409]: aquí no hay ningún espacio entre dos puntos
   --> example.ovillo:15:8
  15 |   row: sc in this gap, sc in each
     |        ^^^^^^^^^^^^^^ no está entre dos puntos
@@ -103,11 +103,11 @@ error[OV410]: se querían dejar 6 puntos, pero quedan 8
 example.ovillo: 1 error
 
 # OV411
-error[OV411]: una vuelta cerrada debe empezar con un punto, y esta empieza con cadenetas
+error[OV411]: una vuelta cerrada debe empezar con un punto, y esta empieza con cadenas
   --> example.ovillo:15:10
  15 |   round: ch 2, sc in each
     |          ^^^^^^^^^^^^^^^^ no tiene dónde cerrarse
-    = ayuda: empezar con el punto en el que se cierra y poner las cadenetas detrás
+    = ayuda: empezar con el punto en el que se cierra y poner las cadenas detrás
 
 example.ovillo: 1 error
 
@@ -130,7 +130,7 @@ error[OV413]: en esta hilera aún no se ha tejido nada a lo que volver
 example.ovillo: 1 error
 
 # OV414
-error[OV414]: esto necesita una vuelta o un anillo, y aquí no lo hay
+error[OV414]: esto necesita una vuelta o un anillo, y aquí no hay ninguno
   --> example.ovillo:14:10
  14 |   round: 6 sc in ring = 6
     |          ^^^^^^^^^^^^ no encuentra anillo ni vuelta
@@ -150,11 +150,11 @@ error[OV415]: los aumentos o disminuciones necesitan 12 puntos, pero solo hay 10
 example.ovillo: 1 error
 
 # OV416
-error[OV416]: aquí se indicó 5, pero resulta 4
+error[OV416]: aquí se indican 5, pero resultan 4
   --> example.ovillo:15:10
  15 |   round: [sc in next 2, inc] around = 5 times = 16
-    |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ resulta 4 veces
-    = ayuda: indicar 4 o cambiar la hilera para que resulte 5
+    |          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ se teje 4 veces
+    = ayuda: indicar 4 o cambiar la hilera para que resulten 5
 
 example.ovillo: 1 error
 
@@ -280,7 +280,7 @@ error[OV436]: in each of a teje todo el tramo y no puede detenerse antes
 example.ovillo: 1 error
 
 # OV437
-error[OV437]: las 3 cadenetas del comienzo no pueden contar aquí como punto, porque la hilera no empieza con un dc sencillo
+error[OV437]: las 3 cadenas del comienzo no pueden contar aquí como punto, porque la hilera no empieza con un dc sencillo
   --> example.ovillo:16:8
  16 |   row: dec, dc in each
     |        ^^^ el primer punto de la hilera
@@ -490,7 +490,7 @@ error[OV460]: el gráfico tiene 4 casillas de ancho y no cuadra en 10
 example.ovillo: 1 error
 
 # OV461
-error[OV461]: un gráfico de 4 casillas no tiene centro en 11 puntos
+error[OV461]: un gráfico de 4 casillas no queda centrado en 11 puntos
   --> example.ovillo:35:27
  35 |   rounds from chart wave: sc by chart centred around = 11
     |                           ^^^^^^^^^^^^^^^^^^^^^^^^^^ no se puede centrar
@@ -595,11 +595,11 @@ error[OV429]: el gráfico tiene 4 columnas y se pide la 5
 example.ovillo: 1 error
 
 # OV427
-error[OV427]: las 3 cadenetas que se saltan cuentan como el primer dc y son sand, donde el gráfico pide kelp
+error[OV427]: las 3 cadenas que se saltan cuentan como el primer dc y son de sand, donde el gráfico pide kelp
   --> example.ovillo:35:25
  35 |   rows from chart wave: dc by chart across = 8
-    |                         ^^^^^^^^^^^^^^^^^^ empieza en la propia cadeneta
-    = ayuda: tejer antes una hilera sencilla, o que las cadenetas no cuenten: row, begin with ch 3
+    |                         ^^^^^^^^^^^^^^^^^^ empieza en la propia cadena
+    = ayuda: tejer antes una hilera sencilla, o que las cadenas no cuenten: row, begin with ch 3
 
 example.ovillo: 1 error
 
@@ -670,7 +670,7 @@ example.ovillo: 1 error
 error[OV477]: solo las hileras de una puntada se retoman desde cierta hilera
   --> example.ovillo:14:8
  14 |   row, from row 1: sc in each = 13
-    |        ^^^^^^^^^^ es cosa de una puntada
+    |        ^^^^^^^^^^ solo vale para una puntada
     = ayuda: nombrar la puntada: 4 rows of fans, from row 1; o quitarlo
 
 example.ovillo: 1 error
@@ -784,11 +784,11 @@ error[OV483]: strip no termina con una vuelta por el derecho
 example.ovillo: 1 error
 
 # OV484
-error[OV484]: la última vuelta de strip tiene 3 lugares llamados corner, y hacen falta cuatro esquinas que sean espacios de cadeneta
+error[OV484]: la última vuelta de strip tiene 3 lugares llamados corner, y hacen falta cuatro esquinas que sean espacios de cadena
   --> example.ovillo:20:30
  20 |   joined in round 1: at each corner, sl st in place of 1 ch
     |                              ^^^^^^ no está en cuatro esquinas
-    = ayuda: dar el nombre a las cadenetas de las cuatro esquinas de esa vuelta y ponerlo el primero
+    = ayuda: dar el nombre a las cadenas de las cuatro esquinas de esa vuelta y ponerlo el primero
 
 example.ovillo: 1 error
 
@@ -802,11 +802,11 @@ error[OV485]: los cuatro lados de la última vuelta de strip no son iguales
 example.ovillo: 1 error
 
 # OV486
-error[OV486]: una unión sustituye 2 cadenetas, y side tiene 1
+error[OV486]: una unión sustituye 2 cadenas, y side tiene 1
   --> example.ovillo:21:3
  21 |   joined in round 2: at each corner and each side, sl st in place of 2 ch
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ une un espacio demasiado pequeño
-    = ayuda: hacer espacios más largos o sustituir menos cadenetas
+    = ayuda: hacer espacios más largos o sustituir menos cadenas
 
 example.ovillo: 1 error
 
@@ -815,7 +815,7 @@ error[OV487]: la última vuelta de strip, tal como está escrita, no se puede di
   --> example.ovillo:21:3
  21 |   joined in round 2: at each corner, sl st in place of 1 ch
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ habría que unir 4 y se llega a 1
-    = ayuda: poner los nombres en las propias cadenetas, una esquina tras otra: [(2 dc, ch 2 as corner, 2 dc) in next corner, ch 1 as side] 4 times
+    = ayuda: poner los nombres en las propias cadenas, una esquina tras otra: [(2 dc, ch 2 as corner, 2 dc) in next corner, ch 1 as side] 4 times
 
 example.ovillo: 1 error
 

@@ -11,7 +11,7 @@ example.ovillo: 1 error
 error[OV544]: aquí no hay puntos que se puedan seguir como se presentan
   --> example.ovillo:14:8
  14 |   row: as established = 12
-    |        ^^^^^^^^^^^^^^ está sobre cadenetas
+    |        ^^^^^^^^^^^^^^ está sobre cadenas
     = ayuda: tejer antes una hilera de puntos: dc in each
 
 example.ovillo: 1 error
@@ -62,16 +62,16 @@ error[OV534]: strip no es una pieza plana de cuatro lados
 example.ovillo: 1 error
 
 # OV535
-error[OV535]: strip.thumb no es una abertura con cadenetas por encima
+error[OV535]: strip.thumb no es una abertura con cadenas por encima
   --> example.ovillo:21:15
  21 |   from around strip.thumb
     |               ^^^^^^^^^^^ no se puede rodear
-    = ayuda: hacer las cadenetas donde se saltan los lugares: ch 4, skip 4 as thumb
+    = ayuda: hacer las cadenas donde se saltan los lugares: ch 4, skip 4 as thumb
 
 example.ovillo: 1 error
 
 # OV536
-error[OV536]: top no tiene extremos de hilera ni cadenetas nuevas: no puede llevar puntos de más ni de menos
+error[OV536]: top no tiene extremos de hilera ni cadenas nuevas: no puede llevar puntos de más ni de menos
   --> example.ovillo:25:73
  25 |   from strip.edge as top, right edge of strip as side, multiple of 4 by top
     |                                                                         ^^^ no se puede cambiar
@@ -202,17 +202,17 @@ aviso[OV511]: los 4 lugares saltados como hole no se tejen nunca: queda una aber
   --> example.ovillo:15:44
  15 |   round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space
     |                                            ^^^^^^^ queda abierto
-    = ayuda: tejer después en él o quitar el nombre si el salto es así
+    = ayuda: tejer después en él o quitar el nombre si el salto se quiere así
 
 example.ovillo: 1 aviso
 
 # OV512
-error[OV512]: aquí se hace una cadeneta nueva, pero strip dejó sobre hole otra, en cuyo lado libre no se teje nada
+error[OV512]: aquí se hace una cadena nueva, pero strip dejó sobre hole otra, en cuyo lado libre no se teje nada
   --> example.ovillo:21:8
  21 |   from chain 4, strip.hole
-    |        ^^^^^^^ una segunda cadeneta sobre una abertura
+    |        ^^^^^^^ una segunda cadena sobre una abertura
  15 |   round: sc in next 4, ch 4 as gap, skip 4 as hole, sc in each = 8 sts, 1 space
-    |                             ------ esta cadeneta tiene libre el otro lado
+    |                             ------ esta cadena tiene libre el otro lado
     = ayuda: tejer sobre el otro lado de la que ya existe: darle nombre con as y escribir from below strip.NOMBRE, strip.hole
 
 example.ovillo: 1 error

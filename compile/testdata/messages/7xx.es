@@ -154,7 +154,7 @@ error[OV751]: la medida de un ganchillo es una longitud
 example.ovillo: 1 error
 
 # OV752
-error[OV752]: se pide una longitud a hileras de sc, y sc no tiene muestra
+error[OV752]: se pide una longitud en hileras de sc, y sc no tiene muestra
   --> example.ovillo:16:3
  16 |   rows for 10 cm: sc in each = 20
     |   ^^^^^^^^^^^^^^
@@ -172,17 +172,17 @@ error[OV753]: una medida debe ser una longitud
 example.ovillo: 1 error
 
 # OV754
-error[OV754]: strip no tiene hilera 12: acaba tras 10
+error[OV754]: strip no tiene la hilera 12: acaba tras la 10
   --> example.ovillo:23:33
  23 |   width = width of strip at row 12
-    |                                 ^^ aquí se mide hilera 12
+    |                                 ^^ aquí se mide la hilera 12
     = tallas: S
     = ayuda: medir en una hilera que se teja en todas las tallas
 
 example.ovillo: 1 error
 
 # OV755
-aviso[OV755]: waist tiene una holgura de 0,5 cm en S, 0 cm en M, fuera de 1 cm a 3 cm
+aviso[OV755]: waist tiene una holgura de 0,5 cm en S, 0 cm en M, fuera del margen de 1 cm a 3 cm
   --> example.ovillo:23:3
  23 |   waist = width of strip at row 1 fits fit.waist ease 1 to 3 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ la holgura es la medida terminada menos waist de la persona
@@ -191,7 +191,7 @@ aviso[OV755]: waist tiene una holgura de 0,5 cm en S, 0 cm en M, fuera de 1 cm a
 example.ovillo: 1 aviso
 
 # OV756
-error[OV756]: width sale de 15 cm en M, pero se quiere 18 cm en M con un margen de 1 cm
+error[OV756]: width queda en 15 cm en M, pero se quiere 18 cm en M con un margen de 1 cm
   --> example.ovillo:23:3
  23 |   width = width of strip at row 1 wanted 12.5 (18) cm within 1 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
@@ -330,7 +330,7 @@ aviso[OV726]: la goma elástica mide 14,0 cm en S, y lo que recorre en strip mid
 example.ovillo: 1 aviso
 
 # OV727
-aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé requiere cuidado
+aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé exige cuidado
   --> example.ovillo:24:3
  24 |   elastic 5 mm, length 11 cm, through strip row 3
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
@@ -421,7 +421,7 @@ error[OV775]: la tabla children no tiene head para large
 example.ovillo: 1 error
 
 # OV776
-nota[OV776]: para chest de la persona se da 85,5 cm en small; la tabla children tiene para esa edad 58,5 cm en small
+nota[OV776]: para chest se da 85,5 cm en small; la tabla children tiene para esa edad 58,5 cm en small
  --> example.ovillo:9:7
  9 |   fit chest 85.5 (63.5) cm
    |       ^^^^^^^^^^^^^^^^^^^^

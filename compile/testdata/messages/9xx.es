@@ -51,7 +51,7 @@ error[OV910]: un extremo libre de este cordón mide 20 cm, más de lo que permit
 example.ovillo: 1 error
 
 # OV911
-error[OV911]: un cordón no se permite aquí en ropa infantil de esta edad (EN 14682:2014 y 16 CFR 1120)
+error[OV911]: aquí no se permite un cordón en ropa infantil de esta edad (EN 14682:2014 y 16 CFR 1120)
   --> example.ovillo:33:3
  33 |   cord with kelp, length 55 (60) cm, through hood round 2
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ en el cuello, la capucha o la espalda
