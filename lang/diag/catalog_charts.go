@@ -8,7 +8,7 @@ var charts = []Entry{
 		En: Wording{Message: `the chart is {need} {need|cell|cells} wide, which does not come out even over {have}`, Mark: `ends in the middle of the chart`,
 			Related: belowEn,
 			Help:    map[string]string{"": `{less} or {more} stitches would come out even`, "least": `{more} stitches would come out even`},
-			Explain: `A row {=by chart} works the chart whole, over and over. Change the count of the row below, keep some stitches out of it ({=sc by chart to last 2}), or say on purpose where the chart is cut: {=sc by chart centred around} puts its middle in the middle, {=sc by chart from column 3 around} begins at that column.`},
+			Explain: `A row by chart works the chart whole, over and over. Change the count of the row below, keep some stitches out of it ({=sc by chart to last 2}), or say on purpose where the chart is cut: {=sc by chart centred around} puts its middle in the middle, {=sc by chart from column 3 around} begins at that column.`},
 		Es: Wording{Message: `el gráfico tiene {need} {need|casilla|casillas} de ancho y no cuadra en {have}`, Mark: `acaba a mitad del gráfico`,
 			Related: belowEs,
 			Help:    map[string]string{"": `con {less} o {more} puntos cuadraría`, "least": `con {more} puntos cuadraría`},
@@ -83,7 +83,7 @@ var charts = []Entry{
 		Fixed:   meshOf("mesh dc and 2")},
 
 	{Code: "OV467", Severity: Error,
-		En: Wording{Message: `something is worked {=by chart} here, and the row is from none`, Mark: `by which chart?`,
+		En: Wording{Message: `something is worked by chart here, and the row is from none`, Mark: `by which chart?`,
 			Help:    map[string]string{"": `name it before the colon: {=rounds from chart wave: sc by chart around}; or here: {=from chart wave row 4 around}`},
 			Explain: `Rows from a chart take one row of it after the other, and {=by chart} says where in the row its cells go.`},
 		Es: Wording{Message: `aquí se teje algo según un gráfico, y la hilera no sale de ninguno`, Mark: `¿según cuál?`,
@@ -93,7 +93,7 @@ var charts = []Entry{
 		Fixed:   chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart around = 8\n  round: from chart wave row 1 around")},
 
 	{Code: "OV468", Severity: Error,
-		En: Wording{Message: `{=by chart} one stitch goes into each stitch, in the yarn of its cell, and this says something else`, Mark: `cannot be worked by chart`,
+		En: Wording{Message: `by chart one stitch goes into each stitch, in the yarn of its cell, and this says something else`, Mark: `cannot be worked by chart`,
 			Help:    map[string]string{"": `write {=sc by chart around}, {=sc by chart to last 2}, or {=sc by chart in next 8}`},
 			Explain: `The chart says the yarn of each stitch. A number in one place, a yarn of its own, a decrease or a space would leave its cells without a stitch each.`},
 		Es: Wording{Message: `según un gráfico va un punto en cada punto, con el hilo de su casilla, y esto dice otra cosa`, Mark: `no se puede tejer según el gráfico`,

@@ -352,7 +352,7 @@ una vuelta entre el ancho de un punto (geometría plana).`},
 	{Code: "OV788", Severity: Note,
 		En: Wording{
 			Message: `{={name}} has an ease of {have}, with {={body}} of {need}: far from any usual fit`,
-			Help:    map[string]string{"": `check that {name} goes all the way round, that it is compared with the right measure, and the units`},
+			Help:    map[string]string{"": `check that {={name}} goes all the way round, that it is compared with the right measure, and the units`},
 			Explain: `What clings is a little smaller than its wearer, what is oversized 15 cm larger and more. A measure that is smaller by a fifth, or
 larger by more than half, is as a rule the width of one piece where two lie on each other, or another measure of the body. Common
 practice, no source: 20 % below to 60 % above.`},

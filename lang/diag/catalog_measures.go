@@ -327,7 +327,7 @@ tallas; decide la más corta.`},
 		En: Wording{
 			Message: `{={name}} has an ease of {have}, outside {lo} to {hi}`,
 			Mark:    `ease is the finished measure minus {={body}} of the wearer`,
-			Help:    map[string]string{"": `change the count that {name} comes from, the gauge, or the ease that is wanted; in small sizes one repeat of the stitch pattern may be more than the whole range`},
+			Help:    map[string]string{"": `change the count that {={name}} comes from, the gauge, or the ease that is wanted; in small sizes one repeat of the stitch pattern may be more than the whole range`},
 			Explain: `Ease is how much larger than the wearer a piece is. The source says between which limits it should lie; outside them
 the piece will sit tighter or looser in some sizes than in the others. With large repeats not every size can be met: widen the
 range on purpose, or change the repeat.`},

@@ -149,7 +149,7 @@ var rows = []Entry{
 			Explain: `The number behind {=leave} is checked: it must be exactly what remains of the row at this place.`},
 		Es: Wording{Message: `se querían dejar {need} {need|punto|puntos}, pero quedan {have}`, Mark: `no es lo que queda`,
 			Related: belowEs,
-			Help:    map[string]string{"": `dejar {have} o tejer más antes: {=leave rest} deja lo que haya`},
+			Help:    map[string]string{"": `escribir {=leave {have}} o tejer más antes: {=leave rest} deja lo que haya`},
 			Explain: `El número de {=leave} se comprueba: debe ser justo lo que queda de la hilera en ese lugar.`},
 		Example: flat("  chain 20\n  row: sc in each = 20\n  row: sc in next 12, leave 6"),
 		Fixed:   flat("  chain 20\n  row: sc in each = 20\n  row: sc in next 14, leave 6 = 14")},

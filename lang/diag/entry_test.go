@@ -58,10 +58,40 @@ func faultsOf(e *Entry) []string {
 			fault("%s: English has the holes %v, Spanish has %v", key, a, b)
 		}
 	}
+	// A fact that is code by itself, such as the word that was expected, is code wherever the row names it.
+	code, prose := map[string]bool{}, map[string]string{}
+	for lang, texts := range map[string]map[string]string{"English": en, "Spanish": es} {
+		for key, text := range texts {
+			pieces, _ := readTemplate(text)
+			aloneIn(pieces, code, func(hole string) { prose[hole] = key + " in " + lang })
+		}
+	}
+	for hole := range code {
+		if where, ok := prose[hole]; ok {
+			fault("%s: {%s} is code elsewhere in the row", where, hole)
+		}
+	}
 	if h := Holes(e.En.Explain); len(h) > 0 {
 		fault("explain: no facts fill the holes %v", h)
 	}
 	return out
+}
+
+// aloneIn finds the holes that are a passage of code by themselves, and tells of those that stand in prose. A hole that only
+// chooses a form says nothing itself.
+func aloneIn(pieces []piece, code map[string]bool, prose func(string)) {
+	for _, p := range pieces {
+		if len(p.code) == 1 && p.code[0].hole != "" && len(p.code[0].forms) < 2 {
+			code[p.code[0].hole] = true
+		}
+		if p.hole != "" && len(p.forms) < 2 {
+			prose(p.hole)
+		}
+		if len(p.forms) == 2 {
+			aloneIn(p.forms[0], code, prose)
+			aloneIn(p.forms[1], code, prose)
+		}
+	}
 }
 
 // textsOf gives every text of a wording a name. A mark that is empty is no text.
@@ -117,6 +147,7 @@ func TestFaultsOf(t *testing.T) {
 		`says "Sintaxis"`:           func(e *Entry) { e.Es.Mark = "Sintaxis mala" },
 		`says "inválido"`:           func(e *Entry) { e.Es.Help[""] = "{n} es inválido" },
 		"a { is not closed":         func(e *Entry) { e.En.Message = "needs {n|a" },
+		"{n} is code elsewhere":     func(e *Entry) { e.Es.Mark = "{={n}}" },
 		"no facts fill the holes":   func(e *Entry) { e.En.Explain = "Why {n}."; e.Es.Explain = "{n}" },
 		"the holes [n], Spanish":    func(e *Entry) { e.Es.Message = "necesita {m}" },
 		"the holes [m], Spanish":    func(e *Entry) { e.Es.Related["from"] = "de allí" },
