@@ -98,7 +98,7 @@ error[OV410]: se querían dejar 6 puntos, pero quedan 8
     |                       ^^^^^^^ no es lo que queda
  14 |   row: sc in each = 20
     |        ---------- lugares en los que tejer: 20
-    = ayuda: dejar 8 o tejer más antes: leave rest deja lo que haya
+    = ayuda: escribir leave 8 o tejer más antes: leave rest deja lo que haya
 
 example.ovillo: 1 error
 
