@@ -141,9 +141,13 @@ func unmarkedSpanish(template string, words map[string]bool) []string {
 // printedForms are stitches in prose that is about the printed forms of the trade, or about the texts of a pattern.
 var printedForms = []string{`“sc 5” and “5 sc”`, `“*sc 3, inc; repeat from * around”`, `: dc in a text`, `: dc en un texto`, `{dc}`}
 
-// proseOf is the prose of a template, without the printed forms it speaks of.
+// aLink is a link in the texts of a pattern.
+var aLink = regexp.MustCompile(`\[[^]]*\]\(https?:[^)]*\)`)
+
+// proseOf is the prose of a template, without the printed forms and the links it speaks of.
 func proseOf(template string) string {
 	prose, _ := parted(template)
+	prose = aLink.ReplaceAllString(prose, "")
 	for _, p := range printedForms {
 		prose = strings.ReplaceAll(prose, p, "")
 	}

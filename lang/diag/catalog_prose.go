@@ -49,7 +49,7 @@ var prose = []Entry{
 			Help:    map[string]string{"": `say the same in both languages, or let the pattern put the number in: {{name}}`},
 			Explain: `Both languages are read by makers of the same piece. A number in one text alone is as a rule one that was forgotten in the other. Figures, numbers in words, fractions and decimal signs are compared by what they are worth; inches behind centimetres need no counterpart, nor do words such as both or twice.`},
 		Es: Wording{Message: `el texto en {here} dice {found} y el texto en {there} no`, Mark: `solo en este idioma`, Related: map[string]string{"other": `no lo dice`},
-			Help:    map[string]string{"": `decir lo mismo en los dos idiomas o dejar que el patrón ponga el número: {{name}}`},
+			Help:    map[string]string{"": `decir lo mismo en los dos idiomas o dejar que el patrón ponga el número: {{nombre}}`},
 			Explain: `Los dos idiomas los leen quienes tejen la misma pieza. Un número que está en un solo texto suele haberse olvidado en el otro. Cifras, números en letra, fracciones y signos decimales se comparan por lo que valen; las pulgadas tras los centímetros no necesitan pareja, ni palabras como ambos o doble.`},
 		Example: noted("    en | Leave a tail of 12 loops, then cut.\n    es | Dejar un cabo y cortar."),
 		Fixed:   noted("    en | Leave a tail of 12 loops, then cut.\n    es | Dejar un cabo de 12 bucles y cortar.")},

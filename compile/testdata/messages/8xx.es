@@ -32,7 +32,7 @@ error[OV804]: los números no coinciden entre los idiomas: aquí 20, en el otro 
     |                ^^ tiene 20
  10 |     en | Leave 30 loops.
     |                -- tiene 30
-    = ayuda: hacer que coincidan o dejar que el patrón los ponga: {name}
+    = ayuda: hacer que coincidan o dejar que el patrón los ponga: {nombre}
 
 example.ovillo: 1 error
 
@@ -77,12 +77,12 @@ nota[OV809]: el texto en inglés da 30 cm sin pulgadas
   --> example.ovillo:10:26
  10 |     en | Leave a tail of 30 cm.
     |                          ^^^^^ en una sola unidad
-    = ayuda: darle un nombre, let tail = 30 cm, y escribir {tail}: se imprimen las dos unidades
+    = ayuda: darle un nombre, let cabo = 30 cm, y escribir {cabo}: se imprimen las dos unidades
 
 example.ovillo: 1 nota
 
 # OV810
-aviso[OV810]: el texto habla de hilera 7, pero strip tiene 1
+aviso[OV810]: el texto habla de la hilera 7, pero strip tiene 1
   --> example.ovillo:10:18
  10 |     en | Fold at row 7.
     |                  ^^^^^ no existe
@@ -144,7 +144,7 @@ error[OV821]: el texto en inglés dice 12 y el texto en español no
     |                          ^^ solo en este idioma
  11 |     es | Dejar un cabo y cortar.
     |          ----------------------- no lo dice
-    = ayuda: decir lo mismo en los dos idiomas o dejar que el patrón ponga el número: {name}
+    = ayuda: decir lo mismo en los dos idiomas o dejar que el patrón ponga el número: {nombre}
 
 example.ovillo: 1 error
 
