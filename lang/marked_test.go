@@ -141,13 +141,13 @@ func unmarkedSpanish(template string, words map[string]bool) []string {
 // printedForms are stitches in prose that is about the printed forms of the trade, or about the texts of a pattern.
 var printedForms = []string{`“sc 5” and “5 sc”`, `“*sc 3, inc; repeat from * around”`, `: dc in a text`, `: dc en un texto`, `{dc}`}
 
-// aLink is a link in the texts of a pattern.
-var aLink = regexp.MustCompile(`\[[^]]*\]\(https?:[^)]*\)`)
+// foreign are stretches of other languages: links in the texts of a pattern, commands to type.
+var foreign = regexp.MustCompile(`\[[^]]*\]\(https?:[^)]*\)|[“«]ovillo [^”»]*[”»]`)
 
-// proseOf is the prose of a template, without the printed forms and the links it speaks of.
+// proseOf is the prose of a template, without the printed forms, links and commands it speaks of.
 func proseOf(template string) string {
 	prose, _ := parted(template)
-	prose = aLink.ReplaceAllString(prose, "")
+	prose = foreign.ReplaceAllString(prose, "")
 	for _, p := range printedForms {
 		prose = strings.ReplaceAll(prose, p, "")
 	}
