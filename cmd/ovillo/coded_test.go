@@ -45,8 +45,8 @@ func TestCodeAlone(t *testing.T) {
 		stretches := map[string][]string{}
 		for _, lang := range []string{"en", "es"} {
 			plain, marked := diag.Printer{Lang: lang}, diag.Printer{Lang: lang, Code: bracketed}
-			text := textOf(t, marked, s.file, found)
-			if theBrackets.Replace(text) != textOf(t, plain, s.file, found) {
+			text := saidOf(t, marked, s.file, found)
+			if theBrackets.Replace(text) != saidOf(t, plain, s.file, found) {
 				t.Errorf("%s: more changes than code, or less:\n%s", e.Code, text)
 			}
 			for line := range strings.Lines(text) {
@@ -70,7 +70,7 @@ func TestCodeAlone(t *testing.T) {
 	}
 }
 
-func textOf(t *testing.T, p diag.Printer, f *source.File, found diag.List) string {
+func saidOf(t *testing.T, p diag.Printer, f *source.File, found diag.List) string {
 	t.Helper()
 	var b bytes.Buffer
 	if err := p.Text(&b, f, found); err != nil {
