@@ -86,12 +86,7 @@ func (l *Language) ownNoun(own *plan.OwnStitch, f stitch.Form) noun {
 	if name == "" {
 		name = string(own.ID)
 	}
-	short := l.read.of(own.Abbr)
-	if short == "" {
-		short = name
-	}
-	text := abbr(nbsp(short), name)
-	return noun{one: text, many: text}
+	return l.voice.ownStitch(name, l.read.of(own.Abbr))
 }
 
 // yarn is the name of a yarn of the pattern, "" for none.

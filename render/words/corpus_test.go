@@ -35,6 +35,21 @@ func spokenForms() []stitch.Form {
 	return forms
 }
 
+// ownForms gives a pattern stitches of the designer's own, of either gender, with and without an abbreviation.
+func ownForms(p *plan.Pattern) []stitch.Form {
+	var forms []stitch.Form
+	for _, own := range []plan.OwnStitch{
+		{ID: "pebble", Names: plan.Text{"en": "pebble", "es": "guijarro"}, Abbr: plan.Text{"en": "peb", "es": "guij"}},
+		{ID: "ear", Names: plan.Text{"en": "ear", "es": "espiga"}, Abbr: plan.Text{"en": "ear", "es": "espg"}},
+		{ID: "wave", Names: plan.Text{"en": "wave", "es": "ola"}},
+		{ID: "knot", Names: plan.Text{"en": "knot", "es": "nudo"}},
+	} {
+		p.Own = append(p.Own, own)
+		forms = append(forms, stitch.Form{ID: own.ID, Together: 1})
+	}
+	return forms
+}
+
 // spokenGroups are the groups of stitches in one place, of a stitch without yarn overs, one of either gender, and round a
 // post.
 func spokenGroups() []stitch.Form {
@@ -102,11 +117,11 @@ func works(op plan.Op) bool {
 
 func formCorpus(l *Language, f func(what string, text rich.Text)) {
 	p := tablePattern()
-	one, two := plan.Nums{1, 1, 1}, plan.Nums{2, 2, 2}
-	for _, form := range spokenForms() {
+	one, two, many := plan.Nums{1, 1, 1}, plan.Nums{2, 2, 2}, plan.Nums{21, 21, 21}
+	for _, form := range append(spokenForms(), ownForms(p)...) {
 		for _, reach := range []plan.Reach{plan.Next, plan.ToEnd, plan.Same, plan.Last, plan.First} {
 			for _, per := range []plan.Nums{nil, two, {1, 2, 3}} {
-				for _, n := range []plan.Nums{one, two, {1, 2, 3}, nil} {
+				for _, n := range []plan.Nums{one, two, many, {1, 2, 3}, {plan.Absent, 1, 2}, nil} {
 					op := plan.Work
 					if form.Together > 1 {
 						op = plan.Decrease
@@ -119,7 +134,7 @@ func formCorpus(l *Language, f func(what string, text rich.Text)) {
 			}
 		}
 		for pick := plan.Whole; pick <= plan.NthOf; pick++ {
-			for _, count := range []plan.Nums{one, two, {1, 2, 3}} {
+			for _, count := range []plan.Nums{one, two, many, {1, 2, 3}} {
 				in := tableInstr(plan.Work, plan.At, plan.Stitch, count)
 				in.Ref = tableRef(plan.RefStitches, pick, pick%2 == 0)
 				in.Ref.Form, in.Ref.Count = form, count
@@ -130,7 +145,7 @@ func formCorpus(l *Language, f func(what string, text rich.Text)) {
 				}
 			}
 		}
-		for _, n := range []plan.Nums{one, two, {1, 2, 3}, {plan.Absent, 1, 1}} {
+		for _, n := range []plan.Nums{one, two, many, {1, 2, 3}, {plan.Absent, 1, 1}} {
 			c := l.context(p, p.Parts[0], nil)
 			k := c.count([]plan.Count{{Kind: plan.CountForm, Form: form, N: n}})
 			f(fmt.Sprintf("count %v %v", form, n), join("", k.Unit, k.Line))

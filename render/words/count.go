@@ -62,7 +62,7 @@ func (c *context) counts(counts []plan.Count) []rich.Text {
 			out = append(out, c.l.voice.inSection(n, c.printed(k.Called, k.Label)))
 			continue
 		}
-		out = append(out, fill("{}~{}", n, c.countNoun(k).by(n)))
+		out = append(out, amount(n, c.countNoun(k)))
 	}
 	return out
 }

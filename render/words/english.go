@@ -79,6 +79,21 @@ func (e *english) formName(f stitch.Form) string {
 	return post + e.term(c).One
 }
 
+// ownStitch has a plural where it has no abbreviation.
+func (e *english) ownStitch(name, short string) noun {
+	if short != "" {
+		text := abbr(nbsp(short), name)
+		return noun{one: text, many: text}
+	}
+	ending := "s"
+	for _, hiss := range []string{"s", "x", "z", "ch", "sh"} {
+		if strings.HasSuffix(name, hiss) {
+			ending = "es"
+		}
+	}
+	return noun{one: rich.T(nbsp(name)), many: rich.T(nbsp(name + ending))}
+}
+
 // places names what is worked into.
 func (e *english) places(k plan.PlaceKind) noun {
 	full := func(one, many string) noun { return noun{one: rich.T(one), many: rich.T(many)} }

@@ -206,6 +206,60 @@ func (s *spanish) formName(f stitch.Form) string {
 	return strconv.Itoa(f.Together) + tie + t.Many + post + closed
 }
 
+// ownStitch takes its gender and its plural from the first word of its name: la espiga doble, las espigas doble.
+func (s *spanish) ownStitch(name, short string) noun {
+	head, rest, _ := strings.Cut(name, " ")
+	if rest != "" {
+		rest = " " + rest
+	}
+	n := noun{feminine: s.feminine(head)}
+	if short != "" {
+		n.one = abbr(nbsp(short), name)
+		n.many = n.one
+		return n
+	}
+	n.one, n.many = rich.T(nbsp(name)), rich.T(nbsp(pluralES(head)+rest))
+	return n
+}
+
+// feminine reports whether a noun is feminine: as its term says, if it is one, else by its ending.
+func (s *spanish) feminine(word string) bool {
+	for _, concept := range s.Table().Concepts() {
+		if s.Has(concept) {
+			if t := s.Term(concept); t.One == word {
+				return t.Feminine
+			}
+		}
+	}
+	for _, ending := range []string{"ma", "ía"} { // el rombo, el enigma; la estría
+		if strings.HasSuffix(word, ending) {
+			return ending == "ía"
+		}
+	}
+	for _, ending := range []string{"a", "ión", "dad", "tud"} {
+		if strings.HasSuffix(word, ending) {
+			return true
+		}
+	}
+	return false
+}
+
+// pluralES is the plural of a noun: espiga, espigas; cordón, cordones; cruz, cruces.
+func pluralES(word string) string {
+	last := []rune(word)[len([]rune(word))-1]
+	switch {
+	case strings.ContainsRune("aeioué", last):
+		return word + "s"
+	case last == 'z':
+		return word[:len(word)-1] + "ces"
+	case strings.HasSuffix(word, "ón"):
+		return strings.TrimSuffix(word, "ón") + "ones"
+	case last == 's':
+		return word
+	}
+	return word + "es"
+}
+
 // places names what is worked into.
 func (s *spanish) places(k plan.PlaceKind) noun {
 	st, sp, ch := s.short("st"), s.short("sp"), s.short("ch")
@@ -265,7 +319,7 @@ func (s *spanish) stitchesIn(n noun, yarn string) noun {
 }
 
 // amount is how many of a noun: 1 pb, 2 (3; 3) pb.
-func (s *spanish) amount(n num, of noun) rich.Text { return fill("{}~{}", n, of.by(n)) }
+func (s *spanish) amount(n num, of noun) rich.Text { return amount(n, of) }
 
 func (s *spanish) rowWord(round bool) term {
 	if round {

@@ -378,9 +378,15 @@ func (s *spanish) along(r named) rich.Text {
 	switch {
 	case r.newChain():
 		return s.chains(r.count)
+	case r.Kind == plan.RefSpace && r.Below && r.count.one() && !r.count.gaps():
+		ch := s.short("ch")
+		return fill("el otro lado "+of(rich.T(ch.the(false))).String()+" {} {}", ch.one, of(s.whole(r)))
+	case r.Kind == plan.RefSpace && r.Below && !r.count.unknown() && !r.count.plain(): // no article agrees in every size
+		ch := s.term("ch")
+		return fill("el otro lado "+of(rich.T(noun{feminine: ch.Feminine}.the(false)+" "+ch.One)).String()+" {} ({})", of(s.whole(r)), s.chains(r.count))
 	case r.Kind == plan.RefSpace && r.Below && !r.count.unknown():
 		ch := s.short("ch")
-		return fill("el otro lado de "+ch.the(!r.count.one())+" {}~{} {}", r.count, ch.by(r.count), of(s.whole(r)))
+		return fill("el otro lado de "+ch.the(true)+" {}~{} {}", r.count, ch.many, of(s.whole(r)))
 	}
 	if r.Below && r.Kind != plan.RefFoundation {
 		return fill("el otro lado {}", of(s.run(r)))

@@ -46,6 +46,16 @@ func (n noun) by(c num) rich.Text {
 	return n.many
 }
 
+// amount is how many of a noun: 1 pb, 2 (3; 3) pb. A noun that begins with a figure must not be read together with the number:
+// 6 × 2pbjun.
+func amount(n num, of noun) rich.Text {
+	text := of.by(n)
+	if first := text.String(); first != "" && first[0] >= '0' && first[0] <= '9' {
+		return fill("{}~×~{}", n, text)
+	}
+	return fill("{}~{}", n, text)
+}
+
 // nounFor is the form of a noun that goes with a number.
 func nounFor(count int, n noun) rich.Text {
 	if count == 1 {

@@ -187,6 +187,7 @@ func (y toy) handedHook(size, yarn string) rich.Text     { return y.t("ω", size
 func (y toy) worked(from rich.Text) rich.Text            { return y.t("←", from) }
 func (y toy) goesOn(r named) rich.Text                   { return y.t("→") }
 func (y toy) theParts(titles []rich.Text) rich.Text      { return y.and(titles) }
+func (y toy) ownStitch(name, short string) noun          { return noun{one: rich.T(short), many: rich.T(short)} }
 func (y toy) rowEnd(bool) noun                           { return y.places(plan.RowEnd) }
 func (y toy) makeSeveral(n int) rich.Text                { return y.t("×", n) }
 func (y toy) sew(a, b []named, _ plan.Match, _ rich.Text) rich.Text {

@@ -35,10 +35,11 @@ type phrases interface {
 // nouns names what is counted.
 type nouns interface {
 	and(items []rich.Text) rich.Text
-	form(f stitch.Form) noun       // by its abbreviation
-	formName(f stitch.Form) string // in full: front post double crochet
-	places(k plan.PlaceKind) noun  // what is worked into
-	rowEnd(again bool) noun        // the end of a row; again: one was named before in the row
+	form(f stitch.Form) noun           // by its abbreviation
+	formName(f stitch.Form) string     // in full: front post double crochet
+	ownStitch(name, short string) noun // a stitch of the designer's own; short: "" if it has no abbreviation
+	places(k plan.PlaceKind) noun      // what is worked into
+	rowEnd(again bool) noun            // the end of a row; again: one was named before in the row
 	rowsBelow(n noun, deep int, round bool) noun
 	stitchesIn(n noun, yarn string) noun
 	spaces(chains num, any bool) noun // chain spaces of so many chains; any: of no certain number
