@@ -35,7 +35,9 @@ type saidStep struct {
 	some    bool // it is for some sizes
 }
 
-func (s saidStep) text() string { return strings.Join([]string{s.only, s.label, s.slots, s.body, s.count}, " | ") }
+func (s saidStep) text() string {
+	return strings.Join([]string{s.only, s.label, s.slots, s.body, s.count}, " | ")
+}
 
 // form is something that a sentence never holds.
 type form struct {
@@ -289,8 +291,16 @@ var misread = []struct {
 	{"for which sizes", "es", func(s *saidStep) bool { was := s.some; s.only = ""; return was }},
 	{"a dash outside of a list", "en", matched(`ch [0-9]+, `, "ch –, ")},
 	{"a dash outside of a list", "es", matched(`[0-9]+ cad, `, "– cad, ")},
-	{"a length instead of rows", "en", func(s *saidStep) bool { was := s.tall; s.body = "Work even until the piece measures 20 cm."; return was }},
-	{"a length instead of rows", "es", func(s *saidStep) bool { was := s.tall; s.body = "Seguir recto hasta que la pieza mida 20 cm."; return was }},
+	{"a length instead of rows", "en", func(s *saidStep) bool {
+		was := s.tall
+		s.body = "Work even until the piece measures 20 cm."
+		return was
+	}},
+	{"a length instead of rows", "es", func(s *saidStep) bool {
+		was := s.tall
+		s.body = "Seguir recto hasta que la pieza mida 20 cm."
+		return was
+	}},
 }
 
 func replaced(from, to string) func(*saidStep) bool {
