@@ -121,7 +121,10 @@ func formCorpus(l *Language, f func(what string, text rich.Text)) {
 	for _, form := range append(spokenForms(), ownForms(p)...) {
 		for _, reach := range []plan.Reach{plan.Next, plan.ToEnd, plan.Same, plan.Last, plan.First} {
 			for _, per := range []plan.Nums{nil, two, {1, 2, 3}} {
-				for _, n := range []plan.Nums{one, two, many, {1, 2, 3}, {plan.Absent, 1, 2}, nil} {
+				for i, n := range []plan.Nums{one, two, {1, 2, 3}, many, {plan.Absent, 1, 2}, nil} {
+					if per != nil && i > 2 {
+						break // how many go into one place makes no difference to these
+					}
 					op := plan.Work
 					if form.Together > 1 {
 						op = plan.Decrease
