@@ -70,7 +70,7 @@ func spoilt(s string) []spoiltText {
 			bare = w
 		}
 		low := strings.ToLower(bare)
-		if elsewhere(s[max(0, start-3):]) {
+		if notBeside(s[max(0, start-3):]) {
 			continue
 		}
 		for _, wrong := range spoils[low] {
@@ -80,8 +80,8 @@ func spoilt(s string) []spoiltText {
 	return out
 }
 
-// elsewhere reports whether the words at a place agree with something that is not beside them.
-func elsewhere(s string) bool {
+// notBeside reports whether the words at a place agree with something that is not beside them.
+func notBeside(s string) bool {
 	for _, e := range agreesWithElse {
 		if i := strings.Index(s, e); i >= 0 && i <= 4 {
 			return true
