@@ -45,7 +45,9 @@ func TestRulesTable(t *testing.T) {
 			continue
 		}
 		trigger, severity, figure := row[1], row[2], row[3]
-		if r.Figure != figure || r.Evidence != row[4] || r.Text["en"] != row[5] {
+		// One text serves US and UK pages, so that no word may stand in it that they spell in two ways.
+		english := strings.Replace(row[5], "fibre filling", "stuffing", 1)
+		if r.Figure != figure || r.Evidence != row[4] || r.Text["en"] != english {
 			t.Errorf("%s: figure, evidence or words differ from the table", r.ID)
 		}
 		// The Spanish is ours: the page speaks in the infinitive, the table to the reader. Its figures and the clause that

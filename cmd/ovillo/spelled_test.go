@@ -1,0 +1,433 @@
+package main
+
+import (
+	"encoding/csv"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
+
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+	"ovillo/lang/terms"
+	"ovillo/render/book"
+	"ovillo/render/page"
+	"ovillo/render/parallel"
+	"ovillo/render/words"
+)
+
+// What the program and its examples say is gathered here before it is laid out, text by text, to be spelled: the pages of every
+// example in every reading, the messages and the pages behind them, the report, the command, the documents beside the sources.
+
+// A spelled text is one that is to be spelled in a language: that of a reading, or "en" or "es" where it is in no reading.
+type spelled struct {
+	lang  string
+	where string
+	text  string
+}
+
+// shelf of the texts: they are gathered once a run of the tests.
+var spelledTexts = sync.OnceValues(func() ([]spelled, error) {
+	g := &gatherer{seen: map[spelled]bool{}}
+	for _, gather := range []func() error{g.examples, g.messages, g.printedMessages, g.checks, g.literals, g.voices, g.cautions, g.documents} {
+		if err := gather(); err != nil {
+			return nil, err
+		}
+	}
+	return g.all, nil
+})
+
+type gatherer struct {
+	all  []spelled
+	seen map[spelled]bool
+}
+
+func (g *gatherer) add(lang, where, text string) {
+	s := spelled{lang: lang, text: strings.TrimSpace(text)}
+	if s.text == "" || g.seen[s] {
+		return
+	}
+	g.seen[s] = true
+	s.where = where
+	g.all = append(g.all, s)
+}
+
+// examples sets the pages of every example in every reading of its languages, each on its own.
+func (g *gatherer) examples() error {
+	paths, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.ovillo"))
+	if err != nil || len(paths) == 0 {
+		return fmt.Errorf("no examples (%v)", err)
+	}
+	for _, path := range paths {
+		s, p, err := compiled(path)
+		if err != nil {
+			return err
+		}
+		for _, tag := range terms.Standard().Tags() {
+			l, err := words.For(tag)
+			if err != nil {
+				return err
+			}
+			if !slices.Contains(p.Languages, l.Code()) {
+				continue
+			}
+			d, err := book.Compose(p, book.Options{Langs: []*words.Language{l}})
+			if err != nil {
+				return err
+			}
+			g.document(tag, s.file.Name, d, abbreviations(l.Code(), p))
+		}
+	}
+	return nil
+}
+
+// document adds all texts of a document: what is printed, what is said in its place, what describes pictures and links, what
+// abbreviations stand for, bookmarks, and what the file says about itself.
+func (g *gatherer) document(lang, where string, d *page.Document, abbr []string) {
+	add := func(text string) {
+		g.add(lang, where, without(norm.NFKC.String(ties.Replace(text)), abbr))
+	}
+	for _, text := range []string{d.Title, d.Author, d.Subject, d.Keywords} {
+		add(text)
+	}
+	for _, o := range d.Outline {
+		add(o.Title)
+	}
+	for _, p := range parallel.Of(d) {
+		add(p.Text())
+		add(p.Alt)
+	}
+	for _, p := range d.Pages {
+		for _, it := range p.Items {
+			switch x := it.(type) {
+			case page.Glyphs:
+				if x.Elem == nil { // running heads and feet, the heads of columns
+					add(x.Text)
+				}
+				add(x.Expand)
+			case page.Anchor:
+				add(x.Label)
+			}
+		}
+	}
+}
+
+// ties turns blanks of other kinds into plain ones, and leaves out what a line may be broken at.
+var ties = strings.NewReplacer("\u00a0", " ", "\u202f", "", "\u00ad", "")
+
+// abbreviations are those of the stitches of a pattern in every reading of a language, those that the pages explain and those
+// that only others use, and the names of groups that stand in rows. They are the program's own tables, compared elsewhere with
+// published ones, and no words for a dictionary.
+func abbreviations(code string, p *plan.Pattern) []string {
+	var list []string
+	for _, tag := range terms.Standard().Tags() {
+		l, err := words.For(tag)
+		if err != nil || l.Code() != code {
+			continue
+		}
+		for _, a := range l.Abbreviations(p) {
+			list = append(list, strings.Split(ties.Replace(a.Short), ", ")...)
+		}
+		for _, w := range l.StitchWords(p) {
+			list = append(list, ties.Replace(w[0]))
+		}
+		for _, w := range l.PlaceWords() {
+			list = append(list, ties.Replace(w[0]), ties.Replace(w[1]))
+		}
+	}
+	slices.SortFunc(list, func(a, b string) int { return len(b) - len(a) })
+	return slices.Compact(list)
+}
+
+// without takes words out of a text where they stand alone, at the head of a sentence too.
+func without(text string, list []string) string {
+	for _, w := range list {
+		low := strings.ToLower(w)
+		for from := 0; ; {
+			i := strings.Index(strings.ToLower(text[from:]), low)
+			if i < 0 || len(strings.ToLower(text)) != len(text) {
+				break
+			}
+			i += from
+			before, _ := utf8.DecodeLastRuneInString(text[:i])
+			after, _ := utf8.DecodeRuneInString(text[i+len(w):])
+			if unicode.IsLetter(before) || unicode.IsLetter(after) || unicode.IsDigit(before) {
+				from = i + len(w)
+				continue
+			}
+			text = text[:i] + " " + text[i+len(w):]
+			from = i
+		}
+	}
+	return text
+}
+
+// allAbbreviations are those of all stitches, for texts that belong to no pattern.
+func allAbbreviations(code string) []string { return everyAbbreviation()[code] }
+
+var everyAbbreviation = sync.OnceValue(func() map[string][]string {
+	p := &plan.Pattern{}
+	for _, k := range stitch.Table {
+		for post := stitch.NoPost; post <= stitch.BackPost; post++ {
+			for together := 1; together <= 3; together++ {
+				p.Stitches = append(p.Stitches, stitch.Form{ID: k.ID, Post: post, Together: together})
+			}
+		}
+	}
+	return map[string][]string{"en": abbreviations("en", p), "es": abbreviations("es", p)}
+})
+
+// messages adds the catalogue, with the places for facts and for code left out.
+func (g *gatherer) messages() error {
+	for _, e := range diag.All() {
+		for lang, w := range map[string]diag.Wording{"en": e.En, "es": e.Es} {
+			texts := []string{w.Message, w.Mark, w.Explain}
+			for _, m := range []map[string]string{w.Related, w.Help} {
+				for _, text := range m {
+					texts = append(texts, text)
+				}
+			}
+			for _, text := range texts {
+				g.add(lang, string(e.Code), without(withoutHoles(text), allAbbreviations(lang)))
+			}
+		}
+	}
+	return nil
+}
+
+var (
+	codeHole = regexp.MustCompile(`\{=(?:[^{}]|\{[^{}]*\})*\}`)
+	someHole = regexp.MustCompile(`\{[a-zA-Z.]+(?:\|or)?\}`)
+	formHole = regexp.MustCompile(`\{[a-zA-Z.]+\|([^{}]*)\}`)
+)
+
+// withoutHoles leaves the holes of a template out, and keeps the forms that are chosen by a number.
+func withoutHoles(template string) string {
+	text := someHole.ReplaceAllString(codeHole.ReplaceAllString(template, " "), " ")
+	for formHole.MatchString(text) {
+		text = formHole.ReplaceAllStringFunc(text, func(s string) string {
+			return " " + strings.ReplaceAll(formHole.FindStringSubmatch(s)[1], "|", " ") + " "
+		})
+	}
+	return text
+}
+
+// printedMessages adds the messages as they are printed for their examples, without code and without the words of the example.
+func (g *gatherer) printedMessages() error {
+	for _, e := range diag.All() {
+		s := &loaded{file: source.NewFile("example.ovillo", e.Whole())}
+		_, found := s.compile()
+		names := map[string]bool{}
+		for _, w := range wordForm.FindAllString(e.Example, -1) {
+			names[strings.ToLower(w)] = true
+		}
+		for _, lang := range []string{"en", "es"} {
+			p := diag.Printer{Lang: lang, Code: func(string) string { return " " }}
+			for _, r := range p.Records(s.file, found) {
+				texts := append([]string{r.Message, r.Mark, r.Help}, r.Notes...)
+				for _, rel := range r.Related {
+					texts = append(texts, rel.Message)
+				}
+				for _, text := range texts {
+					g.add(lang, string(e.Code)+" printed", wordForm.ReplaceAllStringFunc(without(text, allAbbreviations(lang)), func(w string) string {
+						if names[strings.ToLower(w)] {
+							return " "
+						}
+						return w
+					}))
+				}
+			}
+		}
+	}
+	return nil
+}
+
+var wordForm = regexp.MustCompile(`[\pL_]+`)
+
+// checks adds the list of checks of the report.
+func (g *gatherer) checks() error {
+	f, err := os.Open(filepath.Join("..", "..", "render", "report", "checks.csv"))
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		return err
+	}
+	for _, r := range rows[1:] {
+		for i, lang := range []string{"en", "es", "en", "es"} {
+			g.add(lang, r[0], r[4+i])
+		}
+	}
+	return nil
+}
+
+// literals adds the texts that stand in both languages in the sources of the command and of the report.
+func (g *gatherer) literals() error {
+	for _, folder := range []string{".", filepath.Join("..", "..", "render", "report")} {
+		files, err := filepath.Glob(filepath.Join(folder, "*.go"))
+		if err != nil {
+			return err
+		}
+		n := len(g.all)
+		for _, name := range files {
+			if strings.HasSuffix(name, "_test.go") {
+				continue
+			}
+			f, err := parser.ParseFile(token.NewFileSet(), name, nil, 0)
+			if err != nil {
+				return err
+			}
+			ast.Inspect(f, func(node ast.Node) bool {
+				if lit, ok := node.(*ast.CompositeLit); ok && len(lit.Elts) == 2 {
+					if en, ok := stringOf(lit.Elts[0]); ok {
+						if es, ok := stringOf(lit.Elts[1]); ok && isText(lit) {
+							g.add("en", name, notProse.ReplaceAllString(withoutHoles(en), " "))
+							g.add("es", name, notProse.ReplaceAllString(withoutHoles(es), " "))
+						}
+					}
+				}
+				return true
+			})
+		}
+		if len(g.all)-n < 50 {
+			return fmt.Errorf("only %d texts in %s", len(g.all)-n, folder)
+		}
+	}
+	return nil
+}
+
+// voices adds what the two voices can say, in examples or not. What is said in English stands in every reading of it.
+func (g *gatherer) voices() error {
+	for voice, tags := range map[string][]string{"english": {"en-US", "en-GB"}, "spanish": {"es"}} {
+		files, err := filepath.Glob(filepath.Join("..", "..", "render", "words", voice+"*.go"))
+		if err != nil || len(files) < 5 {
+			return fmt.Errorf("only %d files of the voice %s (%v)", len(files), voice, err)
+		}
+		for _, name := range files {
+			f, err := parser.ParseFile(token.NewFileSet(), name, nil, 0)
+			if err != nil {
+				return err
+			}
+			for _, d := range f.Decls {
+				ast.Inspect(d, func(node ast.Node) bool {
+					if _, ok := node.(*ast.ImportSpec); ok {
+						return false
+					}
+					lit, ok := node.(*ast.BasicLit)
+					if !ok || lit.Kind != token.STRING {
+						return true
+					}
+					text, err := strconv.Unquote(lit.Value)
+					if err != nil || !strings.Contains(text, " ") { // a word alone may be a key
+						return true
+					}
+					for _, tag := range tags {
+						g.add(tag, filepath.Base(name), without(voiceHole.ReplaceAllString(text, " "), allAbbreviations(tag[:2])))
+					}
+					return true
+				})
+			}
+		}
+	}
+	return nil
+}
+
+// voiceHole is a place for a word, or the sign of a blank that does not break.
+var voiceHole = regexp.MustCompile(`\{[^{}]*\}|~`)
+
+// cautions adds the texts of all cautions, which are the same in every reading of their language.
+func (g *gatherer) cautions() error {
+	f, err := os.Open(filepath.Join("..", "..", "compile", "caution", "data", "rules.csv"))
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	table := csv.NewReader(f)
+	table.Comment = '#'
+	rows, err := table.ReadAll()
+	if err != nil {
+		return err
+	}
+	en, es := slices.Index(rows[0], "en"), slices.Index(rows[0], "es")
+	if en < 0 || es < 0 || len(rows) < 10 {
+		return fmt.Errorf("no texts in the table of cautions: %v", rows[0])
+	}
+	for _, r := range rows[1:] {
+		g.add("en-US", r[0], r[en])
+		g.add("en-GB", r[0], r[en])
+		g.add("es", r[0], r[es])
+	}
+	return nil
+}
+
+// isText reports whether a literal is a text in both languages: text{…}, or a list element without a type of its own.
+func isText(lit *ast.CompositeLit) bool {
+	id, ok := lit.Type.(*ast.Ident)
+	return ok && id.Name == "text"
+}
+
+// stringOf is a string, put together from pieces or not.
+func stringOf(e ast.Expr) (string, bool) {
+	switch x := e.(type) {
+	case *ast.BasicLit:
+		s, err := strconv.Unquote(x.Value)
+		return s, err == nil && x.Kind == token.STRING
+	case *ast.BinaryExpr:
+		a, ok := stringOf(x.X)
+		b, also := stringOf(x.Y)
+		return a + b, ok && also
+	}
+	return "", false
+}
+
+// documents adds the prose of the documents beside the sources, without code and addresses.
+func (g *gatherer) documents() error {
+	for _, name := range []string{"README.md", filepath.Join("lang", "reference.md")} {
+		data, err := os.ReadFile(filepath.Join("..", "..", name))
+		if err != nil {
+			return err
+		}
+		for _, paragraph := range strings.Split(notProse.ReplaceAllString(string(data), " "), "\n\n") {
+			if inBoth.MatchString(paragraph) {
+				continue
+			}
+			g.add("en", name, without(paragraph, allAbbreviations("en")))
+		}
+	}
+	return nil
+}
+
+// inBoth is a table of the words of the language in both languages.
+var inBoth = regexp.MustCompile(`^\s*\| \w+ \| Spanish \|`)
+
+// notProse is code between marks or quotes, addresses, names of files and of tags, and flags with what follows them.
+var notProse = regexp.MustCompile("(?ms)^ *```.*?^ *```|`[^`]*`|\\[?\\b[\\w-]*/[\\w./-]*|\\]\\([^)]*\\)|\"[^\"\n]*\"|\\b[\\w-]+(\\.[\\w-]+)+|--?[a-z][a-z-]*( [A-Z][A-Z.a-z]*)?|\\b[a-z]{2}-[A-Z]{2}\\b")
+
+// compiled checks a source that has no errors.
+func compiled(path string) (*loaded, *plan.Pattern, error) {
+	data, err := os.ReadFile(path)
+	if err != nil {
+		return nil, nil, err
+	}
+	s := &loaded{path: path, file: source.NewFile(filepath.Base(path), string(data))}
+	p, found := s.compile()
+	if found.HasErrors() {
+		return nil, nil, fmt.Errorf("%s has errors", path)
+	}
+	return s, p, nil
+}
