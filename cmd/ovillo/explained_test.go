@@ -32,11 +32,13 @@ func TestAbbreviationsAreExplained(t *testing.T) {
 				if len(explained) < 3 || len(rows) < 10 {
 					t.Fatalf("%s: only %d abbreviations and %d rows were found", tag, len(explained), len(rows))
 				}
-				for _, a := range l.Abbreviations(every) {
-					for _, short := range strings.Split(oneLine(a.Short), ", ") {
-						if found := standsAlone(rows, short, explained); found != "" {
-							t.Errorf("%s: %s is in no table of abbreviations: %s", tag, short, found)
-						}
+				known := l.StitchWords(every)
+				if len(known) < 10 {
+					t.Fatalf("%s: only %d stitches are known", tag, len(known))
+				}
+				for _, list := range known {
+					if found := standsAlone(rows, oneLine(list[0]), explained); found != "" {
+						t.Errorf("%s: %s is in no table of abbreviations: %s", tag, list[0], found)
 					}
 				}
 			}
@@ -87,4 +89,22 @@ func standsAlone(rows []string, short string, explained []string) string {
 		}
 	}
 	return ""
+}
+
+// TestUnexplainedIsSeen: an abbreviation that is taken out of the table is found in the rows, and one that is part of another is
+// not.
+func TestUnexplainedIsSeen(t *testing.T) {
+	explained, rows := glossary(publish(t, example(t, "salitre-seal.ovillo")).read(t, "en"))
+	for _, short := range []string{"sl st", "sc2tog"} {
+		if !slices.Contains(explained, short) {
+			t.Fatalf("%s is not explained: %v", short, explained)
+		}
+		rest := slices.DeleteFunc(slices.Clone(explained), func(s string) bool { return s == short })
+		if standsAlone(rows, short, rest) == "" {
+			t.Errorf("%s is explained nowhere, and was not found", short)
+		}
+	}
+	if found := standsAlone([]string{"FPdc around next st"}, "dc", []string{"FPdc"}); found != "" {
+		t.Errorf("a part of another abbreviation was found: %s", found)
+	}
 }
