@@ -15,7 +15,7 @@ func (c *checker) cautions() {
 	if c.z == 0 {
 		return
 	}
-	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, SizeNames: c.sizeNames(), SizesAt: c.sizesAt, Gap: c.gaps()}
+	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, Words: c.file.Names("kind", caution.Kinds()), SizeNames: c.sizeNames(), SizesAt: c.sizesAt, Gap: c.gaps()}
 	for _, s := range c.pat.Sizes {
 		f.AgeMonths = append(f.AgeMonths, s.Age)
 	}

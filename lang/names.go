@@ -240,6 +240,18 @@ func (f *File) WordEnd(t Token) int32 {
 // source; the words and what is returned are English. See [Near].
 func (f *File) Near(word string, known []string) []string { return f.spelt.near(word, known) }
 
+// Names gives some names that ovillo knows as the source would write them: of what is made ("kind"), of fibres ("fibre").
+func (f *File) Names(vocabularyOf string, english []string) []string {
+	if f.tongue == nil {
+		return english
+	}
+	var names []string
+	for _, n := range english {
+		names = append(names, f.tongue.word(n, vocabulary(vocabularyOf), nil))
+	}
+	return names
+}
+
 // Coder returns what puts English code into the words of the source, for messages; nil if the source is in English.
 func (f *File) Coder() func(string) string {
 	if f.tongue == nil {

@@ -55,6 +55,12 @@ func TestRewordingAndBack(t *testing.T) {
 			tags = Tongues()
 		}
 		if tree, _ := Parse(f); tree.tongue != nil {
+			english, err := Reword(f, "en")
+			if err != nil {
+				t.Errorf("%s to English: %v", f.Name, err)
+			} else if back, err := Reword(source.NewFile(f.Name, english), tree.tongue.reading.Tag()); err != nil || articles.Replace(back) != articles.Replace(f.Text) {
+				t.Errorf("%s by way of English is another text: %v\n%s", f.Name, err, firstOther(f.Text, back))
+			}
 			continue
 		}
 		for _, tag := range tags {
@@ -87,6 +93,9 @@ func TestRewordingAndBack(t *testing.T) {
 		t.Errorf("%d times a name stood in the way", taken)
 	}
 }
+
+// articles takes off the articles that a source in Spanish may have and English has not.
+var articles = strings.NewReplacer("en los siguientes", "en siguientes")
 
 func asTaken(err error, e **Taken) bool { x, ok := err.(*Taken); *e = x; return ok }
 

@@ -9,6 +9,7 @@ import (
 type Facts struct {
 	Kind      string // what is made, as the source says it; "" if it does not say
 	KindAt    source.Span
+	Words     []string // what a source may say is made, in its own language; nil: those of [Kinds]
 	SizeNames []string
 	SizesAt   source.Span
 	AgeMonths []int // the youngest wearer of each size, -1 if not known
