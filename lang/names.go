@@ -174,9 +174,13 @@ func (f *File) readNames() {
 	}
 	uses := f.nameUses()
 	f.own = ownNamesOf(uses)
+	f.bringNames(uses, f.own)
+}
+
+func (f *File) bringNames(uses []nameUse, own map[string]bool) {
 	for _, u := range uses {
 		for i, word := range u.words {
-			*word = f.tongue.english(*word, u.from[i], f.own)
+			*word = f.tongue.english(*word, u.from[i], own)
 		}
 	}
 }

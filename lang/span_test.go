@@ -92,12 +92,20 @@ func TestSpansReadTheSame(t *testing.T) {
 			for _, s := range body {
 				again := &blocks{file: source.NewFile("again.ovillo", f.Slice(s.Head))}
 				again.tokens = Tokens(again.file.Text)
+				if tree.tongue != nil {
+					again.spelt = tree.tongue.respell(again.file.Text, again.tokens)
+					again.tokens = again.spelt.tokens
+				}
 				kind := again.find(in, 0)
 				if _, isEnd := s.Node.(*EndClaims); isEnd {
 					kind = endForm
 				}
 				g := again.gather()
-				node, err := kind.read((&feed{text: again.file.Text, tokens: g.tokens, end: int(g.head.End)}).upgrade())
+				node, err := kind.read(again.feed(g).upgrade())
+				alone := &File{Source: again.file, Body: []*Statement{{Node: node}}, tongue: tree.tongue}
+				if err == nil && tree.tongue != nil {
+					alone.bringNames(alone.nameUses(), tree.own)
+				}
 				if err != nil {
 					t.Errorf("%s: %q: %v", f.Name, again.file.Text, err)
 				} else if got, want := nodeText(node), nodeText(s.Node); got != want {
