@@ -264,7 +264,7 @@ veces. Si no se dice nada, se pueden apartar 0,5 cm.`},
 			Explain: `Measures with these names are lengths that make up a third: rise and inside leg the length of trousers, side and armhole that
 of a top. They are compared without being asked; a line {=check} that names all three takes the place of this.`},
 		Es: Wording{
-			Message: `{={a}} y {={b}} suman {have}, y {={whole}} es {need}`,
+			Message: `{={a}} más {={b}} suman {have}, y {={whole}} es {need}`,
 			Help:    map[string]string{"": `quien teje los sumará: tomar las mismas hileras en los dos, dar otro nombre a uno o decir qué cuadra: {=check {a} + {b} equals {whole} within 2 cm}`},
 			Explain: `Las medidas con estos nombres son largos que suman otro: tiro y pierna interior el largo de un pantalón, costado y
 sisa el de una prenda de arriba. Se comparan sin que se pida; una línea {=check} que nombra las tres ocupa el lugar de este aviso.`},

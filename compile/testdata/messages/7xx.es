@@ -476,7 +476,7 @@ error[OV781]: top + leg da 16,7 cm y all da 11,1 cm: se apartan más de 0,5 cm
 example.ovillo: 1 error
 
 # OV782
-aviso[OV782]: rise y inseam suman 16,7 cm, y length es 11,1 cm
+aviso[OV782]: rise más inseam suman 16,7 cm, y length es 11,1 cm
   --> example.ovillo:26:3
  26 |   length = 2 * height of strip
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
