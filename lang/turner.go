@@ -10,6 +10,14 @@ import (
 
 // write is the text of a file that is in English in the language.
 func (t *tongue) write(f *File, uses []nameUse) string {
+	w := t.turnerOf(f, uses)
+	w.b.WriteString(t.head + " " + t.reading.Tag() + "\n\n")
+	w.run()
+	return w.b.String()
+}
+
+// turnerOf is what turns a file that is in English.
+func (t *tongue) turnerOf(f *File, uses []nameUse) *turner {
 	w := &turner{tongue: t, text: f.Source.Text, own: ownNamesOf(uses), names: map[int32]namedWord{}, tokens: Tokens(f.Source.Text)}
 	for _, u := range uses {
 		for i, at := range f.wordSpans(u) {
@@ -17,16 +25,7 @@ func (t *tongue) write(f *File, uses []nameUse) string {
 		}
 	}
 	Walk(f, func(n Node) bool { w.nodes = append(w.nodes, nodeAt{n.Span(), nodeName(n)}); return true })
-	w.b.WriteString(t.head + " " + t.reading.Tag() + "\n\n")
-	w.run()
-	return w.b.String()
-}
-
-// code turns a passage of code in a message. There is no tree to it, so that of several translations the usual one is taken.
-func (t *tongue) code(english string) string {
-	w := &turner{tongue: t, text: english, tokens: Tokens(english), loose: true}
-	w.run()
-	return w.b.String()
+	return w
 }
 
 // turner writes English in another language.
@@ -227,7 +226,7 @@ func (w *turner) around(t Token) []nodeAt {
 
 // looseName turns a name of a passage of which there is no tree, if it is in a vocabulary.
 func (w *turner) looseName(word string) string {
-	for _, v := range []vocabulary{stitchNames, memberNames, units, levels, kinds, weights, fibres, bodyTables, functions, measureNames} {
+	for _, v := range []vocabulary{stitchNames, memberNames, units, levels, kinds, weights, fibres, bodyTables, meshNames, functions, measureNames} {
 		if other := w.word(word, v, nil); other != word {
 			return other
 		}

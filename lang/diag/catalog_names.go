@@ -30,10 +30,10 @@ var names = []Entry{
 
 	{Code: "OV203", Severity: Error,
 		En: Wording{Message: `{word} is no stitch in {={terms}} terms`, Mark: `is not a stitch`,
-			Help:    nearHelp(`near it: {={near|or}}`, `the stitches are {=sc}, {=hdc}, {=dc}, {=tr} and taller ones, {=fp} or {=bp} before them, {=2tog} or a group such as {=3cl} behind them, and stitches of your own: {=stitch {word} … end}`),
+			Help:    nearHelp(`near it: {={near|or}}`, `the stitches are {=sc}, {=hdc}, {=dc}, {=tr} and taller ones, round posts such as {=fpdc} or {=bpdc}, several together such as {=dc2tog}, groups such as {=dc3cl}, and stitches of your own: {=stitch {word} … end}`),
 			Explain: `The header says whether stitch names are read as in the United States or in the United Kingdom ({=terms us}, {=terms uk}). The same letters mean different stitches in the two.`},
 		Es: Wording{Message: `{word} no es un punto en los términos {={terms}}`, Mark: `no es un punto`,
-			Help:    nearHelp(`parecidos: {={near|or}}`, `los puntos son {=sc}, {=hdc}, {=dc}, {=tr} y otros más altos, con {=fp} o {=bp} delante, con {=2tog} o un grupo como {=3cl} detrás, y los propios: {=stitch {word} … end}`),
+			Help:    nearHelp(`parecidos: {={near|or}}`, `los puntos son {=sc}, {=hdc}, {=dc}, {=tr} y otros más altos, en relieve como {=fpdc} o {=bpdc}, varios cerrados juntos como {=dc2tog}, grupos como {=dc3cl}, y los propios: {=stitch {word} … end}`),
 			Explain: `El encabezado dice si los nombres de los puntos se leen como en Estados Unidos o en el Reino Unido ({=terms us}, {=terms uk}). Las mismas letras son puntos distintos en uno y otro.`},
 		Example: trial("  chain 6, join\n  round: hcd in each = 6"),
 		Fixed:   trial("  chain 6, join\n  round: hdc in each = 6")},

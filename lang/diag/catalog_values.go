@@ -78,7 +78,7 @@ escribe {=fit.waist}. Las etiquetas y los marcadores son lugares, no números, y
 			Mark:    `{left} on the left, {right} on the right`,
 			Help: map[string]string{
 				"gauge":   `turn the length into stitches first: {=stitches(2 cm, sc)}; or the count into a length: {=length(4, sc)}`,
-				"percent": `take the share first: {=waist - waist * 10 %}`,
+				"percent": `take the share first: {=fit.waist - fit.waist * 10 %}`,
 				"unit":    `give both sides the same kind of unit`},
 			Explain: `Units are part of a number. Four stitches and two centimetres have no sum until the gauge says how wide a
 stitch is; write that with {=stitches( )} or {=length( )}. A percentage is a share of something: multiply by it first.`},
@@ -87,7 +87,7 @@ stitch is; write that with {=stitches( )} or {=length( )}. A percentage is a sha
 			Mark:    `a la izquierda {left}, a la derecha {right}`,
 			Help: map[string]string{
 				"gauge":   `convertir antes la longitud en puntos: {=stitches(2 cm, sc)}; o la cuenta en longitud: {=length(4, sc)}`,
-				"percent": `calcular antes la parte: {=waist - waist * 10 %}`,
+				"percent": `calcular antes la parte: {=fit.waist - fit.waist * 10 %}`,
 				"unit":    `dar a los dos lados la misma clase de unidad`},
 			Explain: `Las unidades son parte del número. Cuatro puntos y dos centímetros no se pueden sumar mientras la muestra no diga
 cuánto mide un punto; eso se escribe con {=stitches( )} o {=length( )}. Un porcentaje es una parte de algo: antes se multiplica por él.`},

@@ -80,7 +80,10 @@ func faultsOf(e *Entry) []string {
 // aloneIn finds the holes that are a passage of code by themselves, and tells of those that stand in prose. A hole that only
 // chooses a form says nothing itself.
 func aloneIn(pieces []piece, code map[string]bool, prose func(string)) {
-	for _, p := range pieces {
+	for i, p := range pieces {
+		if i > 0 && strings.HasSuffix(pieces[i-1].text, "{") {
+			continue // between braces in a text, where a word that was found is put right
+		}
 		if len(p.code) == 1 && p.code[0].hole != "" && len(p.code[0].forms) < 2 {
 			code[p.code[0].hole] = true
 		}
