@@ -62,7 +62,7 @@ func TestAReadingIsAColumn(t *testing.T) {
 		{"en-AU", map[string]string{
 			"dc": "zz;zigzag;zigzags", "slst": "qq;quick stitch;quick stitches", "over": "wrap once", "skip": "hop", "skipped": "hopped", "gauge": "measure",
 			"chain count": "number first", "inches": "no", "hook marks": "UK", "reading": "invented terms", "country": "ZZ", "weight light": "8 ply",
-		}, []string{"zz in ", "zz2tog", "Join with qq in ", "hop 52", "hopped sts", "3 ch", "2-ch sp", "Measure", "invented terms", "8 ply", "mm (9)"},
+		}, []string{"zz in ", "zz2tog", "Join with qq in ", "hop 52", "hopped sts", "3 ch", "2-ch sp", "Measure", "invented terms", "8 ply", "mm (10)"},
 			[]string{"dc", "skip", "skipped", "gauge"}},
 	} {
 		l := withColumn(t, c.tag, c.cells)

@@ -90,7 +90,7 @@ var spanishLines = map[line]string{
 	howChange:        "«Cada vez»: lo que cada repetición suma (+) o resta (−).",
 	eachTime:         "cada vez: {}",
 	inchSign:         "pulg.",
-	howCountSpaces:   "{Sp*} de {ch}: se cuentan aparte de los puntos.",
+	howCountSpaces:   "Aparte de los puntos se cuentan {el sp*} de {ch}.",
 	howChainsHead:    "{Ch*} del comienzo",
 	howRepeatsHead:   "Repeticiones",
 	howRepeats:       "[…] 6~veces: tejer lo que va entre corchetes 6~veces en total.",
