@@ -32,13 +32,13 @@ type notes struct {
 // the table, or at least the schematic does. Notes that do not fit beside it go on below, over the whole column.
 func (s *setter) asides() []layout.Strip {
 	n := notes{s.noteRows(s.asideColumn), s.noteRows(s.textColumn)}
-	drawn := schematic(s.p, schematicMost)
+	drawn := s.schematic(schematicMost)
 	if drawn == nil {
 		return noteStrips(n.wide, notesAbove)
 	}
 	_, filled := layout.Fill(s.flow, frontH, bodyH)
 	if high := n.height(drawn.H, bodyH-filled-notesAbove); high < drawn.H {
-		drawn = schematic(s.p, high)
+		drawn = s.schematic(high)
 	}
 	k, b := n.beside(drawn.H)
 	x := schematicX

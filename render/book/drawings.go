@@ -1,12 +1,12 @@
 package book
 
 import (
-	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/render/draw"
 	"ovillo/render/layout"
 	"ovillo/render/page"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // A pattern without a gauge, or of a shape that cannot be laid flat, has no drawing: its place is closed, not left white.
@@ -19,25 +19,28 @@ func drawn(s *scene.Scene, err error) *scene.Scene {
 	return s
 }
 
-func titleDrawing(p *plan.Pattern, high float64) *scene.Scene {
-	return drawn(draw.Title(p, drawingW, high))
+func (s *setter) titleDrawing(high float64) *scene.Scene {
+	return drawn(draw.Title(s.p, drawingW, high, s.first()))
 }
 
-func schematic(p *plan.Pattern, high float64) *scene.Scene {
-	return drawn(draw.Schematic(p, schematicW, high))
+func (s *setter) schematic(high float64) *scene.Scene {
+	return drawn(draw.Schematic(s.p, schematicW, high, s.first()))
 }
 
-func hereDrawing(p *plan.Pattern, part int) *scene.Scene {
-	return drawn(draw.Here(p, part, hereW, hereH), nil)
+func (s *setter) hereDrawing(part int) *scene.Scene {
+	return drawn(draw.Here(s.p, part, hereW, hereH, s.first()), nil)
 }
 
-func motifPlan(p *plan.Pattern, part int, high float64) *scene.Scene {
-	return drawn(draw.Motifs(p, part, drawingW, high), nil)
+func (s *setter) motifDrawing(part int, high float64) *scene.Scene {
+	return drawn(draw.Motifs(s.p, part, drawingW, high, s.first()), nil)
 }
 
-func chartGrid(p *plan.Pattern, chart int, wide, high float64) *scene.Scene {
-	return drawn(draw.Chart(p, chart, wide, high), nil)
+func (s *setter) chartGrid(chart int, wide, high float64) *scene.Scene {
+	return drawn(draw.Chart(s.p, chart, wide, high, s.first()), nil)
 }
+
+// first is the language in which drawings are described.
+func (s *setter) first() *words.Language { return s.sides[0].l }
 
 func symbol(f stitch.Form) *scene.Scene {
 	s, _ := draw.Symbol(f)
@@ -48,8 +51,8 @@ func symbol(f stitch.Form) *scene.Scene {
 func (s *setter) figure(d *scene.Scene, x float64, parent *page.Elem) layout.Box {
 	sd := s.sides[0]
 	fig := sd.elem(parent, "Figure")
-	fig.Alt = d.Title[sd.l.Code()]
-	if desc := d.Desc[sd.l.Code()]; desc != "" {
+	fig.Alt = d.Title[sd.l.Tag()]
+	if desc := d.Desc[sd.l.Tag()]; desc != "" {
 		fig.Alt += ". " + desc
 	}
 	return layout.Drawing(d, x, fig)

@@ -133,7 +133,7 @@ func (s *setter) titleFits(style layout.Style, most int) bool {
 
 // opening sets the introduction beside the title drawing: with two languages one at either side of it.
 func (s *setter) opening(high float64) layout.Strip {
-	drawn := titleDrawing(s.p, high)
+	drawn := s.titleDrawing(high)
 	if !s.two() {
 		return s.openingOne(drawn)
 	}

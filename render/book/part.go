@@ -86,7 +86,7 @@ func (s *setter) partHead(part, number int, titles []string, notes []rich.Text) 
 		note := sd.elem(s.sect, "P")
 		b.Put(0, below, layout.Set(layout.Break(notes[i], noteType, room, 0), noteType, sd.x, note))
 	}
-	if here := hereDrawing(s.p, part); here != nil {
+	if here := s.hereDrawing(part); here != nil {
 		x := spine - here.W/2
 		if !s.two() {
 			x = blockW - here.W
@@ -203,7 +203,7 @@ func (s *setter) chart(i int) (b layout.Box, ok bool) {
 	if !s.two() {
 		wide = s.sides[0].w()
 	}
-	d := chartGrid(s.p, i, wide, chartH)
+	d := s.chartGrid(i, wide, chartH)
 	if d == nil {
 		return b, false
 	}
@@ -223,7 +223,7 @@ func (s *setter) chart(i int) (b layout.Box, ok bool) {
 
 // motifPlan sets the plan of joined motifs, which belongs to the step above it.
 func (s *setter) motifPlan(n int) []set {
-	d := motifPlan(s.p, n, motifPlanH)
+	d := s.motifDrawing(n, motifPlanH)
 	if d == nil {
 		return nil
 	}

@@ -26,7 +26,7 @@ const (
 // it is read from right to left, at the left where it is read the other way. The yarns have marks that need no colour, and below
 // stands which letter each mark is, as the tables of yarns have them. It is no wider than w and no taller than h, and nil if there
 // is no such chart.
-func Chart(p *plan.Pattern, i int, w, h float64) *scene.Scene {
+func Chart(p *plan.Pattern, i int, w, h float64, langs ...*words.Language) *scene.Scene {
 	if i < 0 || i >= len(p.Charts) || len(p.Charts[i].Rows) == 0 || len(p.Charts[i].Rows[0]) == 0 {
 		return nil
 	}
@@ -53,9 +53,9 @@ func Chart(p *plan.Pattern, i int, w, h float64) *scene.Scene {
 		d.legend(yarns, s.H-cellMost/2)
 	}
 	s.Items = d.items
-	for lang, v := range speak() {
-		s.Title[lang] = fmt.Sprintf(v.chart, v.ChartTitle(p, i))
-		s.Desc[lang] = fmt.Sprintf(v.chartGrid, len(c.Rows[0]), len(c.Rows))
+	for lang, v := range speak(langs) {
+		s.Title[lang] = fmt.Sprintf(v.Chart, v.ChartTitle(p, i))
+		s.Desc[lang] = fmt.Sprintf(v.ChartGrid, len(c.Rows[0]), len(c.Rows))
 	}
 	return s
 }

@@ -38,7 +38,7 @@ func areasOf(s *scene.Scene) (areas int, labels map[string]scene.Anchor) {
 
 func TestChart(t *testing.T) {
 	p := charted(plan.Chart{Name: "wave", Rows: [][]int{{0, 2, 2, 0}, {2, 0, 0, 2}, {0, 0, 0, 2}}})
-	s := Chart(p, 0, 80, 110)
+	s := Chart(p, 0, 80, 110, both...)
 	areas, labels := areasOf(s)
 	if areas != 5+1 { // and the one of the legend
 		t.Errorf("%d cells are full, want 5", areas-1)
@@ -52,14 +52,14 @@ func TestChart(t *testing.T) {
 	if len(labels) != len(want) {
 		t.Errorf("labels %v", labels)
 	}
-	if s.Title["en"] == "" || s.Desc["es"] == "" {
+	if s.Title["en-US"] == "" || s.Desc["es"] == "" {
 		t.Error("it is not described")
 	}
 }
 
 func TestChartOfSquares(t *testing.T) {
 	p := charted(plan.Chart{Name: "leaf", Mesh: plan.Mesh{Form: stitch.Form{ID: stitch.DC, Together: 1}, Behind: 2}, Rows: [][]int{{0, 1, 1}, {0, 0, 1}}})
-	areas, labels := areasOf(Chart(p, 0, 80, 110))
+	areas, labels := areasOf(Chart(p, 0, 80, 110, both...))
 	if areas != 3 || len(labels) != 2 {
 		t.Errorf("%d squares are full and %v is said, want 3 and two rows", areas, labels)
 	}
@@ -80,7 +80,7 @@ func TestChartFits(t *testing.T) {
 		}
 	}
 	for _, p := range []*plan.Pattern{{}, charted(plan.Chart{}), charted(plan.Chart{Rows: [][]int{{}}})} {
-		if s := Chart(p, 0, 80, 110); s != nil {
+		if s := Chart(p, 0, 80, 110, both...); s != nil {
 			t.Errorf("a drawing of nothing: %+v", s)
 		}
 	}

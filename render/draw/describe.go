@@ -8,42 +8,43 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // titleWords says what the title drawing shows.
-func titleWords(l *layout, s *scene.Scene) {
+func titleWords(l *layout, s *scene.Scene, langs []*words.Language) {
 	p := l.g.p
 	marks := l.g.marks()
-	for lang, w := range speak() {
-		s.Title[lang] = fmt.Sprintf(w.title, w.Title(p))
-		said := []string{fmt.Sprintf(w.line, w.sizeOf(p))}
+	for lang, w := range speak(langs) {
+		s.Title[lang] = fmt.Sprintf(w.Piece, w.Title(p))
+		said := []string{fmt.Sprintf(w.Line, w.sizeOf(p))}
 		said = append(said, l.shapes(w)...)
 		for _, y := range slices.Sorted(maps.Keys(marks)) {
 			if look := w.looks(marks[y]); look != "" && y >= 0 && y < len(p.Yarns) {
-				said = append(said, fmt.Sprintf(w.yarn, w.YarnName(p.Yarns[y]), look))
+				said = append(said, fmt.Sprintf(w.Yarn, w.YarnName(p.Yarns[y]), look))
 			}
 		}
 		if l.ribbed() {
-			said = append(said, w.ribs)
+			said = append(said, w.Ribs)
 		}
 		s.Desc[lang] = strings.Join(said, " ")
 	}
 }
 
 // schematicWords says what the schematic shows.
-func schematicWords(l *layout, s *scene.Scene) {
+func schematicWords(l *layout, s *scene.Scene, langs []*words.Language) {
 	p := l.g.p
-	for lang, w := range speak() {
-		s.Title[lang] = fmt.Sprintf(w.schematic, w.Title(p))
-		said := []string{fmt.Sprintf(w.flat, w.sizeOf(p))}
+	for lang, w := range speak(langs) {
+		s.Title[lang] = fmt.Sprintf(w.Schematic, w.Title(p))
+		said := []string{fmt.Sprintf(w.Flat, w.sizeOf(p))}
 		said = append(said, l.shapes(w)...)
 		for _, m := range p.Measures {
 			if m.Letter == "" || l.home(m) == nil || p.Shown < 0 || p.Shown >= len(m.Values) || m.Values[p.Shown] == plan.NoLength {
 				continue
 			}
-			form := w.measure
+			form := w.Measure
 			if m.Half {
-				form = w.half
+				form = w.Half
 			}
 			said = append(said, fmt.Sprintf(form, m.Letter, w.MeasureName(m), w.cm(m.Values[p.Shown].Cm())))
 		}
@@ -66,7 +67,7 @@ func (l *layout) ribbed() bool {
 // shapes describes every part as it is drawn, and how parts hang together.
 func (l *layout) shapes(w speech) []string {
 	if len(l.groups) == 0 {
-		return []string{w.empty}
+		return []string{w.Empty}
 	}
 	var said []string
 	for _, gr := range l.groups {
@@ -101,15 +102,15 @@ func (l *layout) shape(pt *patch, w speech) string {
 	switch {
 	case pt.rings && (pt.pc.point || pt.pc.oval):
 		b := pt.bounds()
-		return fmt.Sprintf(w.disc, name, w.cm(b.width()))
+		return fmt.Sprintf(w.Disc, name, w.cm(b.width()))
 	case pt.rings:
-		return fmt.Sprintf(w.onEdge, name)
+		return fmt.Sprintf(w.OnEdge, name)
 	case first.start < 0.25*widest || end < 0.25*widest:
-		return fmt.Sprintf(w.dome, name, w.cm(widest), w.cm(tall))
+		return fmt.Sprintf(w.Dome, name, w.cm(widest), w.cm(tall))
 	case pt.pc.closed:
-		return fmt.Sprintf(w.tube, name, w.cm(first.start), w.cm(end), w.cm(tall))
+		return fmt.Sprintf(w.Tube, name, w.cm(first.start), w.cm(end), w.cm(tall))
 	}
-	return fmt.Sprintf(w.sheet, name, w.cm(first.start), w.cm(end), w.cm(tall))
+	return fmt.Sprintf(w.Sheet, name, w.cm(first.start), w.cm(end), w.cm(tall))
 }
 
 // limbs says what stands out at the sides of a group.
@@ -125,11 +126,11 @@ func (gr *group) limbs(w speech) string {
 	case sides[-1] == 0 && sides[1] == 0:
 		return ""
 	case sides[-1] > 0 && sides[1] > 0 && yoke:
-		return w.sleeves
+		return w.Sleeves
 	case sides[-1] > 0 && sides[1] > 0:
-		return w.legs
+		return w.Legs
 	}
-	return w.branch
+	return w.Branch
 }
 
 // direction says which way most of a group is worked.
@@ -137,11 +138,11 @@ func (gr *group) direction(w speech) string {
 	main := gr.largest()
 	switch {
 	case main.rings:
-		return w.outward
+		return w.Outward
 	case main.worked().y > 0:
-		return w.down
+		return w.Down
 	}
-	return w.up
+	return w.Up
 }
 
 // largest is the patch with the largest area.

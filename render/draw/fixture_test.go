@@ -3,6 +3,7 @@ package draw
 import (
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/render/words"
 )
 
 // The gauge of all fixtures, in centimetres: 2 dc and 1 round of dc to the centimetre, sc 2 to the centimetre.
@@ -54,7 +55,7 @@ func (w *work) row(sts int, high float64, id stitch.ID) *work {
 	}
 	w.Worked[0] = append(w.Worked[0], plan.RowFact{
 		Number: n, Stitches: sts, Taken: taken, Width: cmLength(float64(sts) * stWide), Height: cmLength(high), Closed: w.closed,
-		Yarn: w.yarn, Tall: id, Wrong: !w.closed && n%2 == 0, ByForm: map[stitch.Form]int{{ID: id, Together: 1}: sts},
+		Yarn: w.Yarn, Tall: id, Wrong: !w.closed && n%2 == 0, ByForm: map[stitch.Form]int{{ID: id, Together: 1}: sts},
 	})
 	return w
 }
@@ -108,7 +109,7 @@ func (w *work) rib(sts, rows int) *work {
 	return w
 }
 
-func (w *work) with(yarn int) *work { w.yarn = yarn; return w }
+func (w *work) with(yarn int) *work { w.Yarn = yarn; return w }
 
 // on says that the part grows along places of another.
 func (w *work) on(kind plan.RefKind, part *work, row, from, to, of int) *work {
@@ -158,3 +159,16 @@ func widthOf(w *work, row int) plan.MeasuredOn {
 func high(w *work) plan.MeasuredOn { return plan.MeasuredOn{Kind: plan.Height, Part: w.index} }
 
 func (w *work) rows() int { return len(w.Worked[0]) }
+
+// both are the languages in which the drawings of the tests are described.
+var both = func() []*words.Language {
+	var out []*words.Language
+	for _, tag := range []string{"en", "es"} {
+		l, err := words.For(tag)
+		if err != nil {
+			panic(err)
+		}
+		out = append(out, l)
+	}
+	return out
+}()

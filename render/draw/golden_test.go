@@ -26,11 +26,11 @@ var (
 func drawings() map[string]*scene.Scene {
 	all := map[string]*scene.Scene{}
 	for name, p := range map[string]*plan.Pattern{"leggings": sample.Leggings(), "hat": hat(), "pullover": pullover(), "blanket": blanket(), "throw": throw(4, 5)} {
-		all[name+"-schematic"] = must(Schematic(p, roomW, roomH))
-		all[name+"-title"] = must(Title(p, titleW, titleH))
-		all[name+"-here"] = Here(p, 0, 11, 12.5)
+		all[name+"-schematic"] = must(Schematic(p, roomW, roomH, both...))
+		all[name+"-title"] = must(Title(p, titleW, titleH, both...))
+		all[name+"-here"] = Here(p, 0, 11, 12.5, both...)
 	}
-	all["throw-plan"] = Motifs(throw(4, 5), 1, titleW, titleH)
+	all["throw-plan"] = Motifs(throw(4, 5), 1, titleW, titleH, both...)
 	return all
 }
 
@@ -84,7 +84,7 @@ func TestSVGIsWellFormed(t *testing.T) {
 	p := hat()
 	p.Title["en"] = "Hat <&> \"Duna\""
 	var b bytes.Buffer
-	if err := SVG(&b, must(Schematic(p, roomW, roomH))); err != nil {
+	if err := SVG(&b, must(Schematic(p, roomW, roomH, both...))); err != nil {
 		t.Fatal(err)
 	}
 	elements := map[string]int{}
@@ -130,10 +130,10 @@ func TestCapHeights(t *testing.T) {
 
 func TestDrawingsAreDescribed(t *testing.T) {
 	p := sample.Leggings()
-	s := must(Schematic(p, roomW, roomH))
+	s := must(Schematic(p, roomW, roomH, both...))
 	for lang, words := range map[string][]string{
-		"en": {"Schematic: Vega leggings", "Size 2", "Waistband: a tube 29 cm wide", "Two legs hang side by side.", "A: Hips", "58 cm; the line shows half", "F: ", "47.4 cm"},
-		"es": {"Esquema: Mallas Vega", "Talla 2", "Pretina: tubo de 29 cm de ancho", "Dos piernas", "A: Cadera", "la línea muestra la mitad", "47,4 cm"},
+		"en-US": {"Schematic: Vega leggings", "Size 2", "Waistband: a tube 29 cm wide", "Two legs hang side by side.", "A: Hips", "58 cm; the line shows half", "F: ", "47.4 cm"},
+		"es":    {"Esquema: Mallas Vega", "Talla 2", "Pretina: tubo de 29 cm de ancho", "Dos piernas", "A: Cadera", "la línea muestra la mitad", "47,4 cm"},
 	} {
 		text := strings.ReplaceAll(s.Title[lang]+" "+s.Desc[lang], "\u00a0", " ")
 		for _, w := range words {
@@ -142,14 +142,14 @@ func TestDrawingsAreDescribed(t *testing.T) {
 			}
 		}
 	}
-	title := must(Title(p, titleW, titleH))
-	for lang, w := range map[string]string{"en": "Rows mostly of kelp are drawn as bars.", "es": "Las hileras o vueltas sobre todo en alga se dibujan como barras."} {
+	title := must(Title(p, titleW, titleH, both...))
+	for lang, w := range map[string]string{"en-US": "Rows mostly of kelp are drawn as bars.", "es": "Las hileras o vueltas sobre todo en alga se dibujan como barras."} {
 		if !strings.Contains(title.Desc[lang], w) {
 			t.Errorf("%s: %s", lang, title.Desc[lang])
 		}
 	}
-	here := Here(p, 2, 11, 12.5)
-	if !strings.Contains(here.Desc["en"], "Right leg") || !strings.Contains(here.Desc["es"], "Pierna derecha") {
+	here := Here(p, 2, 11, 12.5, both...)
+	if !strings.Contains(here.Desc["en-US"], "Right leg") || !strings.Contains(here.Desc["es"], "Pierna derecha") {
 		t.Errorf("here: %v", here.Desc)
 	}
 }
@@ -163,7 +163,7 @@ func TestOtherPatternsAreDescribed(t *testing.T) {
 		{mitten(), "A smaller tube stands out at one side."}, {motifs(), "rounds seen from above, 12 cm"}, {edged(), "goes round its edge"},
 		{skirt(), "Worked from the top down."}, {upward(), "Worked from the bottom up."},
 	} {
-		desc := strings.ToLower(must(Schematic(c.p, roomW, roomH)).Desc["en"])
+		desc := strings.ToLower(must(Schematic(c.p, roomW, roomH, both...)).Desc["en-US"])
 		if !strings.Contains(desc, strings.ToLower(c.words)) {
 			t.Errorf("%s: %q is not in: %s", c.p.Name, c.words, desc)
 		}
@@ -171,10 +171,12 @@ func TestOtherPatternsAreDescribed(t *testing.T) {
 }
 
 func BenchmarkSchematic(b *testing.B) {
-	bench(b, func(p *plan.Pattern) { must(Schematic(p, roomW, roomH)) })
+	bench(b, func(p *plan.Pattern) { must(Schematic(p, roomW, roomH, both...)) })
 }
-func BenchmarkTitle(b *testing.B) { bench(b, func(p *plan.Pattern) { must(Title(p, titleW, titleH)) }) }
-func BenchmarkHere(b *testing.B)  { bench(b, func(p *plan.Pattern) { Here(p, 0, 11, 12.5) }) }
+func BenchmarkTitle(b *testing.B) {
+	bench(b, func(p *plan.Pattern) { must(Title(p, titleW, titleH, both...)) })
+}
+func BenchmarkHere(b *testing.B) { bench(b, func(p *plan.Pattern) { Here(p, 0, 11, 12.5, both...) }) }
 
 func bench(b *testing.B, draw func(*plan.Pattern)) {
 	for name, p := range map[string]*plan.Pattern{"leggings": sample.Leggings(), "pullover": pullover(), "blanket": blanket(), "jacket": jacket()} {

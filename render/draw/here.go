@@ -6,6 +6,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/render/page"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // hereLine is the line of the small piece.
@@ -13,9 +14,9 @@ const hereLine = 0.28
 
 // Here is the small piece that shows where the maker is: the part in hand solid, the rest white. Part -1 is the whole
 // piece, solid. Without a gauge the piece is drawn from nominal stitches.
-func Here(p *plan.Pattern, part int, w, h float64) *scene.Scene {
+func Here(p *plan.Pattern, part int, w, h float64, langs ...*words.Language) *scene.Scene {
 	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
-	hereWords(p, part, s)
+	hereWords(p, part, s, langs)
 	if m := mosaicOf(p); m != nil {
 		s.Items = m.here(part, w, h)
 		return s
@@ -60,13 +61,13 @@ func (p *pen) small(pt *patch, solid bool) {
 	p.outlined(fill, hereLine, outline)
 }
 
-func hereWords(p *plan.Pattern, part int, s *scene.Scene) {
-	for lang, w := range speak() {
-		s.Title[lang] = fmt.Sprintf(w.here, w.Title(p))
+func hereWords(p *plan.Pattern, part int, s *scene.Scene, langs []*words.Language) {
+	for lang, w := range speak(langs) {
+		s.Title[lang] = fmt.Sprintf(w.Here, w.Title(p))
 		if part < 0 || part >= len(p.Parts) {
-			s.Desc[lang] = w.hereAll
+			s.Desc[lang] = w.HereAll
 			continue
 		}
-		s.Desc[lang] = fmt.Sprintf(w.hereOne, w.PartTitle(p, part))
+		s.Desc[lang] = fmt.Sprintf(w.HereOne, w.PartTitle(p, part))
 	}
 }

@@ -36,7 +36,7 @@ func TestHereIsSolidWhereTheMakerIs(t *testing.T) {
 	l := laid(t, p)
 	sh := l.shelve(11-hereLine, 12.5-hereLine, func(*group) margins { return margins{gap: 0.8} })
 	for part := -1; part < len(p.Parts); part++ {
-		s := Here(p, part, 11, 12.5)
+		s := Here(p, part, 11, 12.5, both...)
 		for _, pt := range l.groups[0].patches {
 			mid := pt.f.at(0, pt.pc.tall()/2).times(sh.scale).add(sh.at[0]).add(vec{hereLine / 2, hereLine / 2})
 			want := part < 0 || pt.pc.part == part
@@ -49,7 +49,7 @@ func TestHereIsSolidWhereTheMakerIs(t *testing.T) {
 
 func TestHereOfNoPart(t *testing.T) {
 	p := hat()
-	if s := Here(p, 7, 11, 12.5); len(s.Items) != 2 || s.Desc["en"] == "" {
-		t.Errorf("a part that does not exist: %d items, %q", len(s.Items), s.Desc["en"])
+	if s := Here(p, 7, 11, 12.5, both...); len(s.Items) != 2 || s.Desc["en-US"] == "" {
+		t.Errorf("a part that does not exist: %d items, %q", len(s.Items), s.Desc["en-US"])
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/render/page"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // mosaic is a pattern of joined motifs, with or without a border: squares side by side, and rounds around them. It is drawn as
@@ -300,16 +301,16 @@ func flat(p *pen, letter string, from, to, extFrom, extTo vec) {
 }
 
 // words says what a drawing of the mosaic shows.
-func (m *mosaic) words(s *scene.Scene, title, first func(v speech) string) {
-	for lang, v := range speak() {
+func (m *mosaic) words(s *scene.Scene, langs []*words.Language, title, first func(v speech) string) {
+	for lang, v := range speak(langs) {
 		s.Title[lang] = fmt.Sprintf(title(v), v.Title(m.p))
-		said := []string{fmt.Sprintf(first(v), v.sizeOf(m.p)), fmt.Sprintf(v.mosaic, m.across*m.down, m.across, m.down)}
+		said := []string{fmt.Sprintf(first(v), v.sizeOf(m.p)), fmt.Sprintf(v.Mosaic, m.across*m.down, m.across, m.down)}
 		if m.p.Parts[m.whole].Grid.Each != nil {
-			said = append(said, fmt.Sprintf(v.motifSide, v.cm(m.side)))
+			said = append(said, fmt.Sprintf(v.MotifSide, v.cm(m.side)))
 		}
 		for i := range m.p.Parts {
 			if i != m.whole && i != m.motif {
-				said = append(said, fmt.Sprintf(v.border, v.PartTitle(m.p, i)))
+				said = append(said, fmt.Sprintf(v.Border, v.PartTitle(m.p, i)))
 			}
 		}
 		s.Desc[lang] = strings.Join(said, " ")

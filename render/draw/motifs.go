@@ -7,6 +7,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/render/page"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // The plan of joined motifs, in millimetres.
@@ -19,7 +20,7 @@ const (
 
 // Motifs is the plan of joined motifs in the size that is shown: squares with the numbers in which they are worked. It is
 // no wider than w and no taller than h, and nil if the part is no such thing.
-func Motifs(p *plan.Pattern, part int, w, h float64) *scene.Scene {
+func Motifs(p *plan.Pattern, part int, w, h float64, langs ...*words.Language) *scene.Scene {
 	if part < 0 || part >= len(p.Parts) || p.Parts[part].Grid == nil || p.Shown < 0 || p.Shown >= len(p.Sizes) {
 		return nil
 	}
@@ -46,9 +47,9 @@ func Motifs(p *plan.Pattern, part int, w, h float64) *scene.Scene {
 	}
 	s := &scene.Scene{W: side*float64(across) + motifLine, H: side*float64(down) + motifLine, Items: pen.items,
 		Title: map[string]string{}, Desc: map[string]string{}}
-	for lang, v := range speak() {
-		s.Title[lang] = fmt.Sprintf(v.motifs, v.PartTitle(p, part))
-		s.Desc[lang] = fmt.Sprintf(v.motifRows, v.sizeOf(p), across, down)
+	for lang, v := range speak(langs) {
+		s.Title[lang] = fmt.Sprintf(v.Motifs, v.PartTitle(p, part))
+		s.Desc[lang] = fmt.Sprintf(v.MotifRows, v.sizeOf(p), across, down)
 	}
 	return s
 }

@@ -20,14 +20,14 @@ func TestNoGauge(t *testing.T) {
 	} {
 		p := pullover()
 		spoil(&p.Parts[1].Worked[0][7])
-		if _, err := Schematic(p, roomW, roomH); !errors.Is(err, ErrNoGauge) {
+		if _, err := Schematic(p, roomW, roomH, both...); !errors.Is(err, ErrNoGauge) {
 			t.Errorf("schematic: %v", err)
 		}
-		if _, err := Title(p, titleW, titleH); !errors.Is(err, ErrNoGauge) {
+		if _, err := Title(p, titleW, titleH, both...); !errors.Is(err, ErrNoGauge) {
 			t.Errorf("title: %v", err)
 		}
 		// The small piece needs no measures.
-		if s := Here(p, 1, 11, 12.5); len(s.Items) < 4 {
+		if s := Here(p, 1, 11, 12.5, both...); len(s.Items) < 4 {
 			t.Errorf("the small piece has %d items", len(s.Items))
 		}
 	}
@@ -58,20 +58,20 @@ func sound(t *testing.T, name string, s *scene.Scene) {
 // all draws everything there is of a pattern and looks through it.
 func all(t *testing.T, name string, p *plan.Pattern) {
 	t.Helper()
-	if s, err := Schematic(p, roomW, roomH); err == nil {
+	if s, err := Schematic(p, roomW, roomH, both...); err == nil {
 		sound(t, name, s)
 		inside(t, name+" schematic", s, roomW, roomH)
 	} else if !errors.Is(err, ErrNoGauge) {
 		t.Errorf("%s: %v", name, err)
 	}
-	if s, err := Title(p, titleW, titleH); err == nil {
+	if s, err := Title(p, titleW, titleH, both...); err == nil {
 		sound(t, name, s)
 		inside(t, name+" title", s, titleW, titleH)
 	} else if !errors.Is(err, ErrNoGauge) {
 		t.Errorf("%s: %v", name, err)
 	}
 	for part := -1; part < len(p.Parts); part++ {
-		s := Here(p, part, 11, 12.5)
+		s := Here(p, part, 11, 12.5, both...)
 		sound(t, name, s)
 		inside(t, name+" here", s, 11, 12.5)
 	}
@@ -84,8 +84,8 @@ func TestExtremes(t *testing.T) {
 	empty := make1("empty", "")
 	empty.part("chain", false, plan.StartChain)
 	all(t, "no rows", empty.p)
-	if s := must(Schematic(empty.p, roomW, roomH)); len(s.Items) != 0 || s.Desc["en"] == "" {
-		t.Errorf("no rows: %d items, %q", len(s.Items), s.Desc["en"])
+	if s := must(Schematic(empty.p, roomW, roomH, both...)); len(s.Items) != 0 || s.Desc["en-US"] == "" {
+		t.Errorf("no rows: %d items, %q", len(s.Items), s.Desc["en-US"])
 	}
 
 	one := make1("one", "")
@@ -109,7 +109,7 @@ func TestExtremes(t *testing.T) {
 		many.measure(fmt.Sprint("height", i), high(w))
 	}
 	all(t, "12 parts", many.p)
-	if got := len(labels(must(Schematic(many.p, roomW, roomH)))); got != 12 {
+	if got := len(labels(must(Schematic(many.p, roomW, roomH, both...)))); got != 12 {
 		t.Errorf("12 parts: %d letters", got)
 	}
 
@@ -124,7 +124,7 @@ func TestExtremes(t *testing.T) {
 func TestLongPieceIsNotABlackOne(t *testing.T) {
 	m := make1("long", "scarf")
 	m.part("scarf", false, plan.StartChain).dc(40).even(499)
-	s := must(Title(m.p, titleW, titleH))
+	s := must(Title(m.p, titleW, titleH, both...))
 	rounds := 0
 	for _, it := range s.Items {
 		if p := it.(scene.Path); p.Width == titleRound {
@@ -149,7 +149,7 @@ func count(cmds []page.Cmd, op byte) int {
 func TestEveryRoundIsALine(t *testing.T) {
 	p := skirt()
 	lines := 0
-	for _, it := range must(Title(p, titleW, titleH)).Items {
+	for _, it := range must(Title(p, titleW, titleH, both...)).Items {
 		if p := it.(scene.Path); p.Width == titleRound {
 			lines += count(p.Cmds, 'M')
 		}

@@ -3,6 +3,7 @@ package draw
 import (
 	"ovillo/compile/plan"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // The lines of the piece in the schematic, in millimetres.
@@ -14,11 +15,12 @@ const (
 )
 
 // Schematic draws the pattern to scale in the size that is shown, laid flat, with a dimension line for every measure that
-// has a letter, within w by h millimetres. Its width is w, its height no more than it needs.
-func Schematic(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
+// has a letter, within w by h millimetres. Its width is w, its height no more than it needs. It is
+// described in the languages given.
+func Schematic(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.Scene, error) {
 	if m := mosaicOf(p); m != nil {
 		s := m.schematic(w, h)
-		m.words(s, func(v speech) string { return v.schematic }, func(v speech) string { return v.flat })
+		m.words(s, langs, func(v speech) string { return v.Schematic }, func(v speech) string { return v.Flat })
 		return s, nil
 	}
 	l, err := lie(p, courses)
@@ -26,7 +28,7 @@ func Schematic(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
 		return nil, err
 	}
 	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
-	schematicWords(l, s)
+	schematicWords(l, s, langs)
 	if len(l.groups) == 0 {
 		return s, nil
 	}

@@ -5,7 +5,9 @@ import (
 	"encoding/xml"
 	"fmt"
 	"io"
+	"maps"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,7 +24,7 @@ func SVG(w io.Writer, s *scene.Scene) error {
 	b := bufio.NewWriter(w)
 	fmt.Fprintf(b, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\" role=\"img\">\n",
 		num(s.W), num(s.H), num(s.W), num(s.H))
-	for _, lang := range languages {
+	for _, lang := range slices.Sorted(maps.Keys(s.Title)) {
 		text(b, "title", lang, s.Title[lang])
 		text(b, "desc", lang, s.Desc[lang])
 	}

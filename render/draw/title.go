@@ -5,6 +5,7 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // The lines of the title drawing, in millimetres, and its shape.
@@ -21,11 +22,11 @@ const (
 )
 
 // Title is the title drawing: one line is one row or round, so that the density of lines is the tone of the fabric. Rows
-// in a second yarn are bars, in a third dots, and ribs stand upright.
-func Title(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
+// in a second yarn are bars, in a third dots, and ribs stand upright. It is described in the languages given.
+func Title(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.Scene, error) {
 	if m := mosaicOf(p); m != nil {
 		s := m.title(w, h)
-		m.words(s, func(v speech) string { return v.title }, func(v speech) string { return v.line })
+		m.words(s, langs, func(v speech) string { return v.Piece }, func(v speech) string { return v.Line })
 		return s, nil
 	}
 	l, err := lie(p, courses)
@@ -33,7 +34,7 @@ func Title(p *plan.Pattern, w, h float64) (*scene.Scene, error) {
 		return nil, err
 	}
 	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
-	titleWords(l, s)
+	titleWords(l, s, langs)
 	if len(l.groups) == 0 {
 		return s, nil
 	}

@@ -30,6 +30,7 @@ var shared = map[string]string{
 	"es borde":     "an edge; the lower edge is the ruedo of the River Plate",
 	"es espacio":   "the gap between two stitches; the arch of chains is called otherwise in Spain and the River Plate",
 	"es espacios":  "the same, of several",
+	"es alto":      "high",
 	"es bajo":      "under",
 	"es bajos":     "the same, of several",
 	"es v":         "the letter of a neckline",
@@ -42,8 +43,8 @@ var oursAlone = map[string]string{
 	"en-US": `grey|colour|centre|metre|tension|miss|missed|towards|nappy|dummy|yoh|yrh`,
 	"es":    `coger|coge|anzuelo|calibre|malla|palito|equivocado|basta|ganchos?|estambres?|hilados?|talles?|varetas?|macizos?|barretas?|cadenetas?|madejas?|pulóver|jersey`,
 	"es-ES": `anzuelo|calibre|ganchos?|estambres?|hilados?|talles?|varetas?|macizos?|barretas?|madejas?|cadenas?`,
-	"es-MX": `coger|anzuelo|calibre|ganchillos?|hilos?|hilados?|talles?|varetas?|barretas?|cadenetas?|ovillos?|altos?`,
-	"es-AR": `coger|anzuelo|calibre|ganchillos?|hilos?|estambres?|tallas?|macizos?|barretas?|cadenetas?|madejas?|altos?`,
+	"es-MX": `coger|anzuelo|calibre|ganchillos?|hilos?|hilados?|talles?|varetas?|barretas?|cadenetas?|ovillos?`,
+	"es-AR": `coger|anzuelo|calibre|ganchillos?|hilos?|estambres?|tallas?|macizos?|barretas?|cadenetas?|madejas?`,
 	"es-CL": `coger|anzuelo|calibre|ganchillos?|hilos?|estambres?|talles?|macizos?|barretas?|madejas?`,
 	"es-EC": `coger|anzuelo|calibre|ganchos?|estambres?|hilados?|talles?|macizos?|varetas?|madejas?`,
 }
@@ -167,6 +168,10 @@ func (l *Language) saysItself(patterns []*plan.Pattern) []string {
 		if k != otherReadings {
 			add(l.voice.line(k))
 		}
+	}
+	d := reflect.ValueOf(l.Drawing())
+	for i := range d.NumField() {
+		add(d.Field(i).String())
 	}
 	for id := range englishBody {
 		add(l.BodyName(id))

@@ -42,6 +42,8 @@ yarn,,ν
 needle,,μ
 inches,,-
 weight light,,λ
+weight fine,,λ
+weight medium,,λ
 reading,,ω
 country,,ω
 size,,Σ
@@ -97,6 +99,8 @@ func (y toy) line(l line) string {
 	return "λ"
 }
 func (y toy) name(nameKind, string) string    { return "Ν" }
+func (y toy) drawing() Drawing                { return toyDrawing() }
+func (y toy) expand(s string) string          { return s }
 func (y toy) and(items []rich.Text) rich.Text { return join(" + ", items...) }
 func (y toy) form(f stitch.Form) noun         { return y.short(string(f.ID)) }
 func (y toy) formName(f stitch.Form) string   { return y.word(string(f.ID)) }
@@ -284,4 +288,20 @@ func TestALanguageIsAVoiceAndAColumn(t *testing.T) {
 	if !strings.Contains(said, "∑") || !strings.Contains(said, "#") || !strings.Contains(said, "∏") {
 		t.Error("the parts did not speak")
 	}
+}
+
+// toyDrawing are the texts about drawings, with the blanks of English and signs for words.
+func toyDrawing() Drawing {
+	d := englishDrawing
+	v := reflect.ValueOf(&d).Elem()
+	for i := range v.NumField() {
+		text, sign := v.Field(i).String(), "▤"
+		for k := 0; k+1 < len(text); k++ {
+			if text[k] == '%' {
+				sign += " " + text[k:k+2]
+			}
+		}
+		v.Field(i).SetString(sign)
+	}
+	return d
 }

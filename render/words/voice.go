@@ -23,6 +23,8 @@ type voice interface {
 type phrases interface {
 	fixed(k Key) string
 	line(l line) string
+	drawing() Drawing                     // before the words of the reading are put in
+	expand(text string) string            // puts the words of the reading into a text, in the braces that name them
 	name(kind nameKind, id string) string // a measure, a part of the body, a fibre …; "" if the language has no word
 	hookName(us, uk string) string        // what stands behind its millimetres; "" if nothing does
 	inches() bool                         // lengths are given in inches too

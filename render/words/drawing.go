@@ -1,0 +1,45 @@
+package words
+
+import (
+	"reflect"
+
+	"ovillo/compile/plan"
+)
+
+// Drawing is what a language says about drawings, for those who do not see them. A %s or %d in a text stands for what the drawing
+// knows: names, lengths in centimetres, numbers.
+type Drawing struct {
+	And string // between the last two of a list
+
+	Here, HereAll, HereOne string
+
+	Schematic, Flat, Piece, Line string
+	Tube, Sheet, Dome, Disc      string
+	Measure, Half                string
+	Down, Up, Outward            string
+	Legs, Sleeves, Branch        string
+	OnEdge, Empty                string
+	Yarn, Ribs                   string
+	Bars, Dots, Dashes           string // how the rows of a yarn are drawn
+	Motifs, MotifRows            string
+	Mosaic, Border, MotifSide    string
+	Chart, ChartGrid             string
+}
+
+// Drawing returns the texts of the language about drawings.
+func (l *Language) Drawing() Drawing {
+	d := l.voice.drawing()
+	v := reflect.ValueOf(&d).Elem()
+	for i := range v.NumField() {
+		v.Field(i).SetString(l.voice.expand(v.Field(i).String()))
+	}
+	return d
+}
+
+// SizeShown is the name of the size that is drawn.
+func (l *Language) SizeShown(p *plan.Pattern) string {
+	if p.Shown < 0 || p.Shown >= len(p.Sizes) {
+		return ""
+	}
+	return l.SizeName(p.Sizes[p.Shown])
+}

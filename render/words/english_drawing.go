@@ -1,0 +1,38 @@
+package words
+
+func (e *english) drawing() Drawing { return englishDrawing }
+
+var englishDrawing = Drawing{
+	And:       " and ",
+	Here:      "Where you are: %s",
+	HereAll:   "A small drawing of the whole piece.",
+	HereOne:   "A small drawing of the piece; solid: %s.",
+	Schematic: "Schematic: %s",
+	Flat:      "Size %s, to scale, laid flat.",
+	Piece:     "Drawing: %s",
+	Line:      "Size %s, drawn from the pattern: one line is one row or round.",
+	Tube:      "%s: a tube %s cm wide laid flat at its start, %s cm at its end, %s cm long.",
+	Sheet:     "%s: a flat piece %s cm wide at its start, %s cm at its end, %s cm long.",
+	Dome:      "%s: closed at one end, %s cm wide laid flat at its widest, %s cm long.",
+	Disc:      "%s: rounds seen from above, %s cm from edge to edge.",
+	Measure:   "%s: %s, %s cm.",
+	Half:      "%s: %s, %s cm; the line shows half.",
+	Down:      "Worked from the top down.",
+	Up:        "Worked from the bottom up.",
+	Outward:   "Worked from the middle outwards.",
+	Legs:      "Two legs hang side by side.",
+	Sleeves:   "Sleeves hang at both sides.",
+	Branch:    "A smaller tube stands out at one side.",
+	OnEdge:    "%s goes round its edge.",
+	Empty:     "Nothing has been worked in this size.",
+	Yarn:      "Rows mostly of %s are drawn as %s.",
+	Ribs:      "Ribs are upright strokes.",
+	Bars:      "bars", Dots: "dots", Dashes: "short bars",
+	Mosaic:    "%d squares, %d across and %d down, seen from the right side.",
+	Border:    "%s goes round them.",
+	MotifSide: "Each is %s cm square.",
+	Motifs:    "Layout of the motifs: %s",
+	MotifRows: "Size %s: squares numbered row by row from the top left, %d across and %d down.",
+	Chart:     "Chart: %s",
+	ChartGrid: "%d cells wide and %d rows high, row 1 at the bottom; each row is written out where it is worked.",
+}

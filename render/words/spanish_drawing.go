@@ -1,0 +1,38 @@
+package words
+
+func (s *spanish) drawing() Drawing { return spanishDrawing }
+
+var spanishDrawing = Drawing{
+	And:       " y ",
+	Here:      "Dónde estamos: %s",
+	HereAll:   "Dibujo pequeño de la labor entera.",
+	HereOne:   "Dibujo pequeño de la labor; en negro: %s.",
+	Schematic: "Esquema: %s",
+	Flat:      "{Size} %s, a escala, en plano.",
+	Piece:     "Dibujo: %s",
+	Line:      "{Size} %s, a partir del patrón: cada línea es una {row} o {round}.",
+	Tube:      "%s: tubo de %s cm de ancho en plano al principio, %s cm al final y %s cm de largo.",
+	Sheet:     "%s: pieza plana de %s cm de ancho al principio, %s cm al final y %s cm de largo.",
+	Dome:      "%s: cerrada por un extremo, %s cm de ancho máximo en plano y %s cm de largo.",
+	Disc:      "%s: {round*} vistas desde arriba, %s cm de borde a borde.",
+	Measure:   "%s: %s, %s cm.",
+	Half:      "%s: %s, %s cm; la línea muestra la mitad.",
+	Down:      "Se teje de arriba abajo.",
+	Up:        "Se teje de abajo arriba.",
+	Outward:   "Se teje del centro hacia fuera.",
+	Legs:      "Dos piernas cuelgan una al lado de la otra.",
+	Sleeves:   "A los dos lados cuelgan mangas.",
+	Branch:    "Un tubo más pequeño sale por un lado.",
+	OnEdge:    "%s rodea su borde.",
+	Empty:     "En {ese size} no hay nada tejido.",
+	Yarn:      "Las {row*} o {round*} sobre todo en %s se dibujan como %s.",
+	Ribs:      "El {rib} se dibuja con trazos verticales.",
+	Bars:      "barras", Dots: "puntos", Dashes: "barras cortas",
+	Mosaic:    "%d cuadros, %d a lo ancho y %d a lo largo, vistos por el derecho.",
+	Border:    "%s los rodea.",
+	MotifSide: "Cada uno mide %s cm de lado.",
+	Motifs:    "Disposición de los motivos: %s",
+	MotifRows: "{Size} %s: cuadros numerados fila por fila desde arriba a la izquierda, %d a lo ancho y %d a lo largo.",
+	Chart:     "Diagrama: %s",
+	ChartGrid: "%d casillas de ancho y %d {row*} de alto, la {row} 1 abajo; cada {row} está escrita donde se teje.",
+}
