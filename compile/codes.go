@@ -144,6 +144,8 @@ const (
 	codeProseMarkup   diag.Code = "OV819" // signs of Markdown that the pages have nothing for
 	codeProsePlural   diag.Code = "OV820" // a value that is one in some size before a word in the plural
 	codeProseAlone    diag.Code = "OV821" // a number in the text of one language alone
+	codeOtherCountry  diag.Code = "OV822" // prose names a stitch as another country does
+	codeShortName     diag.Code = "OV823" // prose abbreviates a stitch that other countries abbreviate otherwise
 
 	codeYarnUnused diag.Code = "OV705"
 

@@ -19,7 +19,7 @@ var (
 	proseWord = regexp.MustCompile(`[A-Za-z0-9]+`)
 	// A length in centimetres with no inches behind it, as `3 cm` but not `3 cm (1¼ in)`.
 	centimetres = regexp.MustCompile(`\d+(?:[.,]\d+)?\s?cm\b`)
-	withInches  = regexp.MustCompile(`^\s*[(/=]\s*[\d¼½¾.,/ ]+\s*(?:in\b|inch|″|")`)
+	withInches  = regexp.MustCompile(`^\s*(?:[(/=]|or\b)\s*[\d¼½¾.,/ ]+\s*(?:in\b|inch|″|")`)
 	// A row called by its number, in the languages of the pages.
 	calledRows = map[string]*regexp.Regexp{
 		"en": regexp.MustCompile(`(?i)\b(row|round)s?\s+(\d+)`),
@@ -48,8 +48,9 @@ func (c *checker) proseWords(language string, l lang.RawLine) {
 			}
 		}
 	}
+	c.stitchNames(language, l.Text, at)
 	if language != "en" {
-		return // stitches have one name in each reading of Spanish, and Spanish pages measure in centimetres
+		return // Spanish pages measure in centimetres
 	}
 	for _, m := range centimetres.FindAllStringIndex(l.Text, -1) {
 		if !withInches.MatchString(l.Text[m[1]:]) {
@@ -79,13 +80,13 @@ func (c *checker) stitchNamed(word string, at source.Span) {
 	switch {
 	case ours && theirs && here.ID == there.ID, !ours && !theirs:
 	case !ours:
-		c.say(codeOtherTerms, at, diag.Args{"word": word, "terms": terms(!c.pat.UKTerms), "own": there.Word(c.pat.UKTerms)})
+		c.say(codeOtherTerms, at, diag.Args{"word": word, "terms": termsWord(!c.pat.UKTerms), "own": there.Word(c.pat.UKTerms)})
 	default:
 		c.say(codePlainAbbr, at, diag.Args{"word": word})
 	}
 }
 
-func terms(uk bool) string {
+func termsWord(uk bool) string {
 	if uk {
 		return "uk"
 	}

@@ -148,3 +148,21 @@ error[OV821]: el texto en inglés dice 12 y el texto en español no
 
 example.ovillo: 1 error
 
+# OV822
+aviso[OV822]: el texto dice vareta, un nombre del punto en el Río de la Plata
+  --> example.ovillo:11:27
+ 11 |     es | Tensar la última vareta.
+    |                           ^^^^^^ en español neutro: punto alto
+    = ayuda: escribir {dc}: imprime el nombre que usa la página
+
+example.ovillo: 1 aviso
+
+# OV823
+nota[OV823]: el texto dice pb, que en otros países se abrevia de otra manera
+  --> example.ovillo:11:27
+ 11 |     es | Tensar el último pb.
+    |                           ^^ queda así en todas las páginas
+    = ayuda: escribir {sc}: imprime la abreviatura que usa la página y la pone en la lista
+
+example.ovillo: 1 nota
+
