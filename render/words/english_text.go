@@ -2,7 +2,6 @@ package words
 
 // englishLines are the lines of English. A word in braces is looked up in the reading, in the plural behind a star.
 var englishLines = map[line]string{
-	listSeparator:    ", ",
 	orInches:         "or",
 	workVerb:         "Work",
 	thePart:          "the part {}",

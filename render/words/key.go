@@ -77,10 +77,9 @@ type line uint8
 
 // The lines. Blanks are filled in the order given.
 const (
-	listSeparator line = iota + 1
-	orInches           // between a list of centimetres and one of inches
-	workVerb           // before a sentence that would start with a dash
-	thePart            // {} title: a part without a name of its own, inside a sentence
+	orInches line = iota + 1 // between a list of centimetres and one of inches
+	workVerb                 // before a sentence that would start with a dash
+	thePart                  // {} title: a part without a name of its own, inside a sentence
 	doNotTurn
 	otherWay // {} what is worked
 	styleRows

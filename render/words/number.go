@@ -206,7 +206,7 @@ func (l *Language) list(figures, names []string) rich.Text {
 	if len(figures) == 1 {
 		return rich.T(figures[0])
 	}
-	sep := l.voice.line(listSeparator)
+	sep := l.separator()
 	var out rich.Text
 	add := func(text string, strong bool, spoken string) {
 		if n := len(out); n > 0 && out[n-1].Strong == strong {
@@ -239,6 +239,14 @@ func (l *Language) list(figures, names []string) rich.Text {
 		}
 	}
 	return hushed(out, names != nil)
+}
+
+// separator parts the sizes of a list. A comma does not, where it is the decimal sign.
+func (l *Language) separator() string {
+	if l.read.word("decimal") == "," {
+		return "; "
+	}
+	return ", "
 }
 
 // hushed gives runs that hold only signs a space to say, in a list that is spoken with the names of its sizes: a run

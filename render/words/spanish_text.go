@@ -3,7 +3,6 @@ package words
 // spanishLines are the lines of Spanish. A word in braces is looked up in the reading, with its article if one stands
 // before it, in the plural behind a star.
 var spanishLines = map[line]string{
-	listSeparator:    "; ",
 	orInches:         "o",
 	workVerb:         "Tejer",
 	thePart:          "la pieza «{}»",

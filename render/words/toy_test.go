@@ -89,8 +89,6 @@ func (y toy) fixed(k Key) string {
 
 func (y toy) line(l line) string {
 	switch l {
-	case listSeparator:
-		return "/ "
 	case termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
 		return "λ {} {}"
 	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
