@@ -59,12 +59,12 @@ func (c *checker) check() {
 	c.measures()
 	c.checkSums()
 	c.sampleMeasures()
-	c.putAllIn()
 	c.growing()
 	c.measuredAtAll()
 	c.finishing()
 	c.notions()
 	c.yarns()
+	c.putAllIn()
 	c.bodyMeasures()
 	c.headUnchecked()
 	c.cautions()
@@ -72,6 +72,7 @@ func (c *checker) check() {
 	c.gaugeNotes()
 	c.flush()
 	c.meant()
+	c.putAllIn() // the reasons that were given
 	c.inOrder()
 }
 

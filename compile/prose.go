@@ -137,7 +137,7 @@ func (c *checker) putOneIn(language string, w *written, h markdown.Hole, values 
 		return
 	}
 	if !ok {
-		c.say(codeProseName, w.at(h.From, h.To), diag.Args{"word": h.Name, "near": lang.Near(h.Name, keys(c.lets))})
+		c.say(codeProseName, w.at(h.From, h.To), diag.Args{"word": h.Name, "near": lang.Near(h.Name, c.putNames(calls))})
 		return
 	}
 	worth := planValue(v)
@@ -146,6 +146,18 @@ func (c *checker) putOneIn(language string, w *written, h markdown.Hole, values 
 	if !h.Counted() {
 		c.agrees(language, w, h, worth.Counts)
 	}
+}
+
+// putNames lists what can be put into a text.
+func (c *checker) putNames(calls map[string]plan.Text) []string {
+	names := append(keys(c.lets), keys(calls)...)
+	for name, p := range c.parts {
+		if len(p.plan.Called) > 0 {
+			names = append(names, name)
+		}
+	}
+	slices.Sort(names)
+	return slices.Compact(names)
 }
 
 // calledThere is what something is called in a sentence: what a part calls its own, else a part.

@@ -155,6 +155,12 @@ part strip
   end
   row: sc in each = n
 end
+finish
+  step
+    en | DONE
+    es | DONE
+  end
+end
 measure
   width = width of strip fits fit.hips ease -30 to 0 cm
 end
@@ -191,9 +197,10 @@ func TestProseValues(t *testing.T) {
 			if k.inPart {
 				intro = "-"
 			}
-			p := compiled(t, strings.ReplaceAll(strings.ReplaceAll(valued, "THERE", hole), "HERE", intro))
+			p := compiled(t, strings.NewReplacer("THERE", hole, "HERE", intro, "DONE", intro).Replace(valued))
 			if !k.inPart {
 				require.Equal(t, map[string]plan.Value{k.name: k.want}, p.Intro.Values, hole)
+				require.Equal(t, map[string]plan.Value{k.name: k.want}, p.Finish[0].Prose.Values, hole)
 			}
 			for _, s := range p.Parts[0].Steps {
 				if n, ok := s.(*plan.NoteStep); ok {
@@ -232,10 +239,10 @@ func TestProseFindings(t *testing.T) {
 		{"A {one} {sc}.", "A {one} {sc}.", ""},
 		{"For S and M: 2 y.", "Para S y M: 2 y.", ""},
 	} {
-		for _, place := range []string{"HERE", "THERE"} {
+		for _, place := range []string{"HERE", "THERE", "DONE"} {
 			text := strings.Replace(valued, "en | "+place, "en | "+k.en, 1)
 			text = strings.Replace(text, "es | "+place, "es | "+k.es, 1)
-			text = strings.NewReplacer("THERE", "-", "HERE", "-", "let n =", "let one = 1 (2)\nlet n =").Replace(text)
+			text = strings.NewReplacer("THERE", "-", "HERE", "-", "DONE", "-", "let n =", "let one = 1 (2)\nlet n =").Replace(text)
 			f, list := lang.Parse(source.NewFile("found.ovillo", text))
 			_, more := compile.Compile(f)
 			var got []string

@@ -301,7 +301,8 @@ func grouped(digits string) string {
 // Number writes a number with at most so many digits behind the decimal sign of the country; zeros at the end are left
 // out.
 func (l *Language) Number(v float64, digits int) string {
-	s := strconv.FormatFloat(math.Abs(v), 'f', digits, 64)
+	tens := math.Pow10(digits)
+	s := strconv.FormatFloat(math.Round(math.Abs(v)*tens)/tens, 'f', digits, 64) // halves away from zero
 	whole, rest, _ := strings.Cut(s, ".")
 	rest = strings.TrimRight(rest, "0")
 	out := grouped(whole)

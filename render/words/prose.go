@@ -65,7 +65,10 @@ func strongly(t rich.Text) rich.Text {
 // inline writes the runs of a block, with the values in their places.
 func (c *context) inline(runs []markdown.Run, values map[string]plan.Value) rich.Text {
 	var out rich.Text
-	for _, r := range runs {
+	for i, r := range runs {
+		if i > 0 && runs[i-1].Link != r.Link {
+			out = append(out, onPaper(out, runs[i-1].Link)...)
+		}
 		style := rich.Run{Strong: r.Strong, Link: r.Link}
 		if r.Hole == nil {
 			style.Text = tieUnits(r.Text)
@@ -90,7 +93,30 @@ func (c *context) inline(runs []markdown.Run, values map[string]plan.Value) rich
 			out = append(out, run)
 		}
 	}
+	if n := len(runs); n > 0 {
+		out = append(out, onPaper(out, runs[n-1].Link)...)
+	}
 	return out
+}
+
+// onPaper is the address of the link that a text ends with, for those who read it on paper; nil if the text says it.
+func onPaper(text rich.Text, link string) rich.Text {
+	if link == "" {
+		return nil
+	}
+	said := ""
+	for i := len(text) - 1; i >= 0 && text[i].Link == link; i-- {
+		said = text[i].Text + said
+	}
+	bare := strings.TrimPrefix(link, "mailto:")
+	for _, scheme := range []string{"https://", "http://"} {
+		bare = strings.TrimPrefix(bare, scheme)
+	}
+	bare = strings.TrimSuffix(bare, "/")
+	if strings.Contains(said, bare) {
+		return nil
+	}
+	return rich.Text{{Text: " ("}, {Text: bare, Link: link}, {Text: ")"}}
 }
 
 // opening gives a name at the start of a sentence its capital.
