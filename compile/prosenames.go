@@ -142,6 +142,12 @@ func (c *checker) readingOf(language string) string {
 	if language == "en" && c.pat.UKTerms {
 		return "en-GB"
 	}
+	if idiom := c.file.Idiom(); idiom.End > idiom.Start { // idioma es-MX
+		words := strings.Fields(c.file.Source.Text[idiom.Start:idiom.End])
+		if r, ok := terms.Standard().Reading(words[len(words)-1]); ok && r.Code() == language {
+			return r.Tag()
+		}
+	}
 	r, _ := terms.Standard().Reading(language)
 	return r.Tag()
 }

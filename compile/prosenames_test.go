@@ -12,6 +12,29 @@ import (
 	"ovillo/lang/source"
 )
 
+// TestStitchNamesInASourceOfACountry: what a source in the Spanish of a country calls its stitches, its texts may call them too.
+func TestStitchNamesInASourceOfACountry(t *testing.T) {
+	for _, k := range []struct{ tag, text, want string }{
+		{"es-MX", "Un medio punto y un macizo.", ""},
+		{"es-MX", "Un punto bajo.", "OV822 punto bajo"},
+		{"es-MX", "Un mp.", "OV823 mp"},
+		{"es", "Un medio punto.", "OV822 medio punto"},
+		{"es-AR", "Una vareta.", ""},
+	} {
+		text := "idioma " + k.tag + "\npatrón t\n  título es \"T\"\n  términos us\n  idiomas es\nfin\ntallas \"S\"\nfin\npieza tira\n  título es \"T\"\n" +
+			"  en hileras\n  cadena 6\n  hilera: pd en cada\n  nota\n    es | " + k.text + "\n  fin\nfin\n"
+		f, list := lang.Parse(source.NewFile("idioma.ovillo", text))
+		_, more := compile.Compile(f)
+		var got []string
+		for _, d := range append(list, more...) {
+			if d.Code == "OV822" || d.Code == "OV823" {
+				got = append(got, string(d.Code)+" "+f.Source.Text[d.Span.Start:d.Span.End])
+			}
+		}
+		require.Equal(t, k.want, strings.Join(got, "; "), "%s: %s (%v)", k.tag, k.text, append(list, more...))
+	}
+}
+
 // TestStitchNamesInProse reads sentences of a designer for stitch names. The names of other countries are those of the table of
 // terms; what they mean there is its sources' to say.
 func TestStitchNamesInProse(t *testing.T) {

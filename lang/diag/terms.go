@@ -15,7 +15,7 @@ var terms = map[string]wordPair{
 	"chain":                  {noun{"chain", "chains"}, noun{"cadena", "cadenas"}},
 	"corner":                 {noun{"corner", "corners"}, noun{"esquina", "esquinas"}},
 	"count":                  {noun{"count", "counts"}, noun{"cuenta", "cuentas"}},
-	"country es":             {noun{"Spanish", "Spanish"}, noun{"español", "español"}},
+	"country es":             {noun{"neutral Spanish", "neutral Spanish"}, noun{"español neutro", "español neutro"}},
 	"country es-AR":          {noun{"the River Plate", "the River Plate"}, noun{"el Río de la Plata", "el Río de la Plata"}},
 	"country es-CL":          {noun{"Chile", "Chile"}, noun{"Chile", "Chile"}},
 	"country es-EC":          {noun{"Ecuador", "Ecuador"}, noun{"Ecuador", "Ecuador"}},
