@@ -146,6 +146,7 @@ const (
 	codeProseAlone    diag.Code = "OV821" // a number in the text of one language alone
 	codeOtherCountry  diag.Code = "OV822" // prose names a stitch as another country does
 	codeShortName     diag.Code = "OV823" // prose abbreviates a stitch that other countries abbreviate otherwise
+	codeSizesInOne    diag.Code = "OV824" // words for sizes in one language of several
 
 	codeYarnUnused diag.Code = "OV705"
 

@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"regexp"
+	"slices"
 	"strings"
 
 	"ovillo/compile/fabric"
@@ -43,6 +45,7 @@ func (c *checker) sizes() {
 		c.sizeLine(s)
 	}
 	c.bodies(b[0].Body)
+	c.sizesInEach()
 	c.nameSizes()
 }
 
@@ -84,6 +87,27 @@ func (c *checker) sizeLine(s *lang.Statement) {
 			return
 		}
 		c.pat.Shown = i
+	}
+}
+
+// spelt finds a size that is called by a word: "small", "one size", but not "S", "2XL", "56" or "3-6 m".
+var spelt = regexp.MustCompile(`\p{L}{3}`)
+
+// sizesInEach reports words for sizes that are printed in one language as they are written for another. The names behind sizes may
+// be in any language of the pattern, and so one of them needs no others.
+func (c *checker) sizesInEach() {
+	var words []string
+	lacking := slices.Clone(c.pat.Languages)
+	for _, s := range c.pat.Sizes {
+		for l := range s.Names {
+			lacking = slices.DeleteFunc(lacking, func(m string) bool { return m == l })
+		}
+		if spelt.MatchString(s.Name) && ageName(s.Name, "es") == s.Name && s.Name != strings.ToUpper(s.Name) {
+			words = append(words, s.Name)
+		}
+	}
+	if len(words) > 0 && len(lacking) > 1 {
+		c.say(codeSizesInOne, c.sizesAt, diag.Args{"sizes": words, "language": tongue(lacking[1])})
 	}
 }
 

@@ -13,6 +13,7 @@ func wearing(lines, behind string) string {
 end
 
 sizes "small", "large"
+  names es "pequeña", "grande"
 ` + lines + `
 end
 
@@ -40,6 +41,7 @@ func discOf(more, measures string) string {
 end
 
 sizes "one size"
+  names es "talla única"
 end
 
 ` + scGauge + `

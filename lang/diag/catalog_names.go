@@ -96,7 +96,7 @@ var names = []Entry{
 			Help:    map[string]string{"": `añadir, aunque sea una sola: {=sizes "única" … end}`},
 			Explain: `Todo se comprueba para cada talla, así que debe haber al menos una.`},
 		Example: "part strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n",
-		Fixed:   "sizes \"one size\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
+		Fixed:   "sizes \"S\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
 
 	{Code: "OV211", Severity: Error,
 		En: Wording{Message: `the size "{size}" stands twice`, Mark: `again`, Help: map[string]string{"": `name each size once`},
@@ -152,8 +152,8 @@ var names = []Entry{
 		Es: Wording{Message: `el patrón no tiene ninguna pieza que tejer`, Mark: `falta la pieza`,
 			Help:    map[string]string{"": `añadir lo que se teje: {=part NOMBRE … end}`},
 			Explain: `Las hileras y vueltas van dentro de piezas, así que debe haber al menos una, aunque todo sea una sola tira.`},
-		Example: "sizes \"one size\"\nend\n",
-		Fixed:   "sizes \"one size\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
+		Example: "sizes \"S\"\nend\n",
+		Fixed:   "sizes \"S\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
 }
 
 // headed is a small source with a line in its header.

@@ -1,5 +1,7 @@
 package diag
 
+import "strings"
+
 // Codes 819 to 829: the author's own sentences.
 var prose = []Entry{
 	{Code: "OV819", Severity: Error,
@@ -73,4 +75,14 @@ var prose = []Entry{
 			Explain: `Una página puede ir en el español de varios países, y con ellos cambian todos los nombres de puntos, pero no lo que escribió quien diseña: pb en un texto queda como pb en una página que dice mp. Entre llaves, {{sc}}, se pone como un valor.`},
 		Example: noted("    en | Pull the last {sc} tight.\n    es | Tensar el último pb."),
 		Fixed:   noted("    en | Pull the last {sc} tight.\n    es | Tensar el último {sc}.")},
+
+	{Code: "OV824", Severity: Note,
+		En: Wording{Message: `the sizes have no names in {language}: {sizes} print as they stand`, Mark: `in one language alone`,
+			Help:    map[string]string{"": `name them, as many as there are sizes: {=names es "…"}`},
+			Explain: `Sizes such as S and 2XL are understood everywhere, and ages such as 2 y are put into each language. A word is printed in both as it is written, unless a line with {=names} says how the other language calls it.`},
+		Es: Wording{Message: `las tallas no tienen nombre en {language}: {sizes} salen tal cual`, Mark: `en un solo idioma`,
+			Help:    map[string]string{"": `darles nombre, tantos como tallas: {=names es "…"}`},
+			Explain: `Tallas como S y 2XL se entienden en todas partes, y las edades como 2 y se ponen en cada idioma. Una palabra sale en los dos como está escrita, si una línea con {=names} no dice cómo se llama en el otro.`},
+		Example: strings.Replace(noHead, `sizes "S"`, `sizes "one size"`, 1),
+		Fixed:   strings.Replace(noHead, `sizes "S"`, "sizes \"one size\"\n  names es \"talla única\"", 1)},
 }

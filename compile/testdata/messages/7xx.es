@@ -367,44 +367,44 @@ example.ovillo: 1 aviso
 
 # OV770
 error[OV770]: no hay ninguna tabla de medidas del cuerpo llamada kids
- --> example.ovillo:9:8
- 9 |   body kids by age
-   |        ^^^^
-   = ayuda: las tablas son babies, children, youth, women, men, heads, hands y feet
+  --> example.ovillo:10:8
+ 10 |   body kids by age
+    |        ^^^^
+    = ayuda: las tablas son babies, children, youth, women, men, heads, hands y feet
 
 example.ovillo: 1 error
 
 # OV771
 error[OV771]: la tabla children no tiene la talla four
- --> example.ovillo:9:17
- 9 |   body children "four", "6"
-   |                 ^^^^^^
-   = ayuda: las tallas son 2, 4, 6, 8, 10, 98, 104, 110, 116 y 122
+  --> example.ovillo:10:17
+ 10 |   body children "four", "6"
+    |                 ^^^^^^
+    = ayuda: las tallas son 2, 4, 6, 8, 10, 98, 104, 110, 116 y 122
 
 example.ovillo: 1 error
 
 # OV772
 error[OV772]: el patrón tiene 2 tallas y se nombra 1 talla de la tabla
- --> example.ovillo:9:3
- 9 |   body children "4"
-   |   ^^^^^^^^^^^^^^^^^
-   = ayuda: nombrar una por cada talla, en el mismo orden; la misma puede figurar dos veces
+  --> example.ovillo:10:3
+ 10 |   body children "4"
+    |   ^^^^^^^^^^^^^^^^^
+    = ayuda: nombrar una por cada talla, en el mismo orden; la misma puede figurar dos veces
 
 example.ovillo: 1 error
 
 # OV773
 error[OV773]: la tabla babies no tiene ninguna talla para la edad de small y large
- --> example.ovillo:9:3
- 9 |   body babies by age
-   |   ^^^^^^^^^^^^^^^^^^
-   = ayuda: va de 0 a 24 meses; añadir otra tabla, como en body babies, children by age, o nombrar las tallas
+  --> example.ovillo:10:3
+ 10 |   body babies by age
+    |   ^^^^^^^^^^^^^^^^^^
+    = ayuda: va de 0 a 24 meses; añadir otra tabla, como en body babies, children by age, o nombrar las tallas
 
 example.ovillo: 1 error
 
 # OV774
 error[OV774]: se piden medidas por la edad y no se da ninguna edad
- --> example.ovillo:8:3
- 8 |   body children by age
+ --> example.ovillo:9:3
+ 9 |   body children by age
    |   ^^^^^^^^^^^^^^^^^^^^
    = ayuda: decir las edades: age 48 (72) months
 
@@ -412,8 +412,8 @@ example.ovillo: 1 error
 
 # OV775
 error[OV775]: la tabla children no tiene head para large
-  --> example.ovillo:16:21
- 16 | let wide = stitches(fit.head, sc)
+  --> example.ovillo:17:21
+ 17 | let wide = stitches(fit.head, sc)
     |                     ^^^^^^^^
     = tallas: large
     = ayuda: dar la medida, para todas las tallas: fit head …
@@ -422,18 +422,18 @@ example.ovillo: 1 error
 
 # OV776
 nota[OV776]: para chest se da 85,5 cm en small; la tabla children tiene para esa edad 58,5 cm en small
- --> example.ovillo:9:7
- 9 |   fit chest 85.5 (63.5) cm
-   |       ^^^^^^^^^^^^^^^^^^^^
-   = tallas: small
-   = ayuda: comprobar que la cifra no sea un error; la tabla sigue, de memoria, esta fuente: tablas de tallas del Craft Yarn Council
+  --> example.ovillo:10:7
+ 10 |   fit chest 85.5 (63.5) cm
+    |       ^^^^^^^^^^^^^^^^^^^^
+    = tallas: small
+    = ayuda: comprobar que la cifra no sea un error; la tabla sigue, de memoria, esta fuente: tablas de tallas del Craft Yarn Council
 
 example.ovillo: 1 nota
 
 # OV777
 error[OV777]: neck no pasa por head: de contorno mide 12,5 cm en small, 15,0 cm en large; estirado, 13,1 cm en small, 15,8 cm en large; head, 14,0 cm en small, 16,0 cm en large
-  --> example.ovillo:24:3
- 24 |   neck = width of strip at row 1 goes over fit.head stretch 5 %
+  --> example.ovillo:25:3
+ 25 |   neck = width of strip at row 1 goes over fit.head stretch 5 %
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
     = ayuda: de contorno debe medir al menos 13,4 cm en small, 15,3 cm en large, o su borde debe estirarse 12 % en small, 7 % en large; un hombro abotonado también lo abre
 
@@ -450,8 +450,8 @@ example.ovillo: 1 nota
 
 # OV779
 nota[OV779]: se cuenta con que un borde se estire un 40 %, más del 30 % que da un elástico
-  --> example.ovillo:24:61
- 24 |   neck = width of strip at row 1 goes over fit.head stretch 40 %
+  --> example.ovillo:25:61
+ 25 |   neck = width of strip at row 1 goes over fit.head stretch 40 %
     |                                                             ^^^^
     = ayuda: medirlo en la muestra, o hacer más ancha la abertura
 
@@ -459,8 +459,8 @@ example.ovillo: 1 nota
 
 # OV780
 nota[OV780]: no se da la medida de la cabeza: la abertura se compara con las cabezas más grandes de la tabla de crecimiento, 50,8 cm en small, 53,0 cm en large
-  --> example.ovillo:24:48
- 24 |   neck = 5 * width of strip at row 1 goes over fit.head
+  --> example.ovillo:25:48
+ 25 |   neck = 5 * width of strip at row 1 goes over fit.head
     |                                                ^^^^^^^^
     = ayuda: dar la medida de la cabeza, que vale entonces en su lugar: fit head …, o body heads by age para la mitad de la tabla
 
@@ -468,8 +468,8 @@ example.ovillo: 1 nota
 
 # OV781
 error[OV781]: top + leg da 16,7 cm y all da 11,1 cm: se apartan más de 0,5 cm
-  --> example.ovillo:27:3
- 27 |   check top + leg equals all
+  --> example.ovillo:28:3
+ 28 |   check top + leg equals all
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^
     = ayuda: buscar hileras que una medida deja fuera y otra cuenta, o una pieza que se cambió sola; o decir cuánto se pueden apartar: within 1 cm
 
@@ -477,8 +477,8 @@ example.ovillo: 1 error
 
 # OV782
 aviso[OV782]: rise más inseam suman 16,7 cm, y length es 11,1 cm
-  --> example.ovillo:26:3
- 26 |   length = 2 * height of strip
+  --> example.ovillo:27:3
+ 27 |   length = 2 * height of strip
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
     = ayuda: quien teje los sumará: tomar las mismas hileras en los dos, dar otro nombre a uno o decir qué cuadra: check rise + inseam equals length within 2 cm
 
@@ -486,8 +486,8 @@ example.ovillo: 1 aviso
 
 # OV783
 error[OV783]: no hay ninguna medida llamada widht
-  --> example.ovillo:28:3
- 28 |   widht 12.5 cm
+  --> example.ovillo:29:3
+ 29 |   widht 12.5 cm
     |   ^^^^^
     = ayuda: parecidas: width
 
@@ -495,8 +495,8 @@ example.ovillo: 1 error
 
 # OV784
 error[OV784]: length no da la vuelta: en plano mide lo mismo
-  --> example.ovillo:28:3
- 28 |   length 5.5 cm flat
+  --> example.ovillo:29:3
+ 29 |   length 5.5 cm flat
     |   ^^^^^^^^^^^^^^^^^^
     = ayuda: quitar flat, o medir lo que da la vuelta
 
@@ -504,8 +504,8 @@ example.ovillo: 1 error
 
 # OV785
 aviso[OV785]: width de la pieza de prueba mide 14,5 cm, y las cuentas dan 12,5 cm en la talla small
-  --> example.ovillo:28:3
- 28 |   width 14.5 cm
+  --> example.ovillo:29:3
+ 29 |   width 14.5 cm
     |   ^^^^^^^^^^^^^ se apartan más de 1 cm
     = ayuda: la pieza de prueba manda: contar una muestra en ella y ponerla en el bloque gauge, o revisar la medida; si las dos están bien, decir cuánto se puede apartar: within 2 cm
 
@@ -513,8 +513,8 @@ example.ovillo: 1 aviso
 
 # OV786
 error[OV786]: strip no empieza en un anillo, así que no se puede medir de lado a lado
-  --> example.ovillo:24:14
- 24 |   diameter = across strip
+  --> example.ovillo:25:14
+ 25 |   diameter = across strip
     |              ^^^^^^^^^^^^
     = ayuda: medir su ancho en una hilera; un óvalo que empieza en una cadena mide 2 * height of strip de ancho
 
@@ -522,8 +522,8 @@ example.ovillo: 1 error
 
 # OV787
 aviso[OV787]: disc se mide de lado a lado y no queda en plano: su última vuelta mide 5,6 cm de contorno, y un disco de ese tamaño, 10,5 cm
-  --> example.ovillo:25:14
- 25 |   diameter = across disc
+  --> example.ovillo:26:14
+ 26 |   diameter = across disc
     |              ^^^^^^^^^^^
     = ayuda: medir en una vuelta en la que aún quede plano: across disc at round 6; o aumentar más en cada vuelta
 
@@ -531,8 +531,8 @@ example.ovillo: 1 aviso
 
 # OV788
 nota[OV788]: chest tiene una holgura de -17,5 cm en small, -19,0 cm en large, con chest de 30,0 cm en small, 34,0 cm en large: muy lejos de lo que se suele llevar
-  --> example.ovillo:24:3
- 24 |   chest = width of strip at row 1 fits fit.chest ease -20 to 6 cm
+  --> example.ovillo:25:3
+ 25 |   chest = width of strip at row 1 fits fit.chest ease -20 to 6 cm
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
     = ayuda: comprobar que chest da toda la vuelta y se compara con la medida debida, y revisar las unidades
 

@@ -166,3 +166,12 @@ nota[OV823]: el texto dice pb, que en otros países se abrevia de otra manera
 
 example.ovillo: 1 nota
 
+# OV824
+nota[OV824]: las tallas no tienen nombre en español: one size salen tal cual
+ --> example.ovillo:1:1
+ 1 | sizes "one size"
+   | ^^^^^^^^^^^^^^^^ en un solo idioma
+   = ayuda: darles nombre, tantos como tallas: names es "…"
+
+example.ovillo: 1 nota
+
