@@ -69,10 +69,10 @@ var prose = []Entry{
 	{Code: "OV823", Severity: Note,
 		En: Wording{Message: `the Spanish text says {word}, which other countries abbreviate otherwise`, Mark: `stays as it is on every page`,
 			Help:    map[string]string{"": `write {{{={stitch}}}}: it prints the abbreviation that the page uses, and lists it`},
-			Explain: `A page can be set in the Spanish of several countries, and all its stitch names change with them, but what the author wrote does not: pb in a text stays pb on a page that says mp. In braces, {{sc}}, it is put in like a value.`},
+			Explain: `A page can be set in the Spanish of several countries, and all its stitch names change with them, but what the author wrote does not: pb in a text stays pb on a page that says mp. In braces, {{{=sc}}}, it is put in like a value.`},
 		Es: Wording{Message: `el texto dice {word}, que en otros países se abrevia de otra manera`, Mark: `queda así en todas las páginas`,
 			Help:    map[string]string{"": `escribir {{{={stitch}}}}: imprime la abreviatura que usa la página y la pone en la lista`},
-			Explain: `Una página puede ir en el español de varios países, y con ellos cambian todos los nombres de puntos, pero no lo que escribió quien diseña: pb en un texto queda como pb en una página que dice mp. Entre llaves, {{sc}}, se pone como un valor.`},
+			Explain: `Una página puede ir en el español de varios países, y con ellos cambian todos los nombres de puntos, pero no lo que escribió quien diseña: pb en un texto queda como pb en una página que dice mp. Entre llaves, {{{=sc}}}, se pone como un valor.`},
 		Example: noted("    en | Pull the last {sc} tight.\n    es | Tensar el último pb."),
 		Fixed:   noted("    en | Pull the last {sc} tight.\n    es | Tensar el último {sc}.")},
 
