@@ -19,6 +19,7 @@ var termGenders = map[string]string{
 	"percentage": "m", "place": "m", "repeat": "f", "ring": "m", "round": "f", "row": "f", "row end": "m", "section": "f", "size": "f",
 	"slip stitch": "m", "space": "m", "stitch": "m", "time": "f", "value": "m", "weight": "m", "wider": "", "yarn": "m",
 	"language en": "m", "language es": "m", "markdown table": "f", "markdown line": "f", "markdown box": "f", "markdown code": "m", "markdown footnote": "f",
+	"country es": "", "country es-AR": "", "country es-CL": "", "country es-EC": "", "country es-ES": "", "country es-MX": "",
 	"markdown html": "f", "markdown quotation": "f", "markdown strikethrough": "f", "markdown image": "f",
 }
 
