@@ -174,7 +174,7 @@ func (c *checker) stitchNames(language, line string, at func(from, to int) sourc
 			c.say(codeOtherTerms, span, diag.Args{"word": word, "terms": termsWord(!c.pat.UKTerms), "own": c.wordOf(id)})
 		default:
 			tag, there := n.abroad()
-			c.say(codeOtherCountry, span, diag.Args{"word": word, "country": diag.Term{Key: "country " + tag, N: 1}, "own": r.Term(string(there)).One,
+			c.say(codeOtherCountry, span, diag.Args{"word": word, "country": diag.Term{Key: "country " + tag, N: 1},
 				"stitch": c.wordOf(there)})
 		}
 	}

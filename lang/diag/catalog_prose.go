@@ -57,10 +57,10 @@ var prose = []Entry{
 		Fixed:   noted("    en | Leave a tail of 12 loops, then cut.\n    es | Dejar un cabo de 12 bucles y cortar.")},
 
 	{Code: "OV822", Severity: Warning,
-		En: Wording{Message: `the Spanish text says {word}, a name of the stitch in {country}`, Mark: `here it is called {own}`,
+		En: Wording{Message: `the Spanish text says {word}, a name of the stitch in {country}`, Mark: `a name of another country`,
 			Help:    map[string]string{"": `write {{{={stitch}}}}: it prints the name that the page uses`},
 			Explain: `Spanish has a name for each stitch in each country, and one name may be two stitches, by the country. Texts are written in the neutral names, or in those of the country that the first line of a source in Spanish names, or with the stitch in braces, which prints the name of the country that the page is set for.`},
-		Es: Wording{Message: `el texto dice {word}, un nombre del punto en {country}`, Mark: `aquí se llama {own}`,
+		Es: Wording{Message: `el texto dice {word}, un nombre del punto en {country}`, Mark: `un nombre de otro país`,
 			Help:    map[string]string{"": `escribir {{{={stitch}}}}: imprime el nombre que usa la página`},
 			Explain: `Cada país tiene sus nombres para los puntos, y un mismo nombre puede ser dos puntos: medio punto es uno en México y otro en otras partes. Los textos se escriben con los nombres neutros, como punto bajo y punto alto, con los del país que nombra la primera línea de una fuente en español, o con el punto entre llaves, que imprime el nombre del país para el que se compone la página.`},
 		Example: noted("    en | Pull the last {dc} tight.\n    es | Tensar la última vareta."),

@@ -152,7 +152,7 @@ example.ovillo: 1 error
 aviso[OV822]: el texto dice vareta, un nombre del punto en el Río de la Plata
   --> example.ovillo:11:27
  11 |     es | Tensar la última vareta.
-    |                           ^^^^^^ aquí se llama punto alto
+    |                           ^^^^^^ un nombre de otro país
     = ayuda: escribir {dc}: imprime el nombre que usa la página
 
 example.ovillo: 1 aviso
