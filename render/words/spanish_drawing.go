@@ -4,7 +4,7 @@ func (s *spanish) drawing() Drawing { return spanishDrawing }
 
 var spanishDrawing = Drawing{
 	And:       " y ",
-	Here:      "Dónde estamos: %s",
+	Here:      "Parte que se teje: %s",
 	HereAll:   "Dibujo pequeño de la labor entera.",
 	HereOne:   "Dibujo pequeño de la labor; en negro: %s.",
 	Schematic: "Esquema: %s",
