@@ -29,6 +29,20 @@ func (c *context) gather(work []plan.Instr) []plan.Instr {
 	return work
 }
 
+// drawnTogether makes one instruction of decreases that follow each other and are alike: "hdc2tog 2 times".
+func (c *context) drawnTogether(work []plan.Instr) []plan.Instr {
+	var out []plan.Instr
+	for i := range work {
+		in := work[i]
+		if n := len(out); n > 0 && in.Op == plan.Decrease && in.Marker < 0 && !c.bounded(&in) && in.N != nil && alikeInstr(&work[i-1], &in) {
+			out[n-1].N = c.plus(out[n-1].N, in.N)
+			continue
+		}
+		out = append(out, in)
+	}
+	return out
+}
+
 const (
 	maxGathered    = 6 // instructions at one marker
 	worthGathering = 6 // instructions that are saved from being said one by one

@@ -51,7 +51,7 @@ func (c *context) inside(work []plan.Instr) rich.Text {
 			texts = append(texts, c.l.voice.work(working{form: c.form(r.in.Form), per: c.per(r.per), at: spot{reach: nowhere}}))
 			continue
 		}
-		texts = append(texts, c.item(r.in).text)
+		texts = append(texts, c.sized(c.item(r.in)))
 	}
 	return join(", ", texts...)
 }

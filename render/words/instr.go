@@ -11,15 +11,16 @@ import (
 // item is an instruction in words.
 type item struct {
 	text  rich.Text
-	heavy bool // it holds so much that a comma would not part it from its neighbours
-	loose bool // what follows belongs to it: a chain, a beginning chain
-	lists bool // it is a list itself: a comma would not end it
-	tight bool // it belongs to what stands before: a marker
+	heavy bool     // it holds so much that a comma would not part it from its neighbours
+	loose bool     // what follows belongs to it: a chain, a beginning chain
+	lists bool     // it is a list itself: a comma would not end it
+	tight bool     // it belongs to what stands before: a marker
+	only  []string // the sizes it is for, if others do not have it and its words do not show it
 }
 
 // items writes the instructions of a row; those with nothing to do are left out.
 func (c *context) items(work []plan.Instr) []item {
-	work = runOn(c.gather(work))
+	work = runOn(c.drawnTogether(c.gather(work)))
 	var out []item
 	for i := 0; i < len(work); i++ {
 		in := &work[i]
@@ -43,7 +44,7 @@ func (c *context) items(work []plan.Instr) []item {
 		}
 		c.note(in)
 	}
-	return out
+	return c.inSizes(out)
 }
 
 // sameName reports whether chains and the places skipped behind them are for the same thing, which is then said once.
@@ -114,9 +115,39 @@ func (c *context) item(in *plan.Instr) item {
 		it.text, it.heavy = c.l.voice.called(it.text, name), true
 	}
 	if names, ok := c.onlyIn(in); ok {
-		it.text, it.heavy = c.l.voice.inSizes(it.text, names), true
+		it.only, it.heavy = names, true
 	}
 	return it
+}
+
+// sized is the text of an instruction that stands alone, with the sizes it is for.
+func (c *context) sized(it item) rich.Text {
+	if it.only == nil {
+		return it.text
+	}
+	return c.l.voice.inSizes(it.text, it.only)
+}
+
+// inSizes says for which sizes instructions are, once for all that follow each other and are for the same.
+func (c *context) inSizes(items []item) []item {
+	var out []item
+	for i := 0; i < len(items); {
+		end := i + 1
+		if items[i].only == nil {
+			out, i = append(out, items[i]), end
+			continue
+		}
+		texts := []rich.Text{items[i].text}
+		for end < len(items) && slices.Equal(items[end].only, items[i].only) && !items[end].tight && !items[end].lists {
+			texts = append(texts, items[end].text)
+			end++
+		}
+		it := items[end-1]
+		it.text = c.l.voice.inSizes(c.l.voice.and(texts), it.only)
+		it.heavy, it.tight = true, items[i].tight
+		out, i = append(out, it), end
+	}
+	return out
 }
 
 // onlyIn names the sizes of an instruction that other sizes do not have, where its words do not show it with a dash.

@@ -120,10 +120,10 @@ func (n noun) eachOf(c num, before, after string) rich.Text {
 	return text
 }
 
-// eachNext is "cada uno de los 5 p siguientes".
+// eachNext is "cada uno de los 5 p siguientes"; of a compound noun "cada uno de los 5 siguientes extremos de hilera".
 func (n noun) eachNext(c num) rich.Text {
 	if n.compound() {
-		return n.eachOf(c, "siguientes ", "")
+		return fill("cada "+n.agree("uno de los", "una de las")+" {}~siguientes {}", c, n.many)
 	}
 	return n.eachOf(c, "", "siguientes")
 }
