@@ -1,8 +1,6 @@
 package words
 
 import (
-	"encoding/csv"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -13,15 +11,7 @@ import (
 // departures says of each published abbreviation that we do not print why we do not.
 func departures(t *testing.T) map[[2]string]string {
 	t.Helper()
-	f, err := os.Open("testdata/abbreviations_ours.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	rows := tableRows(t, "testdata/abbreviations_ours.csv")
 	out := map[[2]string]string{}
 	for _, r := range rows[1:] {
 		key := [2]string{r[0], r[1]}
@@ -61,15 +51,7 @@ var publishedUnits = []string{"cm", "mm", "m", "g", "in", "yd"}
 
 // TestEveryPublishedAbbreviation: each row of the published list is what we print in both readings, or it is said why not.
 func TestEveryPublishedAbbreviation(t *testing.T) {
-	f, err := os.Open("testdata/abbreviations.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	rows := tableRows(t, "testdata/abbreviations.csv")
 	pairs, why := printedPairs(t), departures(t)
 	same := 0
 	for _, r := range rows[1:] {

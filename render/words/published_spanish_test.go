@@ -1,8 +1,6 @@
 package words
 
 import (
-	"encoding/csv"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -25,15 +23,7 @@ type publishedTerm struct {
 // source. A country that has no reading of its own stands with its code all the same.
 func publishedSpanish(t *testing.T) []publishedTerm {
 	t.Helper()
-	f, err := os.Open("testdata/spanish.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	rows := tableRows(t, "testdata/spanish.csv")
 	var out []publishedTerm
 	for _, r := range rows[1:] {
 		if r[6] == "" {

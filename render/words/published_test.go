@@ -10,12 +10,10 @@ import (
 	"ovillo/compile/stitch"
 )
 
-// published reads the list of published abbreviations. Its rows were gathered from the yarn shops, makers and publishers
-// whose keys stand in its source column (S45 funcrochetdesigns.com, S46 spotlightstores.com, S47 peanutandplum.co.uk, S51
-// stitch4ever.com …; SOURCES.md has them all). The first US abbreviation is the key.
-func published(t *testing.T) map[string]publishedRow {
+// tableRows reads a table of the tests, its heads first.
+func tableRows(t *testing.T, path string) [][]string {
 	t.Helper()
-	f, err := os.Open("testdata/abbreviations.csv")
+	f, err := os.Open(path)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -24,6 +22,15 @@ func published(t *testing.T) map[string]publishedRow {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return rows
+}
+
+// published reads the list of published abbreviations. Its rows were gathered from the yarn shops, makers and publishers
+// whose keys stand in its source column (S45 funcrochetdesigns.com, S46 spotlightstores.com, S47 peanutandplum.co.uk, S51
+// stitch4ever.com …; SOURCES.md has them all). The first US abbreviation is the key.
+func published(t *testing.T) map[string]publishedRow {
+	t.Helper()
+	rows := tableRows(t, "testdata/abbreviations.csv")
 	list := map[string]publishedRow{}
 	for _, r := range rows[1:] {
 		name, _, _ := strings.Cut(r[3], " (") // what it is called besides

@@ -1,8 +1,6 @@
 package words
 
 import (
-	"encoding/csv"
-	"os"
 	"strings"
 	"testing"
 
@@ -101,15 +99,7 @@ var differences = map[string][]difference{
 // Ten and more sentence patterns as they are published, with the keys of the pages that print them (SOURCES.md), are what our
 // phrases say to the letter; where we differ it is on purpose, and said here.
 func TestPublishedSentences(t *testing.T) {
-	f, err := os.Open("testdata/sentences.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	rows := tableRows(t, "testdata/sentences.csv")
 	for column, tag := range []string{2: "en-US", 3: "es"} {
 		if tag == "" {
 			continue
