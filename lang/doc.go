@@ -14,6 +14,10 @@
 // the tags in tree.go are its grammar, except for what must look ahead (values, names, bounds) and for rows, of which a
 // pattern has most; those are read by hand, each node by its Parse method.
 //
+// A source whose first line is `idioma es` is written in Spanish. Its tokens are read as the English words they stand for
+// (respell.go, from the table words.csv), so that everything behind the lexer is the same for both; [Reword] puts a source from
+// one language into the other.
+//
 // The package knows nothing of meaning: whether a name is a stitch or a marker, and whether a row comes out, is worked
 // out in package compile.
 package lang

@@ -269,15 +269,17 @@ Delante de la barra va el idioma del texto, o nada si sigue en el mismo; en un g
 		En: Wording{
 			Message: `“{word}” is written “{={english}}” in a source`,
 			Mark:    `the Spanish word`,
-			Help:    map[string]string{"": `write {={english}}`},
-			Explain: `The words of the language are English, whatever language the pattern is published in: the Spanish page is made from
-the same source. Names that you choose yourself may be in any language.`},
+			Help:    map[string]string{"": `write {={english}}; or write the whole source in Spanish, with idioma es as its first line`},
+			Explain: `A source is in English unless its first line says otherwise, whatever language the pattern is published in: the Spanish
+page is made from the same source. A source in Spanish begins with idioma es; “ovillo fmt --to” puts a whole source into it. Names that
+you choose yourself may be in any language.`},
 		Es: Wording{
 			Message: `«{word}» se escribe «{={english}}» en el patrón`,
 			Mark:    `la palabra española`,
-			Help:    map[string]string{"": `escribir {={english}}`},
-			Explain: `Las palabras del lenguaje son inglesas, sea cual sea el idioma en que se publica el patrón: la página en español
-se obtiene del mismo texto. Los nombres que elige quien diseña pueden estar en cualquier idioma.`},
+			Help:    map[string]string{"": `escribir {={english}}, o escribir todo el patrón en español, con idioma es en la primera línea`},
+			Explain: `El archivo de un patrón está en inglés si la primera línea no dice otra cosa, sea cual sea el idioma en que se publica: la
+página en español se obtiene del mismo texto. Un archivo en español empieza con idioma es; «ovillo fmt --to» pasa un archivo entero. Los
+nombres que elige quien diseña pueden estar en cualquier idioma.`},
 		Example: band(`vuelta: sc in each`),
 		Fixed:   band(`round: sc in each`)},
 }

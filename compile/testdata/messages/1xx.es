@@ -121,7 +121,7 @@ error[OV119]: «vuelta» se escribe «round» en el patrón
   --> example.ovillo:17:3
  17 |   vuelta: sc in each
     |   ^^^^^^ la palabra española
-    = ayuda: escribir round
+    = ayuda: escribir round, o escribir todo el patrón en español, con idioma es en la primera línea
 
 example.ovillo: 1 error
 
