@@ -28,7 +28,7 @@ var otherInSpanish = map[diag.Code]string{
 	"OV117": "a line of a text, in the language of the reader",
 	"OV118": "a line of a text, in the language of the reader",
 	"OV210": "the name of a size", "OV217": "a name to be chosen", "OV450": "a name to be chosen", "OV512": "a name to be chosen",
-	"OV801": "the language that is published", "OV809": "a name to be chosen",
+	"OV809": "a name to be chosen",
 	"OV503": "Spanish has no word of its own for counting off",
 }
 

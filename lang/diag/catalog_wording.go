@@ -4,10 +4,10 @@ package diag
 var wording = []Entry{
 	{Code: "OV801", Severity: Error,
 		En: Wording{Message: `the text in {languages} is missing`, Mark: `lacks a language`,
-			Help:    map[string]string{"": `add it, or name the languages of the pattern in its header: {=languages en}`},
+			Help:    map[string]string{"": `add it, or name behind {=languages} in the header only those in which everything is written`},
 			Explain: `Everything that prints is written in each language of the pattern; a page with a gap in one of them is not set.`},
 		Es: Wording{Message: `falta el texto en {languages}`, Mark: `le falta un idioma`,
-			Help:    map[string]string{"": `añadirlo o decir en el encabezado los idiomas del patrón: {=languages es}`},
+			Help:    map[string]string{"": `añadirlo, o nombrar detrás de {=languages} en el encabezado solo los idiomas en que está todo escrito`},
 			Explain: `Todo lo que se imprime va en cada idioma del patrón; una página con un hueco en uno de ellos no se compone.`},
 		Example: trialOf("  call strip en \"the strip\"\n  in rows\n  chain 6\n  row: sc in each = 6", ""),
 		Fixed:   trialOf("  call strip en \"the strip\" es \"la tira\"\n  in rows\n  chain 6\n  row: sc in each = 6", "")},

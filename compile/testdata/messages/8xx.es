@@ -3,7 +3,7 @@ error[OV801]: falta el texto en es
   --> example.ovillo:12:3
  12 |   call strip en "the strip"
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^ le falta un idioma
-    = ayuda: añadirlo o decir en el encabezado los idiomas del patrón: languages es
+    = ayuda: añadirlo, o nombrar detrás de languages en el encabezado solo los idiomas en que está todo escrito
 
 example.ovillo: 1 error
 
