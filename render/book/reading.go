@@ -45,7 +45,7 @@ const (
 )
 
 // abbreviations sets the table of abbreviations: the short form, what it means, and what others call it. With two
-// languages the same stitch stands at the same height in both.
+// languages each has its own order.
 func (s *setter) abbreviations() {
 	s.section()
 	lists := make([][]words.Abbreviation, len(s.sides))
@@ -68,8 +68,7 @@ func (s *setter) abbreviations() {
 	for i, sd := range s.sides {
 		tables[i] = sd.elem(s.sect, "Table")
 	}
-	head := s.abbrevHead(lists, tables)
-	again := s.abbrevHead(lists, make([]*page.Elem, len(s.sides)))
+	head := s.abbrevHead(lists, tables, nil)
 	strips := []layout.Strip{{Box: head, Heading: true, Space: layout.Module}}
 	rows := make([][]layout.Box, len(s.sides))
 	for i := range s.sides {
@@ -78,17 +77,24 @@ func (s *setter) abbreviations() {
 		}
 	}
 	for _, b := range abreast(rows) {
-		strips = append(strips, layout.Strip{Box: b, Resume: []layout.Strip{{Box: again, Heading: true}}})
+		again := s.abbrevHead(lists, make([]*page.Elem, len(s.sides)), b.done)
+		strips = append(strips, layout.Strip{Box: b.box, Resume: []layout.Strip{{Box: again, Heading: true}}})
 	}
 	s.add(groupKeeps(strips)...)
 }
 
+// band is what stands between two cuts through columns of rows.
+type band struct {
+	box  layout.Box
+	done []bool // the columns that have come to their end before it
+}
+
 // abreast sets columns of rows side by side, each at its own pace, and cuts them where no row of any column is cut: each language
 // has its own order, so that rows of the same height say nothing together.
-func abreast(columns [][]layout.Box) []layout.Box {
-	var out []layout.Box
+func abreast(columns [][]layout.Box) []band {
+	var out []band
 	next, at := make([]int, len(columns)), make([]float64, len(columns)) // the row to be set, and where it starts
-	var b layout.Box
+	b := band{done: ended(columns, next)}
 	for {
 		lowest := -1
 		for i := range columns {
@@ -100,15 +106,24 @@ func abreast(columns [][]layout.Box) []layout.Box {
 			break
 		}
 		row := columns[lowest][next[lowest]]
-		b.Put(0, at[lowest], row)
+		b.box.Put(0, at[lowest], row)
 		at[lowest] += row.H
 		next[lowest]++
 		if level(columns, next, at) {
 			out = append(out, b)
-			b, at = layout.Box{}, make([]float64, len(columns))
+			b, at = band{done: ended(columns, next)}, make([]float64, len(columns))
 		}
 	}
 	return out
+}
+
+// ended says which columns have no row left.
+func ended(columns [][]layout.Box, next []int) []bool {
+	done := make([]bool, len(columns))
+	for i := range columns {
+		done[i] = next[i] == len(columns[i])
+	}
+	return done
 }
 
 // cutSlack is how far two heights may differ and count as one.
@@ -150,9 +165,13 @@ func (s *setter) abbrevColumns(nth int, list []words.Abbreviation) (at []float64
 	return []float64{x, x + short, x + short + meaning}, x + w
 }
 
-func (s *setter) abbrevHead(lists [][]words.Abbreviation, tables []*page.Elem) layout.Box {
+// abbrevHead is the head of the tables, but for those that are done.
+func (s *setter) abbrevHead(lists [][]words.Abbreviation, tables []*page.Elem, done []bool) layout.Box {
 	var b layout.Box
 	for i, sd := range s.sides {
+		if done != nil && done[i] {
+			continue
+		}
 		at, right := s.abbrevColumns(i, lists[i])
 		var tr *page.Elem
 		if tables[i] != nil {
