@@ -100,7 +100,7 @@ func (g *gatherer) document(lang, where string, d *page.Document, abbr []string)
 	add := func(text string) {
 		g.add(lang, where, without(norm.NFKC.String(ties.Replace(text)), abbr))
 	}
-	for _, text := range []string{d.Title, d.Author, d.Subject, d.Keywords} {
+	for _, text := range append([]string{d.Title, d.Author, d.Subject}, d.Keywords...) {
 		add(text)
 	}
 	for _, o := range d.Outline {

@@ -61,6 +61,8 @@ func Shift(it page.Item, dx, dy float64) page.Item {
 		it.X += dx
 		it.Y += dy
 		return it
+	case page.Folio:
+		return it
 	}
 	panic("layout: unknown page item")
 }

@@ -22,11 +22,24 @@ type Document struct {
 	Title      string
 	Author     string
 	Subject    string
-	Keywords   string
-	Lang       string // main language: en-US
-	Created    string // date of the edition, "2026-03-01"; fixes the dates of the file, which has none without it
-	Source     []byte // attached under SourceName if not nil
+	Keywords   []string // in all languages
+	Lang       string   // main language: en-US
+	Langs      []string // all languages of the text, if there are several; the main one is among them
+	Titles     []InLang // the title in each language, beside Title, which is what a window shows
+	Subjects   []InLang // the subject in each language, beside Subject
+	Created    string   // date of the edition, "2026-03-01"; fixes the dates of the file, which has none without it
+	Source     []byte   // attached under SourceName if not nil
 	SourceName string
+	Places     map[string]Place // what an [Anchor] can lead to by name
+}
+
+// InLang is a text in one of the languages of a document, by its tag.
+type InLang struct{ Lang, Text string }
+
+// Place is a place in the document, so far from the top of a page.
+type Place struct {
+	Page int // from 0
+	Y    float64
 }
 
 // Outline is a bookmark.
@@ -42,6 +55,9 @@ type Page struct {
 	W, H  float64
 	Items []Item
 	Label string // printed number
+	// Order is the position of the page in the order of reading, for pages that are drawn in another order than they are
+	// read. Pages of the same order, such as 0 for all, are read as they are drawn.
+	Order int
 }
 
 // Item is something on a page.
@@ -85,17 +101,22 @@ type Picture struct {
 // Anchor makes a rectangle a link to an address or to a place in the document.
 type Anchor struct {
 	X, Y, W, H float64
-	URI        string
-	Page       int // from 0, if URI is empty
+	URI        string // "#name" is a place of the document by its name, see [Document]
+	Page       int    // from 0, if URI is empty
 	DestY      float64
-	Label      string
-	Elem       *Elem // a Link, which holds the text of the link as well
+	Label      string // what the link leads to, for those who listen; without it, the address
+	Elem       *Elem  // a Link, which holds the text of the link as well
 }
+
+// Folio begins another page on the same sheet: what follows stands at this position in the order of reading, whatever the
+// Order of the sheet. Two pages of a booklet side by side are read far apart.
+type Folio struct{ Order int }
 
 func (Glyphs) item()  {}
 func (Path) item()    {}
 func (Picture) item() {}
 func (Anchor) item()  {}
+func (Folio) item()   {}
 
 // Color is red, green and blue from 0 to 1.
 type Color [3]float64

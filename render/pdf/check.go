@@ -3,9 +3,11 @@ package pdf
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"math"
 	"net/url"
 	"regexp"
+	"slices"
 	"strings"
 	"time"
 
@@ -55,8 +57,8 @@ func check(d *page.Document, o Options) error {
 	if o.Profile > Archive {
 		return fmt.Errorf("there is no profile %d", o.Profile)
 	}
-	if d.Lang != "" && !languageTag.MatchString(d.Lang) {
-		return fmt.Errorf("%q is not a language tag", d.Lang)
+	if err := checkLanguages(d); err != nil {
+		return err
 	}
 	if d.Created != "" {
 		if _, err := time.Parse(time.DateOnly, d.Created); err != nil {
@@ -71,9 +73,30 @@ func check(d *page.Document, o Options) error {
 			return fmt.Errorf("bookmark %d, %q: %w", i+1, shorten(entry.Title), err)
 		}
 	}
+	for _, name := range slices.Sorted(maps.Keys(d.Places)) {
+		if err := checkPlace(d, d.Places[name].Page, d.Places[name].Y); err != nil {
+			return fmt.Errorf("the place %q: %w", shorten(name), err)
+		}
+	}
 	for i := range d.Pages {
 		if err := checkPage(d, i); err != nil {
 			return err
+		}
+	}
+	return nil
+}
+
+func checkLanguages(d *page.Document) error {
+	tags := slices.Clone(d.Langs)
+	if d.Lang != "" {
+		tags = append(tags, d.Lang)
+	}
+	for _, t := range slices.Concat(d.Titles, d.Subjects) {
+		tags = append(tags, t.Lang)
+	}
+	for _, tag := range tags {
+		if !languageTag.MatchString(tag) {
+			return fmt.Errorf("%q is not a language tag", tag)
 		}
 	}
 	return nil
@@ -112,6 +135,8 @@ func checkItem(d *page.Document, item page.Item) error {
 		return finite("picture", it.X, it.Y, it.W, it.H)
 	case page.Anchor:
 		return checkAnchor(d, it)
+	case page.Folio:
+		return nil
 	}
 	return fmt.Errorf("a %T is not something to draw", item)
 }
@@ -191,11 +216,28 @@ func checkAnchor(d *page.Document, a page.Anchor) error {
 	if err := finite("link", a.X, a.Y, a.W, a.H); err != nil {
 		return err
 	}
-	if a.URI == "" {
-		return checkPlace(d, a.Page, a.DestY)
+	if inside, err := target(d, a); err != nil || inside != nil {
+		return err
 	}
 	_, err := address(a.URI)
 	return err
+}
+
+// target returns where in the document a link leads, nil if it leads out of it.
+func target(d *page.Document, a page.Anchor) (*page.Place, error) {
+	name, named := strings.CutPrefix(a.URI, "#")
+	switch {
+	case named:
+		to, known := d.Places[name]
+		if !known {
+			return nil, fmt.Errorf("a link leads to %q, which is no place of the document", shorten(name))
+		}
+		return &to, nil
+	case a.URI == "":
+		to := page.Place{Page: a.Page, Y: a.DestY}
+		return &to, checkPlace(d, to.Page, to.Y)
+	}
+	return nil, nil
 }
 
 func checkPlace(d *page.Document, number int, y float64) error {

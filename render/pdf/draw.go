@@ -39,6 +39,7 @@ func drawPages(d *page.Document, t *tree) (*content, error) {
 		p := &d.Pages[i]
 		s := &sheet{of: c, number: i, w: p.W * point, h: p.H * point, b: make([]byte, 0, room)}
 		c.sheets = append(c.sheets, s)
+		t.turnTo(p.Order)
 		within := withinReplacement(p.Items)
 		for k, item := range p.Items {
 			s.within = within[k]
@@ -65,6 +66,9 @@ func (s *sheet) item(item page.Item, spaced bool) error {
 		return s.picture(it)
 	case page.Anchor:
 		return s.anchor(it)
+	case page.Folio:
+		s.close()
+		s.of.tree.turnTo(it.Order)
 	}
 	return nil
 }

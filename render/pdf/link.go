@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"fmt"
+	"strings"
 
 	"ovillo/render/page"
 )
@@ -42,16 +43,16 @@ func (f *file) addLinks(d *page.Document, c *content) {
 		for _, l := range s.links {
 			a := l.anchor
 			b := "<</Type /Annot /Subtype /Link /F 4 /Border [0 0 0] /Rect " + rectangle(a.X, a.Y, a.W, a.H, s.h)
-			if a.URI == "" {
-				b += " /Dest " + f.destination(d, a.Page, a.DestY)
+			// Places and addresses were checked; what is wrong with them cannot come up here.
+			if to, _ := target(d, a); to != nil {
+				b += " /Dest " + f.destination(d, to.Page, to.Y)
 			} else {
-				// The address was checked; what is wrong with it cannot come up here.
 				uri, _ := address(a.URI)
 				b += fmt.Sprintf(" /A <</Type /Action /S /URI /URI %s>>", byteString(uri))
 			}
 			label := a.Label
 			if label == "" {
-				label = a.URI
+				label = strings.TrimPrefix(a.URI, "#")
 			}
 			if label != "" {
 				b += " /Contents " + textString(label)

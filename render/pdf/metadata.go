@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -17,7 +18,7 @@ func (f *file) addMetadata(d *page.Document, p Profile) string {
 	var b strings.Builder
 	b.WriteString("<<")
 	for _, e := range []struct{ key, text string }{
-		{"Title", d.Title}, {"Author", d.Author}, {"Subject", d.Subject}, {"Keywords", d.Keywords},
+		{"Title", d.Title}, {"Author", d.Author}, {"Subject", d.Subject}, {"Keywords", keywords(d)},
 		{"Creator", producer}, {"Producer", producer},
 	} {
 		if e.text != "" {
@@ -45,10 +46,16 @@ func packet(d *page.Document, p Profile) string {
 		" xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\"" +
 		" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\"" +
 		" xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\">\n")
-	wrapped := func(name, in, attributes, text string) {
-		if text != "" {
-			fmt.Fprintf(&b, "<%s><rdf:%s><rdf:li%s>%s</rdf:li></rdf:%s></%s>\n", name, in, attributes, xmlText(text), in, name)
+	list := func(name, kind string, items ...item) {
+		items = slices.DeleteFunc(items, func(i item) bool { return i.text == "" })
+		if len(items) == 0 {
+			return
 		}
+		fmt.Fprintf(&b, "<%s><rdf:%s>", name, kind)
+		for _, i := range items {
+			fmt.Fprintf(&b, "<rdf:li%s>%s</rdf:li>", i.attributes, xmlText(i.text))
+		}
+		fmt.Fprintf(&b, "</rdf:%s></%s>\n", kind, name)
 	}
 	plain := func(name, text string) {
 		if text != "" {
@@ -56,11 +63,12 @@ func packet(d *page.Document, p Profile) string {
 		}
 	}
 	plain("dc:format", "application/pdf")
-	wrapped("dc:title", "Alt", ` xml:lang="x-default"`, d.Title)
-	wrapped("dc:creator", "Seq", "", d.Author)
-	wrapped("dc:description", "Alt", ` xml:lang="x-default"`, d.Subject)
-	wrapped("dc:language", "Bag", "", d.Lang)
-	plain("pdf:Keywords", d.Keywords)
+	list("dc:title", "Alt", alternatives(d.Title, d.Titles)...)
+	list("dc:creator", "Seq", item{text: d.Author})
+	list("dc:description", "Alt", alternatives(d.Subject, d.Subjects)...)
+	list("dc:subject", "Bag", items(d.Keywords)...)
+	list("dc:language", "Bag", items(languages(d))...)
+	plain("pdf:Keywords", keywords(d))
 	plain("pdf:Producer", producer)
 	plain("xmp:CreatorTool", producer)
 	if d.Created != "" {
@@ -74,6 +82,39 @@ func packet(d *page.Document, p Profile) string {
 	b.WriteString("</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>")
 	return b.String()
 }
+
+// item is an entry of a list of the packet.
+type item struct{ attributes, text string }
+
+func items(texts []string) (list []item) {
+	for _, t := range texts {
+		list = append(list, item{text: t})
+	}
+	return list
+}
+
+// alternatives is a text for everyone, which is what the old dictionary says too, and then in each language.
+func alternatives(text string, each []page.InLang) []item {
+	list := []item{{` xml:lang="x-default"`, text}}
+	for _, e := range each {
+		list = append(list, item{fmt.Sprintf(` xml:lang="%s"`, e.Lang), e.Text})
+	}
+	return list
+}
+
+// languages are those of the document, the main one first.
+func languages(d *page.Document) []string {
+	list := []string{d.Lang}
+	for _, l := range d.Langs {
+		if !slices.Contains(list, l) {
+			list = append(list, l)
+		}
+	}
+	return list
+}
+
+// keywords are the keywords as one text.
+func keywords(d *page.Document) string { return strings.Join(d.Keywords, ", ") }
 
 // xmlText escapes a text. What XML cannot hold at all becomes a replacement character.
 func xmlText(s string) string {

@@ -45,7 +45,9 @@ func sample() *page.Document {
 	root := &page.Elem{Tag: "Document"}
 	d := &page.Document{
 		Root: root, Title: "Ovillo de prueba", Author: "Ana Muñoz & Bob <b@example.org>", Subject: "Two languages",
-		Keywords: "crochet, ganchillo", Lang: "en-US", Created: "2026-03-01",
+		Keywords: []string{"crochet", "ganchillo"}, Lang: "en-US", Langs: []string{"en-US", "es-ES"},
+		Titles:   []page.InLang{{Lang: "en-US", Text: "Test ball"}, {Lang: "es-ES", Text: "Ovillo de prueba"}},
+		Subjects: []page.InLang{{Lang: "en-US", Text: "Two languages"}, {Lang: "es-ES", Text: "Dos idiomas"}}, Created: "2026-03-01",
 		Source: []byte("pattern «Prueba»\n"), SourceName: "patterns/prueba.ovi",
 	}
 	s := &sampleText{d: d}

@@ -3,6 +3,7 @@ package pdf
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -113,23 +114,47 @@ func wordEnds(d *page.Document, t *tree) map[place]bool {
 	}
 	// The lines of two paragraphs side by side may take turns, so that each has a last line of its own.
 	last := map[*node]place{}
-	for i := range d.Pages {
-		for k, item := range d.Pages[i].Items {
-			g, ok := item.(page.Glyphs)
-			if !ok || g.Elem == nil || g.Text == "" || t.nodes[g.Elem] == nil {
-				continue
-			}
-			block := t.nodes[g.Elem].block()
-			if at, more := last[block]; more {
-				before := d.Pages[at.page].Items[at.item].(page.Glyphs)
-				if (at.page != i || apart(before, g)) && !joins(before.Text) {
-					ends[at] = true
-				}
-			}
-			last[block] = place{i, k}
+	for _, here := range itemsAsRead(d) {
+		g, ok := d.Pages[here.page].Items[here.item].(page.Glyphs)
+		if !ok || g.Elem == nil || g.Text == "" || t.nodes[g.Elem] == nil {
+			continue
 		}
+		block := t.nodes[g.Elem].block()
+		if at, more := last[block]; more {
+			before := d.Pages[at.page].Items[at.item].(page.Glyphs)
+			if (at.page != here.page || apart(before, g)) && !joins(before.Text) {
+				ends[at] = true
+			}
+		}
+		last[block] = here
 	}
 	return ends
+}
+
+// itemsAsRead lists the items of a document in the order of reading.
+func itemsAsRead(d *page.Document) []place {
+	var list []place
+	var orders []order
+	turned := false
+	for i := range d.Pages {
+		position := d.Pages[i].Order
+		for k, item := range d.Pages[i].Items {
+			if f, ok := item.(page.Folio); ok {
+				position = f.Order
+			}
+			turned = turned || position != 0
+			list = append(list, place{i, k})
+			orders = append(orders, order{position, len(list)})
+		}
+	}
+	if turned {
+		all := slices.Clone(list)
+		slices.SortFunc(orders, order.compare)
+		for i, o := range orders {
+			list[i] = all[o.count-1]
+		}
+	}
+	return list
 }
 
 // apart says whether b begins elsewhere than where a ends.

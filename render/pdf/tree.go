@@ -1,7 +1,9 @@
 package pdf
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 
 	"ovillo/render/page"
 )
@@ -23,7 +25,8 @@ var inline = map[string]bool{
 type tree struct {
 	root  *node
 	nodes map[*page.Elem]*node
-	order int // of the last thing held
+	page  int // the position of the page at hand in the order of reading
+	count int // of what is held
 }
 
 // node is an element of the structure tree.
@@ -39,11 +42,27 @@ type node struct {
 
 // held is a piece of a page, a link, or an element that the writer adds.
 type held struct {
-	order int
+	order order
 	sheet int
 	mark  int
 	link  *link
 	node  *node
+}
+
+// order is the place of something in the order of reading: the position of its page, then the order of drawing.
+type order struct{ page, count int }
+
+func (o order) before(p order) bool { return o.compare(p) < 0 }
+
+func (o order) compare(p order) int {
+	return cmp.Or(cmp.Compare(o.page, p.page), cmp.Compare(o.count, p.count))
+}
+
+// turnTo begins a page at a position in the order of reading.
+func (t *tree) turnTo(page int) {
+	if t != nil {
+		t.page = page
+	}
 }
 
 func newTree(root *page.Elem) (*tree, error) {
@@ -120,8 +139,8 @@ func (n *node) block() *node {
 
 // hold notes that something belongs to a node.
 func (t *tree) hold(n *node, h held) {
-	t.order++
-	h.order = t.order
+	t.count++
+	h.order = order{t.page, t.count}
 	n.holds = append(n.holds, h)
 }
 
@@ -135,7 +154,7 @@ func (t *tree) add(parent *node, tag string) *node {
 // first is the earliest piece of a page in a node or below it; ok is false if there is none.
 func (n *node) first() (h held, ok bool) {
 	better := func(c held, found bool) {
-		if found && (!ok || c.order < h.order) {
+		if found && (!ok || c.order.before(h.order)) {
 			h, ok = c, true
 		}
 	}
@@ -152,15 +171,21 @@ func (n *node) first() (h held, ok bool) {
 	return h, ok
 }
 
+func inReading(a, b held) int { return a.order.compare(b.order) }
+
 // inOrder merges what a node holds with the elements below it, so that a word in a span of its own stands where it is
 // read. The order of the elements is never changed; one that holds nothing stays with the one before it.
 func (n *node) inOrder() []held {
 	out := make([]held, 0, len(n.holds)+len(n.kids))
 	kids := n.kids
-	for _, h := range n.holds {
+	holds := n.holds
+	if !slices.IsSortedFunc(holds, inReading) {
+		holds = slices.SortedFunc(slices.Values(holds), inReading)
+	}
+	for _, h := range holds {
 		for len(kids) > 0 {
 			first, ok := kids[0].first()
-			if ok && first.order > h.order {
+			if ok && h.order.before(first.order) {
 				break
 			}
 			out = append(out, held{node: kids[0]})

@@ -235,7 +235,7 @@ func FuzzWrite(f *testing.F) {
 		root := &page.Elem{Tag: "Document", Alt: title, Lang: lang}
 		p := root.New("P")
 		d := &page.Document{
-			Root: root, Title: title, Author: text, Keywords: lang, Lang: lang, Source: []byte(text), SourceName: title,
+			Root: root, Title: title, Author: text, Keywords: []string{lang}, Lang: lang, Source: []byte(text), SourceName: title,
 			Outline: []page.Outline{{Title: text, Level: int(face)}, {Title: title, Level: int(face) - 3}},
 			Pages: []page.Page{{W: 210, H: 297, Label: title, Items: []page.Item{
 				page.Glyphs{X: x, Base: 20, Size: size, Face: page.Face(face), Text: text, Actual: title, Expand: lang, Elem: p},

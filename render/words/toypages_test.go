@@ -69,7 +69,7 @@ func TestToyPagesOfEveryExample(t *testing.T) {
 		for _, o := range doc.Outline {
 			look("outline", o.Title)
 		}
-		look("title", doc.Title+" "+doc.Subject+" "+doc.Keywords)
+		look("title", doc.Title+" "+doc.Subject+" "+strings.Join(doc.Keywords, " "))
 		if signs < 20 || len(doc.Pages) < 3 {
 			t.Errorf("%s: %d signs of the language on %d pages", filepath.Base(path), signs, len(doc.Pages))
 		}
