@@ -6,14 +6,12 @@ import (
 
 // The notes stand on both sides of the schematic.
 const (
-	asideW      = 46.0
-	asideOneW   = 72.0 // with one language
-	schematicW  = 80.0 // 4 mm clear of the notes on either side
-	schematicX  = (blockW - schematicW) / 2
-	schematic1X = blockW - schematicW
-	notesAbove  = 7.5
-	asideSpace  = 1.25
-	overhang    = 10.0 // by which notes may be longer than the schematic beside them
+	asideW     = 46.0
+	asideOneW  = 72.0 // with one language
+	schematicW = 80.0 // 4 mm clear of the notes on either side
+	notesAbove = 7.5
+	asideSpace = 1.25
+	overhang   = 10.0 // by which notes may be longer than the schematic beside them
 )
 
 // The schematic is as tall as there is room for, within these limits.
@@ -36,14 +34,14 @@ func (s *setter) asides() []layout.Strip {
 	if drawn == nil {
 		return noteStrips(n.wide, notesAbove)
 	}
-	_, filled := layout.Fill(s.flow, frontH, bodyH)
-	if high := n.height(drawn.H, bodyH-filled-notesAbove); high < drawn.H {
+	_, filled := layout.Fill(s.flow, s.frontH, s.bodyH)
+	if high := n.height(drawn.H, s.bodyH-filled-notesAbove); high < drawn.H {
 		drawn = s.schematic(high)
 	}
 	k, b := n.beside(drawn.H)
-	x := schematicX
+	x := (s.blockW - schematicW) / 2
 	if !s.two() {
-		x = schematic1X
+		x = s.blockW - schematicW
 	}
 	b.Put(0, 0, s.figure(drawn, x+(schematicW-drawn.W)/2, s.sect))
 	b.H = layout.Snap(b.H)
@@ -98,9 +96,9 @@ func (n notes) beside(high float64) (int, layout.Box) {
 func (s *setter) asideColumn(nth int) (x, w float64) {
 	switch {
 	case !s.two():
-		return boxW, asideOneW
+		return s.boxW, asideOneW
 	case nth == 1:
-		return blockW - asideW, asideW
+		return s.blockW - asideW, asideW
 	}
 	return 0, asideW
 }
@@ -127,8 +125,8 @@ func (s *setter) noteRows(column func(nth int) (x, w float64)) []layout.Box {
 			if k == len(rows) {
 				rows = append(rows, layout.Box{})
 			}
-			b := layout.Text(note.Head, noteHeadType, false, x, sd.elem(s.sect, "H3"))
-			b.Below(0, layout.Set(layout.Break(note.Text, noteType, w, 0), noteType, x, sd.elem(s.sect, "P")))
+			b := layout.Text(note.Head, s.noteHeadType, false, x, sd.elem(s.sect, "H3"))
+			b.Below(0, layout.Set(layout.Break(note.Text, s.noteType, w, 0), s.noteType, x, sd.elem(s.sect, "P")))
 			rows[k].Put(0, 0, b)
 		}
 	}

@@ -33,7 +33,7 @@ func (s *setter) beforeYouStart(fresh bool) {
 func (s *setter) sectionHead(key words.Key, mark string) layout.Strip {
 	b := s.each(func(sd side) layout.Box {
 		h := sd.elem(s.sect, "H2")
-		return layout.Set(layout.Break(strong(sd.l.Say(key)), headType, s.headRoom(sd), 0), headType, sd.x, h)
+		return layout.Set(layout.Break(strong(sd.l.Say(key)), s.headType, s.headRoom(sd), 0), s.headType, sd.x, h)
 	})
 	b.H += headBelow
 	strip := layout.Strip{Box: b, Space: sectionGap, Keep: true, Heading: true}
@@ -46,15 +46,15 @@ func (s *setter) headRoom(sd side) float64 {
 	if s.two() {
 		return sd.w()
 	}
-	return blockW - sd.x
+	return s.blockW - sd.x
 }
 
 func strong(text string) rich.Text { return rich.Text{{Text: text, Strong: true}} }
 
 // textColumn is where text stands that has nothing beside it.
 func (s *setter) textColumn(nth int) (x, w float64) {
-	if !s.two() {
-		return boxW, textR - boxW
+	if s.arrangement == apart {
+		return s.boxW, s.proseR - s.boxW
 	}
 	sd := s.sides[nth]
 	return sd.x, sd.w()

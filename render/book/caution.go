@@ -68,7 +68,7 @@ func (s *setter) cautions(list []plan.Caution, parent *page.Elem, at func(sd sid
 // cautionAgain is the head of cautions that go on on another sheet.
 func (s *setter) cautionAgain(at func(sd side) float64) layout.Box {
 	return s.each(func(sd side) layout.Box {
-		b := layout.Text(sd.l.Say(words.CautionHead), innerType, false, at(sd)+barW+barGap, nil)
+		b := layout.Text(sd.l.Say(words.CautionHead), s.innerType, false, at(sd)+barW+barGap, nil)
 		b.Add(layout.Bar(at(sd), 0.5, barW, b.H-0.5))
 		return b
 	})
@@ -79,11 +79,11 @@ func (s *setter) caution(sd side, c plan.Caution, first bool, note *page.Elem, x
 	var b layout.Box
 	head, body := sd.l.Caution(c)
 	if first {
-		b = layout.Text(head, innerType, false, x, note.New("P"))
+		b = layout.Text(head, s.innerType, false, x, note.New("P"))
 	}
 	if only := sd.l.OnlyFor(s.p, c.For); len(only) > 0 {
-		b.Below(0, layout.Set(layout.Break(only, onlyType, sd.right-x, 0), onlyType, x, note.New("P")))
+		b.Below(0, layout.Set(layout.Break(only, s.onlyType, sd.right-x, 0), s.onlyType, x, note.New("P")))
 	}
-	b.Below(0, layout.Set(layout.Break(body, textType, sd.right-x, 0), textType, x, note.New("P")))
+	b.Below(0, layout.Set(layout.Break(body, s.textType, sd.right-x, 0), s.textType, x, note.New("P")))
 	return b
 }

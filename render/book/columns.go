@@ -5,23 +5,6 @@ import (
 	"ovillo/render/words"
 )
 
-// The columns of two languages, and the spine between them.
-const (
-	columnW = 84.0
-	spineL  = 84.0
-	spineR  = 96.0
-	spine   = 90.0 // its middle
-)
-
-// The columns of one language.
-const (
-	boxW  = 8.0
-	textR = 112.0
-)
-
-// slotW is the width of one size where round numbers and counts stand in columns.
-const slotW = 12.5
-
 // side is the column of one language.
 type side struct {
 	l        *words.Language
@@ -43,21 +26,13 @@ func (s side) elem(parent *page.Elem, tag string) *page.Elem {
 	return e
 }
 
-// facing makes the columns of a document: two languages face each other, one has the box column at its left.
-func facing(langs []*words.Language, sizes int) []side {
-	if len(langs) == 2 {
+// sidesOf makes the columns of a document: two languages face each other, one has the box column at its left.
+func (k *look) sidesOf(langs []*words.Language) []side {
+	if k.arrangement == facing {
 		return []side{
-			{l: langs[0], x: 0, right: columnW, edge: columnW, head: 0},
-			{l: langs[1], x: spineR, right: blockW, edge: blockW, head: spineR},
+			{l: langs[0], x: 0, right: k.columnW, edge: k.columnW, head: 0},
+			{l: langs[1], x: k.spineR, right: k.blockW, edge: k.blockW, head: k.spineR},
 		}
 	}
-	// The unit of a count needs 15 mm between text and slots.
-	right := textR
-	if sizes > 1 && !wide(sizes) {
-		right = min(right, blockW-slotW*float64(sizes)-18)
-	}
-	return []side{{l: langs[0], x: boxW, right: right, edge: blockW, head: 0}}
+	return []side{{l: langs[0], x: k.boxW, right: k.textR, edge: k.blockW, head: 0}}
 }
-
-// wide reports whether there are so many sizes that their numbers leave the columns for a strip over the whole block.
-func wide(sizes int) bool { return sizes > 5 }

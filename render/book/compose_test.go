@@ -10,6 +10,9 @@ import (
 	"ovillo/render/words"
 )
 
+// usual is the look of two languages on A4.
+var usual = lookOf(A4, false, 2, 4)
+
 // edition is a way to set the sample that the laws of this package are tested on.
 type edition struct {
 	name  string

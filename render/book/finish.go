@@ -10,9 +10,6 @@ import (
 	"ovillo/render/words"
 )
 
-// hang is how far the text of a numbered step stands from its number.
-const hang = 5.0
-
 // assembly sets what is done before a part, such as the seams that its edge goes over.
 func (s *setter) assembly(part int) {
 	s.steps(words.AssemblyHead, fmt.Sprint("assembly ", part), s.doneBefore(part+1))
@@ -73,18 +70,18 @@ func (s *setter) finishStep(number, n int) layout.Box {
 		if sd != s.sides[0] {
 			label = nil // the number stands on both sides, and is said once
 		}
-		box := layout.Text(strconv.Itoa(number), stepType, true, sd.x, label)
-		box.Put(0, 0, layout.Set(layout.Break(text, textType, sd.w()-hang, 0), textType, sd.x+hang, sd.elem(body, "P")))
+		box := layout.Text(strconv.Itoa(number), s.stepType, true, sd.x, label)
+		box.Put(0, 0, layout.Set(layout.Break(text, s.textType, sd.w()-s.hang, 0), s.textType, sd.x+s.hang, sd.elem(body, "P")))
 		return box
 	})
-	b.Put(0, 0, ticks(s.axis, 1))
+	b.Put(0, 0, s.ticks(s.axis, 1))
 	var list []plan.Caution
 	for _, c := range s.p.Cautions {
 		if c.Step == n {
 			list = append(list, c)
 		}
 	}
-	for i, strip := range s.cautions(list, body, func(sd side) float64 { return sd.x + hang }) {
+	for i, strip := range s.cautions(list, body, func(sd side) float64 { return sd.x + s.hang }) {
 		if i == 0 {
 			b.H += layout.Module
 		}

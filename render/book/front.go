@@ -35,11 +35,11 @@ func (s *setter) front() {
 		s.add(s.masthead(), s.titles(), s.opening(high))
 		s.add(s.facts()...)
 		s.add(s.frontCautions()...)
-		n, h := layout.Fill(s.flow, 10*frontH, frontH)
-		if n <= 1 && h <= frontH || high <= drawingLeast {
+		n, h := layout.Fill(s.flow, 10*s.frontH, s.frontH)
+		if n <= 1 && h <= s.frontH || high <= drawingLeast {
 			return
 		}
-		high = max(drawingLeast, high-layout.Snap(h-frontH))
+		high = max(drawingLeast, high-layout.Snap(h-s.frontH))
 		s.flow = nil
 		s.root.Kids = nil
 	}
@@ -48,8 +48,8 @@ func (s *setter) front() {
 // masthead is the line over the title: the designer and the edition, which goes below if both are long.
 func (s *setter) masthead() layout.Strip {
 	var b layout.Box
-	by := layout.Break(rich.T(s.p.By), mastheadType, blockW, 0)
-	b.Put(0, 0, layout.Set(by, mastheadType, 0, s.sect.New("P")))
+	by := layout.Break(rich.T(s.p.By), s.mastheadType, s.blockW, 0)
+	b.Put(0, 0, layout.Set(by, s.mastheadType, 0, s.sect.New("P")))
 	var editions []string
 	for _, sd := range s.sides {
 		if text := sd.l.Edition(s.p); text != "" && !slices.Contains(editions, text) {
@@ -57,42 +57,50 @@ func (s *setter) masthead() layout.Strip {
 		}
 	}
 	text := rich.T(strings.Join(editions, " · "))
-	edition := layout.Break(text, editionType, blockW, 0)
+	edition := layout.Break(text, s.editionType, s.blockW, 0)
 	p := s.sect.New("P")
 	if len(edition) > 0 {
 		last := 0.0
 		if len(by) > 0 {
 			last = by[len(by)-1].Width
 		}
-		if last+10+edition[0].Width <= blockW && len(edition) == 1 {
-			drop := mastheadType.Baseline() - editionType.Baseline()
-			b.Put(0, max(b.H, mastheadType.Leading)-mastheadType.Leading+drop, layout.SetRight(edition, editionType, blockW, p))
-			b.H = float64(max(len(by), 1)) * mastheadType.Leading
+		if last+10+edition[0].Width <= s.blockW && len(edition) == 1 {
+			drop := s.mastheadType.Baseline() - s.editionType.Baseline()
+			b.Put(0, max(b.H, s.mastheadType.Leading)-s.mastheadType.Leading+drop, layout.SetRight(edition, s.editionType, s.blockW, p))
+			b.H = float64(max(len(by), 1)) * s.mastheadType.Leading
 		} else {
-			b.Below(0, layout.Set(edition, editionType, 0, p))
+			b.Below(0, layout.Set(edition, s.editionType, 0, p))
 		}
 	}
 	if b.H == 0 {
 		return layout.Strip{}
 	}
 	b.H += 2
-	b.Add(layout.Rule(0, b.H, blockW, b.H, 0.25))
+	b.Add(layout.Rule(0, b.H, s.blockW, b.H, 0.25))
 	b.H = layout.Snap(b.H)
 	return layout.Strip{Box: b, Keep: true}
 }
 
-// titleLevels are the sizes of type for a title, the largest first, with the lines it may take in each.
-var titleLevels = []struct {
+// titleLevel is a type for a title, with the lines it may take in it.
+type titleLevel struct {
 	style layout.Style
 	lines int
-}{
-	{displays[0], 2}, {displays[1], 2}, {displays[2], 2}, {displays[2], 3}, {displays[3], 3}, {displays[4], 100},
+}
+
+// titleLevels are the types for a title, the best first. In the large ones it has two lines, in the smaller ones more.
+func (k *look) titleLevels() []titleLevel {
+	var levels []titleLevel
+	large := len(k.displays) - 2
+	for _, style := range k.displays[:large] {
+		levels = append(levels, titleLevel{style, 2})
+	}
+	return append(levels, titleLevel{k.displays[large-1], 3}, titleLevel{k.displays[large], 3}, titleLevel{k.displays[large+1], 100})
 }
 
 // titles sets the title of each language over its column, all in the largest type that serves all.
 func (s *setter) titles() layout.Strip {
-	style := displays[len(displays)-1]
-	for _, level := range titleLevels {
+	style := s.displays[len(s.displays)-1]
+	for _, level := range s.titleLevels() {
 		if s.titleFits(level.style, level.lines) {
 			style = level.style
 			break
@@ -113,7 +121,7 @@ func (s *setter) titleRoom(sd side) float64 {
 	if s.two() {
 		return sd.w()
 	}
-	return blockW
+	return s.blockW
 }
 
 func (s *setter) titleFits(style layout.Style, most int) bool {
@@ -143,12 +151,12 @@ func (s *setter) opening(high float64) layout.Strip {
 		if drawn == nil {
 			w = sd.w()
 		} else if i == 1 {
-			x = blockW - introW
+			x = s.blockW - introW
 		}
 		b.Put(0, 0, s.intro(sd, x, w))
 	}
 	if drawn != nil {
-		b.Put(0, 0, s.figure(drawn, (blockW-drawn.W)/2, s.sect))
+		b.Put(0, 0, s.figure(drawn, (s.blockW-drawn.W)/2, s.sect))
 		b.H = layout.Snap(b.H)
 		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.DrawingCaption, sd, sd.x, sd.w()) }))
 	}
@@ -161,16 +169,16 @@ func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
 	sd := s.sides[0]
 	w := frontTextW
 	if drawn == nil {
-		w = textR
+		w = s.proseR
 	}
 	b := s.intro(sd, 0, w)
 	b.Below(factsGap, s.factBox(0, w))
 	b.H = layout.Snap(b.H)
 	if drawn != nil {
-		x := blockW - (drawingW+drawn.W)/2
+		x := s.blockW - (drawingW+drawn.W)/2
 		right := s.figure(drawn, x, s.sect)
 		right.H = layout.Snap(right.H)
-		right.Below(captionGap, s.caption(words.DrawingCaption, sd, blockW-drawingW, drawingW))
+		right.Below(captionGap, s.caption(words.DrawingCaption, sd, s.blockW-drawingW, drawingW))
 		b.Put(0, 0, right)
 		b.H = layout.Snap(b.H)
 	}
@@ -180,7 +188,7 @@ func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
 // intro is the introduction.
 func (s *setter) intro(sd side, x, w float64) layout.Box {
 	var b layout.Box
-	for i, block := range s.blocks(sd, s.p.Intro, introType, x, w) {
+	for i, block := range s.blocks(sd, s.p.Intro, s.introType, x, w) {
 		space := layout.Module
 		if i == 0 || block.close {
 			space = 0
@@ -197,7 +205,7 @@ func (s *setter) caption(key words.Key, sd side, x, w float64) layout.Box {
 		size = upperFirst(sd.l.InSize(s.p.Sizes[s.p.Shown]))
 	}
 	text := rich.T(sd.l.SayWith(key, size))
-	return layout.Set(layout.Break(text, captionType, w, 0), captionType, x, sd.elem(s.sect, "P"))
+	return layout.Set(layout.Break(text, s.captionType, w, 0), s.captionType, x, sd.elem(s.sect, "P"))
 }
 
 // facts sets the table of facts of two languages, the same fact at the same height; with one language they stand in the
@@ -223,15 +231,15 @@ func (s *setter) factRows(column func(nth int) (x, w float64)) layout.Box {
 		facts := sd.l.Facts(s.p)
 		label := factLabelW
 		for _, f := range facts {
-			label = max(label, math.Ceil(factType.Width(f.Head, true)+2))
+			label = max(label, math.Ceil(s.factType.Width(f.Head, true)+2))
 		}
 		for k, f := range facts {
 			if k == len(rows) {
 				rows = append(rows, layout.Box{})
 			}
 			li := sd.elem(list, "LI")
-			b := layout.Text(f.Head, factType, true, x, li.New("Lbl"))
-			b.Put(0, 0, layout.Set(layout.Break(f.Text, factType, w-label, 0), factType, x+label, li.New("LBody")))
+			b := layout.Text(f.Head, s.factType, true, x, li.New("Lbl"))
+			b.Put(0, 0, layout.Set(layout.Break(f.Text, s.factType, w-label, 0), s.factType, x+label, li.New("LBody")))
 			rows[k].Put(0, 0, b)
 		}
 	}

@@ -41,7 +41,7 @@ func TestNothingOutsideTheBlock(t *testing.T) {
 	eachEdition(t, func(t *testing.T, e edition, doc *page.Document) {
 		_, _, left, top := A4.Sheet()
 		outside := func(l, t, r, b float64) bool {
-			return l < left-hair || t < top-hair || r > left+blockW+hair || b > top+blockH+hair
+			return l < left-hair || t < top-hair || r > left+usual.blockW+hair || b > top+usual.blockH+hair
 		}
 		for i, p := range doc.Pages {
 			for _, k := range inks(p) {
@@ -88,7 +88,7 @@ func TestTextNeverMeetsText(t *testing.T) {
 // and tables for both go across.
 func TestTextKeepsOffTheSpine(t *testing.T) {
 	for _, e := range editions {
-		if len(e.langs) != 2 || wide(e.sizes) {
+		if len(e.langs) != 2 || e.sizes > 5 {
 			continue
 		}
 		t.Run(e.name, func(t *testing.T) {
@@ -98,11 +98,11 @@ func TestTextKeepsOffTheSpine(t *testing.T) {
 					if k.g.Elem != nil {
 						tag = k.g.Elem.Tag
 					}
-					masthead := i == 0 && k.top < 21+mastheadType.Leading*2
+					masthead := i == 0 && k.top < 21+usual.mastheadType.Leading*2
 					if tag == "TH" || tag == "TD" || tag == "Figure" || tag == "" || masthead {
 						continue
 					}
-					if k.left < 15+spineL-hair && k.right > 15+spineL+hair || k.left < 15+spineR-hair && k.right > 15+spineR+hair {
+					if k.left < 15+usual.spineL-hair && k.right > 15+usual.spineL+hair || k.left < 15+usual.spineR-hair && k.right > 15+usual.spineR+hair {
 						t.Errorf("page %d: %q from %.1f to %.1f", i+1, k.g.Text, k.left-15, k.right-15)
 					}
 				}
@@ -248,7 +248,7 @@ func TestRowsFace(t *testing.T) {
 				var seen [2]bool
 				for _, x := range textOf(doc, item) {
 					side := 0
-					if x.g.X >= 15+spineR-hair {
+					if x.g.X >= 15+usual.spineR-hair {
 						side = 1
 					}
 					y := float64(x.page)*1000 + x.y
@@ -279,7 +279,7 @@ func TestRowsFace(t *testing.T) {
 // the pattern.
 func TestEveryStepIsPrintedOnce(t *testing.T) {
 	for _, e := range editions {
-		if wide(e.sizes) {
+		if e.sizes > 5 {
 			continue // there the lists in the sentences are letters
 		}
 		t.Run(e.name, func(t *testing.T) {
@@ -322,7 +322,7 @@ func squeezed(s string) string {
 func TestHeightsAreModules(t *testing.T) {
 	for _, e := range editions {
 		t.Run(e.name, func(t *testing.T) {
-			s := newSetter(e.pattern(), Options{Langs: languages(t, e.langs...)})
+			s := newSetter(e.pattern(), Options{}, languages(t, e.langs...), &page.Elem{Tag: "Document"})
 			s.front()
 			s.howToRead()
 			s.abbreviations()

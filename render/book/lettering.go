@@ -104,7 +104,7 @@ const (
 var circleType = layout.Heavy(layout.Serif(8.8, 5))
 
 // circleLetters draws the letters of a text in their circles.
-func circleLetters(b *layout.Box) {
+func (k *look) circleLetters(b *layout.Box) {
 	items := b.Items
 	b.Items = make([]page.Item, 0, len(items))
 	for _, it := range items {
@@ -113,8 +113,8 @@ func circleLetters(b *layout.Box) {
 			b.Items = append(b.Items, it)
 			continue
 		}
-		x := g.X + labelType.Width(g.Text, true)/2
-		circled(b, x, g.Base-textType.Baseline(), strings.Trim(g.Text, roundRoom), g.Elem, g.Actual)
+		x := g.X + k.labelType.Width(g.Text, true)/2
+		circled(b, x, g.Base-k.textType.Baseline(), strings.Trim(g.Text, roundRoom), g.Elem, g.Actual)
 	}
 }
 

@@ -78,15 +78,15 @@ func TestListFigures(t *testing.T) {
 func TestCirclesClearTheirNeighbours(t *testing.T) {
 	steps := []words.StepText{{Body: text("ch ", list(",", "1", "2", "3"), ", dc")}}
 	letterLists(steps)
-	lines := layout.Break(steps[0].Body, textType, 80, 0)
-	b := layout.Set(lines, textType, 0, nil)
+	lines := layout.Break(steps[0].Body, usual.textType, 80, 0)
+	b := layout.Set(lines, usual.textType, 0, nil)
 	var room [2]float64
 	for _, r := range lines[0].Runs {
 		if isLetter(r.Text) {
 			room = [2]float64{r.X, r.X + r.Width}
 		}
 	}
-	circleLetters(&b)
+	usual.circleLetters(&b)
 	var circle *page.Path
 	for _, it := range b.Items {
 		switch it := it.(type) {
@@ -111,12 +111,12 @@ func TestCirclesClearTheirNeighbours(t *testing.T) {
 // strip, under the name of its size.
 func TestManySizesShareOneStrip(t *testing.T) {
 	e := edition{sizes: 10, langs: []string{"en", "es"}}
-	s := newSetter(e.pattern(), Options{Langs: languages(t, e.langs...)})
+	s := newSetter(e.pattern(), Options{}, languages(t, e.langs...), &page.Elem{Tag: "Document"})
 	left, w := s.stripColumns()
-	if left != endW || w*10 != blockW-2*endW {
+	if left != endW || w*10 != usual.blockW-2*endW {
 		t.Fatalf("columns from %v, %v wide", left, w)
 	}
-	b := s.centred([]string{"1", "22", "333", "4", "5", "6", "7", "8", "9", "10"}, figureType, nil)
+	b := s.centred([]string{"1", "22", "333", "4", "5", "6", "7", "8", "9", "10"}, usual.figureType, nil)
 	for i, it := range b.Items {
 		k := inkOf(it.(page.Glyphs))
 		if middle := (k.left + k.right) / 2; middle < left+w*float64(i) || middle > left+w*float64(i+1) {

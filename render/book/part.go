@@ -84,12 +84,12 @@ func (s *setter) partHead(part, number int, titles []string, notes []rich.Text) 
 			room = sd.edge - sd.x - hereW - noteMargin
 		}
 		note := sd.elem(s.sect, "P")
-		b.Put(0, below, layout.Set(layout.Break(notes[i], noteType, room, 0), noteType, sd.x, note))
+		b.Put(0, below, layout.Set(layout.Break(notes[i], s.noteType, room, 0), s.noteType, sd.x, note))
 	}
 	if here := s.hereDrawing(part); here != nil {
-		x := spine - here.W/2
+		x := s.spine - here.W/2
 		if !s.two() {
-			x = blockW - here.W
+			x = s.blockW - here.W
 		}
 		b.Put(0, 0, s.figure(here, x, s.sect))
 	}
@@ -102,15 +102,15 @@ func (s *setter) numberedHead(sd side, number, title string) layout.Box {
 	h := sd.elem(s.sect, "H2")
 	x := sd.x
 	if s.two() {
-		x = sd.head + headType.Width(number, false) + numberGap
+		x = sd.head + s.headType.Width(number, false) + numberGap
 	}
 	right := sd.right - hereW/2
 	if !s.two() {
 		right = sd.edge - hereW - noteMargin
 	}
-	lines := layout.Break(rich.Text{{Text: title, Strong: true}}, headType, right-x, 0)
-	b := layout.Text(number, headType, false, sd.head, h)
-	b.Put(0, 0, layout.Set(lines, headType, x, h))
+	lines := layout.Break(rich.Text{{Text: title, Strong: true}}, s.headType, right-x, 0)
+	b := layout.Text(number, s.headType, false, sd.head, h)
+	b.Put(0, 0, layout.Set(lines, s.headType, x, h))
 	return b
 }
 
@@ -120,13 +120,13 @@ func (s *setter) resumed(number string, titles []string) []layout.Strip {
 	for i, sd := range s.sides {
 		x := sd.x
 		if s.two() {
-			x += continuedType.Width(number, false) + numberGap
+			x += s.continuedType.Width(number, false) + numberGap
 		}
 		mark := ", " + sd.l.Say(words.ContinuedMark)
-		room := s.headRoom(sd) - (x - sd.x) - continuedType.Width(mark, false)
-		text := shortened(titles[i], continuedType, room) + mark
-		b.Put(0, 0, layout.Text(number, continuedType, false, sd.head, nil))
-		b.Put(0, 0, layout.Text(text, continuedType, false, x, nil))
+		room := s.headRoom(sd) - (x - sd.x) - s.continuedType.Width(mark, false)
+		text := shortened(titles[i], s.continuedType, room) + mark
+		b.Put(0, 0, layout.Text(number, s.continuedType, false, sd.head, nil))
+		b.Put(0, 0, layout.Text(text, s.continuedType, false, x, nil))
 	}
 	strips := []layout.Strip{{Box: b, Heading: true}}
 	if s.sizes > 1 {
@@ -199,7 +199,7 @@ func (s *setter) charts(step plan.Step) []set {
 
 // chart sets a chart, and below it what its numbers and marks are.
 func (s *setter) chart(i int) (b layout.Box, ok bool) {
-	wide := blockW
+	wide := s.blockW
 	if !s.two() {
 		wide = s.sides[0].w()
 	}
@@ -207,7 +207,7 @@ func (s *setter) chart(i int) (b layout.Box, ok bool) {
 	if d == nil {
 		return b, false
 	}
-	x := (blockW - d.W) / 2
+	x := (s.blockW - d.W) / 2
 	if !s.two() {
 		x = s.sides[0].x
 	}
@@ -215,7 +215,7 @@ func (s *setter) chart(i int) (b layout.Box, ok bool) {
 	b = s.figure(d, x, item)
 	b.H = layout.Snap(b.H)
 	b.Below(captionGap, s.each(func(sd side) layout.Box {
-		return layout.Set(layout.Break(sd.l.ChartCaption(s.p, i), captionType, sd.w(), 0), captionType, sd.x, sd.elem(item, "P"))
+		return layout.Set(layout.Break(sd.l.ChartCaption(s.p, i), s.captionType, sd.w(), 0), s.captionType, sd.x, sd.elem(item, "P"))
 	}))
 	b.H = layout.Snap(b.H)
 	return b, true
@@ -227,7 +227,7 @@ func (s *setter) motifPlan(n int) []set {
 	if d == nil {
 		return nil
 	}
-	x := (blockW - d.W) / 2
+	x := (s.blockW - d.W) / 2
 	if !s.two() {
 		x = s.sides[0].x
 	}

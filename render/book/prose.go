@@ -11,7 +11,6 @@ import (
 const (
 	minorSpace = 7.5
 	minorBelow = 0.0
-	bulletW    = 6.0 // holds the number of a tenth item
 )
 
 // minor sets a small head and the prose below it; a head that is empty in the first language is left out.
@@ -27,7 +26,7 @@ func (s *setter) minor(head func(sd side) string, prose plan.Prose) []layout.Str
 	strips[0].Space = minorBelow
 	b := s.each(func(sd side) layout.Box {
 		h := sd.elem(s.sect, "H3")
-		return layout.Set(layout.Break(strong(head(sd)), minorType, s.headRoom(sd), 0), minorType, sd.x, h)
+		return layout.Set(layout.Break(strong(head(sd)), s.minorType, s.headRoom(sd), 0), s.minorType, sd.x, h)
 	})
 	return append([]layout.Strip{{Box: b, Space: minorSpace, Keep: true, Heading: true}}, strips...)
 }
@@ -47,7 +46,7 @@ func (s *setter) prose(prose plan.Prose) []layout.Strip {
 	var strips []layout.Strip
 	for i, sd := range s.sides {
 		x, w := s.textColumn(i)
-		for k, b := range s.blocks(sd, prose, textType, x, w) {
+		for k, b := range s.blocks(sd, prose, s.textType, x, w) {
 			if k == len(strips) {
 				strips = append(strips, layout.Strip{Space: layout.Module})
 			}
@@ -89,10 +88,10 @@ func (s *setter) blocks(sd side, prose plan.Prose, style layout.Style, x, w floa
 			}
 			lists, bodies = append(lists, in.New("L")), append(bodies, in)
 		}
-		indent := bulletW * float64(block.Deep)
+		indent := s.bulletW * float64(block.Deep)
 		switch {
 		case b.head:
-			b.Box = layout.Set(layout.Break(block.Text, innerType, w, 0), innerType, x, sd.elem(s.sect, "H4"))
+			b.Box = layout.Set(layout.Break(block.Text, s.innerType, w, 0), s.innerType, x, sd.elem(s.sect, "H4"))
 		case block.Deep == 0:
 			b.Box = layout.Set(layout.Break(block.Text, style, w, 0), style, x, sd.elem(s.sect, "P"))
 		case block.Bullet == "":
@@ -101,7 +100,7 @@ func (s *setter) blocks(sd side, prose plan.Prose, style layout.Style, x, w floa
 			li := sd.elem(lists[len(lists)-1], "LI")
 			lbl := li.New("Lbl")
 			bodies[len(bodies)-1] = li.New("LBody")
-			b.Box = layout.Text(block.Bullet, style, false, x+indent-bulletW, lbl)
+			b.Box = layout.Text(block.Bullet, style, false, x+indent-s.bulletW, lbl)
 			b.Put(0, 0, layout.Set(layout.Break(block.Text, style, w-indent, 0), style, x+indent, bodies[len(bodies)-1].New("P")))
 		}
 		out = append(out, b)

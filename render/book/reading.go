@@ -21,7 +21,7 @@ func (s *setter) howToRead() {
 			}
 			text := append(rich.Text{{Text: f.Head + ". ", Strong: true}}, f.Text...)
 			x, w := s.textColumn(i)
-			rows[k].Put(0, 0, layout.Set(layout.Break(text, textType, w, 0), textType, x, sd.elem(s.sect, "P")))
+			rows[k].Put(0, 0, layout.Set(layout.Break(text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 		}
 	}
 	if len(rows) == 0 {
@@ -61,7 +61,7 @@ func (s *setter) abbreviations() {
 	var note layout.Box
 	for i, sd := range s.sides {
 		x, w := s.textColumn(i)
-		note.Put(0, 0, layout.Set(layout.Break(sd.l.TermsNote(s.p), textType, w, 0), textType, x, sd.elem(s.sect, "P")))
+		note.Put(0, 0, layout.Set(layout.Break(sd.l.TermsNote(s.p), s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 	}
 	s.add(layout.Strip{Box: note, Keep: true})
 	tables := make([]*page.Elem, len(s.sides))
@@ -145,10 +145,10 @@ func (s *setter) abbrevColumns(nth int, list []words.Abbreviation) (at []float64
 	x, w := s.textColumn(nth)
 	short, meaning, others := shortLeast, 0.0, othersLeast
 	for _, a := range list {
-		short = max(short, abbrevType.Width(a.Short, true)+abbrevGap)
-		meaning = max(meaning, abbrevType.Width(a.Meaning, false)+abbrevGap+0.1)
+		short = max(short, s.abbrevType.Width(a.Short, true)+abbrevGap)
+		meaning = max(meaning, s.abbrevType.Width(a.Meaning, false)+abbrevGap+0.1)
 		for _, o := range a.Others {
-			others = max(others, abbrevType.Width(o, false)+0.1)
+			others = max(others, s.abbrevType.Width(o, false)+0.1)
 		}
 	}
 	short = min(short, shortMost)
@@ -183,7 +183,7 @@ func (s *setter) abbrevHead(lists [][]words.Abbreviation, tables []*page.Elem, d
 				th = tr.New("TH")
 				th.Scope = "Column"
 			}
-			b.Put(0, 0, layout.Text(head, abbrevType, false, at[k], th))
+			b.Put(0, 0, layout.Text(head, s.abbrevType, false, at[k], th))
 		}
 		b.Add(layout.Rule(at[0], 5, right, 5, hairline))
 	}
@@ -202,10 +202,10 @@ func (s *setter) abbrevLine(nth int, list []words.Abbreviation, k int, table *pa
 		if k+1 < len(at) {
 			end = at[k+1] - abbrevGap
 		}
-		return layout.Set(layout.Break(text, abbrevType, end-at[k], 0), abbrevType, at[k], e)
+		return layout.Set(layout.Break(text, s.abbrevType, end-at[k], 0), s.abbrevType, at[k], e)
 	}
 	short := a.Short
-	if abbrevType.Width(short, true) > at[1]-at[0]-abbrevGap {
+	if s.abbrevType.Width(short, true) > at[1]-at[0]-abbrevGap {
 		short = strings.ReplaceAll(short, "\u00a0", " ") // better broken between words than within one
 	}
 	b := cell(strong(short), 0, th)
@@ -243,12 +243,12 @@ func (s *setter) specials() {
 				continue
 			}
 			sp := lists[i][k]
-			text := layout.Set(layout.Break(sp.Head, innerType, w, 0), innerType, x, sd.elem(s.sect, "H3"))
-			text.Below(0, layout.Set(layout.Break(sp.Text, textType, w, 0), textType, x, sd.elem(s.sect, "P")))
+			text := layout.Set(layout.Break(sp.Head, s.innerType, w, 0), s.innerType, x, sd.elem(s.sect, "H3"))
+			text.Below(0, layout.Set(layout.Break(sp.Text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 			b.Put(0, 0, text)
 		}
 		if sign := symbol(special.Form); sign != nil {
-			x := spine - sign.W/2
+			x := s.spine - sign.W/2
 			if !s.two() {
 				x = 0
 			}

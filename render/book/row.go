@@ -47,7 +47,7 @@ type cell struct {
 func (s *setter) row(r row) []layout.Strip {
 	item := s.list.New("LI")
 	var named lettering
-	if wide(s.sizes) {
+	if s.figures == across {
 		named = letterLists(r.texts)
 	}
 	cells := make([]cell, len(s.sides))
@@ -59,7 +59,7 @@ func (s *setter) row(r row) []layout.Strip {
 		longest = max(longest, len(cells[i].lines))
 	}
 	var heads []layout.Box
-	if wide(s.sizes) {
+	if s.figures == across {
 		heads, r.tickAt = s.wideHeads(cells)
 		r.below = s.wideFoot(cells, named)
 	} else {
@@ -92,19 +92,19 @@ func (s *setter) cell(sd side, t words.StepText, item *page.Elem, nth int) cell 
 		body := item.Kids[1]
 		c.name, c.body, c.sum = sd.elem(body, "P"), sd.elem(body, "P"), sd.elem(body, "P")
 	}
-	c.only = layout.Break(t.Only, onlyType, sd.w(), 0)
+	c.only = layout.Break(t.Only, s.onlyType, sd.w(), 0)
 	label, indent := t.Label, 0.0
 	if s.sizes == 1 && len(label) > 0 {
-		c.label = layout.Break(label, labelType, sd.w(), 0)
+		c.label = layout.Break(label, s.labelType, sd.w(), 0)
 		if len(c.label) == 1 {
 			indent = c.label[0].Width + runInGap
 		}
-	} else if len(label) > 0 && wide(s.sizes) {
-		c.label = layout.Break(label, labelType, sd.w(), 0)
+	} else if len(label) > 0 && s.figures == across {
+		c.label = layout.Break(label, s.labelType, sd.w(), 0)
 	} else if len(label) > 0 {
-		c.label = layout.Break(label, labelType, s.labelRoom(sd, t), 0)
+		c.label = layout.Break(label, s.labelType, s.labelRoom(sd, t), 0)
 	}
-	c.lines = layout.Break(t.Body, textType, sd.w(), indent)
+	c.lines = layout.Break(t.Body, s.textType, sd.w(), indent)
 	return c
 }
 
@@ -113,14 +113,14 @@ func (s *setter) labelRoom(sd side, t words.StepText) float64 {
 	if t.Slots == nil {
 		return sd.w()
 	}
-	return min(sd.w(), sd.edge-sd.x-slotW*float64(s.sizes)-1)
+	return min(sd.w(), sd.edge-sd.x-s.slotW*float64(s.sizes)-1)
 }
 
 // rowHeads sets what stands above the texts, and makes it equally high on all sides so that the texts begin together.
 func (s *setter) rowHeads(cells []cell) []layout.Box {
 	only, label := 0.0, 0.0
 	for _, c := range cells {
-		only = max(only, float64(len(c.only))*onlyType.Leading)
+		only = max(only, float64(len(c.only))*s.onlyType.Leading)
 		if s.runsIn(c) {
 			continue
 		}
@@ -128,15 +128,15 @@ func (s *setter) rowHeads(cells []cell) []layout.Box {
 		if c.text.Slots != nil {
 			n = max(n, 1)
 		}
-		label = max(label, float64(n)*labelType.Leading)
+		label = max(label, float64(n)*s.labelType.Leading)
 	}
 	boxes := make([]layout.Box, len(cells))
 	for i, c := range cells {
 		b := &boxes[i]
-		b.Put(0, 0, layout.Set(c.only, onlyType, c.side.x, c.name))
-		b.Put(0, only, layout.Set(c.label, labelType, c.side.x, c.name))
+		b.Put(0, 0, layout.Set(c.only, s.onlyType, c.side.x, c.name))
+		b.Put(0, only, layout.Set(c.label, s.labelType, c.side.x, c.name))
 		if c.text.Slots != nil {
-			b.Put(0, only, slots(c.text.Slots, figureType, c.side.edge, c.name, s.speak(c.side)))
+			b.Put(0, only, s.slots(c.text.Slots, s.figureType, c.side.edge, c.name, s.speak(c.side)))
 		}
 		b.H = only + label
 	}
@@ -169,9 +169,9 @@ func (s *setter) closed(cells []cell, heads []layout.Box, from int, atEnd bool) 
 
 // lines sets some lines of the text of a row.
 func (s *setter) lines(c cell, from, to int) layout.Box {
-	b := layout.Set(c.lines[from:to], textType, c.side.x, c.body)
-	if wide(s.sizes) {
-		circleLetters(&b)
+	b := layout.Set(c.lines[from:to], s.textType, c.side.x, c.body)
+	if s.figures == across {
+		s.circleLetters(&b)
 	}
 	return b
 }
@@ -199,7 +199,7 @@ func (s *setter) countsAtEnd(cells []cell) bool {
 
 // furnish adds what both languages share: the boxes to tick and the tape.
 func (s *setter) furnish(b *layout.Box, r row) {
-	b.Put(0, r.tickAt, ticks(s.axis, r.ticks))
+	b.Put(0, r.tickAt, s.ticks(s.axis, r.ticks))
 	if r.below.H > 0 {
 		b.Below(countGap, r.below)
 	}
@@ -210,7 +210,7 @@ func (s *setter) furnish(b *layout.Box, r row) {
 	if len(r.tape.wedges) > 0 {
 		gap = layout.Module // the wedges bring white of their own
 	}
-	b.Below(gap, r.tape.box(s.sides[0].x, blockW))
+	b.Below(gap, r.tape.box(s.sides[0].x, s.blockW, s.tapeType))
 	b.H += layout.Module // so that the tape stays nearer to its own row than to the next
 }
 
@@ -231,11 +231,11 @@ func (s *setter) longRow(r row, cells []cell, heads []layout.Box, longest int, a
 				b.Put(0, y, s.lines(c, k, k+1))
 			}
 		}
-		b.H = y + textType.Leading
+		b.H = y + s.textType.Leading
 		strip := layout.Strip{Box: b}
 		if k == 0 {
 			strip.Space = rowSpace
-			strip.Put(0, r.tickAt, ticks(s.axis, r.ticks))
+			strip.Put(0, r.tickAt, s.ticks(s.axis, r.ticks))
 			strip.H = b.H
 		}
 		strips = append(strips, strip)

@@ -6,17 +6,16 @@ import (
 	"unicode/utf8"
 
 	"ovillo/render/layout"
-	"ovillo/render/page"
 )
 
-// header is the line at the top of every page but the first: the title, and the size where there is only one.
-func (s *setter) header() layout.Box {
+// headline is the line at the top of every page but the first: the title, and the size where there is only one.
+func (s *setter) headline() layout.Box {
 	return s.each(func(sd side) layout.Box {
 		text := sd.l.Title(s.p)
 		if s.sizes == 1 {
 			text += ", " + sd.l.InSize(s.p.Sizes[0])
 		}
-		return layout.Text(shortened(text, runningTop, s.headRoom(sd)), runningTop, false, sd.margin(), nil)
+		return layout.Text(shortened(text, s.runningTop, s.headRoom(sd)), s.runningTop, false, sd.margin(), nil)
 	})
 }
 
@@ -24,39 +23,19 @@ func (s *setter) header() layout.Box {
 func (s *setter) footer(n, of int) layout.Box {
 	var b layout.Box
 	for i, sd := range s.sides {
-		room := columnW - 1
+		room := s.columnW - 1
 		if !s.two() {
-			room = blockW - 20
+			room = s.blockW - 20
 		}
-		b.Put(0, 0, layout.Text(s.imprint(sd, i == 0, room), runningEnd, false, sd.margin(), nil))
+		b.Put(0, 0, layout.Text(s.imprint(sd, i == 0, room), s.runningEnd, false, sd.margin(), nil))
 	}
 	number := fmt.Sprintf("%d / %d", n, of)
 	if s.two() {
-		b.Put(0, 0, layout.TextCentred(number, runningEnd, true, spine, nil))
+		b.Put(0, 0, layout.TextCentred(number, s.runningEnd, true, s.spine, nil))
 	} else {
-		b.Put(0, 0, layout.TextRight(number, runningEnd, true, blockW, nil))
+		b.Put(0, 0, layout.TextRight(number, s.runningEnd, true, s.blockW, nil))
 	}
 	return b
-}
-
-// bind turns sheets into pages with header and footer.
-func (s *setter) bind(sheets []layout.Sheet, paper Paper) []page.Page {
-	_, _, left, top := paper.Sheet()
-	pages := make([]page.Page, len(sheets))
-	for i, sheet := range sheets {
-		var b layout.Box
-		if i == 0 {
-			b.Put(left, top, sheet.Box)
-		} else {
-			b.Put(left, top, s.header())
-			b.Put(left, top+bodyTop, sheet.Box)
-		}
-		b.Put(left, top+footTop, s.footer(i+1, len(sheets)))
-		pages[i] = paper.Blank()
-		pages[i].Items = b.Items
-		pages[i].Label = fmt.Sprint(i + 1)
-	}
-	return pages
 }
 
 // imprint is what the foot says: designer, edition and terms, as much of it as there is room for.
@@ -76,11 +55,11 @@ func (s *setter) imprint(sd side, first bool, room float64) string {
 		parts = append(parts, own) // last, so that it stays where there is little room
 	}
 	text := strings.Join(parts, " · ")
-	for len(parts) > 1 && runningEnd.Width(text, false) > room {
+	for len(parts) > 1 && s.runningEnd.Width(text, false) > room {
 		parts = parts[1:]
 		text = strings.Join(parts, " · ")
 	}
-	return shortened(text, runningEnd, room)
+	return shortened(text, s.runningEnd, room)
 }
 
 // shortened cuts a text that must be one line, at a word, with a sign that it goes on.

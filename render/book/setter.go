@@ -4,10 +4,12 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/render/layout"
 	"ovillo/render/page"
+	"ovillo/render/words"
 )
 
 // setter makes the flow of a document, section by section.
 type setter struct {
+	look
 	p     *plan.Pattern
 	sides []side
 	sizes int
@@ -19,7 +21,10 @@ type setter struct {
 
 	chapter int // the number of the part or of the steps at hand
 
+	level int // of the bookmarks above all of the volume's but its title
+
 	flow    []layout.Strip
+	sheets  []layout.Sheet
 	marks   map[string]heading // bookmarks by the mark of their strip
 	charted map[int]bool       // the charts that are drawn already
 }
@@ -30,19 +35,22 @@ type heading struct {
 	level int
 }
 
-func newSetter(p *plan.Pattern, o Options) *setter {
+func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.Elem) *setter {
 	s := &setter{
-		p: p, sizes: len(p.Sizes), sides: facing(o.Langs, len(p.Sizes)), axis: spine,
-		root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, marks: map[string]heading{},
+		look: lookOf(o.Paper, o.Edition.Has(Large), len(langs), len(p.Sizes)),
+		p:    p, sizes: len(p.Sizes),
+		root: root, marks: map[string]heading{},
 	}
-	if len(s.sides) == 1 {
-		s.axis = tickW / 2
+	s.sides = s.sidesOf(langs)
+	s.axis = s.spine
+	if !s.two() {
+		s.axis = s.tickW / 2
 	}
 	return s
 }
 
 // two reports whether two languages face each other.
-func (s *setter) two() bool { return len(s.sides) == 2 }
+func (s *setter) two() bool { return s.arrangement == facing }
 
 // section opens a section of the document.
 func (s *setter) section() {
@@ -72,5 +80,8 @@ func (s *setter) bookmark(strip *layout.Strip, mark string, level int, title fun
 		text += title(sd)
 	}
 	strip.Mark = mark
+	if len(s.marks) > 0 {
+		level += s.level
+	}
 	s.marks[mark] = heading{text, level}
 }

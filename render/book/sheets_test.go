@@ -48,7 +48,7 @@ func TestContinuedHeads(t *testing.T) {
 	mark := languages(t, "en")[0].Say(words.ContinuedMark)
 	starts := map[int]bool{}
 	for _, o := range doc.Outline {
-		starts[o.Page] = starts[o.Page] || o.Y < 21+bodyTop+1
+		starts[o.Page] = starts[o.Page] || o.Y < 21+usual.bodyTop+1
 	}
 	found := 0
 	for i, p := range doc.Pages {
@@ -179,14 +179,14 @@ func TestMetadata(t *testing.T) {
 }
 
 func TestShortened(t *testing.T) {
-	if got := shortened("Mallas Vega", runningTop, 80); got != "Mallas Vega" {
+	if got := shortened("Mallas Vega", usual.runningTop, 80); got != "Mallas Vega" {
 		t.Errorf("%q", got)
 	}
-	got := shortened("Mallas calentitas para las largas tardes", runningTop, 30)
-	if !strings.HasSuffix(got, "…") || runningTop.Width(got, false) > 30 || strings.Contains(got, " …") {
+	got := shortened("Mallas calentitas para las largas tardes", usual.runningTop, 30)
+	if !strings.HasSuffix(got, "…") || usual.runningTop.Width(got, false) > 30 || strings.Contains(got, " …") {
 		t.Errorf("%q", got)
 	}
-	if got := shortened("Schnellstrickanleitungsheftchen", runningTop, 10); runningTop.Width(got, false) > 10 {
+	if got := shortened("Schnellstrickanleitungsheftchen", usual.runningTop, 10); usual.runningTop.Width(got, false) > 10 {
 		t.Errorf("one long word stays %q", got)
 	}
 }

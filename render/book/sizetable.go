@@ -54,7 +54,7 @@ func (s *setter) gridOf() grid {
 
 // gridWith divides the block with names so wide, and sizes no wider than most.
 func (s *setter) gridWith(name, tail, most float64) grid {
-	g := grid{values: tableType, small: tableSmallType, name: s.sides[0].x}
+	g := grid{values: s.tableType, small: s.tableSmallType, name: s.sides[0].x}
 	if !s.two() {
 		name += 12
 	}
@@ -62,16 +62,16 @@ func (s *setter) gridWith(name, tail, most float64) grid {
 	g.letter = g.name + name
 	g.first = g.letter + letterW
 	if !s.two() {
-		right := blockW - s.hangs()
+		right := s.blockW - s.hangs()
 		g.size = min(most, (right-g.first)/float64(s.sizes))
 		if s.sizes > 2 {
 			g.first = right - g.size*float64(s.sizes) // over the columns of the counts; one or two stay near their names
 		}
 		return g
 	}
-	g.size = min(most, (blockW-g.first-tailGap-tail)/float64(s.sizes))
-	g.tail = max(g.first+g.size*float64(s.sizes)+tailGap, spineR)
-	g.tailW = blockW - g.tail
+	g.size = min(most, (s.blockW-g.first-tailGap-tail)/float64(s.sizes))
+	g.tail = max(g.first+g.size*float64(s.sizes)+tailGap, s.spineR)
+	g.tailW = s.blockW - g.tail
 	return g
 }
 
@@ -80,7 +80,7 @@ func (s *setter) hangs() float64 {
 	if !slices.ContainsFunc(s.p.Body, func(b plan.BodyMeasure) bool { return b.Memory }) {
 		return 0
 	}
-	return markGap + tableType.Width(words.FromMemory, false)
+	return markGap + s.tableType.Width(words.FromMemory, false)
 }
 
 // end is the right edge of the column of a size.
@@ -89,7 +89,7 @@ func (g grid) end(i int) float64 { return g.first + g.size*float64(i+1) }
 // tableEnd is the right edge of a shared table.
 func (s *setter) tableEnd(g grid) float64 {
 	if s.two() {
-		return blockW
+		return s.blockW
 	}
 	return g.end(s.sizes - 1)
 }
@@ -128,13 +128,13 @@ func (s *setter) tableHead(g grid, table *page.Elem) layout.Box {
 	for i, sd := range s.sides {
 		x, w := s.nameAt(g, i)
 		th := sd.elem(tr, "TH")
-		b.Put(0, 0, layout.Set(layout.Break(rich.T(sd.l.Say(words.CircleYourSize)), sizeType, w, 0), sizeType, x, th))
+		b.Put(0, 0, layout.Set(layout.Break(rich.T(sd.l.Say(words.CircleYourSize)), s.sizeType, w, 0), s.sizeType, x, th))
 	}
 	y := 0.0
 	for n, sd := range s.sides {
-		style := figureType
+		style := s.figureType
 		if n == 1 {
-			style = sizeType
+			style = s.sizeType
 		}
 		line := 0.0
 		style = s.nameType(sd, style, g.size-1)
@@ -179,10 +179,10 @@ func (s *setter) bodyNotes() []layout.Strip {
 		var text layout.Box
 		x, w := sd.x, sd.w()
 		if !s.two() {
-			w = blockW - x
+			w = s.blockW - x
 		}
 		for _, note := range sd.l.BodyNotes(s.p) {
-			text.Below(0, layout.Set(layout.Break(rich.T(note), captionType, w, 0), captionType, x, sd.elem(s.sect, "P")))
+			text.Below(0, layout.Set(layout.Break(rich.T(note), s.captionType, w, 0), s.captionType, x, sd.elem(s.sect, "P")))
 		}
 		return text
 	})
@@ -259,7 +259,7 @@ func (s *setter) measureGroup(g grid, table *page.Elem, head words.Key, units []
 		tr := table.New("TR")
 		b := s.tableName(g, tr, g.values, m.name)
 		if m.letter != "" {
-			b.Put(0, 0, layout.Text(m.letter, letterType, false, g.letter, tr.New("TD")))
+			b.Put(0, 0, layout.Text(m.letter, s.letterType, false, g.letter, tr.New("TD")))
 		}
 		for i, v := range m.values {
 			s.measureCell(&b, g, tr.New("TD"), units, i, v, m.memory)
@@ -294,14 +294,14 @@ func (s *setter) measureCell(b *layout.Box, g grid, td *page.Elem, units []unit,
 // groupHead is the head of a group: its name in each language, the units over their columns, a hairline below.
 func (s *setter) groupHead(g grid, table *page.Elem, name func(sd side) string, units []unit) layout.Strip {
 	tr := table.New("TR")
-	b := s.tableName(g, tr, tableHeadType, name)
+	b := s.tableName(g, tr, s.tableHeadType, name)
 	for i := range s.p.Sizes {
 		for k, u := range units {
 			end := g.end(i)
 			if k == 0 && len(units) == 2 {
 				end = g.cmEnd(i)
 			}
-			b.Put(0, 0, layout.TextRight(s.signOf(u), sizeType, false, end, nil))
+			b.Put(0, 0, layout.TextRight(s.signOf(u), s.sizeType, false, end, nil))
 		}
 	}
 	b.H = layout.Snap(b.H)

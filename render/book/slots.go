@@ -11,12 +11,12 @@ import (
 // slots sets one text a size in the columns that end at edge, each at the right of its column. Every second size is
 // heavier: place first, weight second, never colour. A row with a text too wide for its column is set smaller as a
 // whole. spoken, if given, is what a screen reader says for each.
-func slots(texts []string, s layout.Style, edge float64, elem *page.Elem, spoken func(i int, text string) string) layout.Box {
+func (k *look) slots(texts []string, s layout.Style, edge float64, elem *page.Elem, spoken func(i int, text string) string) layout.Box {
 	base := s.Baseline()
-	s = fitting(texts, s, slotW-1.2)
+	s = fitting(texts, s, k.slotW-1.2)
 	b := layout.Box{H: s.Leading}
 	for i, text := range texts {
-		x := edge - slotW*float64(len(texts)-1-i)
+		x := edge - k.slotW*float64(len(texts)-1-i)
 		box := layout.TextRight(text, s, i%2 == 1, x, elem)
 		g := box.Items[0].(page.Glyphs)
 		g.Base = base
@@ -75,19 +75,19 @@ func (s *setter) nameType(sd side, style layout.Style, w float64) layout.Style {
 
 // sizeHead is the head of the size columns: a rule over the block and the name of each size in each language.
 func (s *setter) sizeHead() layout.Strip {
-	if s.sizes == 1 {
+	if s.sizes == 1 || s.figures == named {
 		return layout.Strip{}
 	}
 	var b layout.Box
-	b.Add(layout.Rule(0, 0, blockW, 0, 0.25))
-	if wide(s.sizes) {
+	b.Add(layout.Rule(0, 0, s.blockW, 0, 0.25))
+	if s.figures == across {
 		b.Put(0, 0, s.wideSizeHead())
 		b.H = layout.Snap(b.H) + layout.Module
 		return layout.Strip{Box: b, Heading: true, Keep: true}
 	}
 	for _, sd := range s.sides {
-		if len(s.sides) == 2 {
-			b.Put(0, 0, layout.Text(sd.l.Say(words.SizeHead), sizeType, false, sd.x, nil))
+		if s.two() {
+			b.Put(0, 0, layout.Text(sd.l.Say(words.SizeHead), s.sizeType, false, sd.x, nil))
 		}
 		b.Put(0, 0, s.sizeNames(sd))
 	}
@@ -100,15 +100,15 @@ func (s *setter) sizeNames(sd side) layout.Box {
 	var b layout.Box
 	var cells [][]layout.Line
 	lines := 1
-	style := s.nameType(sd, sizeType, slotW-1)
+	style := s.nameType(sd, s.sizeType, s.slotW-1)
 	for i := range s.p.Sizes {
 		name := breakable(sd.l.SizeName(s.p.Sizes[i]))
-		cell := layout.Break(weigh(name, i), style, slotW-1, 0)
+		cell := layout.Break(weigh(name, i), style, s.slotW-1, 0)
 		cells = append(cells, cell)
 		lines = max(lines, len(cell))
 	}
 	for i, cell := range cells {
-		x := sd.edge - slotW*float64(s.sizes-1-i)
+		x := sd.edge - s.slotW*float64(s.sizes-1-i)
 		drop := style.Leading * float64(lines-len(cell))
 		b.Put(0, drop, layout.SetRight(cell, style, x, nil))
 	}

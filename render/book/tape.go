@@ -84,9 +84,9 @@ func (t *tape) shape(first, last plan.Nums, worked [][]plan.RowFact) {
 }
 
 // box draws the tape with its left edge at x, in lines that end before right.
-func (t *tape) box(x, right float64) layout.Box {
+func (t *tape) box(x, right float64, style layout.Style) layout.Box {
 	w := cellW
-	if need := tapeType.Width(strconv.Itoa(t.last), true) + 1; need > w {
+	if need := style.Width(strconv.Itoa(t.last), true) + 1; need > w {
 		w = need
 	}
 	cells := t.last - t.first + 1
@@ -94,7 +94,7 @@ func (t *tape) box(x, right float64) layout.Box {
 	perLine := (cells-1)/lines + 1 // lines of one length, lest a last cell stand alone
 	var b layout.Box
 	for from := t.first; from <= t.last; from += perLine {
-		line := t.line(from, min(from+perLine-1, t.last), x, w)
+		line := t.line(from, min(from+perLine-1, t.last), x, w, style)
 		if b.H > 0 {
 			b.H += layout.Module
 		}
@@ -103,7 +103,7 @@ func (t *tape) box(x, right float64) layout.Box {
 	return b
 }
 
-func (t *tape) line(from, to int, x, w float64) layout.Box {
+func (t *tape) line(from, to int, x, w float64, style layout.Style) layout.Box {
 	var b layout.Box
 	top := 0.0
 	if len(t.wedges) > 0 {
@@ -116,7 +116,7 @@ func (t *tape) line(from, to int, x, w float64) layout.Box {
 		if t.wedges[n] {
 			b.Add(layout.Wedge(l+w/2, top-0.7-wedgeH, wedgeW, wedgeH))
 		}
-		b.Put(0, top, layout.TextCentred(strconv.Itoa(n), tapeType, t.ends[n], l+w/2, nil))
+		b.Put(0, top, layout.TextCentred(strconv.Itoa(n), style, t.ends[n], l+w/2, nil))
 		switch {
 		case t.ends[n]:
 			b.Add(layout.Rule(l+w, top-0.1, l+w, top+cellH+0.1, 0.55))

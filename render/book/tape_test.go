@@ -80,7 +80,7 @@ func TestTapeLines(t *testing.T) {
 		tp := &tape{first: 2, last: last, ends: map[int]bool{last: true}, wedges: map[int]bool{3: true}}
 		next := 2
 		perLine := map[float64]int{}
-		for _, it := range tp.box(8, blockW).Items {
+		for _, it := range tp.box(8, usual.blockW, usual.tapeType).Items {
 			g, ok := it.(page.Glyphs)
 			if !ok {
 				continue
@@ -90,7 +90,7 @@ func TestTapeLines(t *testing.T) {
 			}
 			next++
 			perLine[g.Base]++
-			if k := inkOf(g); k.left < 8 || k.right > blockW {
+			if k := inkOf(g); k.left < 8 || k.right > usual.blockW {
 				t.Errorf("to %d: %s stands from %.2f to %.2f", last, g.Text, k.left, k.right)
 			}
 		}
@@ -109,15 +109,15 @@ func TestTapeLines(t *testing.T) {
 
 func TestTicks(t *testing.T) {
 	for n, want := range map[int]float64{0: 0, 1: 5, 2: 10, 4: 18.75} {
-		b := ticks(spine, n)
+		b := usual.ticks(usual.spine, n)
 		if b.H != want || len(b.Items) != n {
 			t.Errorf("%d boxes are %d and %v high, want %v", n, len(b.Items), b.H, want)
 		}
 	}
-	box := ticks(spine, 1).Items[0].(page.Path)
+	box := usual.ticks(usual.spine, 1).Items[0].(page.Path)
 	left, right := box.Cmds[0].P[0].X-box.Width/2, box.Cmds[1].P[0].X+box.Width/2
-	if right-left < tickW-1e-9 || right-left > tickW+1e-9 || (left+right)/2 != spine {
-		t.Errorf("a box from %v to %v, want %v round %v", left, right, tickW, spine)
+	if right-left < usual.tickW-1e-9 || right-left > usual.tickW+1e-9 || (left+right)/2 != usual.spine {
+		t.Errorf("a box from %v to %v, want %v round %v", left, right, usual.tickW, usual.spine)
 	}
 }
 

@@ -18,7 +18,7 @@ const endW = 17.0
 // stripColumns are the left edge of the first size in the shared strip and the width of a size.
 func (s *setter) stripColumns() (left, w float64) {
 	left = s.sides[0].x + endW
-	right := blockW
+	right := s.blockW
 	if s.two() {
 		right -= endW
 	}
@@ -48,25 +48,25 @@ func (s *setter) wideSizeHead() layout.Box {
 	left, w := s.stripColumns()
 	var b layout.Box
 	first := s.sides[0]
-	b.Put(0, 0, s.endWords(func(sd side) rich.Text { return rich.T(sd.l.Say(words.SizeHead)) }, sizeType, nil))
+	b.Put(0, 0, s.endWords(func(sd side) rich.Text { return rich.T(sd.l.Say(words.SizeHead)) }, s.sizeType, nil))
 	lines := 1
-	style := s.nameType(first, sizeType, w-1)
+	style := s.nameType(first, s.sizeType, w-1)
 	for i, size := range s.p.Sizes {
 		cell := layout.Break(weigh(breakable(first.l.SizeName(size)), i), style, w-1, 0)
 		lines = max(lines, len(cell))
 		for k, line := range cell {
 			x := left + w*(float64(i)+0.5) - line.Width/2
-			b.Put(0, sizeType.Leading*float64(k), layout.Set([]layout.Line{line}, style, x, nil))
+			b.Put(0, s.sizeType.Leading*float64(k), layout.Set([]layout.Line{line}, style, x, nil))
 		}
 	}
-	b.H = sizeType.Leading * float64(lines)
+	b.H = s.sizeType.Leading * float64(lines)
 	return b
 }
 
 // endWords sets a word of each language at its end of the strip, on the line of the figures.
 func (s *setter) endWords(text func(sd side) rich.Text, style layout.Style, elem []*page.Elem) layout.Box {
 	var b layout.Box
-	drop := figureType.Baseline() - style.Baseline()
+	drop := s.figureType.Baseline() - style.Baseline()
 	for i, sd := range s.sides {
 		var e *page.Elem
 		if elem != nil {
@@ -76,7 +76,7 @@ func (s *setter) endWords(text func(sd side) rich.Text, style layout.Style, elem
 		if i == 0 {
 			b.Put(0, drop, layout.Set(lines, style, sd.x, e))
 		} else {
-			b.Put(0, drop, layout.SetRight(lines, style, blockW, e))
+			b.Put(0, drop, layout.SetRight(lines, style, s.blockW, e))
 		}
 	}
 	b.H = layout.Snap(max(b.H-drop, 0))
@@ -102,13 +102,13 @@ func (s *setter) wideHeads(cells []cell) (heads []layout.Box, tickAt float64) {
 		}
 	}
 	heads = s.rowHeads(bare)
-	strip := s.centred(figures, figureType, cells[0].name)
+	strip := s.centred(figures, s.figureType, cells[0].name)
 	if short {
 		names := []*page.Elem{cells[0].name}
 		if s.two() {
 			names = append(names, cells[1].name)
 		}
-		strip.Put(0, 0, s.endWords(func(sd side) rich.Text { return cells[s.nth(sd)].text.Label }, labelType, names))
+		strip.Put(0, 0, s.endWords(func(sd side) rich.Text { return cells[s.nth(sd)].text.Label }, s.labelType, names))
 	}
 	top := heads[0].H
 	for i := range heads {
@@ -134,7 +134,7 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 	count := cells[0].text.Count
 	counted := count != nil && count.Slots != nil
 	for i, figures := range named.figures {
-		line := s.centred(figures, figureType, nil)
+		line := s.centred(figures, s.figureType, nil)
 		letter := letters[i : i+1]
 		if counted && slices.Equal(figures, count.Slots) {
 			continue
@@ -144,7 +144,7 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 	}
 	switch {
 	case counted:
-		line := s.centred(count.Slots, figureType, cells[0].sum)
+		line := s.centred(count.Slots, s.figureType, cells[0].sum)
 		line.Add(layout.Rule(left, 0, left+w*float64(s.sizes), 0, sumLine))
 		s.countEnds(&line, cells, named)
 		b.Below(0, line)
@@ -155,7 +155,7 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 				return layout.Box{}
 			}
 			box := s.sumText(sd, c.text.Count, c.sum)
-			circleLetters(&box)
+			s.circleLetters(&box)
 			return box
 		})
 		if b.H > 0 {
@@ -170,7 +170,7 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 func (s *setter) letterEnds(line *layout.Box, letter string) {
 	circled(line, s.sides[0].x+circleD/2, 0, letter, nil, "")
 	if s.two() {
-		circled(line, blockW-circleD/2, 0, letter, nil, "")
+		circled(line, s.blockW-circleD/2, 0, letter, nil, "")
 	}
 }
 
@@ -183,17 +183,17 @@ func (s *setter) countEnds(line *layout.Box, cells []cell, named lettering) {
 			inset = circleD + 1.2
 		}
 	}
-	drop := figureType.Baseline() - unitType.Baseline()
+	drop := s.figureType.Baseline() - s.unitType.Baseline()
 	for i, c := range cells {
 		if c.text.Count == nil {
 			continue
 		}
-		unit := layout.Break(c.text.Count.Unit, unitType, endW-1-inset, 0)
+		unit := layout.Break(c.text.Count.Unit, s.unitType, endW-1-inset, 0)
 		var box layout.Box
 		if i == 0 {
-			box = layout.Set(unit, unitType, c.side.x+inset, c.sum)
+			box = layout.Set(unit, s.unitType, c.side.x+inset, c.sum)
 		} else {
-			box = layout.SetRight(unit, unitType, blockW-inset, c.sum)
+			box = layout.SetRight(unit, s.unitType, s.blockW-inset, c.sum)
 		}
 		line.Put(0, drop, box)
 		line.H = layout.Snap(line.H - drop)

@@ -83,7 +83,7 @@ func (s *setter) yarnStrip(g grid, table *page.Elem, yarn, nth int, line yarnLin
 	tr := table.New("TR")
 	b := s.tableName(g, tr, style, line.name)
 	if nth == 0 && len(s.p.Yarns) > 1 {
-		b.Put(0, 0, layout.Text(words.YarnLetter(yarn), letterType, false, g.letter, tr.New("TD")))
+		b.Put(0, 0, layout.Text(words.YarnLetter(yarn), s.letterType, false, g.letter, tr.New("TD")))
 	}
 	for i, a := range s.p.Yarns[yarn].Amount {
 		lines := layout.Break(weigh(line.value(a), i), style, g.size-1, 0)

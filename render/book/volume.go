@@ -1,0 +1,129 @@
+package book
+
+import (
+	"fmt"
+	"strings"
+
+	"ovillo/compile/plan"
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/words"
+)
+
+// A volume is a document from its title page to its end. Two languages face each other in one, or have one each, one after
+// the other.
+
+// volumes begins the volumes of a document.
+func (o Options) volumes(p *plan.Pattern, root *page.Elem) []*setter {
+	if len(o.Langs) == 1 || !o.turns() {
+		return []*setter{newSetter(p, o, o.Langs, root)}
+	}
+	var list []*setter
+	for _, l := range o.Langs {
+		part := root.New("Part")
+		part.Lang = l.Tag()
+		s := newSetter(p, o, []*words.Language{l}, part)
+		s.level = 1
+		list = append(list, s)
+	}
+	return list
+}
+
+// turns reports whether two languages take turns: where it is asked for, in large print, which has one column, and on sheets
+// too narrow for two.
+func (o Options) turns() bool {
+	w, _ := o.Paper.Block()
+	return o.Has(After) || o.Has(Large) || w < layout.BlockW
+}
+
+// compose makes the sheets of a volume.
+func (s *setter) compose() {
+	s.front()
+	s.beforeYouStart(s.startsSheet())
+	s.howToRead()
+	s.abbreviations()
+	s.specials()
+	s.parts(s.startsSheet())
+	s.finishing()
+	s.colophon()
+	s.sheets = layout.Paginate(s.flow, s.frontH, s.bodyH)
+	if n := len(s.sheets); n > 1 {
+		s.ruledNotes(&s.sheets[n-1], s.bodyH)
+	}
+}
+
+// runOn is how much of a sheet must be filled for what starts a new sheet to do so. A sheet with a few lines on it and
+// nothing else looks like a mistake.
+const runOn = 0.4
+
+// startsSheet reports whether a section that should start a sheet does. It does behind the title page at any rate.
+func (s *setter) startsSheet() bool {
+	n, filled := layout.Fill(s.flow, s.frontH, s.bodyH)
+	return n <= 1 || filled > runOn*s.bodyH
+}
+
+// bind makes pages of the sheets of all volumes, with header and footer, and bookmarks from where the marked strips came to
+// stand.
+func bind(doc *page.Document, volumes []*setter) {
+	total := 0
+	for _, s := range volumes {
+		total += len(s.sheets)
+	}
+	for _, s := range volumes {
+		before := len(doc.Pages)
+		for i, sheet := range s.sheets {
+			for _, m := range sheet.Marks {
+				h := s.marks[m.Name]
+				doc.Outline = append(doc.Outline, page.Outline{Title: h.title, Level: h.level, Page: before + m.Sheet, Y: s.topOf(m.Sheet) + m.Y})
+			}
+			p := s.paper.Blank()
+			p.Items = s.dressed(i, before+i+1, total).Items
+			p.Label = fmt.Sprint(before + i + 1)
+			doc.Pages = append(doc.Pages, p)
+		}
+	}
+}
+
+// topOf is where the body of a sheet starts on its page.
+func (s *setter) topOf(sheet int) float64 {
+	if sheet == 0 || !s.header {
+		return s.top
+	}
+	return s.top + s.bodyTop
+}
+
+// dressed is a sheet at its place on the page, with header and footer.
+func (s *setter) dressed(sheet, number, total int) layout.Box {
+	var b layout.Box
+	if sheet > 0 && s.header {
+		b.Put(s.left, s.top, s.headline())
+	}
+	b.Put(s.left, s.topOf(sheet), s.sheets[sheet].Box)
+	b.Put(s.left, s.top+s.footTop, s.footer(number, total))
+	return b
+}
+
+// describe fills in what a file says about itself.
+func describe(doc *page.Document, p *plan.Pattern, volumes []*setter) {
+	var titles []string
+	for _, s := range volumes {
+		for _, sd := range s.sides {
+			title := sd.l.Title(p)
+			if own := sd.l.SetFor(p); own != "" {
+				title += ", " + own
+			}
+			titles = append(titles, title)
+		}
+	}
+	doc.Title = strings.Join(titles, " · ")
+	doc.Author = p.By
+	if p.Date != "" {
+		doc.Created = p.Date
+		if len(doc.Created) == len("2026-03") {
+			doc.Created += "-01"
+		}
+	}
+	if len(p.Source) > 0 {
+		doc.Source, doc.SourceName = p.Source, p.Name+".ovillo"
+	}
+}
