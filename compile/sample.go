@@ -40,7 +40,7 @@ func (c *checker) readSample() {
 		return
 	}
 	c.sample = s
-	c.pat.Sample = &plan.Sample{Size: s.size, Milligrams: make([]int64, len(c.pat.Yarns))}
+	c.pat.Sample = &plan.Sample{Size: s.size, Made: c.pat.Sizes[s.size], Milligrams: make([]int64, len(c.pat.Yarns))}
 	for _, l := range b[0].Body {
 		if w, ok := l.Node.(*lang.SampleWeight); ok {
 			c.sampleWeight(s, w)

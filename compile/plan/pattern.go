@@ -131,7 +131,8 @@ type Swatch struct {
 
 // Sample is the piece that was made and weighed.
 type Sample struct {
-	Size       int     // which size it is
+	Size       int     // which size it is; -1 where the pattern is in other sizes alone
+	Made       Size    // that size
 	Milligrams []int64 // by yarn, as they stand in Pattern.Yarns; 0: not weighed apart
 	All        int64   // milligrams of all yarns together; 0: not weighed so
 	Measures   []SampleMeasure

@@ -60,7 +60,7 @@ var whyNot = map[string]line{"swatch": whyNoSwatch, "gauge": whyNoGauge, "ball":
 // basisOf is the swatch or the sample that a yarn was weighed in.
 func (c *context) basisOf(y plan.Yarn) rich.Text {
 	if y.BySample && c.p.Sample != nil {
-		return fill(c.l.voice.line(weighedSample), c.l.InSize(c.p.Sizes[c.p.Sample.Size]), c.weights(c.p.Sample))
+		return fill(c.l.voice.line(weighedSample), c.l.InSize(c.p.Sample.Made), c.weights(c.p.Sample))
 	}
 	s := y.Swatch
 	if s == nil {

@@ -37,7 +37,7 @@ func TestEstimate(t *testing.T) {
 			"Cantidades según una muestra pesada de 3 repeticiones de punto abanico por 8 hileras. Incluyen la costura y un 7,5 % para cabos y muestra."},
 		{"a sample weighed by yarn, with all there is", func(p *plan.Pattern, sand, kelp *plan.Yarn) {
 			sand.Amount, kelp.Amount, sand.BySample, kelp.BySample, p.Allowance = amount, amount, true, true, 100
-			p.Sample = &plan.Sample{Size: 1, Milligrams: []int64{180_000, 34_500}}
+			p.Sample = &plan.Sample{Size: 1, Made: p.Sizes[1], Milligrams: []int64{180_000, 34_500}}
 			cord := plan.Finishing{Kind: plan.MakeCord, Yarn: 1, Length: plan.Lengths{100, 100, 100}}
 			pompom := plan.Finishing{Kind: plan.MakePompom, Yarn: 1, Length: plan.Lengths{100, 100, 100}}
 			p.Finish = []plan.Finishing{cord, pompom, pompom, {Kind: plan.SewRuns, Yarn: 0, Length: plan.Lengths{plan.NoLength, 100, 100}}}
@@ -45,7 +45,7 @@ func TestEstimate(t *testing.T) {
 			"Cantidades según la pieza tejida en talla M, que pesa 180 g de arena y 34,5 g de alga. Incluyen la costura, el cordón, los pompones y un 10 % para cabos y muestra."},
 		{"a sample weighed in one", func(p *plan.Pattern, sand, kelp *plan.Yarn) {
 			sand.Amount, kelp.Amount, sand.BySample, kelp.BySample = amount, amount, true, true
-			p.Sample = &plan.Sample{Size: 1, Milligrams: []int64{0, 0}, All: 214_000}
+			p.Sample = &plan.Sample{Size: 1, Made: p.Sizes[1], Milligrams: []int64{0, 0}, All: 214_000}
 		}, "Amounts are based on the piece made in size M, which weighs 214 g.",
 			"Cantidades según la pieza tejida en talla M, que pesa 214 g."},
 		{"one yarn without", func(p *plan.Pattern, sand, kelp *plan.Yarn) {
