@@ -22,12 +22,16 @@ var buildCommand = command{
 		"hat.ovillo becomes hat.pdf beside it, or where -o says: a file, a folder, or - for the standard output. A source\n" +
 			"with errors gets no PDF, and an older one stays as it is. --lang may name the words of a country: en-GB,es-MX.\n" +
 			"With --gauge the pattern is worked at your own gauge, and what changes is said. The pages say for which gauge they\n" +
-			"are and go to hat-18x9.pdf, so that they are never taken for the designer's.",
+			"are and go to hat-18x9.pdf, so that they are never taken for the designer's.\n" +
+			"A PDF holds its source as an attachment. One made with --archive does not: it is of the kind that archives keep,\n" +
+			"PDF/A-1b, which allows no attachment, and goes to hat-archive.pdf.",
 		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
 			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. --lang puede pedir\n" +
 			"las palabras de un país: en-GB,es-MX.\n" +
 			"Con --gauge el patrón se teje con otra muestra, y se dice qué cambia. Las páginas dicen para qué muestra son y\n" +
-			"van a gorro-18x9.pdf, para que no se confundan con las originales."},
+			"van a gorro-18x9.pdf, para que no se confundan con las originales.\n" +
+			"Cada PDF lleva adjunto el archivo del patrón. Con --archive no lo lleva: es el PDF que se guarda en archivos\n" +
+			"históricos y bibliotecas, PDF/A-1b, que no admite adjuntos, y va a gorro-archive.pdf."},
 	flags: []flagDef{
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
 		{name: "--lang", value: "TAG[,TAG]", help: text{
@@ -36,6 +40,7 @@ var buildCommand = command{
 		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
 			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
 		gaugeFlag,
+		{name: "--archive", help: text{"make a PDF for keeping, PDF/A-1b", "hacer un PDF para conservar, PDF/A-1b"}},
 	},
 	tail: readingsHelp,
 	run:  runBuild,
@@ -109,8 +114,9 @@ func (c *call) whyNotSet(s *loaded, err error) said {
 
 // edition is what can be chosen about the pages.
 type edition struct {
-	paper book.Paper
-	langs []string // tags; nil: those of the pattern
+	paper   book.Paper
+	langs   []string // tags; nil: those of the pattern
+	profile pdf.Profile
 }
 
 // mostLangs is how many languages fit side by side.
@@ -120,6 +126,9 @@ const mostLangs = 2
 func (c *call) edition() (e edition, wrong *said) {
 	if c.flags["--paper"] == "letter" {
 		e.paper = book.Letter
+	}
+	if c.has("--archive") {
+		e.profile = pdf.Archive
 	}
 	if !c.has("--lang") {
 		return e, nil
@@ -197,7 +206,11 @@ func (c *call) outputs(paths []string) (map[string]string, *said) {
 }
 
 func (c *call) output(path string, sources int) (string, *said) {
-	return c.outputNamed(path, stem(path)+c.gaugeSuffix()+".pdf", sources)
+	name := stem(path) + c.gaugeSuffix()
+	if c.has("--archive") {
+		name += "-archive" // both kinds are wanted side by side
+	}
+	return c.outputNamed(path, name+".pdf", sources)
 }
 
 // outputNamed says where a PDF goes that has a name of its own unless -o gives one.

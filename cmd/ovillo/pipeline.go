@@ -120,7 +120,7 @@ func setPages(p *plan.Pattern, e edition, sourceName string) ([]byte, int, error
 	}
 	doc.Source, doc.SourceName = p.Source, sourceName
 	var b bytes.Buffer
-	if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
+	if err := pdf.Write(&b, doc, pdf.Options{Profile: e.profile}); err != nil {
 		return nil, 0, err
 	}
 	return b.Bytes(), len(doc.Pages), nil

@@ -122,20 +122,17 @@ func TestInfoByPoppler(t *testing.T) {
 	})
 }
 
-// The validator of archives is a Java program that few have; the build server need not.
+// preflight is where Debian puts the classes of Apache PDFBox Preflight, a validator of PDF/A-1b.
+const preflight = "/usr/share/java/preflight.jar:/usr/share/java/xmpbox.jar:/usr/share/java/pdfbox2.jar:/usr/share/java/fontbox2.jar:" +
+	"/usr/share/java/commons-logging.jar:/usr/share/java/javax.activation.jar:/usr/share/java/jaxb-api.jar"
+
+// The sample has pictures in greys and in colours, from PNG and from JPEG, one of them with a transparent corner.
 func TestArchiveByPreflight(t *testing.T) {
-	const jars = "/usr/share/java/"
-	classes := []string{"preflight.jar", "xmpbox.jar", "pdfbox2.jar", "fontbox2.jar", "commons-logging.jar", "javax.activation.jar", "jaxb-api.jar", "commons-io.jar"}
-	for i, jar := range classes {
-		classes[i] = jars + jar
-	}
-	if _, err := os.Stat(classes[0]); err != nil {
+	first, _, _ := strings.Cut(preflight, ":")
+	if _, err := os.Stat(first); err != nil && os.Getenv("CI") == "" {
 		t.Skip("Apache PDFBox Preflight is not installed")
 	}
-	if _, err := exec.LookPath("java"); err != nil {
-		t.Skip("java is not installed")
-	}
-	out := tool(t, Options{Profile: Archive}, "java", "-cp", strings.Join(classes, ":"), "org.apache.pdfbox.preflight.Validator_A1b", "FILE")
+	out := tool(t, Options{Profile: Archive}, "java", "-cp", preflight, "org.apache.pdfbox.preflight.Validator_A1b", "FILE")
 	if !strings.Contains(out, "is a valid PDF/A-1b file") {
 		t.Error(out)
 	}
