@@ -48,6 +48,11 @@ const (
 	TickBox
 	RoundTape
 	LargePrint
+	MapHead    // heads the map of the construction: the pieces in their order
+	StartHere  // marks where the work begins, for those who pass over what stands before it
+	PageAbbrev // a page, by its number alone: p.
+	TesterHead // heads what a tester fills in
+	QueryMark  // heads a box for a question about a row
 	lastKey
 )
 
@@ -199,6 +204,53 @@ const (
 	bodyOwn
 	bodyMemory      // {} the mark
 	yarnTableWeight // the same, {} weight of a ball
+	onPage          // {} number of a page
+	pageOf          // {} page, {} pages
+	largePrintNote
+	testerNote // {} the title
+	editionLarge
+	editionLowInk
+	editionLeft
+	editionTester
+	editionOneSize
+	editionBooklet
+	editionPhone
+	photoSize // {} size
+	testName
+	testSize
+	testYarn
+	testHook
+	testGauge
+	testYarnUsed // {} yarn
+	testYarnAll
+	testTime
+	testFit
+	testUnclear
+	testUnclearWhere
+	testPattern   // {} what the pattern says
+	testCircle    // {} the sizes
+	mapChain      // a part that starts from a chain
+	mapJoined     // from one that is joined
+	mapBothSides  // along both sides of one
+	mapRing       // in an adjustable ring
+	mapChainRing  // in one of chains
+	mapFoundation // with stitches that make their own chain
+	mapFrom       // {} the edge or the part it starts on
+	mapGoesOn     // {} the edge or the part it goes on from
+	mapJoins      // {} the parts it joins
+	mapAlong      // {} the parts along whose edges it goes
+	mapRows
+	mapJoinedRounds
+	mapTurnedRounds
+	mapSpiral
+	mapSelf      // {} a part whose own edges are sewn together
+	mapSeam      // {} a part, {} the part it is sewn to
+	theElastic   // as theCord
+	theButtons   // likewise
+	subjectCraft // {} what is made
+	subjectSizes // {} the sizes
+	keywordCraft
+	keywordPattern
 	lastLine
 )
 
@@ -220,4 +272,5 @@ const (
 	levelName
 	levelText
 	fibreName
+	kindName // what is made: hat
 )

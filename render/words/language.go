@@ -18,8 +18,9 @@ import (
 
 // Language writes patterns in one language and one reading of its terms. It is safe for use by several goroutines.
 type Language struct {
-	read  *reading
-	voice voice
+	read   *reading
+	voice  voice
+	manner Manner
 }
 
 // voices makes the voice of a language for one of its readings.

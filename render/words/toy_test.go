@@ -89,9 +89,9 @@ func (y toy) fixed(k Key) string {
 
 func (y toy) line(l line) string {
 	switch l {
-	case termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText:
+	case termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam:
 		return "λ {} {}"
-	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay:
+	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay, onPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes:
 		return "λ {}"
 	}
 	return "λ"
@@ -170,6 +170,7 @@ func (y toy) motifSize(side rich.Text) rich.Text              { return y.t("▦"
 func (y toy) joinTo(space noun, again bool) rich.Text         { return y.t("∪", space.one) }
 func (y toy) startAround(r named, j joined) rich.Text         { return y.t("Δ", y.ref(r), j.name) }
 func (y toy) startAlong(a alongText) rich.Text                { return y.t("Δ", y.refs(a.runs), a.yarn.name) }
+func (y toy) run(r named) rich.Text                           { return y.ref(r) }
 func (y toy) alongRun(r named) rich.Text                      { return y.t("∥", y.ref(r)) }
 func (y toy) startIn(r named, j joined) rich.Text             { return y.t("Δ", y.ref(r), j.name) }
 func (y toy) countOff(o counting) rich.Text {

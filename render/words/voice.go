@@ -108,6 +108,7 @@ type partTalk interface {
 	startFoundation(n num, f noun) rich.Text
 	joinRing(first noun, twist bool) rich.Text
 	startAlong(a alongText) rich.Text
+	run(r named) rich.Text      // as a whole: the last round of the body
 	alongRun(r named) rich.Text // heads what is worked along one of them
 	startIn(r named, y joined) rich.Text
 	countOff(o counting) rich.Text

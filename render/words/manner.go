@@ -1,0 +1,21 @@
+package words
+
+// Manner is how a language writes what it says, where that is not as usual. The zero Manner is the usual one.
+type Manner struct {
+	Full  bool // nothing is abbreviated
+	Named bool // in a list of numbers each stands behind the name of its size
+	Left  bool // for a maker who holds the hook in the left hand: the work comes out mirrored
+}
+
+// With returns the same language writing in another manner.
+func (l *Language) With(m Manner) *Language {
+	if m == l.manner {
+		return l
+	}
+	out := *l
+	out.manner = m
+	return &out
+}
+
+// Manner returns how the language writes.
+func (l *Language) Manner() Manner { return l.manner }
