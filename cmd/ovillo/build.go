@@ -8,8 +8,6 @@ import (
 	"slices"
 	"strings"
 
-	"ovillo/compile/plan"
-	"ovillo/render/book"
 	"ovillo/render/pdf"
 	"ovillo/render/words"
 )
@@ -37,12 +35,13 @@ var buildCommand = command{
 		{name: "--lang", value: "TAG[,TAG]", help: text{
 			"one language, or two side by side; without it, those of the pattern",
 			"un idioma, o dos en columnas; si no se indica, los del patrón"}},
-		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
-			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
+		editionFlag,
+		paperFlag,
+		sizeFlag,
 		gaugeFlag,
 		{name: "--archive", help: text{"make a PDF for keeping, PDF/A-1b", "hacer un PDF para conservar, PDF/A-1b"}},
 	},
-	tail: readingsHelp,
+	tail: func(lang string) string { return editionsHelp(lang) + readingsHelp(lang) },
 	run:  runBuild,
 }
 
@@ -58,7 +57,7 @@ func runBuild(c *call) int {
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
-	outputs, wrong := c.outputs(paths)
+	outputs, wrong := c.outputs(paths, e)
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
@@ -76,6 +75,12 @@ func (c *call) build(path, output string, e edition) int {
 		c.say(msgLacksLanguage.with("path", s.file.Name, "lang", tag, "has", strings.Join(p.Languages, ", ")))
 		return failed
 	}
+	one, ok := e.only(p)
+	if !ok {
+		c.say(msgNoSize.with("path", s.file.Name, "size", e.size, "has", strings.Join(sizeNames(p), ", ")))
+		return failed
+	}
+	p = one
 	data, pages, err := setPages(p, e, s.attachedName(p))
 	if err != nil {
 		c.say(c.whyNotSet(s, err))
@@ -112,34 +117,6 @@ func (c *call) whyNotSet(s *loaded, err error) said {
 	return msgCannotSet.with("path", s.file.Name, "why", why.in(c.lang))
 }
 
-// edition is what can be chosen about the pages.
-type edition struct {
-	paper   book.Paper
-	langs   []string // tags; nil: those of the pattern
-	profile pdf.Profile
-}
-
-// mostLangs is how many languages fit side by side.
-const mostLangs = 2
-
-// edition reads the flags that choose the pages.
-func (c *call) edition() (e edition, wrong *said) {
-	if c.flags["--paper"] == "letter" {
-		e.paper = book.Letter
-	}
-	if c.has("--archive") {
-		e.profile = pdf.Archive
-	}
-	if !c.has("--lang") {
-		return e, nil
-	}
-	langs, wrong := readLangs(c.flags["--lang"])
-	for _, l := range langs {
-		e.langs = append(e.langs, l.Tag())
-	}
-	return e, wrong
-}
-
 // readLangs reads a list of tags: "en-GB,es-MX". Two readings of one language may stand side by side.
 func readLangs(list string) (langs []*words.Language, wrong *said) {
 	refuse := func(s said) ([]*words.Language, *said) { return nil, &s }
@@ -170,29 +147,11 @@ func readingsHelp(lang string) string {
 	return b.String()
 }
 
-// of settles the languages for a pattern.
-func (e edition) of(p *plan.Pattern) edition {
-	if e.langs == nil {
-		e.langs = p.Languages[:min(mostLangs, len(p.Languages))]
-	}
-	return e
-}
-
-// lacks returns the first of the languages that the pattern is not written in, "" if it has them all.
-func (e edition) lacks(p *plan.Pattern) string {
-	for _, tag := range e.langs {
-		if code, _, _ := strings.Cut(tag, "-"); !slices.Contains(p.Languages, code) {
-			return tag
-		}
-	}
-	return ""
-}
-
 // outputs says where the PDF of each source goes.
-func (c *call) outputs(paths []string) (map[string]string, *said) {
+func (c *call) outputs(paths []string, e edition) (map[string]string, *said) {
 	to, from := map[string]string{}, map[string]string{}
 	for _, path := range paths {
-		out, wrong := c.output(path, len(paths))
+		out, wrong := c.output(path, e, len(paths))
 		if wrong != nil {
 			return nil, wrong
 		}
@@ -205,12 +164,8 @@ func (c *call) outputs(paths []string) (map[string]string, *said) {
 	return to, nil
 }
 
-func (c *call) output(path string, sources int) (string, *said) {
-	name := stem(path) + c.gaugeSuffix()
-	if c.has("--archive") {
-		name += "-archive" // both kinds are wanted side by side
-	}
-	return c.outputNamed(path, name+".pdf", sources)
+func (c *call) output(path string, e edition, sources int) (string, *said) {
+	return c.outputNamed(path, stem(path)+c.gaugeSuffix()+e.suffix()+".pdf", sources)
 }
 
 // outputNamed says where a PDF goes that has a name of its own unless -o gives one.

@@ -106,7 +106,7 @@ func (s *loaded) attachedName(p *plan.Pattern) string {
 // setPages sets a checked pattern and returns the PDF and its number of pages. The PDF is whole in memory before
 // anything is written, so that nothing is written if it cannot be set.
 func setPages(p *plan.Pattern, e edition, sourceName string) ([]byte, int, error) {
-	o := book.Options{Paper: e.paper}
+	o := book.Options{Paper: e.paper, Edition: e.kind}
 	for _, tag := range e.langs {
 		l, err := words.For(tag)
 		if err != nil {

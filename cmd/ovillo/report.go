@@ -9,6 +9,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/lang/diag"
 	"ovillo/render/book"
+	"ovillo/render/layout"
 	"ovillo/render/pdf"
 	"ovillo/render/report"
 	"ovillo/render/words"
@@ -83,8 +84,10 @@ func (c *call) reportOptions(path string) (o reportOptions, wrong *said) {
 			o.format = "pdf"
 		}
 	}
-	if c.flags["--paper"] == "letter" {
-		o.paper = book.Letter
+	o.paper, _ = layout.PaperNamed(c.flags[paperFlag.name])
+	if !fullSheet(o.paper) {
+		s := msgFlagChoice.with("flag", paperFlag.name, "value", o.paper.String(), "allowed", "a4, letter")
+		return o, &s
 	}
 	if o.format != "pdf" {
 		for _, flag := range []string{"-o", "--paper"} {

@@ -102,6 +102,7 @@ var (
 	msgNothing       = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
+	msgEditions      = text{"Editions; several may be put together, with commas between them:", "Ediciones; se pueden juntar varias, separadas por comas:"}
 	msgReadings      = text{"What TAG may be, in any case:", "Lo que puede ser TAG, en mayúsculas o minúsculas:"}
 	msgAtLine        = text{"line {line}: {text}", "línea {line}: {text}"}
 	msgMeant         = text{"meant: {why}", "a propósito: {why}"}
@@ -109,6 +110,7 @@ var (
 	msgLacksLanguage = text{
 		"{path} is not written in {lang}; its languages are: {has}",
 		"{path} no está escrito en {lang}; sus idiomas son: {has}"}
+	msgNoSize           = text{"{path} has no size {size}; its sizes are: {has}", "{path} no tiene la talla {size}; sus tallas son: {has}"}
 	msgCannotSet        = text{"the pages of {path} cannot be set: {why}", "no se pueden componer las páginas de {path}: {why}"}
 	msgOneOutput        = text{"{path} is no folder, and several sources cannot go into one file", "{path} no es una carpeta, y varios patrones no caben en un archivo"}
 	msgSameOutput       = text{"{one} and {other} would both become {path}", "{one} y {other} irían los dos a {path}"}

@@ -29,6 +29,9 @@ type notes struct {
 // asides sets the notes and the schematic side by side, the schematic a little smaller if then all stands on the sheet of
 // the table, or at least the schematic does. Notes that do not fit beside it go on below, over the whole column.
 func (s *setter) asides() []layout.Strip {
+	if s.arrangement == single {
+		return s.asidesBelow()
+	}
 	n := notes{s.noteRows(s.asideColumn), s.noteRows(s.textColumn)}
 	drawn := s.schematic(schematicMost)
 	if drawn == nil {
@@ -47,6 +50,17 @@ func (s *setter) asides() []layout.Strip {
 	b.H = layout.Snap(b.H)
 	strips := []layout.Strip{{Box: b, Space: notesAbove}}
 	return append(strips, noteStrips(n.wide[k:], 2*asideSpace)...)
+}
+
+// asidesBelow sets the schematic, and the notes below it.
+func (s *setter) asidesBelow() []layout.Strip {
+	var strips []layout.Strip
+	if drawn := s.schematic(min(schematicMost, s.bodyH-40)); drawn != nil {
+		b := s.figure(drawn, (s.blockW-drawn.W)/2, s.sect)
+		b.H = layout.Snap(b.H)
+		strips = append(strips, layout.Strip{Box: b, Space: notesAbove})
+	}
+	return append(strips, noteStrips(s.noteRows(s.textColumn), notesAbove)...)
 }
 
 // height chooses how tall the schematic is, at most the height given, where so much of the sheet is left.

@@ -33,7 +33,7 @@ func (s *setter) beforeYouStart(fresh bool) {
 func (s *setter) sectionHead(key words.Key, mark string) layout.Strip {
 	b := s.each(func(sd side) layout.Box {
 		h := sd.elem(s.sect, "H2")
-		return layout.Set(layout.Break(strong(sd.l.Say(key)), s.headType, s.headRoom(sd), 0), s.headType, sd.x, h)
+		return layout.Set(layout.Break(strong(sd.l.Say(key)), s.headType, s.headRoom(sd), 0), s.headType, s.headAt(sd), h)
 	})
 	b.H += headBelow
 	strip := layout.Strip{Box: b, Space: sectionGap, Keep: true, Heading: true}
@@ -46,15 +46,26 @@ func (s *setter) headRoom(sd side) float64 {
 	if s.two() {
 		return sd.w()
 	}
-	return s.blockW - sd.x
+	return s.blockW - s.headAt(sd)
+}
+
+// headAt is where heads without a number stand: over the text, or on a narrow sheet at its edge.
+func (s *setter) headAt(sd side) float64 {
+	if s.arrangement == single {
+		return 0
+	}
+	return sd.x
 }
 
 func strong(text string) rich.Text { return rich.Text{{Text: text, Strong: true}} }
 
 // textColumn is where text stands that has nothing beside it.
 func (s *setter) textColumn(nth int) (x, w float64) {
-	if s.arrangement == apart {
+	switch s.arrangement {
+	case apart:
 		return s.boxW, s.proseR - s.boxW
+	case single:
+		return 0, s.blockW
 	}
 	sd := s.sides[nth]
 	return sd.x, sd.w()

@@ -16,21 +16,6 @@ type Options struct {
 	Edition
 }
 
-// Edition is what sets an edition apart from the usual one; several may be put together.
-type Edition uint8
-
-// The editions.
-const (
-	After      Edition = 1 << iota // two languages, one after the other
-	Large                          // large print
-	LowInk                         // black lines on white, nothing filled
-	LeftHanded                     // for makers who hold the hook in the left hand
-	Tester                         // for those who try the pattern out: numbers and room for queries
-)
-
-// Has reports whether all of some editions are among those put together.
-func (e Edition) Has(some Edition) bool { return e&some == some }
-
 // Compose sets a pattern as a document.
 func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	if n := len(o.Langs); n < 1 || n > 2 {

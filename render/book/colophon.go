@@ -27,7 +27,7 @@ func (s *setter) ruledNotes(sheet *layout.Sheet, height float64) {
 	sect := s.root.New("Sect")
 	sheet.Put(0, y, s.each(func(sd side) layout.Box {
 		h := sd.elem(sect, "H3")
-		return layout.Text(sd.l.Say(words.MyNotes), s.minorType, false, sd.x, h)
+		return layout.Text(sd.l.Say(words.MyNotes), s.minorType, false, s.headAt(sd), h)
 	}))
 	for y += s.minorType.Leading + pitch; y <= height+1e-9; y += pitch {
 		for _, sd := range s.sides {
@@ -35,7 +35,7 @@ func (s *setter) ruledNotes(sheet *layout.Sheet, height float64) {
 			if !s.two() {
 				right = s.blockW
 			}
-			sheet.Add(layout.Rule(sd.x, y, right, y, hairline))
+			sheet.Add(layout.Rule(s.headAt(sd), y, right, y, hairline))
 		}
 	}
 	sheet.H = height

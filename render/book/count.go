@@ -14,6 +14,8 @@ func (s *setter) count(sd side, c *words.CountText, elem *page.Elem) layout.Box 
 		return layout.Box{}
 	case s.sizes == 1:
 		return layout.SetRight(s.oneCount(sd, c), s.labelType, sd.edge, elem)
+	case s.figures == named:
+		return s.namedCount(sd, c, elem)
 	case c.Slots == nil:
 		return s.sumText(sd, c, elem)
 	default:

@@ -20,7 +20,7 @@ func drawn(s *scene.Scene, err error) *scene.Scene {
 }
 
 func (s *setter) titleDrawing(high float64) *scene.Scene {
-	return drawn(draw.Title(s.p, drawingW, high, s.first()))
+	return drawn(draw.Title(s.p, s.drawingW, high, s.first()))
 }
 
 func (s *setter) schematic(high float64) *scene.Scene {
@@ -32,7 +32,7 @@ func (s *setter) hereDrawing(part int) *scene.Scene {
 }
 
 func (s *setter) motifDrawing(part int, high float64) *scene.Scene {
-	return drawn(draw.Motifs(s.p, part, drawingW, high, s.first()), nil)
+	return drawn(draw.Motifs(s.p, part, s.drawingW, high, s.first()), nil)
 }
 
 func (s *setter) chartGrid(chart int, wide, high float64) *scene.Scene {

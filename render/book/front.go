@@ -14,8 +14,6 @@ import (
 // Measures of the title page.
 const (
 	introW       = 50.0
-	drawingW     = 72.0
-	drawingH     = 95.0
 	drawingLeast = 50.0 // it is no smaller, whatever has to stand below
 	afterRule    = 7.5
 	afterTitle   = 5.0
@@ -27,22 +25,43 @@ const (
 )
 
 // front sets the title page: who made what, what it is, what it looks like, what is needed, what to beware of. The
-// drawing gives way so that cautions stand on the first page.
+// drawing gives way so that cautions stand on the first page, or at least the facts where there is no room for both.
 func (s *setter) front() {
-	high := drawingH
-	for {
-		s.section()
-		s.add(s.masthead(), s.titles(), s.opening(high))
-		s.add(s.facts()...)
-		s.add(s.frontCautions()...)
-		n, h := layout.Fill(s.flow, 10*s.frontH, s.frontH)
-		if n <= 1 && h <= s.frontH || high <= drawingLeast {
+	high := s.drawingH
+	for _, all := range []bool{true, false} {
+		for high = s.drawingH; ; {
+			over := s.opened(high, all) - s.frontH
+			if over <= 0 {
+				s.opened(high, true)
+				return
+			}
+			if high <= drawingLeast {
+				break
+			}
+			high = max(drawingLeast, high-layout.Snap(over))
+		}
+		if s.arrangement != single {
+			s.opened(high, true)
 			return
 		}
-		high = max(drawingLeast, high-layout.Snap(h-s.frontH))
-		s.flow = nil
-		s.root.Kids = nil
 	}
+	s.opened(s.drawingH, true)
+}
+
+// opened begins the document with the title page, the drawing so high, and returns how far down it goes on a sheet without
+// end; the cautions may be left out.
+func (s *setter) opened(high float64, cautions bool) float64 {
+	const endless = 1e5
+	s.flow, s.root.Kids = nil, nil
+	s.section()
+	s.add(s.masthead(), s.titles())
+	s.add(s.opening(high)...)
+	s.add(s.facts()...)
+	if cautions {
+		s.add(s.frontCautions()...)
+	}
+	_, h := layout.Fill(s.flow, endless, s.frontH)
+	return h
 }
 
 // masthead is the line over the title: the designer and the edition, which goes below if both are long.
@@ -113,7 +132,7 @@ func (s *setter) titles() layout.Strip {
 	})
 	b.H = layout.Snap(b.H)
 	strip := layout.Strip{Box: b, Space: afterRule, Keep: true}
-	s.bookmark(&strip, "title", 1, func(sd side) string { return sd.l.Title(s.p) })
+	s.bookmark(&strip, titleMark, 1, func(sd side) string { return sd.l.Title(s.p) })
 	return strip
 }
 
@@ -140,10 +159,13 @@ func (s *setter) titleFits(style layout.Style, most int) bool {
 }
 
 // opening sets the introduction beside the title drawing: with two languages one at either side of it.
-func (s *setter) opening(high float64) layout.Strip {
+func (s *setter) opening(high float64) []layout.Strip {
 	drawn := s.titleDrawing(high)
-	if !s.two() {
-		return s.openingOne(drawn)
+	switch s.arrangement {
+	case apart:
+		return []layout.Strip{s.openingApart(drawn)}
+	case single:
+		return s.openingSingle(drawn)
 	}
 	var b layout.Box
 	for i, sd := range s.sides {
@@ -161,11 +183,11 @@ func (s *setter) opening(high float64) layout.Strip {
 		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.DrawingCaption, sd, sd.x, sd.w()) }))
 	}
 	b.H = layout.Snap(b.H)
-	return layout.Strip{Box: b, Space: afterTitle, Keep: true}
+	return []layout.Strip{{Box: b, Space: afterTitle, Keep: true}}
 }
 
-// openingOne is the opening with one language: the words at the left, facts among them, the drawing at the right.
-func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
+// openingApart is the opening with one language on a wide sheet: the words at the left, facts among them, the drawing at the right.
+func (s *setter) openingApart(drawn *scene.Scene) layout.Strip {
 	sd := s.sides[0]
 	w := frontTextW
 	if drawn == nil {
@@ -175,14 +197,36 @@ func (s *setter) openingOne(drawn *scene.Scene) layout.Strip {
 	b.Below(factsGap, s.factBox(0, w))
 	b.H = layout.Snap(b.H)
 	if drawn != nil {
-		x := s.blockW - (drawingW+drawn.W)/2
+		x := s.blockW - (s.drawingW+drawn.W)/2
 		right := s.figure(drawn, x, s.sect)
 		right.H = layout.Snap(right.H)
-		right.Below(captionGap, s.caption(words.DrawingCaption, sd, s.blockW-drawingW, drawingW))
+		right.Below(captionGap, s.caption(words.DrawingCaption, sd, s.blockW-s.drawingW, s.drawingW))
 		b.Put(0, 0, right)
 		b.H = layout.Snap(b.H)
 	}
 	return layout.Strip{Box: b, Space: afterTitle, Keep: true}
+}
+
+// openingSingle is the opening with one column: the drawing, and below it the words.
+func (s *setter) openingSingle(drawn *scene.Scene) []layout.Strip {
+	sd := s.sides[0]
+	var strips []layout.Strip
+	if drawn != nil {
+		b := s.figure(drawn, (s.blockW-drawn.W)/2, s.sect)
+		b.H = layout.Snap(b.H)
+		b.Below(captionGap, s.caption(words.DrawingCaption, sd, 0, s.blockW))
+		b.H = layout.Snap(b.H)
+		strips = append(strips, layout.Strip{Box: b, Space: afterTitle})
+	}
+	for i, block := range s.blocks(sd, s.p.Intro, s.introType, 0, s.blockW) {
+		block.H = layout.Snap(block.H)
+		strip := layout.Strip{Box: block.Box, Space: layout.Module}
+		if i == 0 {
+			strip.Space = factsGap
+		}
+		strips = append(strips, strip)
+	}
+	return strips
 }
 
 // intro is the introduction.
@@ -211,19 +255,36 @@ func (s *setter) caption(key words.Key, sd side, x, w float64) layout.Box {
 // facts sets the table of facts of two languages, the same fact at the same height; with one language they stand in the
 // opening already.
 func (s *setter) facts() []layout.Strip {
-	if !s.two() {
+	if s.arrangement == apart {
 		return nil
 	}
-	b := s.factRows(func(nth int) (x, w float64) { return s.sides[nth].x, s.sides[nth].w() })
-	return []layout.Strip{{Box: b, Space: factsGap}}
+	rows := s.factRows(func(nth int) (x, w float64) {
+		if s.two() {
+			return s.sides[nth].x, s.sides[nth].w()
+		}
+		return 0, s.blockW
+	})
+	if s.two() {
+		return []layout.Strip{{Box: stacked(rows, factGap), Space: factsGap}}
+	}
+	var strips []layout.Strip
+	for i, row := range rows {
+		row.H = layout.Snap(row.H)
+		strip := layout.Strip{Box: row, Space: factGap}
+		if i == 0 {
+			strip.Space = factsGap
+		}
+		strips = append(strips, strip)
+	}
+	return strips
 }
 
 func (s *setter) factBox(x, w float64) layout.Box {
-	return s.factRows(func(int) (float64, float64) { return x, w })
+	return stacked(s.factRows(func(int) (float64, float64) { return x, w }), factGap)
 }
 
 // factRows sets the facts as pairs of label and value.
-func (s *setter) factRows(column func(nth int) (x, w float64)) layout.Box {
+func (s *setter) factRows(column func(nth int) (x, w float64)) []layout.Box {
 	var rows []layout.Box
 	list := s.sect.New("L")
 	for i, sd := range s.sides {
@@ -243,7 +304,7 @@ func (s *setter) factRows(column func(nth int) (x, w float64)) layout.Box {
 			rows[k].Put(0, 0, b)
 		}
 	}
-	return stacked(rows, factGap)
+	return rows
 }
 
 // stacked puts boxes one below the other.

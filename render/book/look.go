@@ -41,6 +41,7 @@ type look struct {
 	proseR, textR                  float64 // one language: where prose ends, and the text of rows
 	slotW                          float64 // a size, where figures stand in columns
 	tickW, tickLine, tickPitch     float64 // the boxes
+	drawingW, drawingH             float64 // the most that the drawing of the title page takes
 	hang, bulletW                  float64 // room for the number of a step, and for that of an item of a list
 }
 
@@ -51,6 +52,7 @@ func lookOf(paper Paper, large bool, langs, sizes int) look {
 	k := look{
 		roles: standardType, paper: paper, left: left, top: top, blockW: w, blockH: h, header: true, slotW: 12.5,
 		tickW: 3.6, tickLine: 0.22, tickPitch: 4.5, hang: 5, bulletW: 6,
+		drawingW: 72, drawingH: 95,
 	}
 	switch {
 	case large:
@@ -61,6 +63,7 @@ func lookOf(paper Paper, large bool, langs, sizes int) look {
 		k.roles, k.header = phoneType, false
 		k.bodyH, k.frontH, k.footTop = 165, 165, 170
 		k.slotW = 13
+		k.drawingH = 75
 	default:
 		k.roles = halfType
 		k.bodyTop, k.bodyH, k.frontH, k.footTop = 8.75, 170, 177.5, 182
@@ -84,6 +87,7 @@ func (k *look) enlarge(paper Paper) {
 	k.frontH = k.bodyH
 	k.tickW, k.tickLine, k.tickPitch = 6, 0.5, 7.5
 	k.hang, k.bulletW = 9, 9
+	k.drawingW, k.drawingH = 110, 110
 }
 
 // arrange places the columns.

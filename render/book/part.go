@@ -49,7 +49,7 @@ func (s *setter) part(n int, fresh bool) {
 		return fmt.Sprintf("%d  %s", number, sd.l.PartTitle(s.p, n))
 	})
 	s.add(head)
-	if s.sizes > 1 {
+	if s.headsSizes() {
 		s.add(s.sizeHead())
 	}
 	s.list = s.sect.New("L")
@@ -129,7 +129,7 @@ func (s *setter) resumed(number string, titles []string) []layout.Strip {
 		b.Put(0, 0, layout.Text(text, s.continuedType, false, x, nil))
 	}
 	strips := []layout.Strip{{Box: b, Heading: true}}
-	if s.sizes > 1 {
+	if s.headsSizes() {
 		head := s.sizeHead()
 		head.Space = layout.Module
 		strips = append(strips, head)
@@ -243,9 +243,9 @@ func (s *setter) motifPlan(n int) []set {
 func (s *setter) stepRow(part *plan.Part, step plan.Step) row {
 	switch st := step.(type) {
 	case *plan.Row:
-		return rounds(part, st.First, st.Last)
+		return s.rounds(part, st.First, st.Last)
 	case *plan.Block:
-		return rounds(part, st.First, st.Last)
+		return s.rounds(part, st.First, st.Last)
 	case *plan.NoteStep, *plan.Counted, *plan.Grid, *plan.JoinRound: // motifs are crossed off on their plan
 		return row{}
 	}
@@ -253,8 +253,8 @@ func (s *setter) stepRow(part *plan.Part, step plan.Step) row {
 }
 
 // rounds gives one box to each of a few rounds, and a tape to many.
-func rounds(part *plan.Part, first, last plan.Nums) row {
-	if t := tapeOf(first, last); t != nil {
+func (s *setter) rounds(part *plan.Part, first, last plan.Nums) row {
+	if t := tapeOf(first, last); t != nil && !s.edition.Has(Large) {
 		t.shape(first, last, part.Worked)
 		return row{ticks: 1, tape: t}
 	}

@@ -26,7 +26,7 @@ func (s *setter) minor(head func(sd side) string, prose plan.Prose) []layout.Str
 	strips[0].Space = minorBelow
 	b := s.each(func(sd side) layout.Box {
 		h := sd.elem(s.sect, "H3")
-		return layout.Set(layout.Break(strong(head(sd)), s.minorType, s.headRoom(sd), 0), s.minorType, sd.x, h)
+		return layout.Set(layout.Break(strong(head(sd)), s.minorType, s.headRoom(sd), 0), s.minorType, s.headAt(sd), h)
 	})
 	return append([]layout.Strip{{Box: b, Space: minorSpace, Keep: true, Heading: true}}, strips...)
 }

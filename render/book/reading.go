@@ -185,9 +185,9 @@ func (s *setter) abbrevHead(lists [][]words.Abbreviation, tables []*page.Elem, d
 			}
 			b.Put(0, 0, layout.Text(head, s.abbrevType, false, at[k], th))
 		}
-		b.Add(layout.Rule(at[0], 5, right, 5, hairline))
+		b.Add(layout.Rule(at[0], s.abbrevType.Leading, right, s.abbrevType.Leading, hairline))
 	}
-	b.H = 5
+	b.H = s.abbrevType.Leading
 	return b
 }
 
@@ -238,9 +238,12 @@ func (s *setter) specials() {
 	for k, special := range lists[0] {
 		var b layout.Box
 		for i, sd := range s.sides {
-			x, w := s.textColumn(i)
 			if k >= len(lists[i]) {
 				continue
+			}
+			x, w := s.textColumn(i)
+			if s.arrangement == single { // the symbol stands where boxes to tick do elsewhere
+				x, w = sd.x, sd.w()
 			}
 			sp := lists[i][k]
 			text := layout.Set(layout.Break(sp.Head, s.innerType, w, 0), s.innerType, x, sd.elem(s.sect, "H3"))

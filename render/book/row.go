@@ -110,7 +110,7 @@ func (s *setter) cell(sd side, t words.StepText, item *page.Elem, nth int) cell 
 
 // labelRoom is how wide a label may be beside its slots.
 func (s *setter) labelRoom(sd side, t words.StepText) float64 {
-	if t.Slots == nil {
+	if t.Slots == nil || s.figures == named {
 		return sd.w()
 	}
 	return min(sd.w(), sd.edge-sd.x-s.slotW*float64(s.sizes)-1)
@@ -124,23 +124,29 @@ func (s *setter) rowHeads(cells []cell) []layout.Box {
 		if s.runsIn(c) {
 			continue
 		}
-		n := len(c.label)
-		if c.text.Slots != nil {
-			n = max(n, 1)
-		}
-		label = max(label, float64(n)*s.labelType.Leading)
+		label = max(label, s.labelBox(c).H)
 	}
 	boxes := make([]layout.Box, len(cells))
 	for i, c := range cells {
 		b := &boxes[i]
 		b.Put(0, 0, layout.Set(c.only, s.onlyType, c.side.x, c.name))
-		b.Put(0, only, layout.Set(c.label, s.labelType, c.side.x, c.name))
-		if c.text.Slots != nil {
-			b.Put(0, only, s.slots(c.text.Slots, s.figureType, c.side.edge, c.name, s.speak(c.side)))
-		}
+		b.Put(0, only, s.labelBox(c))
 		b.H = only + label
 	}
 	return boxes
+}
+
+// labelBox sets the label of a row, with the numbers of each size.
+func (s *setter) labelBox(c cell) layout.Box {
+	b := layout.Set(c.label, s.labelType, c.side.x, c.name)
+	switch {
+	case c.text.Slots == nil:
+	case s.figures == named:
+		b.Below(0, s.namedFigures(s.sizedOf(c.side, c.text.Slots), s.figureType, c.side.x, c.side.w(), c.name))
+	default:
+		b.Put(0, 0, s.slots(c.text.Slots, s.figureType, c.side.edge, c.name, s.speak(c.side)))
+	}
+	return b
 }
 
 // runsIn reports whether the label stands on the first line of the text, as it does where there is only one size.
@@ -179,7 +185,7 @@ func (s *setter) lines(c cell, from, to int) layout.Box {
 // countsAtEnd reports whether the counts stand on the last line of the text: always with one language, where they have
 // a column of their own; with two languages only for one size, if both sides have room and equally many lines.
 func (s *setter) countsAtEnd(cells []cell) bool {
-	if len(cells) == 1 {
+	if s.arrangement == apart {
 		return true
 	}
 	if s.sizes > 1 {

@@ -22,6 +22,9 @@ func (s *setter) headline() layout.Box {
 // footer is the line at the foot: edition and terms in each language, and the number of the page on the axis.
 func (s *setter) footer(n, of int) layout.Box {
 	var b layout.Box
+	if s.edition.Has(Large) {
+		return layout.Text(fmt.Sprintf("%d / %d", n, of), s.runningEnd, false, 0, nil)
+	}
 	for i, sd := range s.sides {
 		room := s.columnW - 1
 		if !s.two() {

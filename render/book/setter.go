@@ -10,10 +10,11 @@ import (
 // setter makes the flow of a document, section by section.
 type setter struct {
 	look
-	p     *plan.Pattern
-	sides []side
-	sizes int
-	axis  float64 // the middle of the boxes to tick
+	edition Edition
+	p       *plan.Pattern
+	sides   []side
+	sizes   int
+	axis    float64 // the middle of the boxes to tick
 
 	root *page.Elem // the whole document
 	sect *page.Elem // the section at hand
@@ -37,8 +38,9 @@ type heading struct {
 
 func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.Elem) *setter {
 	s := &setter{
-		look: lookOf(o.Paper, o.Edition.Has(Large), len(langs), len(p.Sizes)),
-		p:    p, sizes: len(p.Sizes),
+		look:    lookOf(o.Paper, o.Edition.Has(Large), len(langs), len(p.Sizes)),
+		edition: o.Edition,
+		p:       p, sizes: len(p.Sizes),
 		root: root, marks: map[string]heading{},
 	}
 	s.sides = s.sidesOf(langs)
@@ -70,6 +72,9 @@ func (s *setter) each(f func(sd side) layout.Box) layout.Box {
 	return b
 }
 
+// titleMark is the mark of the title, under which all else of a volume stands in the bookmarks.
+const titleMark = "title"
+
 // bookmark makes the place of a strip a bookmark. Two languages give it both names.
 func (s *setter) bookmark(strip *layout.Strip, mark string, level int, title func(sd side) string) {
 	text := ""
@@ -80,7 +85,7 @@ func (s *setter) bookmark(strip *layout.Strip, mark string, level int, title fun
 		text += title(sd)
 	}
 	strip.Mark = mark
-	if len(s.marks) > 0 {
+	if mark != titleMark {
 		level += s.level
 	}
 	s.marks[mark] = heading{text, level}

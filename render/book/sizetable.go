@@ -22,6 +22,8 @@ const (
 	hairline   = 0.1
 	noteAbove  = 1.5  // above the notes under the measures of the wearer
 	markGap    = 0.3  // between a figure and its mark
+	nameThin   = 30.0 // on a narrow sheet
+	sizeLeast  = 11.0 // with less, each figure stands behind its size
 	pairLeast  = 15.5 // with less, centimetres and inches are two tables
 	nameNarrow = 36.0
 	tailNarrow = 33.0
@@ -40,6 +42,9 @@ type grid struct {
 // gridOf divides the block for a number of sizes: centimetres and inches side by side if there is room for pairs, else in
 // two tables.
 func (s *setter) gridOf() grid {
+	if s.arrangement == single {
+		return s.narrowGrid()
+	}
 	g := s.gridWith(nameW, tailW, pairW)
 	if g.size >= pairLeast {
 		g.pairs = true
@@ -50,6 +55,27 @@ func (s *setter) gridOf() grid {
 		g.values.Size, g.small.Size = 9, 8.5
 	}
 	return g
+}
+
+// narrowGrid divides the block of a narrow sheet.
+func (s *setter) narrowGrid() grid {
+	g := grid{values: s.tableType, small: s.tableSmallType, nameW: nameThin - 2, letter: nameThin}
+	g.first = g.letter + letterW
+	right := s.blockW - s.hangs()
+	g.size = min(pairW, (right-g.first)/float64(s.sizes))
+	if s.sizes > 2 {
+		g.first = right - g.size*float64(s.sizes)
+	}
+	g.pairs = g.size >= pairLeast
+	if g.size < pairW-2 {
+		g.values.Size, g.small.Size = 9, 8.5
+	}
+	return g
+}
+
+// listsSizes reports whether the tables of sizes and yarns are set as lists, since their columns would be too narrow to read.
+func (s *setter) listsSizes() bool {
+	return s.figures == named || s.arrangement == single && s.narrowGrid().size < sizeLeast
 }
 
 // gridWith divides the block with names so wide, and sizes no wider than most.
@@ -153,6 +179,9 @@ func (s *setter) tableHead(g grid, table *page.Elem) layout.Box {
 
 // measureTable makes the strips of the table of sizes: what the finished piece measures, and whom it fits.
 func (s *setter) measureTable() []layout.Strip {
+	if s.listsSizes() {
+		return s.namedMeasures()
+	}
 	g := s.gridOf()
 	table := s.sect.New("Table")
 	var strips []layout.Strip
@@ -178,8 +207,11 @@ func (s *setter) bodyNotes() []layout.Strip {
 	b := s.each(func(sd side) layout.Box {
 		var text layout.Box
 		x, w := sd.x, sd.w()
-		if !s.two() {
+		switch s.arrangement {
+		case apart:
 			w = s.blockW - x
+		case single:
+			x, w = 0, s.blockW
 		}
 		for _, note := range sd.l.BodyNotes(s.p) {
 			text.Below(0, layout.Set(layout.Break(rich.T(note), s.captionType, w, 0), s.captionType, x, sd.elem(s.sect, "P")))

@@ -73,11 +73,11 @@ func (s *setter) nameType(sd side, style layout.Style, w float64) layout.Style {
 	return fitting(words, style, w)
 }
 
+// headsSizes reports whether figures have places that a head names.
+func (s *setter) headsSizes() bool { return s.sizes > 1 && s.figures != named }
+
 // sizeHead is the head of the size columns: a rule over the block and the name of each size in each language.
 func (s *setter) sizeHead() layout.Strip {
-	if s.sizes == 1 || s.figures == named {
-		return layout.Strip{}
-	}
 	var b layout.Box
 	b.Add(layout.Rule(0, 0, s.blockW, 0, 0.25))
 	if s.figures == across {

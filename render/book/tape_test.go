@@ -135,7 +135,7 @@ func TestRoundsGiveBoxesOrTape(t *testing.T) {
 		{plan.Nums{2, plan.Absent}, plan.Nums{3, plan.Absent}, 2, false},
 		{plan.Nums{1}, plan.Nums{500}, 1, false},
 	} {
-		r := rounds(part, c.first, c.last)
+		r := (&setter{}).rounds(part, c.first, c.last)
 		if r.ticks != c.ticks || (r.tape != nil) != c.tape {
 			t.Errorf("%v to %v: %d boxes, tape %v", c.first, c.last, r.ticks, r.tape != nil)
 		}

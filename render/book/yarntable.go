@@ -12,6 +12,9 @@ import (
 // yarnTable makes the strips of the table of yarns: for each the balls and, below, the length in metres and yards or
 // else the weight. A yarn whose amount is not known is in the notes beside the schematic, not here.
 func (s *setter) yarnTable() []layout.Strip {
+	if s.listsSizes() {
+		return s.namedYarns()
+	}
 	g := s.gridOf()
 	table := s.sect.New("Table")
 	strips := []layout.Strip{s.groupHead(g, table, func(sd side) string { return upperFirst(sd.l.YarnTableHead(s.p)) }, nil)}
