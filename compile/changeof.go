@@ -94,7 +94,7 @@ func (p *partState) countAt(k plan.Count, alone bool, z, number int) (int, bool)
 		}
 		n := 0
 		for form, of := range f.ByForm {
-			if countAs(form) == k.Form {
+			if plan.CountedAs(form) == k.Form {
 				n += of
 			}
 		}

@@ -1,9 +1,6 @@
 package compile
 
 import (
-	"cmp"
-	"sort"
-
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -35,7 +32,7 @@ func (p *partState) tally(z int, made []fabric.ID) tally {
 		t.sts++
 		t.yarns[int(el.Yarn)]++
 		f := p.c.fabrics[z].FormOf(id)
-		t.forms[countAs(f)]++
+		t.forms[plan.CountedAs(f)]++
 		if f.Group.Open() {
 			t.groups[f]++
 		}
@@ -49,80 +46,16 @@ func (p *partState) tally(z int, made []fabric.ID) tally {
 	return t
 }
 
-// countAs is the form under which a stitch is counted: a decrease, a stitch in one loop and a stitch of a shell count as
-// their stitch, a post stitch and a cluster as themselves.
-func countAs(f stitch.Form) stitch.Form {
-	c := stitch.Form{ID: f.ID, Post: f.Post, Together: 1}
-	if f.Group.Closed() {
-		c.Group, c.Of = f.Group, f.Of
-	}
-	return c
-}
-
-// counts are what prints under a row: one kind of stitch by its name, several as stitches; with spaces each kind apart.
+// counts are what prints under a row.
 func (p *partState) counts(w *working) []plan.Count {
-	c := p.c
-	ts := make([]*tally, c.z)
-	forms := map[stitch.Form]bool{}
-	spaces := map[int]bool{}
-	for z := range ts {
-		if w.last[z] == nil {
-			continue
-		}
-		t := p.tally(z, w.last[z].Made)
-		ts[z] = &t
-		for f := range t.forms {
-			forms[f] = true
-		}
-		for s := range t.spaces {
-			spaces[s] = true
+	rows := make([]*plan.RowFact, p.c.z)
+	for z := range rows {
+		if w.last[z] != nil {
+			t := p.tally(z, w.last[z].Made)
+			rows[z] = &plan.RowFact{Stitches: t.sts, Spaces: total(t.spaces), ByForm: t.forms, BySpace: t.spaces}
 		}
 	}
-	pick := func(get func(*tally) int) plan.Nums {
-		n := c.nums(plan.Absent)
-		for z, t := range ts {
-			if t != nil {
-				n[z] = get(t)
-			}
-		}
-		return n
-	}
-	var out []plan.Count
-	switch {
-	case len(forms) == 0:
-	case len(forms) == 1 || len(spaces) > 0 && len(forms) <= 3:
-		for _, f := range sortedForms(forms) {
-			out = append(out, plan.Count{Kind: plan.CountForm, Form: f, N: pick(func(t *tally) int { return t.forms[f] })})
-		}
-	default:
-		out = append(out, plan.Count{Kind: plan.CountSts, N: pick(func(t *tally) int { return t.sts })})
-	}
-	if len(spaces) > 3 || len(spaces) > 1 && sizesDiffer(ts) {
-		return append(out, plan.Count{Kind: plan.CountSpaces, N: pick(func(t *tally) int { return total(t.spaces) })})
-	}
-	for _, s := range sortedKeys(spaces) {
-		out = append(out, plan.Count{Kind: plan.CountSpaces, Chains: s, N: pick(func(t *tally) int { return t.spaces[s] })})
-	}
-	return out
-}
-
-// sizesDiffer reports whether the spaces of two sizes are of different kinds.
-func sizesDiffer(ts []*tally) bool {
-	var first *tally
-	for _, t := range ts {
-		switch {
-		case t == nil:
-		case first == nil:
-			first = t
-		default:
-			for s := range t.spaces {
-				if first.spaces[s] == 0 {
-					return true
-				}
-			}
-		}
-	}
-	return false
+	return plan.CountsAfter(rows)
 }
 
 func total(m map[int]int) int {
@@ -131,35 +64,6 @@ func total(m map[int]int) int {
 		n += v
 	}
 	return n
-}
-
-func sortedKeys(m map[int]bool) []int {
-	var out []int
-	for k := range m {
-		out = append(out, k)
-	}
-	sort.Sort(sort.Reverse(sort.IntSlice(out)))
-	return out
-}
-
-// sortedForms orders forms from short to tall, as the table does.
-func sortedForms(m map[stitch.Form]bool) []stitch.Form {
-	at := map[stitch.ID]int{}
-	for i, k := range stitch.Table {
-		at[k.ID] = i
-	}
-	var out []stitch.Form
-	for f := range m {
-		out = append(out, f)
-	}
-	sort.Slice(out, func(i, j int) bool {
-		a, b := out[i], out[j]
-		if at[a.ID] != at[b.ID] {
-			return at[a.ID] < at[b.ID]
-		}
-		return cmp.Or(cmp.Compare(a.ID, b.ID), cmp.Compare(a.Post, b.Post), cmp.Compare(a.Group, b.Group), cmp.Compare(a.Of, b.Of)) < 0
-	})
-	return out
 }
 
 // spread gathers the sizes that fail one check.

@@ -219,7 +219,7 @@ func (p *partState) lastCount(times plan.Nums, mask []bool) plan.Count {
 		last := facts[len(facts)-1]
 		count.N[z] = last.Stitches
 		for f := range last.ByForm {
-			f = countAs(f)
+			f = plan.CountedAs(f)
 			if count.Form.ID != "" && count.Form != f {
 				count.Kind = plan.CountSts
 			}

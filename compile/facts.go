@@ -18,14 +18,14 @@ type made struct {
 type content struct {
 	kinds  []made // in the order of first use
 	n      map[made]int
-	spaces int
+	spaces map[int]int // by the number of their chains
 	chains map[int]int // by yarn
 	rides  map[int]int // the chains of picots, by yarn; they lie on no edge
 }
 
 // contentOf counts what a row made, run by run.
 func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
-	c := content{n: map[made]int{}, chains: map[int]int{}, rides: map[int]int{}}
+	c := content{n: map[made]int{}, spaces: map[int]int{}, chains: map[int]int{}, rides: map[int]int{}}
 	for i := 0; i < len(ids); {
 		el := &f.Elems[ids[i]]
 		j := i + 1
@@ -33,7 +33,7 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 			c.rides[int(el.Yarn)] += r.Of + 1 // and a slip stitch, which takes about as much as a chain
 		}
 		if el.Kind == fabric.Space {
-			c.spaces++
+			c.spaces[int(el.N)]++
 			c.chains[int(el.Yarn)] += int(el.N)
 			i = j
 			continue
@@ -66,7 +66,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 	p, c, m := w.p, w.p.c, w.p.manner(w.kick.style)
 	got := contentOf(c.fabrics[z], res.Made)
 	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
-		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: got.spaces, ByForm: map[stitch.Form]int{}}
+		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: total(got.spaces), BySpace: got.spaces, ByForm: map[stitch.Form]int{}}
 	var width, height float64
 	before := p.fabricOf(z)
 	posts, plain := 0, got.plain()

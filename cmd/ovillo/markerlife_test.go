@@ -201,7 +201,7 @@ func goneTo(p *plan.Pattern, part int) bool {
 
 func TestMarkersArePlacedMovedAndRemoved(t *testing.T) {
 	parts := 0
-	for name, p := range everySource(t) {
+	look := func(name string, p *plan.Pattern) {
 		for i, part := range p.Parts {
 			for z := range p.Sizes {
 				if len(part.Markers) > 0 {
@@ -213,7 +213,15 @@ func TestMarkersArePlacedMovedAndRemoved(t *testing.T) {
 			}
 		}
 	}
-	if parts < 20 {
+	for name, p := range everySource(t) {
+		look(name, p)
+		look(name+", written out", p.Unrolled())
+		for z := range p.Sizes {
+			look(name+", one size", p.In(z))
+			look(name+", one size, written out", p.In(z).Unrolled())
+		}
+	}
+	if parts < 80 {
 		t.Errorf("markers were followed through %d parts only", parts)
 	}
 }

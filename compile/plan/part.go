@@ -452,5 +452,6 @@ type RowFact struct {
 	Texture  Texture
 	Tall     stitch.ID // its tallest stitch
 	ByForm   map[stitch.Form]int
+	BySpace  map[int]int // chain spaces by the number of their chains
 	ByYarn   map[int]int // stitches in each yarn, by its index; -1: the pattern names none
 }
