@@ -53,15 +53,24 @@ func TestParseArgs(t *testing.T) {
 	}
 }
 
-// Flags are looked up before the command is known, so one name cannot mean two things.
+// Flags are looked up before the command is known, so one name cannot mean two things. A command may take less than another:
+// the report is set on whole sheets alone.
 func TestFlagsAgree(t *testing.T) {
-	value := map[string]string{}
+	first := map[string]flagDef{}
 	for _, c := range append(commands(), &command{name: "everywhere", flags: everywhere}) {
 		for _, f := range c.flags {
-			if was, ok := value[f.name]; ok && was != f.value {
-				t.Errorf("%s: %s takes %q here and %q elsewhere", c.name, f.name, f.value, was)
+			was, ok := first[f.name]
+			if !ok {
+				first[f.name], was = f, f
 			}
-			value[f.name] = f.value
+			for _, v := range f.allowed {
+				if !slices.Contains(was.allowed, v) {
+					t.Errorf("%s: %s takes %q here and not elsewhere", c.name, f.name, v)
+				}
+			}
+			if was.value != f.value && f.allowed == nil {
+				t.Errorf("%s: %s takes %q here and %q elsewhere", c.name, f.name, f.value, was.value)
+			}
 			if !regexp.MustCompile(`^(-[a-z]|--[a-z]{2,})$`).MatchString(f.name) {
 				t.Errorf("%s: %s is not written as a flag", c.name, f.name)
 			}

@@ -67,8 +67,8 @@ func (c *call) edition() (e edition, wrong *said) {
 	if e.kind, wrong = c.editionKind(); wrong != nil {
 		return e, wrong
 	}
-	if s := msgFlagsClash.with("one", "--edition large", "other", "--paper "+e.paper.String()); e.kind.Has(book.Large) && !fullSheet(e.paper) {
-		return e, &s
+	if wrong := e.clash(); wrong != nil {
+		return e, wrong
 	}
 	if !c.has("--lang") {
 		return e, nil
@@ -78,6 +78,23 @@ func (c *call) edition() (e edition, wrong *said) {
 		e.langs = append(e.langs, l.Tag())
 	}
 	return e, wrong
+}
+
+// clash says which choices do not go together: large print and booklets need a whole sheet.
+func (e edition) clash() *said {
+	one := book.Large
+	if e.kind.Has(book.Booklet) {
+		one = book.Booklet
+	}
+	other := "--paper " + e.paper.String()
+	switch {
+	case e.kind.Has(book.Large | book.Booklet):
+		other = "--edition " + book.Large.String()
+	case !e.kind.Has(one) || fullSheet(e.paper):
+		return nil
+	}
+	s := msgFlagsClash.with("one", "--edition "+one.String(), "other", other)
+	return &s
 }
 
 // editionKind reads the editions that are put together: "large,left".

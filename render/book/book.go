@@ -16,6 +16,20 @@ type Options struct {
 	Edition
 }
 
+// clash says what of the options does not go together.
+func (o Options) clash() error {
+	full := o.Paper == A4 || o.Paper == Letter
+	switch {
+	case o.Has(Large | Booklet):
+		return errors.New("large print does not go into a booklet")
+	case o.Has(Large) && !full:
+		return fmt.Errorf("large print needs A4 or Letter, not %s", o.Paper)
+	case o.Has(Booklet) && !full:
+		return fmt.Errorf("a booklet is printed on A4 or Letter, not on %s", o.Paper)
+	}
+	return nil
+}
+
 // Compose sets a pattern as a document.
 func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	if n := len(o.Langs); n < 1 || n > 2 {
@@ -24,9 +38,14 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	if len(p.Sizes) == 0 {
 		return nil, errors.New("the pattern has no sizes")
 	}
-	if o.Has(Large) && o.Paper != A4 && o.Paper != Letter {
-		return nil, fmt.Errorf("large print needs A4 or Letter, not %s", o.Paper)
+	if err := o.clash(); err != nil {
+		return nil, err
 	}
+	sheet := o.Paper
+	if o.Has(Booklet) {
+		o.Paper = halves[o.Paper]
+	}
+	o.Langs = o.mannered()
 	doc := &page.Document{Root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, Lang: o.Langs[0].Tag()}
 	volumes := o.volumes(p, doc.Root)
 	for _, s := range volumes {
@@ -35,5 +54,8 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	bind(doc, volumes)
 	prune(doc.Root, doc.Pages)
 	describe(doc, p, volumes)
+	if o.Has(Booklet) {
+		impose(doc, sheet)
+	}
 	return doc, nil
 }

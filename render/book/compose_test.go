@@ -19,26 +19,27 @@ type edition struct {
 	sizes int
 	langs []string
 	alter func(p *plan.Pattern)
+	kind  Edition
 }
 
 // editions cover one and two languages, and every way in which the number of sizes changes the page.
 var editions = []edition{
-	{"both languages", 4, []string{"en", "es"}, nil},
-	{"Spanish first", 4, []string{"es", "en"}, nil},
-	{"English", 4, []string{"en"}, nil},
-	{"Spanish", 4, []string{"es"}, nil},
-	{"one size", 1, []string{"en", "es"}, nil},
-	{"one size, English", 1, []string{"en"}, nil},
-	{"two sizes", 2, []string{"en", "es"}, nil},
-	{"five sizes", 5, []string{"en", "es"}, nil},
-	{"five sizes, Spanish", 5, []string{"es"}, nil},
-	{"six sizes", 6, []string{"en", "es"}, nil},
-	{"ten sizes", 10, []string{"en", "es"}, nil},
-	{"twelve sizes, English", 12, []string{"en"}, nil},
-	{"long words", 4, []string{"en", "es"}, lengthen},
-	{"long words, Spanish", 4, []string{"es"}, lengthen},
-	{"bare", 4, []string{"en", "es"}, strip},
-	{"bare, one size, English", 1, []string{"en"}, strip},
+	{"both languages", 4, []string{"en", "es"}, nil, 0},
+	{"Spanish first", 4, []string{"es", "en"}, nil, 0},
+	{"English", 4, []string{"en"}, nil, 0},
+	{"Spanish", 4, []string{"es"}, nil, 0},
+	{"one size", 1, []string{"en", "es"}, nil, 0},
+	{"one size, English", 1, []string{"en"}, nil, 0},
+	{"two sizes", 2, []string{"en", "es"}, nil, 0},
+	{"five sizes", 5, []string{"en", "es"}, nil, 0},
+	{"five sizes, Spanish", 5, []string{"es"}, nil, 0},
+	{"six sizes", 6, []string{"en", "es"}, nil, 0},
+	{"ten sizes", 10, []string{"en", "es"}, nil, 0},
+	{"twelve sizes, English", 12, []string{"en"}, nil, 0},
+	{"long words", 4, []string{"en", "es"}, lengthen, 0},
+	{"long words, Spanish", 4, []string{"es"}, lengthen, 0},
+	{"bare", 4, []string{"en", "es"}, strip, 0},
+	{"bare, one size, English", 1, []string{"en"}, strip, 0},
 }
 
 // pattern makes the sample of an edition.
@@ -160,7 +161,7 @@ func languages(t testing.TB, tags ...string) []*words.Language {
 // compose sets an edition.
 func (e edition) compose(t testing.TB, paper Paper) *page.Document {
 	t.Helper()
-	doc, err := Compose(e.pattern(), Options{Paper: paper, Langs: languages(t, e.langs...)})
+	doc, err := Compose(e.pattern(), Options{Paper: paper, Langs: languages(t, e.langs...), Edition: e.kind})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -49,6 +49,9 @@ func symbol(f stitch.Form) *scene.Scene {
 
 // figure places a drawing and says, in the words of the first language, what it shows.
 func (s *setter) figure(d *scene.Scene, x float64, parent *page.Elem) layout.Box {
+	if s.edition.Has(LeftHanded) {
+		d = d.Mirrored()
+	}
 	sd := s.sides[0]
 	fig := sd.elem(parent, "Figure")
 	fig.Alt = d.Title[sd.l.Tag()]

@@ -57,6 +57,7 @@ func (s *setter) opened(high float64, cautions bool) float64 {
 	s.add(s.masthead(), s.titles())
 	s.add(s.opening(high)...)
 	s.add(s.facts()...)
+	s.add(s.editionNotes()...)
 	if cautions {
 		s.add(s.frontCautions()...)
 	}

@@ -46,6 +46,29 @@ func firstPart(doc *page.Document) int {
 	return 0
 }
 
+// TestEditionGolden compares the first pages of instructions of each edition and of each narrow sheet.
+func TestEditionGolden(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		paper Paper
+		kind  Edition
+		langs []string
+	}{
+		{"phone", Phone, 0, []string{"en"}},
+		{"a5", A5, 0, []string{"es"}},
+		{"large", Letter, Large, []string{"en", "es"}},
+		{"left", A4, LeftHanded, []string{"en", "es"}},
+		{"tester", A4, Tester, []string{"en", "es"}},
+		{"booklet", A4, Booklet, []string{"es", "en"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			doc := edition{sizes: 4, langs: c.langs, kind: c.kind}.compose(t, c.paper)
+			first := firstPart(doc)
+			compareGolden(t, filepath.Join("testdata", "edition."+c.name+".txt"), layout.Dump(&page.Document{Pages: doc.Pages[first : first+2]}))
+		})
+	}
+}
+
 func compareGolden(t *testing.T, name, got string) {
 	t.Helper()
 	if *update {

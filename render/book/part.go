@@ -48,6 +48,11 @@ func (s *setter) part(n int, fresh bool) {
 	s.bookmark(&head, fmt.Sprint("part ", n), 1, func(sd side) string {
 		return fmt.Sprintf("%d  %s", number, sd.l.PartTitle(s.p, n))
 	})
+	if n == 0 {
+		first := layout.Strip{Box: s.startHere(), Fresh: head.Fresh, Space: partSpace, Keep: true, Heading: true}
+		head.Fresh, head.Space = false, 0
+		s.add(first)
+	}
 	s.add(head)
 	if s.headsSizes() {
 		s.add(s.sizeHead())

@@ -255,6 +255,9 @@ func (s *setter) specials() {
 			if !s.two() {
 				x = 0
 			}
+			if s.edition.Has(LeftHanded) {
+				sign = sign.Mirrored()
+			}
 			b.Put(0, symbolTop, layout.Drawing(sign, x, nil))
 			b.H = layout.Snap(b.H)
 		}

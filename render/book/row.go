@@ -74,6 +74,7 @@ func (s *setter) row(r row) []layout.Strip {
 	}
 	box := s.closed(cells, heads, 0, atEnd)
 	s.furnish(&box, r)
+	s.refer(&box)
 	return []layout.Strip{{Box: box, Space: rowSpace}}
 }
 
@@ -248,6 +249,7 @@ func (s *setter) longRow(r row, cells []cell, heads []layout.Box, longest int, a
 	}
 	last := s.closed(cells, nil, longest-1, atEnd)
 	s.furnish(&last, row{tape: r.tape, below: r.below})
+	s.refer(&last)
 	strips = append(strips, layout.Strip{Box: last})
 	return layout.Loosely(strips, splitLines)
 }

@@ -23,7 +23,7 @@ func (s *setter) headline() layout.Box {
 func (s *setter) footer(n, of int) layout.Box {
 	var b layout.Box
 	if s.edition.Has(Large) {
-		return layout.Text(fmt.Sprintf("%d / %d", n, of), s.runningEnd, false, 0, nil)
+		return layout.Text(s.sides[0].l.PageOf(n, of), s.runningEnd, false, 0, nil)
 	}
 	for i, sd := range s.sides {
 		room := s.columnW - 1
@@ -52,6 +52,9 @@ func (s *setter) imprint(sd side, first bool, room float64) string {
 			edition = lowerFirst(edition)
 		}
 		parts = append(parts, edition)
+	}
+	for _, kind := range s.editionKinds() {
+		parts = append(parts, sd.l.EditionName(kind))
 	}
 	parts = append(parts, sd.l.ReadingNote())
 	if own := sd.l.SetFor(s.p); own != "" {

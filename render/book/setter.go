@@ -20,7 +20,8 @@ type setter struct {
 	sect *page.Elem // the section at hand
 	list *page.Elem // the list of rows at hand
 
-	chapter int // the number of the part or of the steps at hand
+	referred int // the number of the row at hand in a test edition
+	chapter  int // the number of the part or of the steps at hand
 
 	level int // of the bookmarks above all of the volume's but its title
 

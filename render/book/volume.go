@@ -13,6 +13,16 @@ import (
 // A volume is a document from its title page to its end. Two languages face each other in one, or have one each, one after
 // the other.
 
+// mannered lets the languages write as the edition asks.
+func (o Options) mannered() []*words.Language {
+	m := words.Manner{Full: o.Has(Large), Named: o.Has(Large), Left: o.Has(LeftHanded)}
+	langs := make([]*words.Language, len(o.Langs))
+	for i, l := range o.Langs {
+		langs[i] = l.With(m)
+	}
+	return langs
+}
+
 // volumes begins the volumes of a document.
 func (o Options) volumes(p *plan.Pattern, root *page.Elem) []*setter {
 	if len(o.Langs) == 1 || !o.turns() {
@@ -40,12 +50,14 @@ func (o Options) turns() bool {
 func (s *setter) compose() {
 	s.front()
 	s.beforeYouStart(s.startsSheet())
+	s.construction()
 	s.howToRead()
 	s.abbreviations()
 	s.specials()
 	s.parts(s.startsSheet())
 	s.finishing()
 	s.colophon()
+	s.form()
 	s.sheets = layout.Paginate(s.flow, s.frontH, s.bodyH)
 	if n := len(s.sheets); n > 1 {
 		s.ruledNotes(&s.sheets[n-1], s.bodyH)
@@ -109,6 +121,9 @@ func describe(doc *page.Document, p *plan.Pattern, volumes []*setter) {
 	for _, s := range volumes {
 		for _, sd := range s.sides {
 			title := sd.l.Title(p)
+			for _, kind := range s.editionKinds() {
+				title += ", " + sd.l.EditionName(kind)
+			}
 			if own := sd.l.SetFor(p); own != "" {
 				title += ", " + own
 			}

@@ -1,0 +1,119 @@
+package book
+
+import (
+	"strconv"
+
+	"ovillo/render/layout"
+	"ovillo/render/rich"
+	"ovillo/render/words"
+)
+
+// A test edition has a number at every row, room for a query below it, and a form at its end.
+
+// Measures of a test edition.
+const (
+	numberAt    = -2.0 // where the numbers of rows end, in the margin
+	queryH      = 10.0
+	queryLine   = 0.15
+	answerH     = 8.75 // room to write an answer
+	answerLine  = hairline
+	questionGap = 2.5
+)
+
+// refer puts the number of a row into the margin and a box for queries below it.
+func (s *setter) refer(b *layout.Box) {
+	if !s.edition.Has(Tester) {
+		return
+	}
+	s.referred++
+	b.Put(0, s.textType.Baseline()-s.tapeType.Baseline(), layout.TextRight(strconv.Itoa(s.referred), s.tapeType, false, numberAt, nil))
+	b.H += layout.Module
+	y := b.H
+	for _, sd := range s.sides {
+		b.Add(layout.Frame(sd.x, y, sd.right-sd.x, queryH, queryLine))
+		b.Put(0, y, layout.Text(sd.l.Say(words.QueryMark), s.tapeType, false, sd.x+layout.Module, nil))
+	}
+	b.H = y + queryH
+}
+
+// form sets what a tester fills in: what is asked, what the pattern says of it, and a line to write on.
+func (s *setter) form() {
+	if !s.edition.Has(Tester) {
+		return
+	}
+	s.section()
+	head := s.sectionHead(words.TesterHead, "tester")
+	head.Fresh = s.startsSheet()
+	s.add(head)
+	list := s.sect.New("L")
+	var rows []layout.Box
+	for i, sd := range s.sides {
+		x, w := s.textColumn(i)
+		if s.arrangement == apart {
+			w = s.blockW - x
+		}
+		for k, q := range sd.l.TesterQuestions(s.p) {
+			if k == len(rows) {
+				rows = append(rows, layout.Box{})
+			}
+			li := sd.elem(list, "LI")
+			b := layout.Set(layout.Break(strong(q.Head), s.noteHeadType, w, 0), s.noteHeadType, x, li.New("Lbl"))
+			if q.Text != nil {
+				b.Below(0, layout.Set(layout.Break(q.Text, s.noteType, w, 0), s.noteType, x, li.New("LBody")))
+			}
+			rows[k].Put(0, 0, b)
+		}
+	}
+	for _, row := range rows {
+		y := layout.Snap(row.H) + answerH
+		for i := range s.sides {
+			x, w := s.textColumn(i)
+			if s.arrangement == apart {
+				w = s.blockW - x
+			}
+			row.Add(layout.Rule(x, y, x+w, y, answerLine))
+		}
+		row.H = y
+		s.add(layout.Strip{Box: row, Space: questionGap})
+	}
+}
+
+// editionNotes says what the edition at hand is, where that has to be said.
+func (s *setter) editionNotes() []layout.Strip {
+	var strips []layout.Strip
+	add := func(text func(sd side) rich.Text) {
+		b := s.each(func(sd side) layout.Box {
+			t := text(sd)
+			if len(t) == 0 {
+				return layout.Box{}
+			}
+			x, w := sd.margin(), sd.right-sd.margin()
+			return layout.Set(layout.Break(t, s.noteType, w, 0), s.noteType, x, sd.elem(s.sect, "P"))
+		})
+		if b.H > 0 {
+			b.H = layout.Snap(b.H)
+			strips = append(strips, layout.Strip{Box: b, Space: factsGap})
+		}
+	}
+	if s.edition.Has(Tester) {
+		add(func(sd side) rich.Text { return sd.l.TesterNote(s.p) })
+	}
+	if s.edition.Has(Large) {
+		add(func(sd side) rich.Text { return sd.l.LargePrintNote() })
+	}
+	return strips
+}
+
+// editionKinds are the kinds of the edition as its words name them.
+func (s *setter) editionKinds() []string {
+	var kinds []string
+	for _, k := range []struct {
+		of   Edition
+		kind string
+	}{{Large, "large"}, {LowInk, "low-ink"}, {LeftHanded, "left"}, {Tester, "tester"}} {
+		if s.edition.Has(k.of) {
+			kinds = append(kinds, k.kind)
+		}
+	}
+	return kinds
+}
