@@ -45,6 +45,9 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	if o.Has(Booklet) {
 		o.Paper = halves[o.Paper]
 	}
+	if o.Has(Large) {
+		p = p.Unrolled() // every row is written out
+	}
 	o.Langs = o.mannered()
 	doc := &page.Document{Root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, Lang: o.Langs[0].Tag()}
 	volumes := o.volumes(p, doc.Root)

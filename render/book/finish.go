@@ -51,7 +51,7 @@ func (s *setter) steps(title words.Key, mark string, list []int) {
 	s.list = s.sect.New("L")
 	resume := s.resumed(strconv.Itoa(number), titles)[:1]
 	for i, n := range list {
-		strip := layout.Strip{Box: s.finishStep(i+1, n), Space: rowSpace, Resume: resume, Keep: i == 0 && len(list) > 1}
+		strip := layout.Strip{Box: s.finishStep(i+1, n), Space: s.rowSpace, Resume: resume, Keep: i == 0 && len(list) > 1}
 		if i == 0 {
 			strip.Space = 0
 		}

@@ -119,7 +119,7 @@ func TestPapersBreakAlike(t *testing.T) {
 					t.Fatalf("page %d: %d items on A4, %d on Letter", i+1, len(x), len(y))
 				}
 				for k := range x {
-					if moved := layout.Shift(x[k], 2.95, -5.8); !alike(moved, y[k]) {
+					if moved := layout.Shift(x[k], 2.95, -5.8); !sameLook(moved, y[k]) {
 						t.Fatalf("page %d: on A4, moved, %+v, on Letter %+v", i+1, moved, y[k])
 					}
 				}
@@ -128,8 +128,8 @@ func TestPapersBreakAlike(t *testing.T) {
 	}
 }
 
-// alike reports whether two items look the same at the same place.
-func alike(a, b page.Item) bool {
+// sameLook reports whether two items look the same at the same place.
+func sameLook(a, b page.Item) bool {
 	near := func(x, y float64) bool { return math.Abs(x-y) < 1e-6 }
 	switch a := a.(type) {
 	case page.Glyphs:

@@ -41,6 +41,7 @@ type look struct {
 	proseR, textR                  float64 // one language: where prose ends, and the text of rows
 	slotW                          float64 // a size, where figures stand in columns
 	tickW, tickLine, tickPitch     float64 // the boxes
+	rowSpace, countGap             float64 // white above a row, and between its text and the rule over its count
 	drawingW, drawingH             float64 // the most that the drawing of the title page takes
 	hang, bulletW                  float64 // room for the number of a step, and for that of an item of a list
 }
@@ -52,7 +53,7 @@ func lookOf(paper Paper, large bool, langs, sizes int) look {
 	k := look{
 		roles: standardType, paper: paper, left: left, top: top, blockW: w, blockH: h, header: true, slotW: 12.5,
 		tickW: 3.6, tickLine: 0.22, tickPitch: 4.5, hang: 5, bulletW: 6,
-		drawingW: 72, drawingH: 95,
+		drawingW: 72, drawingH: 95, rowSpace: 2.5, countGap: layout.Module,
 	}
 	switch {
 	case large:
@@ -88,6 +89,7 @@ func (k *look) enlarge(paper Paper) {
 	k.tickW, k.tickLine, k.tickPitch = 6, 0.5, 7.5
 	k.hang, k.bulletW = 9, 9
 	k.drawingW, k.drawingH = 110, 110
+	k.rowSpace, k.countGap = 5, 2.5
 }
 
 // arrange places the columns.

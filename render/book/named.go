@@ -36,6 +36,19 @@ func (s *setter) sizedOf(sd side, figures []string) []sized {
 // absent is how a size without a figure is written where figures have places.
 const absent = "–"
 
+// alike returns the figure that all sizes of a list share.
+func alike(list []sized) (figure string, ok bool) {
+	for _, f := range list {
+		if f.figure != list[0].figure {
+			return "", false
+		}
+	}
+	if len(list) == 0 {
+		return "", false
+	}
+	return list[0].figure, true
+}
+
 // namedFigures sets figures behind the names of their sizes, as many in a line as there is room for, below each other.
 func (s *setter) namedFigures(list []sized, style layout.Style, x, w float64, elem *page.Elem) layout.Box {
 	texts := make([]rich.Text, len(list))
@@ -73,9 +86,14 @@ func (s *setter) namedCount(sd side, c *words.CountText, elem *page.Elem) layout
 	if c.Slots == nil {
 		b = layout.Set(layout.Break(c.Line, s.figureType, sd.w(), 0), s.figureType, sd.x, elem)
 	} else {
+		list := s.sizedOf(sd, c.Slots)
 		head := rich.Text{{Text: upperFirst(c.Unit.String()) + ":", Strong: true}}
+		if one, ok := alike(list); ok { // for which sizes the row is stands above it
+			head = append(head, rich.Run{Text: "\u00A0" + one})
+			list = nil
+		}
 		b = layout.Set(layout.Break(head, s.figureType, sd.w(), 0), s.figureType, sd.x, elem)
-		b.Below(0, s.namedFigures(s.sizedOf(sd, c.Slots), s.figureType, sd.x, sd.w(), elem))
+		b.Below(0, s.namedFigures(list, s.figureType, sd.x, sd.w(), elem))
 	}
 	b.Add(layout.Rule(sd.x, 0, sd.x+sumShort, 0, sumLine))
 	return b

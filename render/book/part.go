@@ -196,7 +196,7 @@ func (s *setter) charts(step plan.Step) []set {
 		}
 		s.charted[r.Chart.Chart] = true
 		if b, ok := s.chart(r.Chart.Chart); ok {
-			out = append(out, set{strips: []layout.Strip{{Box: b, Space: rowSpace}}, leads: true})
+			out = append(out, set{strips: []layout.Strip{{Box: b, Space: s.rowSpace}}, leads: true})
 		}
 	}
 	return out
@@ -241,7 +241,7 @@ func (s *setter) motifPlan(n int) []set {
 	if s.sizes > 1 {
 		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.MotifCaption, sd, sd.x, sd.w()) }))
 	}
-	return []set{{strips: []layout.Strip{{Box: b, Space: rowSpace}}}}
+	return []set{{strips: []layout.Strip{{Box: b, Space: s.rowSpace}}}}
 }
 
 // stepRow says which boxes and tape go with a step.

@@ -21,8 +21,6 @@ type row struct {
 
 // Measures inside a row.
 const (
-	rowSpace   = 2.5
-	countGap   = layout.Module // between the text and the sum line
 	sumLine    = 0.2
 	unitGap    = 3.0
 	runInGap   = 2.5
@@ -75,13 +73,13 @@ func (s *setter) row(r row) []layout.Strip {
 	box := s.closed(cells, heads, 0, atEnd)
 	s.furnish(&box, r)
 	s.refer(&box)
-	return []layout.Strip{{Box: box, Space: rowSpace}}
+	return []layout.Strip{{Box: box, Space: s.rowSpace}}
 }
 
 // cell breaks the texts of one language into lines.
 func (s *setter) cell(sd side, t words.StepText, item *page.Elem, nth int) cell {
-	if s.sizes == 1 && t.Slots != nil { // one size needs no columns
-		t.Label = append(slices.Clone(t.Label), rich.Run{Text: "\u00A0" + t.Slots[0]})
+	if one, ok := s.oneNumber(sd, t); ok {
+		t.Label = append(slices.Clone(t.Label), rich.Run{Text: "\u00A0" + one})
 		t.Slots = nil
 	}
 	c := cell{side: sd, text: t}
@@ -107,6 +105,20 @@ func (s *setter) cell(sd side, t words.StepText, item *page.Elem, nth int) cell 
 	}
 	c.lines = layout.Break(t.Body, s.textType, sd.w(), indent)
 	return c
+}
+
+// oneNumber is the number of a row that needs no columns: there is one size, or figures have none and all sizes of the row,
+// which stand above it, agree.
+func (s *setter) oneNumber(sd side, t words.StepText) (number string, ok bool) {
+	switch {
+	case t.Slots == nil:
+		return "", false
+	case s.sizes == 1:
+		return t.Slots[0], true
+	case s.figures == named:
+		return alike(s.sizedOf(sd, t.Slots))
+	}
+	return "", false
 }
 
 // labelRoom is how wide a label may be beside its slots.
@@ -171,7 +183,7 @@ func (s *setter) closed(cells []cell, heads []layout.Box, from int, atEnd bool) 
 			sides[i] = layout.Side{Top: top}
 		}
 	}
-	return layout.Facing(countGap, sides...)
+	return layout.Facing(s.countGap, sides...)
 }
 
 // lines sets some lines of the text of a row.
@@ -208,7 +220,7 @@ func (s *setter) countsAtEnd(cells []cell) bool {
 func (s *setter) furnish(b *layout.Box, r row) {
 	b.Put(0, r.tickAt, s.ticks(s.axis, r.ticks))
 	if r.below.H > 0 {
-		b.Below(countGap, r.below)
+		b.Below(s.countGap, r.below)
 	}
 	if r.tape == nil {
 		return
@@ -241,7 +253,7 @@ func (s *setter) longRow(r row, cells []cell, heads []layout.Box, longest int, a
 		b.H = y + s.textType.Leading
 		strip := layout.Strip{Box: b}
 		if k == 0 {
-			strip.Space = rowSpace
+			strip.Space = s.rowSpace
 			strip.Put(0, r.tickAt, s.ticks(s.axis, r.ticks))
 			strip.H = b.H
 		}

@@ -44,12 +44,26 @@ func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.E
 		p:       p, sizes: len(p.Sizes),
 		root: root, marks: map[string]heading{},
 	}
+	if s.figures == named {
+		langs = naming(langs)
+	}
 	s.sides = s.sidesOf(langs)
 	s.axis = s.spine
 	if !s.two() {
 		s.axis = s.tickW / 2
 	}
 	return s
+}
+
+// naming lets languages write each number of a list behind the name of its size.
+func naming(langs []*words.Language) []*words.Language {
+	out := make([]*words.Language, len(langs))
+	for i, l := range langs {
+		m := l.Manner()
+		m.Named = true
+		out[i] = l.With(m)
+	}
+	return out
 }
 
 // two reports whether two languages face each other.

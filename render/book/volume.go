@@ -15,7 +15,7 @@ import (
 
 // mannered lets the languages write as the edition asks.
 func (o Options) mannered() []*words.Language {
-	m := words.Manner{Full: o.Has(Large), Named: o.Has(Large), Left: o.Has(LeftHanded)}
+	m := words.Manner{Full: o.Has(Large), Left: o.Has(LeftHanded)}
 	langs := make([]*words.Language, len(o.Langs))
 	for i, l := range o.Langs {
 		langs[i] = l.With(m)

@@ -159,7 +159,7 @@ func (s *setter) wideFoot(cells []cell, named lettering) layout.Box {
 			return box
 		})
 		if b.H > 0 {
-			b.H += countGap // the sum is of the text, not of the figures above it
+			b.H += s.countGap // the sum is of the text, not of the figures above it
 		}
 		b.Below(0, line)
 	}

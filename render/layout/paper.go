@@ -19,7 +19,7 @@ const BlockW, BlockH = 180.0, 249.0
 
 // sheets are the papers in millimetres: the sheet, the corner of the text block, and the block.
 var sheets = [...]struct {
-	name                       string
+	name                            string
 	w, h, left, top, blockW, blockH float64
 }{
 	// On A4 the block stands at the optical centre, and high enough for a printer that puts A4 on Letter from the top.
