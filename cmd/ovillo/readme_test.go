@@ -9,6 +9,8 @@ import (
 
 	"ovillo/lang/format"
 	"ovillo/lang/source"
+	"ovillo/render/book"
+	"ovillo/render/layout"
 )
 
 // TestReadme keeps the README true: its pattern is clean and in the usual shape, its mistake is answered as it says, and
@@ -45,6 +47,11 @@ func TestReadme(t *testing.T) {
 	for _, c := range commands() {
 		if !strings.Contains(readme, "`ovillo "+c.name) {
 			t.Errorf("the command %s is not named", c.name)
+		}
+	}
+	for _, name := range append(book.EditionNames(), layout.Papers()...) {
+		if !regexp.MustCompile("`[^`]*" + name + "[^`]*`").MatchString(readme) {
+			t.Errorf("the edition or paper %s is not named", name)
 		}
 	}
 	for _, link := range regexp.MustCompile(`\]\(([^)]+)\)`).FindAllStringSubmatch(readme, -1) {
