@@ -56,6 +56,9 @@ func (s *setter) imprint(sd side, first bool, room float64) string {
 	for _, kind := range s.editionKinds() {
 		parts = append(parts, sd.l.EditionName(kind))
 	}
+	if stamp := s.stamp(); stamp != "" {
+		parts = append(parts, stamp)
+	}
 	parts = append(parts, sd.l.ReadingNote())
 	if own := sd.l.SetFor(s.p); own != "" {
 		parts = append(parts, own) // last, so that it stays where there is little room

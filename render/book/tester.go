@@ -1,6 +1,8 @@
 package book
 
 import (
+	"crypto/sha256"
+	"fmt"
 	"strconv"
 
 	"ovillo/render/layout"
@@ -102,6 +104,15 @@ func (s *setter) editionNotes() []layout.Strip {
 		add(func(sd side) rich.Text { return sd.l.LargePrintNote() })
 	}
 	return strips
+}
+
+// stamp tells one state of a source from the next, on the pages of a test edition: two testers who have the same stamp have the
+// same text.
+func (s *setter) stamp() string {
+	if !s.edition.Has(Tester) || len(s.p.Source) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%.3x", sha256.Sum256(s.p.Source))
 }
 
 // editionKinds are the kinds of the edition as its words name them.
