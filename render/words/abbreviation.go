@@ -12,8 +12,11 @@ import (
 // OthersHead heads what other readings of the language call a stitch: "UK terms", "otros países".
 func (l *Language) OthersHead() string { return l.otherReadings() }
 
-// Abbreviations lists the abbreviations that the pattern uses, in the order of the language.
+// Abbreviations lists the abbreviations that the pattern uses, in the order of the language; none where nothing is abbreviated.
 func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
+	if l.read.manner.Full {
+		return nil
+	}
 	c := l.context(p, nil, nil)
 	used := l.printed(p)
 	var forms []stitch.Form
@@ -155,7 +158,7 @@ func (l *Language) gather(ask func(o *Language) (string, bool)) []string {
 	var says []string
 	where := map[string][]string{}
 	for _, r := range l.read.others() {
-		o := speak(r)
+		o := newLanguage(r, l.speak)
 		say, differs := ask(o)
 		if !differs || say == "" {
 			continue
@@ -163,7 +166,11 @@ func (l *Language) gather(ask func(o *Language) (string, bool)) []string {
 		if _, ok := where[say]; !ok {
 			says = append(says, say)
 		}
-		where[say] = append(where[say], r.word("country"))
+		country := "country"
+		if l.read.manner.Full {
+			country = "reading"
+		}
+		where[say] = append(where[say], r.word(country))
 	}
 	for i, say := range says {
 		if len(l.read.others()) > 1 {

@@ -62,9 +62,9 @@ func between(b *plan.Block) string {
 const longRow = 100
 
 // likeBefore returns the place in the block of an earlier row that is worked in the same way, if that saves words; else
-// it is 0, and the row is remembered.
+// it is 0, and the row is remembered. Where nothing is abbreviated every row is written out.
 func (c *context) likeBefore(r *plan.Row) int {
-	if c.nth == 0 || r.Begin.FromHook > 0 {
+	if c.nth == 0 || r.Begin.FromHook > 0 || c.l.read.manner.Full {
 		return 0
 	}
 	c.worked, c.said = false, &said{}

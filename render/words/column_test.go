@@ -41,7 +41,7 @@ func withColumn(t *testing.T, tag string, cells map[string]string) *Language {
 	if !ok {
 		t.Fatalf("no reading %s", tag)
 	}
-	return speak(&reading{r})
+	return speak(&reading{Reading: r})
 }
 
 // A reading is a column and nothing else: with one more of it, in invented words, all pages are in those words, and the readings

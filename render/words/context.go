@@ -86,6 +86,9 @@ func (l *Language) ownNoun(own *plan.OwnStitch, f stitch.Form) noun {
 	if name == "" {
 		name = string(own.ID)
 	}
+	if l.read.manner.Full {
+		return l.voice.ownStitch(name, "")
+	}
 	return l.voice.ownStitch(name, l.read.of(own.Abbr))
 }
 

@@ -31,6 +31,9 @@ func (e *english) form(f stitch.Form) noun {
 	if !ok {
 		return noun{one: rich.T(string(f.ID)), many: rich.T(string(f.ID))}
 	}
+	if e.manner.Full {
+		return e.formInFull(f, e.term(c))
+	}
 	if !f.Derived() {
 		n := e.short(c)
 		n.many = n.one
@@ -57,6 +60,25 @@ func (e *english) form(f stitch.Form) noun {
 	return noun{one: text, many: text}
 }
 
+// formInFull is a stitch by its name: front post double crochet, double crochet 2 together, cluster of 3 double crochets.
+func (e *english) formInFull(f stitch.Form, t term) noun {
+	post := postName(f.Post)
+	switch {
+	case f.Group != stitch.Single:
+		g := e.term(groupConcept(f.Group))
+		what := strings.TrimPrefix(e.formName(f), g.One)
+		return noun{one: rich.T(g.One + what), many: rich.T(g.Many + what)}
+	case f.Together > 1:
+		text := rich.T(post + t.One + " " + strconv.Itoa(f.Together) + tie + "together")
+		return noun{one: text, many: text}
+	}
+	return noun{one: rich.T(post + t.One), many: rich.T(post + t.Many)}
+}
+
+func postName(p stitch.Post) string {
+	return [...]string{stitch.NoPost: "", stitch.FrontPost: "front post ", stitch.BackPost: "back post "}[p]
+}
+
 func postPrefix(p stitch.Post) string {
 	return [...]string{stitch.NoPost: "", stitch.FrontPost: "FP", stitch.BackPost: "BP"}[p]
 }
@@ -67,7 +89,7 @@ func (e *english) formName(f stitch.Form) string {
 	if !ok {
 		return string(f.ID)
 	}
-	post := [...]string{stitch.NoPost: "", stitch.FrontPost: "front post ", stitch.BackPost: "back post "}[f.Post]
+	post := postName(f.Post)
 	switch {
 	case f.Group == stitch.Vee:
 		return e.word(groupConcept(f.Group)) + " of " + post + e.term(c).Many
@@ -100,15 +122,15 @@ func (e *english) places(k plan.PlaceKind) noun {
 	st, sp, ch := e.short("st"), e.short("sp"), e.short("ch")
 	switch k {
 	case plan.FoundationCh, plan.ChainFromBack:
-		return noun{one: ch.one, many: ch.one}
+		return noun{one: ch.one, many: ch.many}
 	case plan.Space:
 		return noun{one: fill("{}~{}", ch.one, sp.one), many: fill("{}~{}", ch.one, sp.many)}
 	case plan.StitchSpace:
 		return noun{one: fill("{} or {}", st.one, sp.one), many: fill("{} and {}", st.many, sp.many)}
 	case plan.StitchChain:
-		return noun{one: fill("{} or {}", st.one, ch.one), many: fill("{} and {}", st.many, ch.one)}
+		return noun{one: fill("{} or {}", st.one, ch.one), many: fill("{} and {}", st.many, ch.many)}
 	case plan.Gap:
-		return full("space between sts", "spaces between sts")
+		return full(e.expand("space between {st*.}"), e.expand("spaces between {st*.}"))
 	case plan.Unworked:
 		return noun{one: fill("unworked~{}", st.one), many: fill("unworked~{}", st.many)}
 	case plan.RowEnd:
@@ -219,7 +241,7 @@ func (e *english) line(l line) string {
 
 func (e *english) fixed(k Key) string { return e.expand(englishFixed[k]) }
 
-// expand puts the words of the reading into a text: {gauge}, {colors}.
+// expand puts the words of the reading into a text: {gauge}, {color*} for the plural, {st.} and {st*.} for the abbreviation.
 func (e *english) expand(text string) string {
 	for {
 		before, rest, ok := strings.Cut(text, "{")
@@ -231,10 +253,17 @@ func (e *english) expand(text string) string {
 			return before + "{}" + e.expand(after)
 		}
 		value := ""
-		if base, plural := strings.CutSuffix(word, "*"); plural {
-			value = e.term(base).Many
-		} else {
-			value = e.term(word).One
+		word, short := strings.CutSuffix(word, ".")
+		word, plural := strings.CutSuffix(word, "*")
+		switch t := e.term(word); {
+		case short && plural:
+			value = t.Shorts
+		case short:
+			value = t.Short
+		case plural:
+			value = t.Many
+		default:
+			value = t.One
 		}
 		text = before + value + after
 	}
@@ -247,7 +276,7 @@ func (e *english) otherForm(f stitch.Form, _ bool) string { return e.form(f).one
 
 // mistaken warns of a name that stands for another stitch elsewhere.
 func (e *english) mistaken(name string, meant noun) rich.Text {
-	return fill("some patterns say “{}” for {} {}", name, article(meant.one), meant.one)
+	return fill("some patterns say “{}” for {} {}", name, e.article(meant.one), meant.one)
 }
 
 // otherTerm tells a reader what a concept is called in this reading.

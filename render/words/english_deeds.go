@@ -262,10 +262,17 @@ func (e *english) chains(n num) rich.Text { return e.chainsBy(n) }
 
 // chainsBy is so many chains: ch 3, or 3 ch where the trade puts the number first.
 func (e *english) chainsBy(n any) rich.Text {
-	if e.numberFirst() {
-		return fill("{}~{}", n, e.short("ch").one)
+	ch := e.short("ch")
+	if !e.numberFirst() {
+		return fill("{}~{}", ch.one, n)
 	}
-	return fill("{}~{}", e.short("ch").one, n)
+	switch n := n.(type) {
+	case int:
+		return fill("{}~{}", n, nounFor(n, ch))
+	case num:
+		return fill("{}~{}", n, ch.by(n))
+	}
+	return fill("{}~{}", n, ch.many)
 }
 
 // skip passes places over.
@@ -425,7 +432,7 @@ func (e *english) fromHook(f noun, h hooked, rest spot) rich.Text {
 	case rest.n.one():
 		return fill("{} and in next {}", first, ch)
 	}
-	return fill("{} and in each of next {}~{}", first, rest.n, ch)
+	return fill("{} and in each of next {}~{}", first, rest.n, e.short("ch").many)
 }
 
 // skipped says what the chains before the first stitch stand for.
@@ -438,11 +445,11 @@ func (e *english) skipped(h hooked) rich.Text {
 	case h.counts && h.skipped == 1:
 		return fill(" (the {} {} counts as first {})", skipped, ch, h.as.one)
 	case h.counts:
-		return fill(" (the {}~{} {} count as first {})", h.skipped, skipped, ch, h.as.one)
+		return fill(" (the {}~{} {} count as first {})", h.skipped, skipped, e.short("ch").many, h.as.one)
 	case h.skipped == 1:
 		return fill(" (the {} {} does not count as a {})", skipped, ch, e.short("st").one)
 	}
-	return fill(" (the {}~{} {} do not count as a {})", h.skipped, skipped, ch, e.short("st").one)
+	return fill(" (the {}~{} {} do not count as a {})", h.skipped, skipped, e.short("ch").many, e.short("st").one)
 }
 
 // startHook says where a row in a new chain starts that does not begin with plain stitches.

@@ -30,7 +30,7 @@ func (e *english) layMotifs(g laid) rich.Text {
 	all := fill("In all there are {}~shared "+timesOf(g.shared, "side", "sides")+" and {}~"+timesOf(g.joins, "join", "joins"), g.shared, g.joins)
 	switch {
 	case g.sides && g.corners:
-		all = fill("{}: {}~at side~sps and {}~at corners.", all, g.atSides, g.atCorners)
+		all = fill(e.expand("{}: {}~at side~{sp*.} and {}~at corners."), all, g.atSides, g.atCorners)
 	default:
 		all = fill("{}, all at corners.", all)
 	}

@@ -78,7 +78,7 @@ func (e *english) below(s spot) rich.Text {
 	case r.Kind == plan.RefSpace && s.n.unknown():
 		return fill("each {} of {}, along their other side", ch, e.whole(r))
 	case r.Kind == plan.RefSpace:
-		return fill("each of the {}~{} of {}, along their other side", s.n, ch, e.whole(r))
+		return fill("each of the {}~{} of {}, along their other side", s.n, e.short("ch").many, e.whole(r))
 	case r.several():
 		return fill("the base of {}", e.eachIn(s))
 	}

@@ -330,7 +330,7 @@ func (e *english) along(r named) rich.Text {
 	case r.newChain():
 		return e.chains(r.count)
 	case r.Kind == plan.RefSpace && r.Below && !r.count.unknown():
-		return fill("the other side of the {}~{} of {}", r.count, e.short("ch").one, e.whole(r))
+		return fill("the other side of the {}~{} of {}", r.count, e.short("ch").by(r.count), e.whole(r))
 	}
 	if r.Below && r.Kind != plan.RefFoundation {
 		return fill("the other side of {}", e.run(r))
@@ -353,7 +353,7 @@ func (e *english) level(n int) rich.Text {
 
 func (e *english) closeThrough(loops string) rich.Text {
 	through := map[string]string{"front": "the front loop", "back": "the back loop", "both": "both loops"}[loops]
-	return rich.T(e.line(fastenOff) + ", leaving a long tail. With the " + e.word("needle") + ", draw the tail through " + through + " of each st of the last round, pull tight and secure it")
+	return rich.T(e.line(fastenOff) + ", leaving a long tail. With the " + e.word("needle") + ", draw the tail through " + through + " of each " + e.term("st").Short + " of the last round, pull tight and secure it")
 }
 
 // moveStart moves the start of the round to a marker.

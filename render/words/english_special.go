@@ -28,6 +28,9 @@ func (e *english) takesMakes(takes, makes, spaces int) rich.Text {
 
 // specialName heads an explained stitch: Front post double crochet (FPdc).
 func (e *english) specialName(f stitch.Form) rich.Text {
+	if e.manner.Full {
+		return e.form(f).one
+	}
 	return rich.T(e.formName(f) + " (" + e.form(f).one.String() + ")")
 }
 
@@ -44,6 +47,7 @@ func (e *english) overs(n int) string {
 
 // special explains a stitch: a group in one place, a decrease, a stitch round a post, or an extended one.
 func (e *english) special(s explained) rich.Text {
+	st := e.term("st").Short
 	switch {
 	case s.form.Group != stitch.Single:
 		return e.group(s)
@@ -54,18 +58,24 @@ func (e *english) special(s explained) rich.Text {
 			e.short("st").one, e.takesMakes(1, 1, 0))
 	case s.form.Post == stitch.NoPost:
 		return fill(e.expand("{}, {over}, draw up a loop; {over}, draw through 1~loop; finish as {} {}. {}"),
-			upper(e.overs(s.overs)+"insert hook in st"), article(s.extends.one), s.extends.one, e.takesMakes(1, 1, 0))
+			upper(e.overs(s.overs)+"insert hook in "+st), e.article(s.extends.one), s.extends.one, e.takesMakes(1, 1, 0))
 	}
-	from := "insert hook from front to back to front around the post of the st: the post comes forward"
+	from := "insert hook from front to back to front around the post of the " + st + ": the post comes forward"
 	if s.form.Post == stitch.BackPost {
-		from = "insert hook from back to front to back around the post of the st: the post stands away from you"
+		from = "insert hook from back to front to back around the post of the " + st + ": the post stands away from you"
 	}
-	return fill("{}. Finish as {} {}. {}", upper(e.overs(s.overs)+from), article(s.base.one), s.base.one, e.takesMakes(1, 1, 0))
+	return fill("{}. Finish as {} {}. {}", upper(e.overs(s.overs)+from), e.article(s.base.one), s.base.one, e.takesMakes(1, 1, 0))
 }
 
-// article is a or an, by how an abbreviation is read out: an sc, an hdc, a dc, an FPdc, a rev dc.
-func article(t rich.Text) string {
+// article is a or an, by how an abbreviation is read out: an sc, an hdc, a dc, an FPdc, a rev dc. A name is read as it stands.
+func (e *english) article(t rich.Text) string {
 	s := t.String()
+	if e.manner.Full {
+		if s != "" && strings.ContainsAny(s[:1], "aeiou") {
+			return "an"
+		}
+		return "a"
+	}
 	if s != "" && strings.ContainsAny(s[:1], "efhrsFR") && !strings.HasPrefix(s, "rev") {
 		return "an"
 	}
@@ -95,11 +105,11 @@ func (e *english) leg(s explained, insert string) (steps string, nested bool) {
 
 // together explains a decrease: each stitch but for its last step, then all of them at once.
 func (e *english) together(s explained) rich.Text {
-	n := s.form.Together
+	n, st := s.form.Together, e.term("st").Short
 	insert := map[stitch.Post]string{
-		stitch.NoPost:    "insert hook in next st",
-		stitch.FrontPost: "insert hook from front to back to front around next st",
-		stitch.BackPost:  "insert hook from back to front to back around next st",
+		stitch.NoPost:    "insert hook in next " + st,
+		stitch.FrontPost: "insert hook from front to back to front around next " + st,
+		stitch.BackPost:  "insert hook from back to front to back around next " + st,
 	}[s.form.Post]
 	steps, nested := e.leg(s, insert)
 	if nested {
@@ -154,7 +164,7 @@ func (e *english) group(s explained) rich.Text {
 func (e *english) spikeSpecial(spike, f noun) (head, text rich.Text) {
 	st := e.short("st").one
 	return spike.one, fill("Insert hook so many rows or rounds below as the row says, and draw up a loop to the height of the row you are working, so that the fabric does not pull in; finish as {} {}. The {} above that place is covered by it. {}",
-		article(f.one), f.one, st, e.takesMakes(1, 1, 0))
+		e.article(f.one), f.one, st, e.takesMakes(1, 1, 0))
 }
 
 // foundationSpecial explains stitches that make their own chain, from a new start or on from a row.
@@ -165,10 +175,10 @@ func (e *english) foundationSpecial(s explained, goesOn bool) (head, text rich.T
 		head = fill("Foundation {} that go on from a row", s.base.many)
 		return head, fill(e.expand("First stitch: "+lead+"insert hook in base of the {} just made, {over}, draw up a loop; {over}, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
 			"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}."),
-			e.short("st").one, article(s.base.one), s.base.one, e.short("st").one)
+			e.short("st").one, e.article(s.base.one), s.base.one, e.short("st").one)
 	}
 	text = fill(e.expand("First stitch: {}, "+lead+"insert hook in {}~{} from hook, {over}, draw up a loop; {over}, draw through 1~loop (this is the chain of the stitch); finish as {} {}. "+
 		"Next stitches: "+lead+"insert hook in the chain of the stitch before, and go on in the same way. Each makes its own chain and 1~{}."),
-		e.chainsBy(s.start), e.ordinal(s.start), e.short("ch").one, article(s.base.one), s.base.one, e.short("st").one)
+		e.chainsBy(s.start), e.ordinal(s.start), e.short("ch").one, e.article(s.base.one), s.base.one, e.short("st").one)
 	return head, text
 }

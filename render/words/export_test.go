@@ -14,8 +14,8 @@ func Toy() (*Language, error) {
 		return nil, err
 	}
 	column, _ := table.Reading("xx")
-	r := &reading{column}
-	return newLanguage(r, toy{r}), nil
+	r := &reading{Reading: column}
+	return newLanguage(r, newToy), nil
 }
 
 // InToy gives every text of the author a version in the toy language.

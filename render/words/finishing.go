@@ -1,6 +1,7 @@
 package words
 
 import (
+	"regexp"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -59,7 +60,7 @@ func (c *context) width(v plan.Length) rich.Text {
 		cm = c.l.millimetres(v)
 	}
 	if c.l.voice.inches() {
-		return fill("{} ({}~{})", cm, c.l.Inches(v), c.l.InchSign())
+		return fill("{} ({}~{})", cm, c.l.Inches(v), c.l.inchesBehind(c.l.Inches(v)))
 	}
 	return rich.T(cm)
 }
@@ -77,7 +78,7 @@ func (c *context) metres(ls plan.Lengths) rich.Text {
 	if !c.l.voice.inches() {
 		return m
 	}
-	return fill("{} ({})", m, c.l.lengths(ls, c.names(), per(36*plan.Inch), "yd"))
+	return fill("{} ({})", m, c.l.lengths(ls, c.names(), per(36*plan.Inch), c.l.yardSign()))
 }
 
 func (c *context) cord(f plan.Finishing) cord {
@@ -100,10 +101,16 @@ func (c *context) cord(f plan.Finishing) cord {
 // fractions are written with their own signs, as the lengths of the pages are.
 var fractions = strings.NewReplacer(" 1/2 in", "½ in", " 1/4 in", "¼ in", " 3/4 in", "¾ in")
 
+// inchesInText finds inches in the text of a caution: a figure with their sign, where that is not the word.
+var inchesInText = regexp.MustCompile(`([0-9½¼¾])[ \x{00a0}]in([).,;])`)
+
 // Caution writes a caution: its head, and its text with the source behind it. A source that is only remembered is
 // called so.
 func (l *Language) Caution(k plan.Caution) (head string, body rich.Text) {
 	body = rich.T(tieUnits(fractions.Replace(l.read.of(k.Text))))
+	if l.read.manner.Full {
+		body = rich.T(inchesInText.ReplaceAllString(body.String(), "${1}"+tie+l.voice.line(inchWord)+"$2"))
+	}
 	if k.Source != "" {
 		key := cautionSource
 		if strings.HasPrefix(k.Basis, "memory") {

@@ -29,7 +29,11 @@ func (l *Language) Facts(p *plan.Pattern) []Fact {
 	if len(p.Gauges) > 0 && p.Gauges[0].Was == nil {
 		add(factGauge, join("; ", append([]rich.Text{c.gauge(p.Gauges[0])}, c.motifSizes()...)...))
 	}
-	add(factTerms, fill(l.voice.line(termsText), upper(l.ReadingNote()), l.otherReadings()))
+	terms := fill(l.voice.line(termsText), upper(l.ReadingNote()), l.otherReadings())
+	if l.read.manner.Full { // without abbreviations there is no list of them in which the others stand
+		terms = rich.T(upper(l.ReadingNote()))
+	}
+	add(factTerms, terms)
 	return facts
 }
 
@@ -222,7 +226,7 @@ func (l *Language) ball(y plan.Yarn) rich.Text {
 	if y.BallLength > 0 {
 		length = l.Number(metres(y.BallLength), 0) + tie + "m"
 		if l.voice.inches() {
-			length += " (" + l.Number(metres(y.BallLength)/0.9144, 0) + tie + "yd)"
+			length += " (" + l.Number(metres(y.BallLength)/0.9144, 0) + tie + l.yardSign() + ")"
 		}
 	}
 	return join(tie+"="+tie, words(weight), words(length))
@@ -310,7 +314,7 @@ func (c *context) gauges(gs []plan.Gauge) rich.Text {
 func (c *context) square(over plan.Length) string {
 	text := c.l.Cm(over) + tie + "cm"
 	if c.l.voice.inches() {
-		text += " (" + c.l.Inches(over) + tie + c.l.InchSign() + ")"
+		text += " (" + c.l.Inches(over) + tie + c.l.inchesBehind(c.l.Inches(over)) + ")"
 	}
 	return text
 }

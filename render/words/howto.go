@@ -24,8 +24,9 @@ func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 		return fill(l.voice.line(k), args...)
 	}
 	several := len(p.Sizes) > 1
-	add(rich.T(l.voice.line(factSizes)),
-		say(several, howSizes, c.sizesInOrder()), say(several && u.absent, howDash), say(len(p.Sizes) > 6, howSizeGroups))
+	named := l.read.manner.Named
+	add(rich.T(l.voice.line(factSizes)), say(several && !named, howSizes, c.sizesInOrder()), say(several && named, howNamed, c.sizesByName()),
+		say(several && u.absent, howDash), say(len(p.Sizes) > 6 && !named, howSizeGroups))
 	add(say(several, howColumnsHead), say(several, howColumns))
 	add(rich.T(l.voice.line(howCountsHead)), say(u.counts, howCounts), say(u.eachTime, howChange), say(u.counts && u.spaces, howCountSpaces))
 	add(rich.T(l.voice.line(howChainsHead)), c.beginChains()...)
@@ -53,6 +54,19 @@ func (c *context) gathers() bool {
 
 // sizesInOrder writes the names of the sizes as their numbers are written.
 func (c *context) sizesInOrder() rich.Text { return c.l.list(c.names(), nil) }
+
+// sizesByName shows how a number stands behind the name of its size, at the first two of them.
+func (c *context) sizesByName() rich.Text {
+	some := make([]string, len(c.p.Sizes))
+	names := c.names()
+	for i := range some {
+		some[i] = c.l.integer(10 + 2*i)
+	}
+	if len(names) > 2 {
+		names = append(names[:2:2], make([]string, len(names)-2)...)
+	}
+	return c.l.list(some, names)
+}
 
 // beginChains says once for the whole pattern which beginning chains count. Chains that do in one row and do not in
 // another are left to their rows.

@@ -151,6 +151,7 @@ const (
 	longTail
 	notionAmount // {} a weight or a length, {} the thing
 	howSizes     // {} the sizes as a list
+	howNamed     // {} the sizes as a list, each with a number
 	howDash
 	howSizeGroups
 	howColumnsHead
@@ -160,6 +161,9 @@ const (
 	howChange
 	eachTime // {} the changes
 	inchSign
+	inchWord // the same in full
+	oneInch
+	yardWord
 	howCountSpaces
 	howChainsHead
 	howRepeatsHead

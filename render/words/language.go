@@ -18,9 +18,9 @@ import (
 
 // Language writes patterns in one language and one reading of its terms. It is safe for use by several goroutines.
 type Language struct {
-	read   *reading
-	voice  voice
-	manner Manner
+	read  *reading
+	voice voice
+	speak func(*reading) voice
 }
 
 // voices makes the voice of a language for one of its readings.
@@ -36,13 +36,15 @@ func For(tag string) (*Language, error) {
 	if !ok {
 		return nil, fmt.Errorf("no words for the language %q: there are %s", tag, strings.Join(Tags(), ", "))
 	}
-	return speak(&reading{r}), nil
+	return speak(&reading{Reading: r}), nil
 }
 
 // speak makes the language of a reading, which must have a voice.
-func speak(r *reading) *Language { return newLanguage(r, voices[r.Code()](r)) }
+func speak(r *reading) *Language { return newLanguage(r, voices[r.Code()]) }
 
-func newLanguage(r *reading, v voice) *Language { return &Language{read: r, voice: v} }
+func newLanguage(r *reading, speak func(*reading) voice) *Language {
+	return &Language{read: r, voice: speak(r), speak: speak}
+}
 
 // Tags lists the tags that [For] knows, in order.
 func Tags() []string {

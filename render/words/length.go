@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"ovillo/compile/plan"
@@ -36,8 +37,29 @@ func (l *Language) Inches(v plan.Length) string {
 	return sign + part
 }
 
-// InchSign is how the language writes inches behind a figure: "in", "pulg."
-func (l *Language) InchSign() string { return l.voice.line(inchSign) }
+// InchSign is how the language writes inches behind a figure: "in", "pulg."; "inches" where nothing is abbreviated.
+func (l *Language) InchSign() string {
+	if l.read.manner.Full {
+		return l.voice.line(inchWord)
+	}
+	return l.voice.line(inchSign)
+}
+
+// inchesBehind is how inches are written behind a figure: 4 in; where nothing is abbreviated 4 inches and ¾ inch.
+func (l *Language) inchesBehind(figure string) string {
+	if l.read.manner.Full && slices.Contains([]string{"1", "¼", "½", "¾"}, figure) {
+		return l.voice.line(oneInch)
+	}
+	return l.InchSign()
+}
+
+// yardSign is how the language writes yards behind a figure.
+func (l *Language) yardSign() string {
+	if l.read.manner.Full {
+		return l.voice.line(yardWord)
+	}
+	return "yd"
+}
 
 // Lengths writes a length for every size in centimetres: 17 (18, 19, 20) cm.
 func (l *Language) Lengths(ls plan.Lengths) rich.Text {
@@ -53,6 +75,9 @@ func (l *Language) lengths(ls plan.Lengths, names []string, write func(plan.Leng
 		alike = alike && figures[i] == figures[0]
 	}
 	if alike && len(figures) > 0 {
+		if unit == l.InchSign() {
+			unit = l.inchesBehind(figures[0])
+		}
 		return rich.T(figures[0] + tie + unit)
 	}
 	return append(l.list(figures, names), rich.Run{Text: tie + unit})
@@ -66,12 +91,28 @@ func (c *context) both(ls plan.Lengths) rich.Text {
 	if !c.l.voice.inches() {
 		return cm
 	}
+	if _, single := sameLength(ls); !single && c.l.read.manner.Named {
+		return c.namedLengths(ls)
+	}
 	in := c.l.lengths(ls, names, c.l.Inches, c.l.InchSign())
 	if _, single := sameLength(ls); single {
 		return fill("{} ({})", cm, in)
 	}
 	// A list has brackets already.
 	return fill("{} "+c.l.voice.line(orInches)+" {}", cm, in)
+}
+
+// namedLengths writes lengths behind the names of their sizes, each in both units: (1 y: 56 cm or 22 in, 2 y: …).
+func (c *context) namedLengths(ls plan.Lengths) rich.Text {
+	figures := make([]string, len(ls))
+	for i, v := range ls {
+		figures[i] = dash
+		if v != plan.NoLength {
+			in := c.l.Inches(v)
+			figures[i] = c.l.Cm(v) + tie + "cm " + c.l.voice.line(orInches) + " " + in + tie + c.l.inchesBehind(in)
+		}
+	}
+	return c.l.list(figures, c.names())
 }
 
 // kept drops the lengths of sizes that the step is not for, if what is left is one length.

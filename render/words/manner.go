@@ -9,13 +9,13 @@ type Manner struct {
 
 // With returns the same language writing in another manner.
 func (l *Language) With(m Manner) *Language {
-	if m == l.manner {
+	if m == l.read.manner {
 		return l
 	}
-	out := *l
-	out.manner = m
-	return &out
+	r := *l.read
+	r.manner = m
+	return newLanguage(&r, l.speak)
 }
 
 // Manner returns how the language writes.
-func (l *Language) Manner() Manner { return l.manner }
+func (l *Language) Manner() Manner { return l.read.manner }

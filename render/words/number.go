@@ -151,11 +151,14 @@ func (c *context) same(v int) plan.Nums {
 	return n
 }
 
-// names are the names of the sizes, for those who hear a list of numbers.
+// names are the names of the sizes, for those who hear a list of numbers. Where the names are written, those of sizes that the
+// step is not for are empty.
 func (c *context) names() []string {
 	names := make([]string, len(c.p.Sizes))
 	for i, s := range c.p.Sizes {
-		names[i] = c.l.SizeName(s)
+		if !c.l.read.manner.Named || c.sizes.Has(i) {
+			names[i] = c.l.SizeName(s)
+		}
 	}
 	return names
 }
@@ -201,10 +204,13 @@ func (l *Language) signedFigure(v int) string {
 }
 
 // list writes one figure for each size. Its spaces never break, but between the groups of a long list. Given the names
-// of the sizes, each figure is spoken with its size.
+// of the sizes, each figure is spoken with its size, or is written with it.
 func (l *Language) list(figures, names []string) rich.Text {
 	if len(figures) == 1 {
 		return rich.T(figures[0])
+	}
+	if l.read.manner.Named && names != nil {
+		return l.namedList(figures, names)
 	}
 	sep := l.separator()
 	var out rich.Text
@@ -239,6 +245,32 @@ func (l *Language) list(figures, names []string) rich.Text {
 		}
 	}
 	return hushed(out, names != nil)
+}
+
+// namedList writes each figure behind the name of its size: (1 y: 112, 2 y: 116). It may break between the sizes. A size without
+// a name is left out.
+func (l *Language) namedList(figures, names []string) rich.Text {
+	out := rich.T("(")
+	sep := ""
+	for i, f := range figures {
+		if names[i] == "" {
+			continue
+		}
+		out[len(out)-1].Text += sep
+		out = append(out, rich.Run{Text: names[i], Strong: true}, rich.Run{Text: ":" + tie + f})
+		sep = l.separator()
+	}
+	out[len(out)-1].Text += ")"
+	return out
+}
+
+// BySize writes figures, one for each size of a pattern, as a list in a sentence: 112 (116, 120, 124). Where all are the same it is
+// that one.
+func (l *Language) BySize(p *plan.Pattern, figures []string) rich.Text {
+	if len(figures) > 0 && !slices.ContainsFunc(figures, func(f string) bool { return f != figures[0] }) {
+		return rich.T(figures[0])
+	}
+	return l.list(figures, l.context(p, nil, nil).names())
 }
 
 // separator parts the sizes of a list. A comma does not, where it is the decimal sign.

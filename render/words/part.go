@@ -150,7 +150,7 @@ func (c *context) runs(refs []plan.Ref) []named {
 // chainStart is a start with chains. The chains that the first row adds for its own beginning are made with them.
 func (c *context) chainStart(s plan.Start) ([]rich.Text, *CountText) {
 	made := c.plus(s.N, s.Extra)
-	body := []rich.Text{sentence(c.opened(c.l.voice.chains(c.num(made))))}
+	body := []rich.Text{sentence(c.opened(c.l.voice.chains(c.num(made)), false))}
 	switch s.Kind {
 	case plan.StartJoined:
 		body = append(body, sentence(c.l.voice.joinRing(c.l.voice.places(plan.FoundationCh), true)))

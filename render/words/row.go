@@ -2,6 +2,7 @@ package words
 
 import (
 	"slices"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -117,7 +118,7 @@ func (c *context) sentences(r *plan.Row, head rich.Text, times rich.Text) []rich
 	if r.Unturned {
 		out, head = append(out, sentence(join("", head, rich.T(c.l.voice.line(doNotTurn))))), nil
 	}
-	text := c.opened(join("", times, c.instructions(r)))
+	text := c.opened(join("", times, c.instructions(r)), head != nil)
 	if r.Back {
 		text = fill(c.l.voice.line(otherWay), text)
 	}
@@ -158,12 +159,18 @@ func (c *context) takenOut(markers []int, last bool) rich.Text {
 	return sentence(c.l.voice.marksOut(numbers, last, c.round()))
 }
 
-// opened gives a sentence that would start with a dash a verb to start with.
-func (c *context) opened(t rich.Text) rich.Text {
-	if len(t) > 0 && len(t[0].Text) >= len(dash) && t[0].Text[:len(dash)] == dash {
-		return join("", rich.T(c.l.voice.line(workVerb)+" "), t)
+// opened gives a sentence that would start with a dash, or with the name of a size, a verb to start with. inside: it is not the
+// start of the sentence.
+func (c *context) opened(t rich.Text, inside bool) rich.Text {
+	bySize := len(t) > 1 && t[0].Text == "(" && t[1].Strong
+	if !bySize && (len(t) == 0 || !strings.HasPrefix(t[0].Text, dash)) {
+		return t
 	}
-	return t
+	verb := c.l.voice.line(workVerb)
+	if inside {
+		verb = lower(verb)
+	}
+	return join("", rich.T(verb+" "), t)
 }
 
 // times says how many rows in a run read the same: "3 rounds: ".

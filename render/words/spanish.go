@@ -160,6 +160,9 @@ func (s *spanish) form(f stitch.Form) noun {
 		return abbreviated(t)
 	}
 	name := s.formName(f)
+	if s.manner.Full {
+		return s.formInFull(f, t)
+	}
 	short, shorts := t.Short+postSuffix(f.Post), t.Shorts+postSuffix(f.Post)
 	if f.Group != stitch.Single {
 		g := s.term(groupConcept(f.Group))
@@ -179,6 +182,24 @@ func (s *spanish) form(f stitch.Form) noun {
 	return noun{one: abbr(short, name), many: abbr(shorts, name), feminine: t.Feminine}
 }
 
+// formInFull is a stitch that is made of another, by its name.
+func (s *spanish) formInFull(f stitch.Form, t term) noun {
+	name := s.formName(f)
+	switch {
+	case f.Group != stitch.Single:
+		g := s.term(groupConcept(f.Group))
+		what := strings.TrimPrefix(name, g.One)
+		return noun{one: rich.T(name), many: rich.T(g.Many + what), feminine: g.Feminine}
+	case f.Together > 1:
+		return noun{one: rich.T(name), many: rich.T(name), feminine: t.Feminine}
+	}
+	return noun{one: rich.T(name), many: rich.T(t.Many + postNameES(f.Post)), feminine: t.Feminine}
+}
+
+func postNameES(p stitch.Post) string {
+	return [...]string{stitch.NoPost: "", stitch.FrontPost: " en relieve por delante", stitch.BackPost: " en relieve por detrás"}[p]
+}
+
 func postSuffix(p stitch.Post) string {
 	return [...]string{stitch.NoPost: "", stitch.FrontPost: tie + "rel" + tie + "del", stitch.BackPost: tie + "rel" + tie + "det"}[p]
 }
@@ -190,7 +211,7 @@ func (s *spanish) formName(f stitch.Form) string {
 		return string(f.ID)
 	}
 	t := s.term(c)
-	post := [...]string{stitch.NoPost: "", stitch.FrontPost: " en relieve por delante", stitch.BackPost: " en relieve por detrás"}[f.Post]
+	post := postNameES(f.Post)
 	switch {
 	case f.Group == stitch.Vee:
 		return s.word(groupConcept(f.Group)) + " de " + t.Many + post

@@ -21,6 +21,9 @@ func (s *spanish) takesMakes(takes, makes, spaces int) rich.Text {
 
 // specialName heads an explained stitch: Punto alto en relieve por delante (pa rel del).
 func (s *spanish) specialName(f stitch.Form) rich.Text {
+	if s.manner.Full {
+		return rich.T(s.formName(f))
+	}
 	return rich.T(s.formName(f) + " (" + s.form(f).one.String() + ")")
 }
 

@@ -13,14 +13,21 @@ import (
 type term = terms.Term
 
 // reading is the words of one reading, as they go into sentences.
-type reading struct{ *terms.Reading }
+type reading struct {
+	*terms.Reading
+	manner Manner
+}
 
 // nbsp ties the words of a text.
 func nbsp(s string) string { return strings.ReplaceAll(s, " ", "\u00a0") }
 
-// term returns the term of a concept.
+// term returns the term of a concept. Where nothing is abbreviated its name stands for the abbreviation, and may break.
 func (r *reading) term(concept string) term {
 	t := r.Term(concept)
+	if r.manner.Full {
+		t.Short, t.Shorts = t.One, t.Many
+		return t
+	}
 	t.Short, t.Shorts = nbsp(t.Short), nbsp(t.Shorts)
 	return t
 }
@@ -79,7 +86,7 @@ func (r *reading) full(concept string) noun {
 
 // abbr is an abbreviation that screen readers expand.
 func abbr(short, full string) rich.Text {
-	if short == nbsp(full) {
+	if short == full || short == nbsp(full) {
 		return rich.T(short)
 	}
 	return rich.Text{{Text: short, Expand: full}}
@@ -106,11 +113,11 @@ func groupConcept(g stitch.Group) string {
 	return k.Word
 }
 
-// others lists the other readings of the same language.
+// others lists the other readings of the same language, writing in the same manner.
 func (r *reading) others() []*reading {
 	var list []*reading
 	for _, o := range r.Others() {
-		list = append(list, &reading{o})
+		list = append(list, &reading{Reading: o, manner: r.manner})
 	}
 	return list
 }

@@ -25,6 +25,8 @@ var (
 // a language: whatever Latin letter shows in its pages was written by a shared file.
 type toy struct{ *reading }
 
+func newToy(r *reading) voice { return toy{r} }
+
 const toyTerms = `concept,memory,xx
 ch,,θ;θη;θη
 slst,,σ;σι;σι
@@ -91,7 +93,7 @@ func (y toy) line(l line) string {
 	switch l {
 	case termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam:
 		return "λ {} {}"
-	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay, onPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes:
+	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay, onPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed:
 		return "λ {}"
 	}
 	return "λ"
@@ -263,8 +265,8 @@ func TestALanguageIsAVoiceAndAColumn(t *testing.T) {
 		t.Fatal(err)
 	}
 	column, _ := table.Reading("xx")
-	r := &reading{column}
-	l := newLanguage(r, toy{r})
+	r := &reading{Reading: column}
+	l := newLanguage(r, newToy)
 	p := sample.Leggings()
 	inToy(reflect.ValueOf(p))
 	if l.Title(p) != "Ω" || l.Tag() != "xx" {
