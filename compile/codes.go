@@ -163,6 +163,12 @@ const (
 	codeUnbuttoned    diag.Code = "OV725" // holes that no button is for
 	codeElasticLong   diag.Code = "OV726"
 
+	codePhotoName   diag.Code = "OV728" // a picture outside of the folder of the source
+	codeNoPhoto     diag.Code = "OV729" // no such file
+	codePhotoRead   diag.Code = "OV730" // no JPEG or PNG, or broken
+	codePhotoLarge  diag.Code = "OV731"
+	codePhotoCoarse diag.Code = "OV732"
+
 	codeGaugeTwice  diag.Code = "OV327" // a stitch counted twice in one way
 	codeGaugeWay    diag.Code = "OV328" // counted in rows, worked in rounds, or the other way
 	codeGaugeHook   diag.Code = "OV329" // counted with one hook, worked with another

@@ -34,6 +34,7 @@ func Compile(f *lang.File) (*plan.Pattern, diag.List) {
 func (c *checker) check() {
 	c.header()
 	c.sizes()
+	c.readPhoto()
 	c.ownStitches()
 	c.stitchPatterns()
 	c.materials()
@@ -81,6 +82,7 @@ type checker struct {
 	file *lang.File
 	pat  *plan.Pattern
 	out  diag.List
+	open func(name string) ([]byte, error) // reads a file beside the source; nil: none is read
 	seen map[faultKey]*gathered
 	keys []faultKey
 
@@ -123,6 +125,7 @@ type checker struct {
 	facts          []yarnFacts
 	unbuttoned     bool                        // holes without a button were said
 	sample         *sample                     // nil: none was made
+	photo          *lang.Photo                 // nil: the header names none
 	allowance      *big.Rat                    // the share of yarn that is added
 	hookAt         map[plan.Length]source.Span // where a hook is said first
 	hookUsed       map[plan.Length]bool        // hooks that something is worked with

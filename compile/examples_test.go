@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"ovillo/compile"
+	"ovillo/compile/picture/files"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
@@ -18,7 +19,7 @@ func foundAt(gauge, text string) diag.List {
 	if list.HasErrors() {
 		return list
 	}
-	var o compile.Options
+	o := compile.Options{Open: files.Open}
 	if own, ok := compile.ReadOwnGauge(gauge); ok {
 		o.Gauges = append(o.Gauges, own)
 	}

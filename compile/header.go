@@ -52,6 +52,13 @@ func (c *checker) headerLine(s *lang.Statement) {
 	switch n := s.Node.(type) {
 	case *lang.Title:
 		c.pat.Title = c.text(n.Text, n)
+	case *lang.Photo:
+		if c.photo != nil {
+			c.report(diag.Diagnostic{Code: codeTwice, Span: s.Head, Args: diag.Args{"name": "photo"},
+				Related: []diag.Related{{Span: c.photo.Span(), Key: "first"}}})
+			return
+		}
+		c.photo = n
 	case *lang.By:
 		c.pat.By = n.Name.Text
 	case *lang.Edition:

@@ -68,6 +68,10 @@ const (
 // Options are what may be chosen when a source is checked.
 type Options struct {
 	Gauges []OwnGauge // none: the gauge of the source
+	// Open reads a file that the source names, by its name from the folder of the source, with slashes. It is called for the
+	// photograph alone, and never for a name that leads out of that folder. It need not read on behind 40 MB. nil: no files are
+	// read, and nothing is said of them.
+	Open func(name string) ([]byte, error)
 }
 
 // Outcome is what came of checking a source.
@@ -83,12 +87,13 @@ type Outcome struct {
 // sample was made at that, and the pattern says what is different.
 func CompileWith(f *lang.File, o Options) Outcome {
 	origin := newChecker(f)
+	origin.open = o.Open
 	origin.check()
 	if len(o.Gauges) == 0 || origin.out.HasErrors() || origin.empty() {
 		return origin.outcome()
 	}
 	c := newChecker(f)
-	c.chosen, c.origin = o.Gauges, origin
+	c.chosen, c.origin, c.open = o.Gauges, origin, o.Open
 	c.check()
 	if c.misfit != nil {
 		return Outcome{Fault: c.misfit, Sound: true}

@@ -190,7 +190,7 @@ func (r *respeller) phrase() ([]string, int) {
 		}
 	}
 	for _, w := range r.wordTable.read[first] {
-		if w.behind != nil && !slices.Contains(w.behind, r.behind) && !(slices.Contains(w.behind, "0") && r.afterNumber()) {
+		if w.behind != nil && !r.isBehind(w.behind) {
 			continue
 		}
 		if matches(w.other[1:], r.word) {
@@ -201,6 +201,13 @@ func (r *respeller) phrase() ([]string, int) {
 		return []string{u}, 1
 	}
 	return nil, 0
+}
+
+// isBehind reports whether the token before this one is one of those that a translation must stand behind: a word or a sign, 0
+// for a number, a quotation mark for a text.
+func (r *respeller) isBehind(what []string) bool {
+	return slices.Contains(what, r.behind) || slices.Contains(what, "0") && r.afterNumber() ||
+		slices.Contains(what, `"`) && strings.HasPrefix(r.behind, `"`)
 }
 
 // afterNumber reports whether the last token that says something is a number or closes a list of them.

@@ -68,6 +68,7 @@ var forms = map[Block]map[string]*form{
 		"meant":     meantForm,
 		"title":     titleForm,
 		"by":        formOf[By]("", `by "Studio Name"`),
+		"photo":     formOf[Photo]("", `photo "hat.jpg" size "M" en "A blue hat." es "Un gorro azul."`),
 		"edition":   formOf[Edition]("", `edition 2`),
 		"level":     formOf[Level]("", `level easy`),
 		"terms":     formOf[Terms]("", `terms us`),

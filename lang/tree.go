@@ -125,6 +125,18 @@ type By struct {
 	Name Str `parser:"'by' @@"`
 }
 
+// Photo names a picture that lies beside the source, the size that was made for it, and what it shows, for those who do not
+// see it.
+//
+//	photo "sea-hat.jpg" size "2 y" en "A child in a blue hat on the beach." es "Una niña con un gorro azul en la playa."
+//	photo "seal.png" en "A grey seal of crochet." es "Una foca gris de ganchillo."
+type Photo struct {
+	At
+	File Str   `parser:"'photo' @@"`
+	Size *Str  `parser:"( 'size' @@ )?"`
+	Alt  []*Bi `parser:"@@*"`
+}
+
 // Edition counts the published editions, with the date it is published if one is given.
 //
 //	edition 2
@@ -1492,6 +1504,7 @@ func (*Pattern) statement()       {}
 func (*Title) statement()         {}
 func (*By) statement()            {}
 func (*Meant) statement()         {}
+func (*Photo) statement()         {}
 func (*Edition) statement()       {}
 func (*Level) statement()         {}
 func (*Terms) statement()         {}

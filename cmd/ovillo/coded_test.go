@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"ovillo/compile"
+	"ovillo/compile/picture/files"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
@@ -37,7 +38,7 @@ var otherInSpanish = map[diag.Code]string{
 func TestCodeAlone(t *testing.T) {
 	coded := 0
 	for _, e := range diag.All() {
-		s := &loaded{file: source.NewFile("example.ovillo", e.Whole())}
+		s := &loaded{open: files.Open, file: source.NewFile("example.ovillo", e.Whole())}
 		if own, ok := compile.ReadOwnGauge(e.OwnGauge()); ok {
 			s.gauges = append(s.gauges, own)
 		}

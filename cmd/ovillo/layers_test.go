@@ -29,13 +29,15 @@ lang/format:      lang/source lang/diag lang
 
 compile/stitch:
 compile/numeral:
+compile/picture:
+compile/picture/files:
 compile/plan:     lang/source compile/stitch
 compile/fabric:   lang/source compile/stitch compile/plan
 compile/value:    lang/diag lang compile/plan
 compile/figure:   lang/source lang/diag compile/plan
 compile/standard: lang/source lang/diag lang compile/plan
 compile/caution:  lang/source lang/diag lang compile/plan
-compile:          lang/source lang/diag lang/terms lang/markdown lang compile/stitch compile/numeral compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
+compile:          lang/source lang/diag lang/terms lang/markdown lang compile/stitch compile/numeral compile/picture compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
 
 render/rich:
 render/page:

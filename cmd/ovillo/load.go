@@ -12,6 +12,7 @@ import (
 	"syscall"
 
 	"ovillo/compile"
+	"ovillo/compile/picture"
 	"ovillo/lang/source"
 )
 
@@ -26,6 +27,8 @@ type loaded struct {
 	gauges []compile.OwnGauge  // at which it is checked; none: its own
 	fault  *compile.GaugeFault // one of them that stands in place of none of the source
 	sound  bool                // it has no errors at its own gauge
+
+	open func(name string) ([]byte, error) // reads a file beside the source; nil for the standard input
 
 	coder func(string) string // see code
 }
@@ -63,11 +66,33 @@ func (c *call) load(path string) (*loaded, bool) {
 		c.say(msgCannotRead.with("path", path, "why", reason(err, path).in(c.lang)))
 		return nil, false
 	}
+	s := &loaded{path: path, gauges: c.gauges}
 	name := path
 	if path == "-" {
 		name = "<stdin>"
+	} else {
+		s.open = beside(path)
 	}
-	return &loaded{path: path, file: source.NewFile(name, string(data)), gauges: c.gauges}, true
+	s.file = source.NewFile(name, string(data))
+	return s, true
+}
+
+// beside opens the files that lie beside a source or in a folder there, and no others, wherever a name or a link leads. It
+// reads no more of one than tells that it is too large.
+func beside(path string) func(name string) ([]byte, error) {
+	return func(name string) ([]byte, error) {
+		folder, err := os.OpenRoot(filepath.Dir(path))
+		if err != nil {
+			return nil, err
+		}
+		defer folder.Close()
+		f, err := folder.Open(filepath.FromSlash(name))
+		if err != nil {
+			return nil, err
+		}
+		defer f.Close()
+		return io.ReadAll(io.LimitReader(f, picture.MostBytes+1))
+	}
 }
 
 var errTooLarge = errors.New("too large")

@@ -40,7 +40,7 @@ func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 		// The tree has holes; whatever the checker said of it might be the holes' doing.
 		return nil, found, held
 	}
-	out := compile.CompileWith(file, compile.Options{Gauges: s.gauges})
+	out := compile.CompileWith(file, compile.Options{Gauges: s.gauges, Open: s.open})
 	s.fault, s.sound = out.Fault, out.Sound
 	return out.Pattern, append(found, out.Found...), held
 }

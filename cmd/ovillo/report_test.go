@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ovillo/compile"
+	"ovillo/compile/picture/files"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
 	"ovillo/render/page"
@@ -131,7 +132,7 @@ func TestReportOnEveryMessage(t *testing.T) {
 	for _, e := range diag.All() {
 		t.Run(string(e.Code), func(t *testing.T) {
 			t.Parallel()
-			s := &loaded{path: "x.ovillo", file: source.NewFile("x.ovillo", e.Whole())}
+			s := &loaded{path: "x.ovillo", open: files.Open, file: source.NewFile("x.ovillo", e.Whole())}
 			if own, ok := compile.ReadOwnGauge(e.OwnGauge()); ok {
 				s.gauges = append(s.gauges, own)
 			}

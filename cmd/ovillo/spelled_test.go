@@ -18,6 +18,7 @@ import (
 
 	"golang.org/x/text/unicode/norm"
 
+	"ovillo/compile/picture/files"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/lang/diag"
@@ -228,7 +229,7 @@ func withoutHoles(template string) string {
 // printedMessages adds the messages as they are printed for their examples, without code and without the words of the example.
 func (g *gatherer) printedMessages() error {
 	for _, e := range diag.All() {
-		s := &loaded{file: source.NewFile("example.ovillo", e.Whole())}
+		s := &loaded{open: files.Open, file: source.NewFile("example.ovillo", e.Whole())}
 		_, found := s.compile()
 		names := map[string]bool{}
 		for _, w := range wordForm.FindAllString(e.Example, -1) {

@@ -24,6 +24,7 @@ func (p *Pattern) In(z int) *Pattern {
 	q.Yarns = s.keptYarns(p)
 	q.Charts = s.keptCharts(p)
 	q.Sample = s.sample(p.Sample)
+	q.Photo = s.photo(p.Photo)
 	q.Parts = each(p.Parts, s.part)
 	q.Measures = some(p.Measures, s.measure)
 	q.Sums = some(p.Sums, s.sum)
@@ -193,6 +194,17 @@ func (s *sized) sample(k *Sample) *Sample {
 		if s.yarn(i) >= 0 {
 			out.Milligrams = append(out.Milligrams, mg)
 		}
+	}
+	return &out
+}
+
+func (s *sized) photo(f *Photo) *Photo {
+	if f == nil {
+		return nil
+	}
+	out := *f
+	if out.Size = -1; f.Size == s.z {
+		out.Size = 0
 	}
 	return &out
 }

@@ -24,6 +24,8 @@ type Pattern struct {
 	Licence   Prose
 	Changes   Prose
 
+	Photo *Photo // for the first page; nil if the source names none
+
 	Sizes  []Size
 	Shown  int // index of the size that is drawn
 	Body   []BodyMeasure
@@ -47,6 +49,17 @@ type Pattern struct {
 	Regraded *Regraded // what a maker's own gauge changes; nil at the gauge of the source
 
 	Source []byte // the source text, for embedding
+}
+
+// Photo is a picture of the finished piece.
+type Photo struct {
+	File   string // its name, from the folder of the source
+	Alt    Text   // what it shows, for those who do not see it
+	Size   int    // index of the size that was made for it; -1 if not known, or if the pattern is in other sizes alone
+	Made   Size   // that size; empty if it is not known
+	Data   []byte // the file, the right way up; nil if no files are read
+	Format string // "jpeg" or "png"
+	W, H   int    // pixels
 }
 
 // Size is one size. Names holds its name in each language; AgeFrom and AgeTo are in months, -1 if not known.

@@ -338,6 +338,51 @@ aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé exige cu
 
 example.ovillo: 1 aviso
 
+# OV728
+error[OV728]: el nombre ../hat.jpg sale de la carpeta del patrón
+ --> example.ovillo:4:9
+ 4 |   photo "../hat.jpg" en "A blue hat." es "Un gorro azul."
+   |         ^^^^^^^^^^^^ no es un nombre dentro de ella
+   = ayuda: poner la foto junto al patrón y nombrarla: photo "hat.jpg", o photo "pictures/hat.jpg" si está en una carpeta de ahí
+
+example.ovillo: 1 error
+
+# OV729
+error[OV729]: no hay ninguna foto Hat.JPG junto al patrón
+ --> example.ovillo:4:9
+ 4 |   photo "Hat.JPG" en "A blue hat." es "Un gorro azul."
+   |         ^^^^^^^^^ este archivo no se encontró
+   = ayuda: poner ahí el archivo, o escribir su nombre tal como es, con mayúsculas y terminación
+
+example.ovillo: 1 error
+
+# OV730
+error[OV730]: broken.jpg no es una foto que se pueda leer
+ --> example.ovillo:4:9
+ 4 |   photo "broken.jpg" en "A blue hat." es "Un gorro azul."
+   |         ^^^^^^^^^^^^ se leen JPEG y PNG
+   = ayuda: copiar otra vez el archivo, o guardarlo otra vez como JPEG o PNG corriente: está cortado o es de una clase poco usual
+
+example.ovillo: 1 error
+
+# OV731
+error[OV731]: la foto huge.png es demasiado grande
+ --> example.ovillo:4:9
+ 4 |   photo "huge.png" en "A blue hat." es "Un gorro azul."
+   |         ^^^^^^^^^^ más de 40 MB, o de 64 millones de píxeles
+   = ayuda: guardarla con menos de 64 millones de píxeles: 945 de ancho bastan para la página
+
+example.ovillo: 1 error
+
+# OV732
+aviso[OV732]: la foto small.jpg se ve basta impresa: 101 píxeles por pulgada
+ --> example.ovillo:4:9
+ 4 |   photo "small.jpg" en "A blue hat." es "Un gorro azul."
+   |         ^^^^^^^^^^^ 320 píxeles de ancho
+   = ayuda: usar una de 945 píxeles de ancho: a 80 mm son 300 por pulgada, como piden las imprentas
+
+example.ovillo: 1 aviso
+
 # OV760
 aviso[OV760]: width no sigue a la muestra indicada: queda en 32,0 cm y no en 40,0 cm
   --> example.ovillo:26:3

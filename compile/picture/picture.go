@@ -1,0 +1,132 @@
+// Package picture reads the photograph that a pattern names: a JPEG or PNG file, with the way up that the camera noted.
+//
+// Nothing else that stands in a file is looked at or handed on: neither the place where the picture was taken nor the time.
+package picture
+
+import (
+	"bytes"
+	"errors"
+	"image"
+	"image/draw"
+	"image/jpeg"
+	"image/png"
+)
+
+// The most that a picture may be. A file beyond MostBytes, and a picture beyond MostPixels, which takes 256 MB of memory, is
+// not decoded; cameras of today make half of that.
+const (
+	MostBytes  = 40 << 20
+	MostPixels = 64 << 20
+)
+
+// Picture is a picture that could be read, the right way up.
+type Picture struct {
+	Data   []byte // the file; made anew where the camera was not held upright
+	Format string // "jpeg" or "png"
+	W, H   int    // pixels
+}
+
+// Why a picture cannot be read.
+var (
+	ErrFormat = errors.New("neither JPEG nor PNG")
+	ErrBroken = errors.New("broken, or of a kind that is not known")
+	ErrLarge  = errors.New("too large") // the picture returned with it has its pixels, if they are known
+)
+
+// upright is the quality of a JPEG that is made anew: high, since it is made once more for the page.
+const upright = 95
+
+// Read reads a picture. It decodes all of it, so that what is broken is found here and not when the pages are set.
+func Read(data []byte) (Picture, error) {
+	p := Picture{Data: data, Format: formatOf(data)}
+	decodeConfig, decode := jpeg.DecodeConfig, jpeg.Decode
+	switch p.Format {
+	case "":
+		return p, ErrFormat
+	case "png":
+		decodeConfig, decode = png.DecodeConfig, png.Decode
+	}
+	if len(data) > MostBytes {
+		return p, ErrLarge
+	}
+	c, err := decodeConfig(bytes.NewReader(data))
+	if err != nil || c.Width < 1 || c.Height < 1 {
+		return p, ErrBroken
+	}
+	if p.W, p.H = c.Width, c.Height; p.W > MostPixels/p.H {
+		return p, ErrLarge
+	}
+	img, err := decode(bytes.NewReader(data))
+	if err != nil {
+		return p, ErrBroken
+	}
+	way := WayUp(data)
+	if way == 1 || p.Format != "jpeg" {
+		return p, nil
+	}
+	img = turned(img, way)
+	var b bytes.Buffer
+	if err := jpeg.Encode(&b, img, &jpeg.Options{Quality: upright}); err != nil {
+		return p, ErrBroken
+	}
+	p.Data, p.W, p.H = b.Bytes(), img.Bounds().Dx(), img.Bounds().Dy()
+	return p, nil
+}
+
+// formatOf knows a file by how it begins.
+func formatOf(data []byte) string {
+	switch {
+	case bytes.HasPrefix(data, []byte("\xff\xd8\xff")):
+		return "jpeg"
+	case bytes.HasPrefix(data, []byte("\x89PNG\r\n\x1a\n")):
+		return "png"
+	}
+	return ""
+}
+
+// turned returns a picture the right way up, given how it lies: 2 mirrored, 3 upside down, 4 both, 5 to 8 on a side.
+func turned(img image.Image, way int) image.Image {
+	b := img.Bounds()
+	w, h := b.Dx(), b.Dy()
+	// from is the place in the file of a place in the picture.
+	from := func(x, y int) (int, int) {
+		switch way {
+		case 2:
+			return w - 1 - x, y
+		case 3:
+			return w - 1 - x, h - 1 - y
+		case 4:
+			return x, h - 1 - y
+		case 5:
+			return y, x
+		case 6:
+			return y, h - 1 - x
+		case 7:
+			return w - 1 - y, h - 1 - x
+		}
+		return w - 1 - y, x
+	}
+	to := image.Rect(0, 0, w, h)
+	if way >= 5 {
+		to = image.Rect(0, 0, h, w)
+	}
+	if g, ok := img.(*image.Gray); ok {
+		out := image.NewGray(to)
+		for y := range to.Dy() {
+			for x := range to.Dx() {
+				sx, sy := from(x, y)
+				out.Pix[y*out.Stride+x] = g.Pix[sy*g.Stride+sx]
+			}
+		}
+		return out
+	}
+	was, out := image.NewRGBA(image.Rect(0, 0, w, h)), image.NewRGBA(to)
+	draw.Draw(was, was.Bounds(), img, b.Min, draw.Src)
+	for y := range to.Dy() {
+		for x := range to.Dx() {
+			sx, sy := from(x, y)
+			copy(out.Pix[y*out.Stride+4*x:][:4], was.Pix[sy*was.Stride+4*sx:][:4])
+		}
+	}
+	return out
+}
