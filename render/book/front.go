@@ -72,7 +72,11 @@ func (s *setter) masthead() layout.Strip {
 	b.Put(0, 0, layout.Set(by, s.mastheadType, 0, s.sect.New("P")))
 	var editions []string
 	for _, sd := range s.sides {
-		if text := sd.l.Edition(s.p); text != "" && !slices.Contains(editions, text) {
+		text := sd.l.Edition(s.p)
+		for _, kind := range s.kinds(sd) {
+			text += ", " + kind
+		}
+		if text = strings.TrimPrefix(text, ", "); text != "" && !slices.Contains(editions, text) {
 			editions = append(editions, text)
 		}
 	}

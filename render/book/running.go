@@ -15,6 +15,7 @@ func (s *setter) headline() layout.Box {
 		if s.sizes == 1 {
 			text += ", " + sd.l.InSize(s.p.Sizes[0])
 		}
+		text = strings.Join(append([]string{text}, s.kinds(sd)...), " · ")
 		return layout.Text(shortened(text, s.runningTop, s.headRoom(sd)), s.runningTop, false, sd.margin(), nil)
 	})
 }
@@ -53,11 +54,8 @@ func (s *setter) imprint(sd side, first bool, room float64) string {
 		}
 		parts = append(parts, edition)
 	}
-	for _, kind := range s.editionKinds() {
-		parts = append(parts, sd.l.EditionName(kind))
-	}
-	if stamp := s.stamp(); stamp != "" {
-		parts = append(parts, stamp)
+	if !s.header {
+		parts = append(parts, s.kinds(sd)...)
 	}
 	parts = append(parts, sd.l.ReadingNote())
 	if own := sd.l.SetFor(s.p); own != "" {

@@ -115,6 +115,18 @@ func (s *setter) stamp() string {
 	return fmt.Sprintf("%.3x", sha256.Sum256(s.p.Source))
 }
 
+// kinds are the names of the kinds of the edition, with the stamp.
+func (s *setter) kinds(sd side) []string {
+	var list []string
+	for _, kind := range s.editionKinds() {
+		list = append(list, sd.l.EditionName(kind))
+	}
+	if stamp := s.stamp(); stamp != "" {
+		list = append(list, stamp)
+	}
+	return list
+}
+
 // editionKinds are the kinds of the edition as its words name them.
 func (s *setter) editionKinds() []string {
 	var kinds []string
