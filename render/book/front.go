@@ -7,8 +7,6 @@ import (
 
 	"ovillo/render/layout"
 	"ovillo/render/rich"
-	"ovillo/render/scene"
-	"ovillo/render/words"
 )
 
 // Measures of the title page.
@@ -165,7 +163,7 @@ func (s *setter) titleFits(style layout.Style, most int) bool {
 
 // opening sets the introduction beside the title drawing: with two languages one at either side of it.
 func (s *setter) opening(high float64) []layout.Strip {
-	drawn := s.titleDrawing(high)
+	drawn := s.titlePlate(high)
 	switch s.arrangement {
 	case apart:
 		return []layout.Strip{s.openingApart(drawn)}
@@ -183,16 +181,16 @@ func (s *setter) opening(high float64) []layout.Strip {
 		b.Put(0, 0, s.intro(sd, x, w))
 	}
 	if drawn != nil {
-		b.Put(0, 0, s.figure(drawn, (s.blockW-drawn.W)/2, s.sect))
-		b.H = layout.Snap(b.H)
-		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.DrawingCaption, sd, sd.x, sd.w()) }))
+		b.Put(0, 0, s.captioned(drawn, (s.blockW-drawn.w)/2, func() layout.Box {
+			return s.each(func(sd side) layout.Box { return drawn.caption(sd, sd.x, sd.w()) })
+		}))
 	}
 	b.H = layout.Snap(b.H)
 	return []layout.Strip{{Box: b, Space: afterTitle, Keep: true}}
 }
 
 // openingApart is the opening with one language on a wide sheet: the words at the left, facts among them, the drawing at the right.
-func (s *setter) openingApart(drawn *scene.Scene) layout.Strip {
+func (s *setter) openingApart(drawn *plate) layout.Strip {
 	sd := s.sides[0]
 	w := frontTextW
 	if drawn == nil {
@@ -202,25 +200,20 @@ func (s *setter) openingApart(drawn *scene.Scene) layout.Strip {
 	b.Below(factsGap, s.factBox(0, w))
 	b.H = layout.Snap(b.H)
 	if drawn != nil {
-		x := s.blockW - (s.drawingW+drawn.W)/2
-		right := s.figure(drawn, x, s.sect)
-		right.H = layout.Snap(right.H)
-		right.Below(captionGap, s.caption(words.DrawingCaption, sd, s.blockW-s.drawingW, s.drawingW))
-		b.Put(0, 0, right)
+		b.Put(0, 0, s.captioned(drawn, s.blockW-(s.drawingW+drawn.w)/2, func() layout.Box {
+			return drawn.caption(sd, s.blockW-s.drawingW, s.drawingW)
+		}))
 		b.H = layout.Snap(b.H)
 	}
 	return layout.Strip{Box: b, Space: afterTitle, Keep: true}
 }
 
 // openingSingle is the opening with one column: the drawing, and below it the words.
-func (s *setter) openingSingle(drawn *scene.Scene) []layout.Strip {
+func (s *setter) openingSingle(drawn *plate) []layout.Strip {
 	sd := s.sides[0]
 	var strips []layout.Strip
 	if drawn != nil {
-		b := s.figure(drawn, (s.blockW-drawn.W)/2, s.sect)
-		b.H = layout.Snap(b.H)
-		b.Below(captionGap, s.caption(words.DrawingCaption, sd, 0, s.blockW))
-		b.H = layout.Snap(b.H)
+		b := s.captioned(drawn, (s.blockW-drawn.w)/2, func() layout.Box { return drawn.caption(sd, 0, s.blockW) })
 		strips = append(strips, layout.Strip{Box: b, Space: afterTitle})
 	}
 	for i, block := range s.blocks(sd, s.p.Intro, s.introType, 0, s.blockW) {
@@ -245,16 +238,6 @@ func (s *setter) intro(sd side, x, w float64) layout.Box {
 		b.Below(space, block.Box)
 	}
 	return b
-}
-
-// caption says what a drawing of the size that is shown shows.
-func (s *setter) caption(key words.Key, sd side, x, w float64) layout.Box {
-	size := ""
-	if s.p.Shown >= 0 && s.p.Shown < s.sizes {
-		size = upperFirst(sd.l.InSize(s.p.Sizes[s.p.Shown]))
-	}
-	text := rich.T(sd.l.SayWith(key, size))
-	return layout.Set(layout.Break(text, s.captionType, w, 0), s.captionType, x, sd.elem(s.sect, "P"))
 }
 
 // facts sets the table of facts of two languages, the same fact at the same height; with one language they stand in the

@@ -142,7 +142,7 @@ func (s *setter) sizedLengths(sd side, m measured) []sized {
 		if v == plan.NoLength {
 			continue
 		}
-		text := sd.l.Cm(v) + "\u00A0cm (" + sd.l.Inches(v) + "\u00A0" + sd.l.InchSign() + ")"
+		text := sd.l.Cm(v) + "\u00A0cm (" + sd.l.Inches(v) + "\u00A0" + sd.l.InchesBehind(sd.l.Inches(v)) + ")"
 		if m.memory {
 			text += words.FromMemory
 		}

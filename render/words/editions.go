@@ -39,13 +39,16 @@ func (l *Language) TesterNote(p *plan.Pattern) rich.Text {
 	return paragraph(fill(l.voice.line(testerNote), l.Title(p)))
 }
 
-// PhotoCaption says which size a photograph of the finished piece shows; nil if the source does not say which size was made.
+// PhotoCaption says which size the photograph shows; nil if there is none, or the source does not say which size was made.
 func (l *Language) PhotoCaption(p *plan.Pattern) rich.Text {
-	if p.Sample == nil || p.Sample.Size < 0 || p.Sample.Size >= len(p.Sizes) {
+	if p.Photo == nil || p.Photo.Made.Name == "" {
 		return nil
 	}
-	return paragraph(stopped(fill(l.voice.line(photoSize), l.InSize(p.Sizes[p.Sample.Size]))))
+	return paragraph(stopped(fill(l.voice.line(photoSize), l.InSize(p.Photo.Made))))
 }
+
+// PhotoAlt says what the photograph shows, for those who do not see it: the designer's words.
+func (l *Language) PhotoAlt(p *plan.Pattern) string { return l.read.of(p.Photo.Alt) }
 
 // TesterQuestions are the lines that a tester fills in: what is asked, and beside it what the pattern says, if it says something.
 // A text of nil leaves the whole line to the tester.

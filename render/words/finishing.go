@@ -60,7 +60,7 @@ func (c *context) width(v plan.Length) rich.Text {
 		cm = c.l.millimetres(v)
 	}
 	if c.l.voice.inches() {
-		return fill("{} ({}~{})", cm, c.l.Inches(v), c.l.inchesBehind(c.l.Inches(v)))
+		return fill("{} ({}~{})", cm, c.l.Inches(v), c.l.InchesBehind(c.l.Inches(v)))
 	}
 	return rich.T(cm)
 }

@@ -314,7 +314,7 @@ func (c *context) gauges(gs []plan.Gauge) rich.Text {
 func (c *context) square(over plan.Length) string {
 	text := c.l.Cm(over) + tie + "cm"
 	if c.l.voice.inches() {
-		text += " (" + c.l.Inches(over) + tie + c.l.inchesBehind(c.l.Inches(over)) + ")"
+		text += " (" + c.l.Inches(over) + tie + c.l.InchesBehind(c.l.Inches(over)) + ")"
 	}
 	return text
 }

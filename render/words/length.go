@@ -45,8 +45,8 @@ func (l *Language) InchSign() string {
 	return l.voice.line(inchSign)
 }
 
-// inchesBehind is how inches are written behind a figure: 4 in; where nothing is abbreviated 4 inches and ¾ inch.
-func (l *Language) inchesBehind(figure string) string {
+// InchesBehind is how inches are written behind a figure: 4 in; where nothing is abbreviated 4 inches and ¾ inch.
+func (l *Language) InchesBehind(figure string) string {
 	if l.read.manner.Full && slices.Contains([]string{"1", "¼", "½", "¾"}, figure) {
 		return l.voice.line(oneInch)
 	}
@@ -76,7 +76,7 @@ func (l *Language) lengths(ls plan.Lengths, names []string, write func(plan.Leng
 	}
 	if alike && len(figures) > 0 {
 		if unit == l.InchSign() {
-			unit = l.inchesBehind(figures[0])
+			unit = l.InchesBehind(figures[0])
 		}
 		return rich.T(figures[0] + tie + unit)
 	}
@@ -109,7 +109,7 @@ func (c *context) namedLengths(ls plan.Lengths) rich.Text {
 		figures[i] = dash
 		if v != plan.NoLength {
 			in := c.l.Inches(v)
-			figures[i] = c.l.Cm(v) + tie + "cm " + c.l.voice.line(orInches) + " " + in + tie + c.l.inchesBehind(in)
+			figures[i] = c.l.Cm(v) + tie + "cm " + c.l.voice.line(orInches) + " " + in + tie + c.l.InchesBehind(in)
 		}
 	}
 	return c.l.list(figures, c.names())
