@@ -141,6 +141,7 @@ const (
 	codeSameTitle     diag.Code = "OV811" // two parts of one title
 	codeRowOrRound    diag.Code = "OV812" // prose calls a row a round, or the reverse
 	codeNotMeant      diag.Code = "OV813" // nothing of that code is reported where it is said to be meant
+	codeNoSign        diag.Code = "OV814" // a letter or sign that the faces of the pages do not have
 	codeProseMarkup   diag.Code = "OV819" // signs of Markdown that the pages have nothing for
 	codeProsePlural   diag.Code = "OV820" // a value that is one in some size before a word in the plural
 	codeProseAlone    diag.Code = "OV821" // a number in the text of one language alone

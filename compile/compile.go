@@ -70,6 +70,7 @@ func (c *checker) check() {
 	c.headUnchecked()
 	c.cautions()
 	c.lettering()
+	c.signs()
 	c.gaugeNotes()
 	c.flush()
 	c.meant()

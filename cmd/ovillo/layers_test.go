@@ -24,6 +24,7 @@ lang/source:
 lang/diag:        lang/source
 lang/terms:
 lang/markdown:
+lang/sign:
 lang:             lang/source lang/diag lang/terms
 lang/format:      lang/source lang/diag lang
 
@@ -37,7 +38,7 @@ compile/value:    lang/diag lang compile/plan
 compile/figure:   lang/source lang/diag compile/plan
 compile/standard: lang/source lang/diag lang compile/plan
 compile/caution:  lang/source lang/diag lang compile/plan
-compile:          lang/source lang/diag lang/terms lang/markdown lang compile/stitch compile/numeral compile/picture compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
+compile:          lang/source lang/diag lang/terms lang/markdown lang/sign lang compile/stitch compile/numeral compile/picture compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
 
 render/rich:
 render/page:
@@ -61,7 +62,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects and font subsets; moving to another is one package's work"},
 	{"github.com/yuin/goldmark", "lang/markdown", "the designer's prose is Markdown"},
 	{"golang.org/x/image", "render/font render/pdf", "reads the metrics and kerning of the faces"},
-	{"golang.org/x/text", "lang lang/diag render/font render/words", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
+	{"golang.org/x/text", "lang lang/diag lang/sign render/font render/words", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},
 }
 

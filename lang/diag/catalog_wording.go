@@ -1,5 +1,7 @@
 package diag
 
+import "strings"
+
 // Codes 8xx: words.
 var wording = []Entry{
 	{Code: "OV801", Severity: Error,
@@ -124,6 +126,22 @@ var wording = []Entry{
 			Help:    map[string]string{"": `quitarla o ponerla justo antes de la línea que muestra el mensaje`},
 			Explain: `Una línea que empieza con {=meant} dice por qué la siguiente está bien aunque una comprobación la señale. Cuando el aviso desaparece, el motivo también debe desaparecer: taparía el siguiente.`},
 		Example: "meant OV608 en \"one fan\" es \"un abanico\"\n" + noHead,
+		Fixed:   noHead},
+
+	{Code: "OV814", Severity: Error,
+		En: Wording{Message: `the type of the pages does not have {signs}`, Mark: `cannot be printed`,
+			Help: map[string]string{"": `write it in letters, or leave it out`,
+				"instead": `write {instead} in its place`,
+				"name":    `choose other letters for the name, or say what is printed instead: {=call … en "…" es "…"}, or a title`},
+			Explain: `The pages are set in a type that has the letters of the European languages, Greek and Cyrillic among them, and the usual signs.
+Small pictures, signs for boxes and snow, and other scripts would come out as empty boxes; so nothing is set.`},
+		Es: Wording{Message: `la tipografía de las páginas no tiene {signs}`, Mark: `no se puede imprimir`,
+			Help: map[string]string{"": `escribirlo con letras, o quitarlo`,
+				"instead": `escribir {instead} en su lugar`,
+				"name":    `elegir otras letras para el nombre, o decir qué se imprime: {=call … en "…" es "…"}, o un título`},
+			Explain: `Las páginas se componen con una tipografía que tiene las letras de los idiomas europeos, también el griego y el cirílico, y
+los signos habituales. Las imágenes pequeñas y otras escrituras saldrían como cuadros vacíos; por eso no se compone nada.`},
+		Example: strings.Replace(noHead, "\"Strip\"", "\"Strip ☃\"", 1),
 		Fixed:   noHead},
 }
 

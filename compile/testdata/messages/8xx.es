@@ -119,6 +119,15 @@ aviso[OV813]: la línea siguiente no da ningún aviso con el código OV608
 
 example.ovillo: 1 aviso
 
+# OV814
+error[OV814]: la tipografía de las páginas no tiene ☃ (U+2603)
+ --> example.ovillo:5:19
+ 5 |   title en "Strip ☃" es "Tira"
+   |                   ^ no se puede imprimir
+   = ayuda: escribirlo con letras, o quitarlo
+
+example.ovillo: 1 error
+
 # OV819
 error[OV819]: en las páginas no caben etiquetas de HTML
   --> example.ovillo:10:15
