@@ -2,6 +2,7 @@ package book
 
 import (
 	"ovillo/render/layout"
+	"ovillo/render/page"
 )
 
 // The notes stand on both sides of the schematic.
@@ -32,7 +33,8 @@ func (s *setter) asides() []layout.Strip {
 	if s.arrangement == single {
 		return s.asidesBelow()
 	}
-	n := notes{s.noteRows(s.asideColumn), s.noteRows(s.textColumn)}
+	read := s.perSide()
+	n := notes{s.noteRows(s.asideColumn, read), s.noteRows(s.textColumn, read)}
 	drawn := s.schematic(schematicMost)
 	if drawn == nil {
 		return noteStrips(n.wide, notesAbove)
@@ -60,7 +62,7 @@ func (s *setter) asidesBelow() []layout.Strip {
 		b.H = layout.Snap(b.H)
 		strips = append(strips, layout.Strip{Box: b, Space: notesAbove})
 	}
-	return append(strips, noteStrips(s.noteRows(s.textColumn), notesAbove)...)
+	return append(strips, noteStrips(s.noteRows(s.textColumn, s.perSide()), notesAbove)...)
 }
 
 // height chooses how tall the schematic is, at most the height given, where so much of the sheet is left.
@@ -86,6 +88,15 @@ func (n notes) height(most, room float64) float64 {
 		return begun
 	}
 	return most
+}
+
+// perSide adds an element for each language.
+func (s *setter) perSide() []*page.Elem {
+	list := make([]*page.Elem, len(s.sides))
+	for i := range s.sides {
+		list[i] = s.sect.New("Div")
+	}
+	return list
 }
 
 // beside sets as many notes as stand beside a schematic of a height, and returns how many they are. The last of all notes
@@ -130,8 +141,9 @@ func noteStrips(rows []layout.Box, above float64) []layout.Strip {
 	return strips
 }
 
-// noteRows sets the side notes, the same note of both languages at the same height.
-func (s *setter) noteRows(column func(nth int) (x, w float64)) []layout.Box {
+// noteRows sets the side notes, the same note of both languages at the same height. They are read one language after the
+// other, each in its own element.
+func (s *setter) noteRows(column func(nth int) (x, w float64), read []*page.Elem) []layout.Box {
 	var rows []layout.Box
 	for i, sd := range s.sides {
 		x, w := column(i)
@@ -139,8 +151,8 @@ func (s *setter) noteRows(column func(nth int) (x, w float64)) []layout.Box {
 			if k == len(rows) {
 				rows = append(rows, layout.Box{})
 			}
-			b := layout.Text(note.Head, s.noteHeadType, false, x, sd.elem(s.sect, "H3"))
-			b.Below(0, layout.Set(layout.Break(note.Text, s.noteType, w, 0), s.noteType, x, sd.elem(s.sect, "P")))
+			b := layout.Text(note.Head, s.noteHeadType, false, x, sd.elem(read[i], "H3"))
+			b.Below(0, layout.Set(layout.Break(note.Text, s.noteType, w, 0), s.noteType, x, sd.elem(read[i], "P")))
 			rows[k].Put(0, 0, b)
 		}
 	}

@@ -17,6 +17,7 @@ func (s *setter) beforeYouStart(fresh bool) {
 	head := s.sectionHead(words.BeforeYouStart, "before")
 	head.Fresh = fresh
 	s.add(head)
+	s.sizeTable = s.sect.New("Table")
 	s.add(s.measureTable()...)
 	s.add(s.yarnTable()...)
 	s.add(s.asides()...)

@@ -29,7 +29,7 @@ func (s *setter) frontCautions() []layout.Strip {
 func (s *setter) cautions(list []plan.Caution, parent *page.Elem, at func(sd side) float64) []layout.Strip {
 	notes := make([]*page.Elem, len(s.sides))
 	for i, sd := range s.sides {
-		notes[i] = sd.elem(parent, "Note")
+		notes[i] = sd.elem(parent, "Div")
 	}
 	var strips []layout.Strip
 	for k, c := range list {

@@ -26,6 +26,15 @@ func (s side) elem(parent *page.Elem, tag string) *page.Elem {
 	return e
 }
 
+// lists opens a list in each language.
+func (s *setter) lists() []*page.Elem {
+	list := make([]*page.Elem, len(s.sides))
+	for i, sd := range s.sides {
+		list[i] = sd.elem(s.sect, "L")
+	}
+	return list
+}
+
 // sidesOf makes the columns of a document: two languages face each other, one has the box column at its left.
 func (k *look) sidesOf(langs []*words.Language) []side {
 	if k.arrangement == facing {

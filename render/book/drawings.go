@@ -20,43 +20,53 @@ func drawn(s *scene.Scene, err error) *scene.Scene {
 }
 
 func (s *setter) titleDrawing(high float64) *scene.Scene {
-	return drawn(draw.Title(s.p, s.drawingW, high, s.first()))
+	return drawn(draw.Title(s.p, s.drawingW, high, s.speakers()...))
 }
 
 func (s *setter) schematic(high float64) *scene.Scene {
-	return drawn(draw.Schematic(s.p, schematicW, high, s.first()))
+	return drawn(draw.Schematic(s.p, schematicW, high, s.speakers()...))
 }
 
 func (s *setter) hereDrawing(part int) *scene.Scene {
-	return drawn(draw.Here(s.p, part, hereW, hereH, s.first()), nil)
+	return drawn(draw.Here(s.p, part, hereW, hereH, s.speakers()...), nil)
 }
 
 func (s *setter) motifDrawing(part int, high float64) *scene.Scene {
-	return drawn(draw.Motifs(s.p, part, s.drawingW, high, s.first()), nil)
+	return drawn(draw.Motifs(s.p, part, s.drawingW, high, s.speakers()...), nil)
 }
 
 func (s *setter) chartGrid(chart int, wide, high float64) *scene.Scene {
-	return drawn(draw.Chart(s.p, chart, wide, high, s.first()), nil)
+	return drawn(draw.Chart(s.p, chart, wide, high, s.speakers()...), nil)
 }
 
-// first is the language in which drawings are described.
-func (s *setter) first() *words.Language { return s.sides[0].l }
+// speakers are the languages in which drawings are described.
+func (s *setter) speakers() []*words.Language {
+	var list []*words.Language
+	for _, sd := range s.sides {
+		list = append(list, sd.l)
+	}
+	return list
+}
 
 func symbol(f stitch.Form) *scene.Scene {
 	s, _ := draw.Symbol(f)
 	return drawn(s, nil)
 }
 
-// figure places a drawing and says, in the words of the first language, what it shows.
+// figure places a drawing and says, in the words of each language, what it shows. An element speaks one language: so
+// there is one for each over the same place, and each holds something of the drawing, since one that holds nothing is not
+// read.
 func (s *setter) figure(d *scene.Scene, x float64, parent *page.Elem) layout.Box {
 	if s.edition.Has(LeftHanded) {
 		d = d.Mirrored()
 	}
-	sd := s.sides[0]
-	fig := sd.elem(parent, "Figure")
-	fig.Alt = d.Title[sd.l.Tag()]
-	if desc := d.Desc[sd.l.Tag()]; desc != "" {
-		fig.Alt += ". " + desc
+	figures := make([]*page.Elem, len(s.sides))
+	for i, sd := range s.sides {
+		figures[i] = sd.elem(parent, "Figure")
+		figures[i].Alt = d.Title[sd.l.Tag()]
+		if desc := d.Desc[sd.l.Tag()]; desc != "" {
+			figures[i].Alt += ". " + desc
+		}
 	}
-	return layout.Drawing(d, x, fig)
+	return layout.Drawing(d, x, figures...)
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ovillo/render/layout"
+	"ovillo/render/page"
 	"ovillo/render/rich"
 )
 
@@ -68,32 +69,7 @@ func (s *setter) masthead() layout.Strip {
 	var b layout.Box
 	by := layout.Break(rich.T(s.p.By), s.mastheadType, s.blockW, 0)
 	b.Put(0, 0, layout.Set(by, s.mastheadType, 0, s.sect.New("P")))
-	var editions []string
-	for _, sd := range s.sides {
-		text := sd.l.Edition(s.p)
-		for _, kind := range s.kinds(sd) {
-			text += ", " + kind
-		}
-		if text = strings.TrimPrefix(text, ", "); text != "" && !slices.Contains(editions, text) {
-			editions = append(editions, text)
-		}
-	}
-	text := rich.T(strings.Join(editions, " · "))
-	edition := layout.Break(text, s.editionType, s.blockW, 0)
-	p := s.sect.New("P")
-	if len(edition) > 0 {
-		last := 0.0
-		if len(by) > 0 {
-			last = by[len(by)-1].Width
-		}
-		if last+10+edition[0].Width <= s.blockW && len(edition) == 1 {
-			drop := s.mastheadType.Baseline() - s.editionType.Baseline()
-			b.Put(0, max(b.H, s.mastheadType.Leading)-s.mastheadType.Leading+drop, layout.SetRight(edition, s.editionType, s.blockW, p))
-			b.H = float64(max(len(by), 1)) * s.mastheadType.Leading
-		} else {
-			b.Below(0, layout.Set(edition, s.editionType, 0, p))
-		}
-	}
+	s.editionLine(&b, by)
 	if b.H == 0 {
 		return layout.Strip{}
 	}
@@ -101,6 +77,50 @@ func (s *setter) masthead() layout.Strip {
 	b.Add(layout.Rule(0, b.H, s.blockW, b.H, 0.25))
 	b.H = layout.Snap(b.H)
 	return layout.Strip{Box: b, Keep: true}
+}
+
+// editionLine puts the edition, in each language, at the right of the line of the designer, or below if there is no room.
+func (s *setter) editionLine(b *layout.Box, by []layout.Line) {
+	var texts []string
+	var elems []*page.Elem
+	w := 0.0
+	for _, sd := range s.sides {
+		text := sd.l.Edition(s.p)
+		for _, kind := range s.kinds(sd) {
+			text += ", " + kind
+		}
+		if text = strings.TrimPrefix(text, ", "); text == "" || slices.Contains(texts, text) {
+			continue
+		}
+		if n := len(texts); n > 0 {
+			texts[n-1] += " · "
+			w += s.editionType.Width(" · ", false)
+		}
+		texts = append(texts, text)
+		elems = append(elems, sd.elem(s.sect, "P"))
+		w += s.editionType.Width(text, false)
+	}
+	if len(texts) == 0 {
+		return
+	}
+	last := 0.0
+	if len(by) > 0 {
+		last = by[len(by)-1].Width
+	}
+	if last+10+w > s.blockW {
+		for i, text := range texts {
+			lines := layout.Break(rich.T(strings.TrimSuffix(text, " · ")), s.editionType, s.blockW, 0)
+			b.Below(0, layout.Set(lines, s.editionType, 0, elems[i]))
+		}
+		return
+	}
+	drop := max(b.H, s.mastheadType.Leading) - s.mastheadType.Leading + s.mastheadType.Baseline() - s.editionType.Baseline()
+	x := s.blockW - w
+	for i, text := range texts {
+		b.Put(0, drop, layout.Text(text, s.editionType, false, x, elems[i]))
+		x += s.editionType.Width(text, false)
+	}
+	b.H = float64(max(len(by), 1)) * s.mastheadType.Leading
 }
 
 // titleLevel is a type for a title, with the lines it may take in it.
@@ -274,7 +294,7 @@ func (s *setter) factBox(x, w float64) layout.Box {
 // factRows sets the facts as pairs of label and value.
 func (s *setter) factRows(column func(nth int) (x, w float64)) []layout.Box {
 	var rows []layout.Box
-	list := s.sect.New("L")
+	lists := s.lists()
 	for i, sd := range s.sides {
 		x, w := column(i)
 		facts := sd.l.Facts(s.p)
@@ -286,7 +306,7 @@ func (s *setter) factRows(column func(nth int) (x, w float64)) []layout.Box {
 			if k == len(rows) {
 				rows = append(rows, layout.Box{})
 			}
-			li := sd.elem(list, "LI")
+			li := lists[i].New("LI")
 			b := layout.Text(f.Head, s.factType, true, x, li.New("Lbl"))
 			b.Put(0, 0, layout.Set(layout.Break(f.Text, s.factType, w-label, 0), s.factType, x+label, li.New("LBody")))
 			rows[k].Put(0, 0, b)

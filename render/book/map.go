@@ -21,14 +21,14 @@ func (s *setter) construction() {
 	}
 	s.section()
 	s.add(s.sectionHead(words.MapHead, "map"))
-	list := s.sect.New("L")
+	lists := s.lists()
 	var strips []layout.Strip
 	for k := range steps[0] {
 		var b layout.Box
-		for i, sd := range s.sides {
+		for i := range s.sides {
 			x, w := s.textColumn(i)
 			step := steps[i][k]
-			li := sd.elem(list, "LI")
+			li := lists[i].New("LI")
 			b.Put(0, 0, layout.Text(strconv.Itoa(k+1), s.noteType, true, x, li.New("Lbl")))
 			text := append(strong(step.Title+". "), step.Text...)
 			b.Put(0, 0, layout.Set(layout.Break(text, s.noteType, w-s.hang, 0), s.noteType, x+s.hang, li.New("LBody")))

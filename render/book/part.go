@@ -236,10 +236,11 @@ func (s *setter) motifPlan(n int) []set {
 	if !s.two() {
 		x = s.sides[0].x
 	}
-	b := s.figure(d, x, s.sect)
+	item := s.list.New("LI").New("LBody") // it stands among the rows, and is read there
+	b := s.figure(d, x, item)
 	b.H = layout.Snap(b.H)
 	if s.sizes > 1 {
-		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(words.MotifCaption, sd, sd.x, sd.w()) }))
+		b.Below(captionGap, s.each(func(sd side) layout.Box { return s.caption(item, words.MotifCaption, sd, sd.x, sd.w()) }))
 	}
 	return []set{{strips: []layout.Strip{{Box: b, Space: s.rowSpace}}}}
 }

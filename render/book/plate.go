@@ -30,7 +30,7 @@ func (s *setter) titlePlate(high float64) *plate {
 func (s *setter) drawingPlate(drawn *scene.Scene) *plate {
 	return &plate{w: drawn.W, h: drawn.H,
 		set:     func(x float64) layout.Box { return s.figure(drawn, x, s.sect) },
-		caption: func(sd side, x, w float64) layout.Box { return s.caption(words.DrawingCaption, sd, x, w) },
+		caption: func(sd side, x, w float64) layout.Box { return s.caption(s.sect, words.DrawingCaption, sd, x, w) },
 	}
 }
 
@@ -94,11 +94,11 @@ func (s *setter) captioned(p *plate, x float64, captions func() layout.Box) layo
 }
 
 // caption says what a drawing of the size that is shown shows.
-func (s *setter) caption(key words.Key, sd side, x, w float64) layout.Box {
+func (s *setter) caption(parent *page.Elem, key words.Key, sd side, x, w float64) layout.Box {
 	size := ""
 	if s.p.Shown >= 0 && s.p.Shown < s.sizes {
 		size = upperFirst(sd.l.InSize(s.p.Sizes[s.p.Shown]))
 	}
 	text := rich.T(sd.l.SayWith(key, size))
-	return layout.Set(layout.Break(text, s.captionType, w, 0), s.captionType, x, sd.elem(s.sect, "P"))
+	return layout.Set(layout.Break(text, s.captionType, w, 0), s.captionType, x, sd.elem(parent, "P"))
 }

@@ -15,6 +15,10 @@ const (
 
 // minor sets a small head and the prose below it; a head that is empty in the first language is left out.
 func (s *setter) minor(head func(sd side) string, prose plan.Prose) []layout.Strip {
+	b := s.each(func(sd side) layout.Box { // before the prose, for that is the order of reading
+		h := sd.elem(s.sect, "H3")
+		return layout.Set(layout.Break(strong(head(sd)), s.minorType, s.headRoom(sd), 0), s.minorType, s.headAt(sd), h)
+	})
 	strips := s.prose(prose)
 	if len(strips) == 0 {
 		return nil
@@ -24,10 +28,6 @@ func (s *setter) minor(head func(sd side) string, prose plan.Prose) []layout.Str
 		return strips
 	}
 	strips[0].Space = minorBelow
-	b := s.each(func(sd side) layout.Box {
-		h := sd.elem(s.sect, "H3")
-		return layout.Set(layout.Break(strong(head(sd)), s.minorType, s.headRoom(sd), 0), s.minorType, s.headAt(sd), h)
-	})
 	return append([]layout.Strip{{Box: b, Space: minorSpace, Keep: true, Heading: true}}, strips...)
 }
 

@@ -13,6 +13,7 @@ import (
 // howToRead sets what the signs of the pages mean, a row for each.
 func (s *setter) howToRead() {
 	s.section()
+	head := s.sectionHead(words.HowToReadHead, "read")
 	var rows []layout.Box
 	for i, sd := range s.sides {
 		for k, f := range sd.l.HowToRead(s.p) {
@@ -27,7 +28,7 @@ func (s *setter) howToRead() {
 	if len(rows) == 0 {
 		return
 	}
-	s.add(s.sectionHead(words.HowToReadHead, "read"))
+	s.add(head)
 	for i, row := range rows {
 		strip := layout.Strip{Box: row, Space: layout.Module}
 		if i == 0 {
@@ -258,7 +259,7 @@ func (s *setter) specials() {
 			if s.edition.Has(LeftHanded) {
 				sign = sign.Mirrored()
 			}
-			b.Put(0, symbolTop, layout.Drawing(sign, x, nil))
+			b.Put(0, symbolTop, layout.Drawing(sign, x))
 			b.H = layout.Snap(b.H)
 		}
 		strip := layout.Strip{Box: b, Space: 2 * layout.Module}

@@ -20,6 +20,8 @@ type setter struct {
 	sect *page.Elem // the section at hand
 	list *page.Elem // the list of rows at hand
 
+	sizeTable *page.Elem // of measures and yarns
+
 	referred int // the number of the row at hand in a test edition
 	chapter  int // the number of the part or of the steps at hand
 

@@ -154,7 +154,14 @@ func (s *setter) tableHead(g grid, table *page.Elem) layout.Box {
 	for i, sd := range s.sides {
 		x, w := s.nameAt(g, i)
 		th := sd.elem(tr, "TH")
+		th.Scope = "Column"
 		b.Put(0, 0, layout.Set(layout.Break(rich.T(sd.l.Say(words.CircleYourSize)), s.sizeType, w, 0), s.sizeType, x, th))
+	}
+	tr.New("TD") // over the letters
+	sizes := make([]*page.Elem, s.sizes)
+	for i := range sizes {
+		sizes[i] = tr.New("TH")
+		sizes[i].Scope = "Column"
 	}
 	y := 0.0
 	for n, sd := range s.sides {
@@ -165,10 +172,8 @@ func (s *setter) tableHead(g grid, table *page.Elem) layout.Box {
 		line := 0.0
 		style = s.nameType(sd, style, g.size-1)
 		for i, size := range s.p.Sizes {
-			th := sd.elem(tr, "TH")
-			th.Scope = "Column"
 			lines := layout.Break(weigh(breakable(sd.l.SizeName(size)), i), style, g.size-1, 0)
-			box := layout.SetRight(lines, style, g.end(i), th)
+			box := layout.SetRight(lines, style, g.end(i), sd.elem(sizes[i], "Span"))
 			b.Put(0, y, box)
 			line = max(line, box.H)
 		}
@@ -183,7 +188,7 @@ func (s *setter) measureTable() []layout.Strip {
 		return s.namedMeasures()
 	}
 	g := s.gridOf()
-	table := s.sect.New("Table")
+	table := s.sizeTable
 	var strips []layout.Strip
 	if head := s.tableHead(g, table); head.H > 0 {
 		strips = append(strips, layout.Strip{Box: head, Keep: true, Heading: true})
@@ -290,8 +295,9 @@ func (s *setter) measureGroup(g grid, table *page.Elem, head words.Key, units []
 	for _, m := range list {
 		tr := table.New("TR")
 		b := s.tableName(g, tr, g.values, m.name)
+		letter := tr.New("TD")
 		if m.letter != "" {
-			b.Put(0, 0, layout.Text(m.letter, s.letterType, false, g.letter, tr.New("TD")))
+			b.Put(0, 0, layout.Text(m.letter, s.letterType, false, g.letter, letter))
 		}
 		for i, v := range m.values {
 			s.measureCell(&b, g, tr.New("TD"), units, i, v, m.memory)
@@ -327,13 +333,15 @@ func (s *setter) measureCell(b *layout.Box, g grid, td *page.Elem, units []unit,
 func (s *setter) groupHead(g grid, table *page.Elem, name func(sd side) string, units []unit) layout.Strip {
 	tr := table.New("TR")
 	b := s.tableName(g, tr, s.tableHeadType, name)
+	tr.New("TD") // over the letters
 	for i := range s.p.Sizes {
+		td := tr.New("TD")
 		for k, u := range units {
 			end := g.end(i)
 			if k == 0 && len(units) == 2 {
 				end = g.cmEnd(i)
 			}
-			b.Put(0, 0, layout.TextRight(s.signOf(u), s.sizeType, false, end, nil))
+			b.Put(0, 0, layout.TextRight(s.signOf(u), s.sizeType, false, end, td))
 		}
 	}
 	b.H = layout.Snap(b.H)

@@ -47,7 +47,7 @@ func (s *setter) form() {
 	head := s.sectionHead(words.TesterHead, "tester")
 	head.Fresh = s.startsSheet()
 	s.add(head)
-	list := s.sect.New("L")
+	lists := s.lists()
 	var rows []layout.Box
 	for i, sd := range s.sides {
 		x, w := s.textColumn(i)
@@ -58,11 +58,9 @@ func (s *setter) form() {
 			if k == len(rows) {
 				rows = append(rows, layout.Box{})
 			}
-			li := sd.elem(list, "LI")
-			b := layout.Set(layout.Break(strong(q.Head), s.noteHeadType, w, 0), s.noteHeadType, x, li.New("Lbl"))
-			if q.Text != nil {
-				b.Below(0, layout.Set(layout.Break(q.Text, s.noteType, w, 0), s.noteType, x, li.New("LBody")))
-			}
+			body := lists[i].New("LI").New("LBody")
+			b := layout.Set(layout.Break(strong(q.Head), s.noteHeadType, w, 0), s.noteHeadType, x, body.New("P"))
+			b.Below(0, layout.Set(layout.Break(q.Text, s.noteType, w, 0), s.noteType, x, body.New("P")))
 			rows[k].Put(0, 0, b)
 		}
 	}

@@ -9,14 +9,14 @@ import (
 	"ovillo/render/words"
 )
 
-// yarnTable makes the strips of the table of yarns: for each the balls and, below, the length in metres and yards or
+// yarnTable makes the strips of the yarns in the table of sizes, whose heads hold for them too: for each the balls and, below, the length in metres and yards or
 // else the weight. A yarn whose amount is not known is in the notes beside the schematic, not here.
 func (s *setter) yarnTable() []layout.Strip {
 	if s.listsSizes() {
 		return s.namedYarns()
 	}
 	g := s.gridOf()
-	table := s.sect.New("Table")
+	table := s.sizeTable
 	strips := []layout.Strip{s.groupHead(g, table, func(sd side) string { return upperFirst(sd.l.YarnTableHead(s.p)) }, nil)}
 	for i, y := range s.p.Yarns {
 		if len(y.Amount) != s.sizes {
@@ -32,7 +32,7 @@ func (s *setter) yarnTable() []layout.Strip {
 		}
 	}
 	if len(strips) == 1 {
-		s.sect.Kids = s.sect.Kids[:len(s.sect.Kids)-1]
+		table.Kids = table.Kids[:len(table.Kids)-1]
 		return nil
 	}
 	strips[0].Keep = true
@@ -85,8 +85,9 @@ func (s *setter) yarnStrip(g grid, table *page.Elem, yarn, nth int, line yarnLin
 	}
 	tr := table.New("TR")
 	b := s.tableName(g, tr, style, line.name)
+	letter := tr.New("TD")
 	if nth == 0 && len(s.p.Yarns) > 1 {
-		b.Put(0, 0, layout.Text(words.YarnLetter(yarn), s.letterType, false, g.letter, tr.New("TD")))
+		b.Put(0, 0, layout.Text(words.YarnLetter(yarn), s.letterType, false, g.letter, letter))
 	}
 	for i, a := range s.p.Yarns[yarn].Amount {
 		lines := layout.Break(weigh(line.value(a), i), style, g.size-1, 0)

@@ -6,11 +6,15 @@ import (
 	"ovillo/render/scene"
 )
 
-// Drawing makes a box of a scene with its top left corner at x. elem is the Figure it belongs to, whose Box it sets, or
-// nil for an ornament.
-func Drawing(s *scene.Scene, x float64, elem *page.Elem) Box {
+// Drawing makes a box of a scene with its top left corner at x. It belongs to the Figures given, whose Box it sets: the last
+// items to one each, so that none is empty, and all others to the first. Without any it is an ornament.
+func Drawing(s *scene.Scene, x float64, figures ...*page.Elem) Box {
 	b := Box{H: s.H, Items: make([]page.Item, 0, len(s.Items))}
-	for _, it := range s.Items {
+	for i, it := range s.Items {
+		var elem *page.Elem
+		if n := len(figures); n > 0 {
+			elem = figures[max(0, n-len(s.Items)+i)]
+		}
 		switch it := it.(type) {
 		case scene.Path:
 			b.Add(Shift(page.Path{Cmds: it.Cmds, Stroke: it.Stroke, Width: it.Width, Dash: it.Dash, Round: it.Round,
@@ -19,10 +23,10 @@ func Drawing(s *scene.Scene, x float64, elem *page.Elem) Box {
 			b.Add(label(it, x, elem))
 		}
 	}
-	if elem != nil {
-		elem.Box = &[4]float64{x, 0, s.W, s.H}
-		b.Figures = []*page.Elem{elem}
+	for _, f := range figures {
+		f.Box = &[4]float64{x, 0, s.W, s.H}
 	}
+	b.Figures = figures
 	return b
 }
 

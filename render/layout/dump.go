@@ -64,11 +64,11 @@ type dumper struct {
 	list  []entry
 	drawn map[string]*drawing // by what they are called here
 	order []*drawing
-	ids   map[*page.Elem]string
+	ids   map[string]string // by the place of the figure
 }
 
 func dumpLines(p *page.Page) []entry {
-	d := &dumper{drawn: map[string]*drawing{}, ids: map[*page.Elem]string{}}
+	d := &dumper{drawn: map[string]*drawing{}, ids: map[string]string{}}
 	for i := 0; i < len(p.Items); i++ {
 		switch it := p.Items[i].(type) {
 		case page.Glyphs:
@@ -114,10 +114,14 @@ func (d *dumper) of(elem *page.Elem, kind string, y float64) *drawing {
 	switch {
 	case elem != nil:
 		kind = "drawing"
-		if _, ok := d.ids[elem]; !ok {
-			d.ids[elem] = fmt.Sprint("figure ", len(d.ids))
+		at := fmt.Sprintf("%p", elem)
+		if elem.Box != nil {
+			at = fmt.Sprint(*elem.Box) // what is described in two languages stands at one place
 		}
-		key = d.ids[elem]
+		if _, ok := d.ids[at]; !ok {
+			d.ids[at] = fmt.Sprint("figure ", len(d.ids))
+		}
+		key = d.ids[at]
 	case kind == "shape":
 		key = kind
 	}
