@@ -10,10 +10,14 @@ import (
 // items to one each, so that none is empty, and all others to the first. Without any it is an ornament.
 func Drawing(s *scene.Scene, x float64, figures ...*page.Elem) Box {
 	b := Box{H: s.H, Items: make([]page.Item, 0, len(s.Items))}
-	for i, it := range s.Items {
+	items := s.Items
+	for n := len(items); n > 0 && len(items) < len(figures); {
+		items = append(items[:len(items):len(items)], items[n-1]) // drawn over itself, which shows nothing
+	}
+	for i, it := range items {
 		var elem *page.Elem
 		if n := len(figures); n > 0 {
-			elem = figures[max(0, n-len(s.Items)+i)]
+			elem = figures[max(0, n-len(items)+i)]
 		}
 		switch it := it.(type) {
 		case scene.Path:

@@ -194,7 +194,8 @@ func unset(d *page.Document) []fault {
 	return out
 }
 
-// untold finds pictures that say nothing to those who do not see them.
+// untold finds pictures that say nothing to those who do not see them, and counts them. One that is described in two
+// languages has an element for each, at one place of one page.
 func untold(d *page.Document) (faults []fault, pictures int) {
 	page0 := map[*page.Elem]int{}
 	for n := range d.Pages {
@@ -207,11 +208,23 @@ func untold(d *page.Document) (faults []fault, pictures int) {
 			}
 		}
 	}
+	type place struct {
+		page int
+		box  [4]float64
+	}
+	places := map[place]bool{}
 	walk(d.Root, func(e *page.Elem) {
 		if e.Tag != "Figure" {
 			return
 		}
-		pictures++
+		at := place{page: page0[e]}
+		if e.Box != nil {
+			at.box = *e.Box
+		}
+		if e.Box == nil || !places[at] {
+			pictures++
+		}
+		places[at] = true
 		if strings.TrimSpace(e.Alt) == "" {
 			faults = append(faults, fault{page0[e], e.Tag})
 		}
