@@ -41,7 +41,7 @@ type facts struct {
 	stitches []int
 }
 
-// of reads the facts of a passage. Lists of sizes are put between marks meanwhile.
+// of reads the facts of a passage; what is said of a picture stands in place of what is written in it. Lists of sizes are put between marks meanwhile.
 func (r Reading) of(p Passage) facts {
 	var b strings.Builder
 	for _, run := range p.Runs {
@@ -51,7 +51,10 @@ func (r Reading) of(p Passage) facts {
 		}
 		b.WriteString(run.Text)
 	}
-	text := plain(b.String() + " " + p.Alt)
+	text := plain(b.String())
+	if p.Alt != "" {
+		text = plain(p.Alt)
+	}
 	return facts{numbers: numbersOf(text), stitches: r.stitchesOf(text)}
 }
 
