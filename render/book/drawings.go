@@ -60,6 +60,9 @@ func (s *setter) figure(d *scene.Scene, x float64, parent *page.Elem) layout.Box
 	if s.edition.Has(LeftHanded) {
 		d = d.Mirrored()
 	}
+	if s.edition.Has(LowInk) {
+		d = d.LowInk()
+	}
 	figures := make([]*page.Elem, len(s.sides))
 	for i, sd := range s.sides {
 		figures[i] = sd.elem(parent, "Figure")
