@@ -29,6 +29,7 @@ func drawings() map[string]*scene.Scene {
 		all[name+"-schematic"] = must(Schematic(p, roomW, roomH, both...))
 		all[name+"-title"] = must(Title(p, titleW, titleH, both...))
 		all[name+"-here"] = Here(p, 0, 11, 12.5, both...)
+		all[name+"-map"] = Map(p, 120, 60, both...)
 	}
 	all["throw-plan"] = Motifs(throw(4, 5), 1, titleW, titleH, both...)
 	return all
