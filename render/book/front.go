@@ -24,32 +24,41 @@ const (
 )
 
 // front sets the title page: who made what, what it is, what it looks like, what is needed, what to beware of. The
-// drawing gives way so that cautions stand on the first page, or at least the facts where there is no room for both.
+// drawing gives way so that cautions stand on the first page; on a narrow sheet, if there is no room for them at all, so that
+// at least the facts do.
 func (s *setter) front() {
-	high := s.drawingH
-	for _, all := range []bool{true, false} {
-		for high = s.drawingH; ; {
-			over := s.opened(high, all) - s.frontH
-			if over <= 0 {
-				s.opened(high, true)
-				return
-			}
-			if high <= drawingLeast {
-				break
-			}
-			high = max(drawingLeast, high-layout.Snap(over))
-		}
-		if s.arrangement != single {
-			s.opened(high, true)
-			return
-		}
+	all, facts := s.opened(s.drawingH)
+	if all <= s.frontH {
+		return
 	}
-	s.opened(s.drawingH, true)
+	high := s.lower(s.drawingH, all)
+	for {
+		all, _ = s.opened(high)
+		if all <= s.frontH || high <= drawingLeast {
+			break
+		}
+		high = s.lower(high, all)
+	}
+	if all <= s.frontH || s.arrangement != single {
+		return
+	}
+	for high = s.drawingH; facts > s.frontH && high > drawingLeast; {
+		high = s.lower(high, facts)
+		_, facts = s.opened(high)
+	}
+	if facts > s.frontH || high == s.drawingH {
+		s.opened(s.drawingH)
+	}
 }
 
-// opened begins the document with the title page, the drawing so high, and returns how far down it goes on a sheet without
-// end; the cautions may be left out.
-func (s *setter) opened(high float64, cautions bool) float64 {
+// lower is a height of the drawing that makes the title page so much shorter as it is too tall.
+func (s *setter) lower(high, page float64) float64 {
+	return max(drawingLeast, high-layout.Snap(page-s.frontH))
+}
+
+// opened begins the document with the title page, the drawing so high. It returns how far down all goes on a sheet without end,
+// and how far the facts go, behind which the cautions stand.
+func (s *setter) opened(high float64) (all, facts float64) {
 	const endless = 1e5
 	s.flow, s.root.Kids = nil, nil
 	s.section()
@@ -57,11 +66,10 @@ func (s *setter) opened(high float64, cautions bool) float64 {
 	s.add(s.opening(high)...)
 	s.add(s.facts()...)
 	s.add(s.editionNotes()...)
-	if cautions {
-		s.add(s.frontCautions()...)
-	}
-	_, h := layout.Fill(s.flow, endless, s.frontH)
-	return h
+	_, facts = layout.Fill(s.flow, endless, s.frontH)
+	s.add(s.frontCautions()...)
+	_, all = layout.Fill(s.flow, endless, s.frontH)
+	return all, facts
 }
 
 // masthead is the line over the title: the designer and the edition, which goes below if both are long.

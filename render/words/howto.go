@@ -27,7 +27,7 @@ func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 	named := l.read.manner.Named
 	add(rich.T(l.voice.line(factSizes)), say(several && !named, howSizes, c.sizesInOrder()), say(several && named, howNamed, c.sizesByName()),
 		say(several && u.absent, howDash), say(len(p.Sizes) > 6 && !named, howSizeGroups))
-	add(say(several, howColumnsHead), say(several, howColumns))
+	add(say(several && !named, howColumnsHead), say(several && !named, howColumns))
 	add(rich.T(l.voice.line(howCountsHead)), say(u.counts, howCounts), say(u.eachTime, howChange), say(u.counts && u.spaces, howCountSpaces))
 	add(rich.T(l.voice.line(howChainsHead)), c.beginChains()...)
 	add(rich.T(l.voice.line(howRepeatsHead)), say(u.repeats, howRepeats), say(u.blocks, howBlocks))
