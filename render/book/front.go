@@ -209,9 +209,11 @@ func (s *setter) opening(high float64) []layout.Strip {
 		b.Put(0, 0, s.intro(sd, x, w))
 	}
 	if drawn != nil {
-		b.Put(0, 0, s.captioned(drawn, (s.blockW-drawn.w)/2, func() layout.Box {
-			return s.each(func(sd side) layout.Box { return drawn.caption(sd, sd.x, sd.w()) })
-		}))
+		b.Put(0, 0, drawn.set((s.blockW-drawn.w)/2))
+		b.H = layout.Snap(b.H) // the captions stand below the longest of the three
+		if c := s.each(func(sd side) layout.Box { return drawn.caption(sd, sd.x, sd.w()) }); c.H > 0 {
+			b.Below(captionGap, c)
+		}
 	}
 	b.H = layout.Snap(b.H)
 	return []layout.Strip{{Box: b, Space: afterTitle, Keep: true}}
