@@ -81,7 +81,7 @@ func (c *context) likeBefore(r *plan.Row) int {
 
 // rowName is the printed name of a row inside a sentence, without its article.
 func (c *context) rowName(r *plan.Row) string {
-	name := c.l.read.of(r.Called)
+	name := c.l.theName(r.Called)
 	if name == "" {
 		return ""
 	}

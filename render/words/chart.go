@@ -45,14 +45,14 @@ func (c *context) readsChart(r *plan.Row) rich.Text {
 
 // ChartTitle is the printed title of a chart. A pattern with one chart needs none.
 func (l *Language) ChartTitle(p *plan.Pattern, i int) string {
-	t := l.read.of(p.Charts[i].Title)
+	t := l.theName(p.Charts[i].Title)
 	switch {
 	case t != "":
 		return t
 	case len(p.Charts) == 1:
 		return l.Say(ChartHead)
 	}
-	return upper(spaced(p.Charts[i].Name))
+	return upper(l.theLabel(p.Charts[i].Name))
 }
 
 // ChartCaption says what the drawing of a chart shows.

@@ -19,7 +19,8 @@ type context struct {
 	flat   bool  // the row at hand is worked back and forth, in a part of rounds
 	// before is what the rows of the block at hand say, by their place in it.
 	before map[string]int
-	nth    int // place of the row in the block; 0 outside of one
+	nth    int       // place of the row in the block; 0 outside of one
+	nouns  sideNouns // what has a left and a right in the names of the pattern; nil: not gathered yet
 }
 
 // said is what a row has said in full, and need not say again.
@@ -114,7 +115,7 @@ func (c *context) partName(i int) string {
 		return ""
 	}
 	q := c.p.Parts[i]
-	if name := c.l.read.of(q.Called); name != "" {
+	if name := c.l.theName(q.Called); name != "" {
 		return name
 	}
 	return fill(c.l.voice.line(thePart), c.l.PartTitle(c.p, i)).String()
@@ -124,7 +125,7 @@ func (c *context) partName(i int) string {
 func (c *context) partNames(parts []int) rich.Text {
 	var texts, titles []rich.Text
 	for _, i := range parts {
-		if name := c.l.read.of(c.p.Parts[i].Called); name != "" {
+		if name := c.l.theName(c.p.Parts[i].Called); name != "" {
 			texts = append(texts, rich.T(name))
 		} else {
 			titles = append(titles, rich.T(c.l.PartTitle(c.p, i)))
@@ -144,7 +145,7 @@ func (c *context) named(r *plan.Ref) named {
 	if r == nil {
 		return named{}
 	}
-	n := named{Ref: *r, called: c.l.read.of(r.Called)}
+	n := named{Ref: *r, called: c.l.theName(r.Called)}
 	if n.called == "" {
 		n.called = c.l.role(r.Role)
 	}
@@ -195,6 +196,14 @@ func (c *context) space(chains plan.Nums) noun {
 
 // label is a name of the source for want of a printed one: words parted by spaces.
 func (c *context) printed(called plan.Text, label string) string {
+	if name := c.l.theName(called); name != "" {
+		return name
+	}
+	return c.l.theLabel(label)
+}
+
+// patternName is the name of a stitch pattern, which has no side.
+func (c *context) patternName(called plan.Text, label string) string {
 	if name := c.l.read.of(called); name != "" {
 		return name
 	}

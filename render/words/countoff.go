@@ -12,7 +12,7 @@ func (c *context) countOff(o *plan.CountOff) StepText {
 		if marker {
 			label = MarkersLabel
 		}
-		one := counted{called: c.l.read.of(it.Called), inNext: it.InNext, more: i > 0}
+		one := counted{called: c.l.theName(it.Called), inNext: it.InNext, more: i > 0}
 		if marker {
 			one.marker = c.marker(it.Marker)
 		} else {

@@ -31,7 +31,11 @@ func (l *Language) Drawing() Drawing {
 	d := l.voice.drawing()
 	v := reflect.ValueOf(&d).Elem()
 	for i := range v.NumField() {
-		v.Field(i).SetString(l.voice.expand(v.Field(i).String()))
+		text := v.Field(i).String()
+		if l.read.manner.Left {
+			text = swapped(text, l.voice.sides(text, sideLine, nil))
+		}
+		v.Field(i).SetString(l.voice.expand(text))
 	}
 	return d
 }

@@ -236,7 +236,10 @@ func (e *english) rowWord(round bool) term {
 }
 
 func (e *english) line(l line) string {
-	return e.expand(englishLines[l])
+	if handed[l] {
+		return e.expand(englishLines[l])
+	}
+	return e.expand(e.sided(englishLines[l]))
 }
 
 func (e *english) fixed(k Key) string { return e.expand(englishFixed[k]) }

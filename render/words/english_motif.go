@@ -21,7 +21,7 @@ func (e *english) layMotifs(g laid) rich.Text {
 	case g.down.one():
 		order = "from left to right"
 	}
-	text := "Work the motifs one after another in the order of their numbers, " + order + ". Work each up to its last round as it " +
+	text := "Work the motifs one after another in the order of their numbers, " + e.sided(order) + ". Work each up to its last round as it " +
 		"stands. In the last round, with the right side facing, join it to the motifs that lie beside it already, and hold it so that " +
 		"the joined sides come first in the round."
 	if g.crossed {
@@ -59,5 +59,5 @@ func (e *english) joinTo(space noun, again bool) rich.Text {
 }
 
 func (e *english) startAround(r named, y joined) rich.Text {
-	return fill(e.joins(y)+" in the first {} after the upper right corner of {}.", e.short("st").one, e.owner(r))
+	return fill(e.joins(y)+e.sided(" in the first {} after the upper right corner of {}."), e.short("st").one, e.owner(r))
 }

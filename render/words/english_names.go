@@ -129,7 +129,7 @@ func (e *english) whole(r named) rich.Text {
 		if r.Label == "" {
 			return e.owner(r) // all of the part
 		}
-		row = rich.T(spaced(r.Label))
+		row = rich.T(e.spelled(r.Label))
 	}
 	if o := e.owner(r); o != nil {
 		return fill("{} of {}", row, o)
@@ -143,7 +143,7 @@ func (e *english) sideEdge(r named) rich.Text {
 	if r.Side == plan.LeftEdge {
 		side = "left"
 	}
-	out := fill("the "+side+" edge of {}", e.owner(r))
+	out := fill("the "+e.sided(side)+" edge of {}", e.owner(r))
 	if r.called != "" {
 		out = fill("{} of {}", r.called, e.owner(r))
 	}

@@ -107,7 +107,7 @@ func (e *english) readsChart(name string, r plan.ChartRow) rich.Text {
 	case r.Seam && r.Read == plan.FromLeft:
 		way += ", but the cell at its right end first"
 	}
-	return fill("read {} of {}"+way, rows, chart)
+	return fill("read {} of {}"+e.sided(way), rows, chart)
 }
 
 func (e *english) joinYarnIn(yarn string, place rich.Text) rich.Text {

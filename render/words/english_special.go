@@ -54,7 +54,11 @@ func (e *english) special(s explained) rich.Text {
 	case s.form.Together > 1:
 		return e.together(s)
 	case s.back:
-		return fill(e.expand("Work from left to right, without turning (left-handed: from right to left): insert hook in the {} on the right (left-handed: on the left), {over}, draw up a loop; {over}, draw through 2~loops. {}"),
+		way, next := " (left-handed: from right to left)", " (left-handed: on the left)"
+		if e.manner.Left {
+			way, next = "", ""
+		}
+		return fill(e.expand(e.sided("Work from left to right, without turning")+way+e.sided(": insert hook in the {} on the right")+next+", {over}, draw up a loop; {over}, draw through 2~loops. {}"),
 			e.short("st").one, e.takesMakes(1, 1, 0))
 	case s.form.Post == stitch.NoPost:
 		return fill(e.expand("{}, {over}, draw up a loop; {over}, draw through 1~loop; finish as {} {}. {}"),

@@ -69,9 +69,9 @@ func (c *context) basisOf(y plan.Yarn) rich.Text {
 	wide := fill("{}~{}", s.Sts, c.form(plainForm(s.Stitch)).many)
 	switch {
 	case s.Repeats:
-		wide = fill(c.l.voice.line(repeatsOf), s.Sts, c.printed(s.Called, s.Pattern))
+		wide = fill(c.l.voice.line(repeatsOf), s.Sts, c.patternName(s.Called, s.Pattern))
 	case s.Pattern != "":
-		wide = fill("{}~{}", s.Sts, c.l.voice.stsOf(c.printed(s.Called, s.Pattern)).many)
+		wide = fill("{}~{}", s.Sts, c.l.voice.stsOf(c.patternName(s.Called, s.Pattern)).many)
 	}
 	key := weighedSwatch
 	if s.Rounds {

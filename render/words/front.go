@@ -329,9 +329,9 @@ func (c *context) counted(g plan.Gauge) rich.Text {
 	n := g.Sts
 	switch {
 	case g.Repeats > 0:
-		n, of = g.Repeats, c.l.voice.repeatsOf(c.printed(g.Called, g.Pattern))
+		n, of = g.Repeats, c.l.voice.repeatsOf(c.patternName(g.Called, g.Pattern))
 	case g.Pattern != "":
-		of = c.l.voice.stsOf(c.printed(g.Called, g.Pattern))
+		of = c.l.voice.stsOf(c.patternName(g.Called, g.Pattern))
 	default:
 		of = c.form(plainForm(g.Stitch))
 	}

@@ -26,7 +26,7 @@ func (c *context) alike(work []plan.Instr) []alikeRun {
 		}
 		r := alikeRun{in: in, per: c.product(in.N, in.Per), plain: in.Op == plan.Work && in.Yarn < 0}
 		n, same := c.per(r.per).same()
-		if name := c.l.read.of(in.Called); name != "" && same && n == 1 {
+		if name := c.l.theName(in.Called); name != "" && same && n == 1 {
 			r.named, r.nth = name, 1
 		}
 		if k := len(out) - 1; k >= 0 && r.plain && out[k].plain && out[k].in.Form == in.Form && same && (r.named == "" || out[k].named == "") {

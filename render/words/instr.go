@@ -49,8 +49,8 @@ func (c *context) items(work []plan.Instr) []item {
 
 // sameName reports whether chains and the places skipped behind them are for the same thing, which is then said once.
 func (c *context) sameName(a, b *plan.Instr) bool {
-	name := c.l.read.of(a.Called)
-	return name != "" && b.Op == plan.SkipOver && c.l.read.of(b.Called) == name
+	name := c.l.theName(a.Called)
+	return name != "" && b.Op == plan.SkipOver && c.l.theName(b.Called) == name
 }
 
 // note remembers that something was worked, so that "each st around" is not said of what is left of a round.
@@ -106,7 +106,7 @@ func (c *context) item(in *plan.Instr) item {
 	if in.Cross != plan.NoCross {
 		it.text, it.heavy = c.l.voice.crossing(it.text, in.Cross), true
 	}
-	switch name := c.l.read.of(in.Called); {
+	switch name := c.l.theName(in.Called); {
 	case name == "" || in.Op == plan.SkipOver || in.Op == plan.LeaveRest:
 	case in.Op == plan.Chains && !c.said.once(name):
 	case in.Op == plan.Chains:
@@ -221,12 +221,12 @@ func (c *context) deed(in *plan.Instr) item {
 	case plan.Chains:
 		return item{text: v.chains(s.n), loose: true}
 	case plan.SkipOver:
-		name := c.l.read.of(in.Called)
+		name := c.l.theName(in.Called)
 		return item{text: v.skip(s.n, s, name), heavy: name != "" || s.heavy()}
 	case plan.AsMade:
 		return item{text: v.asMade(s, in.Posts), heavy: true}
 	case plan.LeaveRest:
-		return item{text: v.leave(s.n, c.l.read.of(in.Called)), heavy: true}
+		return item{text: v.leave(s.n, c.l.theName(in.Called)), heavy: true}
 	case plan.TurnWork:
 		return item{text: v.turn()}
 	case plan.Repeat:

@@ -212,6 +212,11 @@ const (
 	pageOf          // {} page, {} pages
 	largePrintNote
 	testerNote // {} the title
+	leftNote
+	leftNoteButtons
+	leftNoteNothing
+	leftNoteChart
+	leftNoteKept // {} what the designer wrote
 	editionLarge
 	editionLowInk
 	editionLeft
@@ -257,6 +262,9 @@ const (
 	keywordPattern
 	lastLine
 )
+
+// handed are the lines that speak of hands, or of changing sides, and keep what they say.
+var handed = map[line]bool{editionLeft: true, leftNote: true, leftNoteButtons: true, leftNoteNothing: true, leftNoteChart: true, leftNoteKept: true}
 
 func lines() []line {
 	all := make([]line, 0, lastLine-1)

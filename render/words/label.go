@@ -10,7 +10,7 @@ import (
 // label heads a row or a run of rows. Where the numbers are the same in every size they stand in the label; else the
 // label is the bare word, and each size has its number in a slot.
 func (c *context) label(first, last plan.Nums, called plan.Text) (rich.Text, []string) {
-	name := c.l.read.of(called)
+	name := c.l.theName(called)
 	if name != "" {
 		name = upper(c.l.voice.bare(name))
 	}

@@ -13,7 +13,7 @@ func (l *Language) MeasureName(m plan.Measure) string {
 
 // measureName names a measure; around says that it is taken all around, where the name does not say so.
 func (c *context) measureName(m plan.Measure, around bool) string {
-	if t := c.l.read.of(m.Text); t != "" {
+	if t := c.l.theName(m.Text); t != "" {
 		return t
 	}
 	name := c.l.pieceName(m.Name)

@@ -9,10 +9,10 @@ import (
 // PartTitle is the heading of a part.
 func (l *Language) PartTitle(p *plan.Pattern, i int) string {
 	part := p.Parts[i]
-	if t := l.read.of(part.Title); t != "" {
+	if t := l.theName(part.Title); t != "" {
 		return t
 	}
-	return upper(spaced(part.Name))
+	return upper(l.theLabel(part.Name))
 }
 
 // PartNote says with what and how a part is worked: its yarn and hook, rows or rounds, from where, how many.

@@ -71,7 +71,7 @@ func (c *context) inline(runs []markdown.Run, values map[string]plan.Value) rich
 		}
 		style := rich.Run{Strong: r.Strong, Link: r.Link}
 		if r.Hole == nil {
-			style.Text = tieUnits(r.Text)
+			style.Text = tieUnits(c.sentencesSided(r.Text))
 			out = append(out, style)
 			continue
 		}
@@ -151,7 +151,7 @@ func (c *context) value(v plan.Value) rich.Text {
 	case v.Form != nil:
 		return c.form(*v.Form).one
 	case v.Called != nil:
-		return rich.T(c.l.read.of(v.Called))
+		return rich.T(c.l.theName(v.Called))
 	case v.Amounts != nil:
 		return c.amounts(v)
 	}

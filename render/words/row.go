@@ -220,8 +220,8 @@ func (c *context) tall(ls plan.Lengths) rich.Text {
 	if len(ls) == 0 {
 		return nil
 	}
-	name := c.l.read.of(c.part.Called)
-	if bare := c.l.voice.bare(name); name != "" && lower(bare) != lower(c.l.read.of(c.part.Title)) {
+	name := c.l.theName(c.part.Called)
+	if bare := c.l.voice.bare(name); name != "" && lower(bare) != lower(c.l.theName(c.part.Title)) {
 		name = "" // its title tells of more than the name does: yoke and body
 	}
 	return sentence(c.l.voice.measures(name, c.both(ls)))

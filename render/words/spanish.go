@@ -381,7 +381,13 @@ func withArticle(name string) (feminine, plural bool) {
 	return false, false
 }
 
-func (s *spanish) line(l line) string { return s.expand(spanishLines[l]) }
+func (s *spanish) line(l line) string {
+	if handed[l] {
+		return s.expand(spanishLines[l])
+	}
+	return s.expand(s.sided(spanishLines[l]))
+}
+
 func (s *spanish) fixed(k Key) string { return s.expand(spanishFixed[k]) }
 
 // otherForm tells a reader what a derived form is called in this reading, unless the row of its stitch does: the rest of the name

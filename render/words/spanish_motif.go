@@ -26,7 +26,7 @@ func (s *spanish) layMotifs(g laid) rich.Text {
 	row := s.rowWord(true)
 	n := noun{feminine: row.Feminine}
 	last, its := n.agree("el último ", "la última ")+row.One, n.agree("este", "esta")
-	text := "Tejer los motivos uno tras otro en el orden de sus números, " + order + ". Tejer cada uno hasta " + last + " como está escrito. " +
+	text := "Tejer los motivos uno tras otro en el orden de sus números, " + s.sided(order) + ". Tejer cada uno hasta " + last + " como está escrito. " +
 		"En " + its + ", con el derecho de frente, unirlo a los motivos que ya están a su lado, sosteniendo la labor de modo que los " +
 		"lados que se unen sean los primeros."
 	if g.crossed {
@@ -67,5 +67,5 @@ func (s *spanish) joinTo(space noun, again bool) rich.Text {
 }
 
 func (s *spanish) startAround(r named, y joined) rich.Text {
-	return fill(s.joins(y)+" en {} después de la esquina superior derecha {}.", s.short("st").first(), of(s.owner(r)))
+	return fill(s.joins(y)+s.sided(" en {} después de la esquina superior derecha {}."), s.short("st").first(), of(s.owner(r)))
 }

@@ -144,7 +144,7 @@ func (s *spanish) whole(r named) rich.Text {
 		if r.Label == "" {
 			return s.owner(r) // all of the part
 		}
-		text = rich.T(spaced(r.Label))
+		text = rich.T(s.spelled(r.Label))
 	}
 	if o := s.owner(r); o != nil {
 		return fill("{} {}", text, of(o))
@@ -158,7 +158,7 @@ func (s *spanish) sideEdge(r named) rich.Text {
 	if r.Side == plan.LeftEdge {
 		side = "izquierdo"
 	}
-	out := fill("el borde "+side+" {}", of(s.owner(r)))
+	out := fill(s.sided("el borde "+side)+" {}", of(s.owner(r)))
 	if r.called != "" {
 		out = fill("{} {}", r.called, of(s.owner(r)))
 	}

@@ -123,7 +123,7 @@ func (s *spanish) readsChart(name string, r plan.ChartRow) rich.Text {
 	case r.Seam && r.Read == plan.FromLeft:
 		way += ", pero primero la casilla de su extremo derecho"
 	}
-	return fill("leer {} {}"+way, rows, chart)
+	return fill("leer {} {}"+s.sided(way), rows, chart)
 }
 
 func (s *spanish) joinYarnIn(yarn string, place rich.Text) rich.Text {

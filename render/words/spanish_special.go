@@ -46,7 +46,11 @@ func (s *spanish) special(x explained) rich.Text {
 	case x.form.Together > 1:
 		return s.together(x)
 	case x.back:
-		return fill(s.expand("Tejer de izquierda a derecha, sin girar (quien teje con la izquierda: de derecha a izquierda): insertar {el hook} en el punto de la derecha (con la izquierda: de la izquierda), lazada, sacar un bucle; lazada, pasar por 2~bucles. {}"),
+		way, next := " (quien teje con la izquierda: de derecha a izquierda)", " (con la izquierda: de la izquierda)"
+		if s.manner.Left {
+			way, next = "", ""
+		}
+		return fill(s.expand(s.sided("Tejer de izquierda a derecha, sin girar")+way+s.sided(": insertar {el hook} en el punto de la derecha")+next+", lazada, sacar un bucle; lazada, pasar por 2~bucles. {}"),
 			s.takesMakes(1, 1, 0))
 	case x.form.Post == stitch.NoPost:
 		return fill("{}, lazada, sacar un bucle; lazada, pasar por 1~bucle; terminar como "+x.extends.agree("un", "una")+" {}. {}",

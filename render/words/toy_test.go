@@ -93,18 +93,20 @@ func (y toy) line(l line) string {
 	switch l {
 	case termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam:
 		return "λ {} {}"
-	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay, onPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed:
+	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay, onPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed, leftNoteKept:
 		return "λ {}"
 	}
 	return "λ"
 }
-func (y toy) name(nameKind, string) string    { return "Ν" }
-func (y toy) drawing() Drawing                { return toyDrawing() }
-func (y toy) expand(s string) string          { return s }
-func (y toy) and(items []rich.Text) rich.Text { return join(" + ", items...) }
-func (y toy) form(f stitch.Form) noun         { return y.short(string(f.ID)) }
-func (y toy) formName(f stitch.Form) string   { return y.word(string(f.ID)) }
-func (y toy) places(plan.PlaceKind) noun      { return y.short("st") }
+func (y toy) name(nameKind, string) string                 { return "Ν" }
+func (y toy) quoted(s string) rich.Text                    { return y.t("«", s) }
+func (y toy) sides(string, sideKind, sideNouns) []sideWord { return nil }
+func (y toy) drawing() Drawing                             { return toyDrawing() }
+func (y toy) expand(s string) string                       { return s }
+func (y toy) and(items []rich.Text) rich.Text              { return join(" + ", items...) }
+func (y toy) form(f stitch.Form) noun                      { return y.short(string(f.ID)) }
+func (y toy) formName(f stitch.Form) string                { return y.word(string(f.ID)) }
+func (y toy) places(plan.PlaceKind) noun                   { return y.short("st") }
 func (y toy) rowsBelow(n noun, deep int, round bool) noun {
 	return noun{one: y.t("↓", n.one, deep), many: y.t("↓", n.many, deep)}
 }

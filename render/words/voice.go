@@ -27,7 +27,9 @@ type phrases interface {
 	expand(text string) string            // puts the words of the reading into a text, in the braces that name them
 	name(kind nameKind, id string) string // a measure, a part of the body, a fibre …; "" if the language has no word
 	hookName(us, uk string) string        // what stands behind its millimetres; "" if nothing does
-	inches() bool                         // lengths are given in inches too
+	quoted(text string) rich.Text
+	sides(text string, k sideKind, of sideNouns) []sideWord // where it names left or right
+	inches() bool                                           // lengths are given in inches too
 	// inUnit writes a figure, or a list of them, with its unit; one: it is one of them.
 	inUnit(figures rich.Text, u plan.AmountUnit, one bool) rich.Text
 	// meet lets what stands before a name run together with it, where the language does that: de el cuerpo, del cuerpo.

@@ -1,0 +1,80 @@
+package words
+
+import (
+	"regexp"
+	"strings"
+
+	"ovillo/render/rich"
+)
+
+func (e *english) sides(text string, k sideKind, of sideNouns) []sideWord {
+	return englishSides(text, k, of)
+}
+
+// sided changes the sides in a text of the voice, for who works mirrored.
+func (e *english) sided(text string) string {
+	if !e.manner.Left {
+		return text
+	}
+	return swapped(text, englishSides(text, sideLine, nil))
+}
+
+var (
+	englishSide  = regexp.MustCompile(`(?i)\b(?:left|right)\b`)
+	englishFace  = regexp.MustCompile(`(?i)^(?: sides?\b|-side)`)
+	englishFaces = regexp.MustCompile(`(?i)^(?:-side| sides? (?:rows?|rounds?|facing|out)\b)`)
+	englishHand  = regexp.MustCompile(`(?i)^-hand(?:ed|er)`)
+	englishVerb  = regexp.MustCompile(`(?i)\b(?:is|are|was|were|be|been|being|have|has|had|nothing|rest)\s+$`)
+	englishPair  = regexp.MustCompile(`(?i)^ (?:and|or) (?:left|right)\b`)
+	englishOther = regexp.MustCompile(`(?i)\b(?:left|right) (?:and|or) $`)
+	englishLead  = regexp.MustCompile(`(?i)\b(?:the|to|from|on|at|your|its|towards?|top|bottom|upper|lower)\s+$`)
+	englishNext  = regexp.MustCompile(`(?i)^(?:-hand)?[ \x{00a0}]([a-z]+)(?:[ \x{00a0}]([a-z]+))?`)
+
+	englishBetween = nounList("front back lower upper inner outer other small large first second")
+	englishSided   = nounList("sleeve leg front back band edge armhole armband shoulder half underarm arm foot hand flap earflap ear eye corner seam " +
+		"thumb mitten glove sock bootee bootie shoe slipper pocket cuff knee hip strap heel toe ankle wrist elbow cheek paw fin flipper wing " +
+		"collar lapel placket buttonhole button panel piece neck neckline")
+)
+
+// englishSides finds left and right in a text, but for the right side of the fabric and for what is left over.
+func englishSides(text string, k sideKind, of sideNouns) []sideWord {
+	var out []sideWord
+	for _, at := range englishSide.FindAllStringIndex(text, -1) {
+		word, before, after := text[at[0]:at[1]], text[:at[0]], text[at[1]:]
+		right := strings.EqualFold(word, "right")
+		switch {
+		case englishHand.MatchString(after):
+			continue // of a person
+		case right && k == sideName && englishFaces.MatchString(after), right && k != sideName && englishFace.MatchString(after):
+			continue // the face of the fabric
+		}
+		other := "right"
+		if right {
+			other = "left"
+		}
+		w := sideWord{from: at[0], to: at[1], other: likeIt(other, word), sure: true}
+		rest := after
+		if pair := englishPair.FindString(after); pair != "" {
+			rest = after[len(pair):]
+		}
+		next := englishNext.FindStringSubmatch(rest)
+		if next != nil {
+			w.noun = next[1]
+		}
+		if k == sideProse {
+			has := func(word string) bool { return englishSided.has(word) || of.has(word) }
+			w.sure = next != nil && !(englishVerb.MatchString(before) && !right) && (has(next[1]) || englishBetween.has(next[1]) && has(next[2]))
+			switch {
+			case w.sure:
+			case englishPair.MatchString(after) || englishOther.MatchString(before):
+				continue // both of them
+			case !englishLead.MatchString(before):
+				continue // what is left; right through
+			}
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+func (e *english) quoted(text string) rich.Text { return fill("“{}”", text) }
