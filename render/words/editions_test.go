@@ -43,12 +43,12 @@ func TestEveryKindIsNamed(t *testing.T) {
 
 func TestTheMadeSizeIsTheOneInThePhoto(t *testing.T) {
 	p := sample.Leggings()
-	p.Sample = nil
+	p.Photo = nil
 	l := language(t, "en-US")
 	if got := l.PhotoCaption(p); got != nil {
 		t.Errorf("a photo of no known size is said to show %q", got)
 	}
-	p.Sample = &plan.Sample{Size: 2}
+	p.Photo = &plan.Photo{Made: p.Sizes[2]}
 	if got := strings.ReplaceAll(l.PhotoCaption(p).String(), tie, " "); got != "In the photo: size 3 y." {
 		t.Errorf("the photo is said to be of %q", got)
 	}

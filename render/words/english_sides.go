@@ -31,9 +31,6 @@ var (
 	englishNext  = regexp.MustCompile(`(?i)^(?:-hand)?[ \x{00a0}]([a-z]+)(?:[ \x{00a0}]([a-z]+))?`)
 
 	englishBetween = nounList("front back lower upper inner outer other small large first second")
-	englishSided   = nounList("sleeve leg front back band edge armhole armband shoulder half underarm arm foot hand flap earflap ear eye corner seam " +
-		"thumb mitten glove sock bootee bootie shoe slipper pocket cuff knee hip strap heel toe ankle wrist elbow cheek paw fin flipper wing " +
-		"collar lapel placket buttonhole button panel piece neck neckline")
 )
 
 // englishSides finds left and right in a text, but for the right side of the fabric and for what is left over.
@@ -62,7 +59,7 @@ func englishSides(text string, k sideKind, of sideNouns) []sideWord {
 			w.noun = next[1]
 		}
 		if k == sideProse {
-			has := func(word string) bool { return englishSided.has(word) || of.has(word) }
+			has := func(word string) bool { return sided("en").has(word) || of.has(word) }
 			w.sure = next != nil && !(englishVerb.MatchString(before) && !right) && (has(next[1]) || englishBetween.has(next[1]) && has(next[2]))
 			switch {
 			case w.sure:

@@ -136,6 +136,7 @@ var englishLines = map[line]string{
 	leftNoteButtons:  "This edition is for makers who hold the hook in the left hand. The work comes out mirrored, so left and right are changed over, in the text and in the drawings, and it is buttoned the other way.",
 	leftNoteNothing:  "This edition is for makers who hold the hook in the left hand. The work comes out mirrored, and so are the drawings; the text names no left or right that would change.",
 	leftNoteChart:    "Pictures and letters in a chart come out mirrored as well.",
+	leftNotePhoto:    "The photograph shows the piece as the right hand makes it.",
 	leftNoteKept:     "These words of the designer keep their left and right, so check them against the drawing: {}.",
 	editionLarge:     "large print",
 	editionLowInk:    "low ink",

@@ -216,6 +216,7 @@ const (
 	leftNoteButtons
 	leftNoteNothing
 	leftNoteChart
+	leftNotePhoto
 	leftNoteKept // {} what the designer wrote
 	editionLarge
 	editionLowInk
@@ -264,7 +265,7 @@ const (
 )
 
 // handed are the lines that speak of hands, or of changing sides, and keep what they say.
-var handed = map[line]bool{editionLeft: true, leftNote: true, leftNoteButtons: true, leftNoteNothing: true, leftNoteChart: true, leftNoteKept: true}
+var handed = map[line]bool{editionLeft: true, leftNote: true, leftNoteButtons: true, leftNoteNothing: true, leftNoteChart: true, leftNotePhoto: true, leftNoteKept: true}
 
 func lines() []line {
 	all := make([]line, 0, lastLine-1)

@@ -1,8 +1,11 @@
 package words
 
 import (
+	_ "embed"
+	"encoding/csv"
 	"slices"
 	"strings"
+	"sync"
 
 	"ovillo/compile/plan"
 	"ovillo/lang/markdown"
@@ -50,6 +53,27 @@ func nounList(words string) sideNouns {
 	}
 	return out
 }
+
+//go:embed sided.csv
+var sidedCSV string
+
+var sidedLists = sync.OnceValue(func() map[string]sideNouns {
+	rows, err := csv.NewReader(strings.NewReader(sidedCSV)).ReadAll()
+	if err != nil {
+		panic("sided.csv: " + err.Error())
+	}
+	out := map[string]sideNouns{}
+	for _, row := range rows[1:] {
+		if out[row[0]] == nil {
+			out[row[0]] = sideNouns{}
+		}
+		out[row[0]][row[1]] = true
+	}
+	return out
+})
+
+// sided are the parts of a garment, of a toy and of the body that have a left and a right, and words that stand between.
+func sided(lang string) sideNouns { return sidedLists()[lang] }
 
 // swapped writes a text with those words in place that are sure.
 func swapped(text string, words []sideWord) string {
@@ -202,6 +226,9 @@ func (l *Language) LeftHandedNote(p *plan.Pattern) rich.Text {
 	out := rich.T(l.voice.line(key))
 	if len(p.Charts) > 0 {
 		out = join(" ", out, rich.T(l.voice.line(leftNoteChart)))
+	}
+	if p.Photo != nil {
+		out = join(" ", out, rich.T(l.voice.line(leftNotePhoto)))
 	}
 	if kept := c.keptSides(); len(kept) > 0 {
 		out = join(" ", out, fill(l.voice.line(leftNoteKept), join("; ", kept...)))

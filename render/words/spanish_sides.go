@@ -23,12 +23,9 @@ func (s *spanish) sided(text string) string {
 
 var (
 	spanishSide    = regexp.MustCompile(`(?i)(derech|izquierd)(os|as|o|a)`)
-	spanishBefore  = regexp.MustCompile(`(\pL+)[ \x{00a0}]$`)
+	spanishBefore  = regexp.MustCompile(`([^\s\x{00a0}]+)[ \x{00a0}]$`)
 	spanishArticle = nounList("el al del los un unos su sus")
 	spanishLead    = nounList("la las a hacia lado lados mano")
-	spanishSided   = nounList("manga pierna delantero delantera trasero trasera espalda tira borde sisa hombro mitad axila brazo pie mano orejera oreja ojo " +
-		"esquina costura pulgar manopla guante calcetín patuco zapatilla bolsillo puño rodilla cadera tirante talón puntera tobillo muñeca codo mejilla " +
-		"pata aleta ala solapa tapeta ojal botón panel pieza cuello escote orilla costado cara superior inferior")
 )
 
 // spanishSides finds derecho and izquierdo in a text in all their forms, but for the derecho of the fabric, which has an article.
@@ -59,7 +56,7 @@ func spanishSides(text string, k sideKind, of sideNouns) []sideWord {
 			w.sure, w.noun = last.sure, ""
 		case masculine && spanishArticle[strings.ToLower(w.noun)]:
 			continue // the face of the fabric
-		case k == sideProse && (spanishSided.has(w.noun) || of.has(w.noun)):
+		case k == sideProse && (sided("es").has(w.noun) || of.has(w.noun)):
 		case k == sideProse && !spanishLead[strings.ToLower(w.noun)]:
 			continue // straight on; rights
 		case k == sideProse:

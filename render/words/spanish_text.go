@@ -137,6 +137,7 @@ var spanishLines = map[line]string{
 	leftNoteButtons:  "Esta edición es para quienes sostienen {el hook} con la mano izquierda. La labor sale en espejo, así que izquierda y derecha están cambiadas, en el texto y en los dibujos, y la prenda se abotona del otro lado.",
 	leftNoteNothing:  "Esta edición es para quienes sostienen {el hook} con la mano izquierda. La labor sale en espejo, y así están los dibujos; el texto no nombra ninguna izquierda ni derecha que deba cambiarse.",
 	leftNoteChart:    "También las figuras y letras de un diagrama salen en espejo.",
+	leftNotePhoto:    "La fotografía muestra la pieza tejida con la derecha.",
 	leftNoteKept:     "Estas palabras propias del patrón conservan su izquierda y su derecha, y conviene compararlas con el dibujo: {}.",
 	editionLarge:     "letra grande",
 	editionLowInk:    "poca tinta",
