@@ -31,6 +31,10 @@ func (s *setter) hereDrawing(part int) *scene.Scene {
 	return drawn(draw.Here(s.p, part, hereW, hereH, s.speakers()...), nil)
 }
 
+func (s *setter) mapDrawing() *scene.Scene {
+	return drawn(draw.Map(s.p, s.blockW, mapH, s.speakers()...), nil)
+}
+
 func (s *setter) motifDrawing(part int, high float64) *scene.Scene {
 	return drawn(draw.Motifs(s.p, part, s.drawingW, high, s.speakers()...), nil)
 }

@@ -7,6 +7,9 @@ import (
 	"ovillo/render/words"
 )
 
+// The drawing of the map is at most so high.
+const mapH = 60.0
+
 // mapLeast is the number of steps from which a piece is worth a map.
 const mapLeast = 3
 
@@ -36,6 +39,12 @@ func (s *setter) construction() {
 		strips = append(strips, layout.Strip{Box: b, Space: layout.Module})
 	}
 	strips[0].Space = 0
+	if drawn := s.mapDrawing(); drawn != nil {
+		b := s.figure(drawn, (s.blockW-drawn.W)/2, s.sect)
+		b.H = layout.Snap(b.H)
+		strips[0].Space = sectionGap
+		strips = append([]layout.Strip{{Box: b, Keep: true}}, strips...)
+	}
 	s.add(layout.Loosely(strips, 2)...)
 }
 

@@ -98,6 +98,9 @@ func (s *setter) editionNotes() []layout.Strip {
 	if s.edition.Has(Tester) {
 		add(func(sd side) rich.Text { return sd.l.TesterNote(s.p) })
 	}
+	if s.edition.Has(LeftHanded) {
+		add(func(sd side) rich.Text { return sd.l.LeftHandedNote(s.p) })
+	}
 	if s.edition.Has(Large) {
 		add(func(sd side) rich.Text { return sd.l.LargePrintNote() })
 	}
