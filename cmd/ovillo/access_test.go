@@ -10,6 +10,8 @@ import (
 
 	readpdf "github.com/ledongthuc/pdf"
 
+	"ovillo/render/book"
+	"ovillo/render/layout"
 	"ovillo/render/page"
 	"ovillo/render/pdf"
 )
@@ -380,9 +382,22 @@ func writtenTagged(t *testing.T, d *page.Document) *tagged {
 
 func TestExamplesCanBeReadAloud(t *testing.T) {
 	for _, s := range sourcesIn(t, "examples") {
-		for _, langs := range [][]string{{"en", "es"}, {"en"}, {"es"}} {
-			t.Run(s.file.Name+" "+strings.Join(langs, ","), func(t *testing.T) {
-				d := writtenTagged(t, publish(t, s).composed(t, langs...))
+		for _, e := range []edition{
+			{langs: []string{"en", "es"}}, {langs: []string{"en"}}, {langs: []string{"es"}},
+			{kind: book.After}, {kind: book.Large, langs: []string{"es"}}, {kind: book.Tester | book.LeftHanded}, {kind: book.Booklet},
+			{paper: layout.Phone, langs: []string{"en"}},
+		} {
+			p := publish(t, s).plan
+			e = e.of(p)
+			t.Run(fmt.Sprintf("%s %s %s %s", s.file.Name, strings.Join(e.langs, ","), e.kind, e.paper), func(t *testing.T) {
+				file, _, err := setPages(p, e, s.file.Name)
+				if err != nil {
+					t.Fatal(err)
+				}
+				d, err := readTagged(file)
+				if err != nil {
+					t.Fatal(err)
+				}
 				for _, rule := range accessRules {
 					if wrong := rule.broken(d); len(wrong) > 0 {
 						t.Errorf("%s (%s):\n\t%s", rule.id, rule.from, strings.Join(wrong[:min(len(wrong), 12)], "\n\t"))

@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -117,9 +118,10 @@ func (s *setter) dressed(sheet, number, total int) layout.Box {
 
 // describe fills in what a file says about itself.
 func describe(doc *page.Document, p *plan.Pattern, volumes []*setter) {
-	var titles []string
+	var titles, subjects []string
 	for _, s := range volumes {
 		for _, sd := range s.sides {
+			doc.Langs = append(doc.Langs, sd.l.Tag())
 			title := sd.l.Title(p)
 			for _, kind := range s.editionKinds() {
 				title += ", " + sd.l.EditionName(kind)
@@ -128,9 +130,19 @@ func describe(doc *page.Document, p *plan.Pattern, volumes []*setter) {
 				title += ", " + own
 			}
 			titles = append(titles, title)
+			doc.Titles = append(doc.Titles, page.InLang{Lang: sd.l.Tag(), Text: title})
+			subject := sd.l.Subject(p)
+			subjects = append(subjects, subject)
+			doc.Subjects = append(doc.Subjects, page.InLang{Lang: sd.l.Tag(), Text: subject})
+			for _, word := range sd.l.Keywords(p) {
+				if !slices.Contains(doc.Keywords, word) {
+					doc.Keywords = append(doc.Keywords, word)
+				}
+			}
 		}
 	}
 	doc.Title = strings.Join(titles, " · ")
+	doc.Subject = strings.Join(subjects, " · ")
 	doc.Author = p.By
 	if p.Date != "" {
 		doc.Created = p.Date
