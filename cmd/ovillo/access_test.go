@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -52,7 +53,7 @@ var accessRules = []accessRule{
 	}},
 	{"PDFU-05 the title shows", memory, func(d *tagged) []string {
 		packet := string(streamOf(d.root.Key("Metadata")))
-		title := regexp.MustCompile(`<dc:title><rdf:Alt><rdf:li[^>]*>[^<]+</rdf:li>`).MatchString(packet)
+		title := regexp.MustCompile(`<dc:title><rdf:Alt><rdf:li xml:lang="x-default">[^<]+</rdf:li>`).MatchString(packet)
 		return unless(title && d.root.Key("ViewerPreferences").Key("DisplayDocTitle").Bool(), "no title, or not shown")
 	}},
 	{"PDFU-06 PDF/UA is not claimed, since nothing here proves it", memory, func(d *tagged) []string {
@@ -103,13 +104,12 @@ var accessRules = []accessRule{
 	}},
 	{"PDFU-15 page numbers are not read", memory, func(d *tagged) (wrong []string) {
 		for n, p := range d.pages {
-			own := fmt.Sprintf("%d / %d", n+1, len(d.pages))
-			if !slices.Contains(p.idle, own) {
-				wrong = append(wrong, own+" is not an artifact")
+			if len(p.numbers()) == 0 {
+				wrong = append(wrong, fmt.Sprintf("page %d: no number is an artifact", n+1))
 			}
 			for _, m := range p.marks {
-				if strings.TrimSpace(m.text) == own {
-					wrong = append(wrong, own+" is read")
+				if pageNumber.MatchString(m.text) {
+					wrong = append(wrong, fmt.Sprintf("page %d: %q is read", n+1, m.text))
 				}
 			}
 		}
@@ -122,6 +122,32 @@ var accessRules = []accessRule{
 	{"PDFU-18 more than four pages have bookmarks", memory, func(d *tagged) []string {
 		return unless(len(d.pages) <= 4 || !d.root.Key("Outlines").Key("First").IsNull(), "no bookmarks")
 	}},
+}
+
+// pageNumber is the number of a page as it is printed.
+var pageNumber = regexp.MustCompile(`^(?:page |página )?(\d+) (?:/|of|de) \d+ ?$`)
+
+// numbers are the numbers that are printed on a page, from left to right: two on a side of a booklet.
+func (p taggedPage) numbers() (list []int) {
+	for _, text := range p.idle {
+		if m := pageNumber.FindStringSubmatch(strings.ReplaceAll(text, "\u00a0", " ")); m != nil {
+			n, _ := strconv.Atoi(m[1])
+			list = append(list, n)
+		}
+	}
+	return list
+}
+
+// number is the number of the page on which something stands so far from the left.
+func (p taggedPage) number(x float64) int {
+	list := p.numbers()
+	if len(list) == 2 && x > p.value.Key("MediaBox").Index(2).Float64()/2 {
+		return list[1]
+	}
+	if len(list) == 0 {
+		return 0
+	}
+	return list[0]
 }
 
 // each visits the elements of the tree.
@@ -321,19 +347,19 @@ func wrongOrder(d *tagged) (wrong []string) {
 		page, at := -1, &piece{}
 		e.each(func(k *element, _ []*element) {
 			if page < 0 && k.piece != nil && k.piece.y != 0 {
-				page, at = k.page, k.piece
+				page, at = d.pages[k.page].number(k.piece.x), k.piece
 			}
 		})
 		if page < 0 {
 			return
 		}
 		if page < last[e.lang] {
-			wrong = append(wrong, fmt.Sprintf("%q on page %d is read after something on page %d", e.text(), page+1, last[e.lang]+1))
+			wrong = append(wrong, fmt.Sprintf("%q on page %d is read after something on page %d", e.text(), page, last[e.lang]))
 		}
 		last[e.lang] = page
 		c := column{page, e.lang, at.x}
 		if y, before := low[c]; before && at.y > y {
-			wrong = append(wrong, fmt.Sprintf("page %d: %.60q is read after what stands below it", page+1, e.text()))
+			wrong = append(wrong, fmt.Sprintf("page %d: %.60q is read after what stands below it", page, e.text()))
 		}
 		low[c] = at.y
 	})
@@ -380,6 +406,10 @@ func writtenTagged(t *testing.T, d *page.Document) *tagged {
 	return back
 }
 
+// accessEditions are the examples that are looked at in every edition: one of many rounds, one of motifs, one with a chart and
+// a photograph.
+var accessEditions = map[string]bool{"marisma-leggings.ovillo": true, "bajamar-blanket.ovillo": true, "jarcia-headband.ovillo": true}
+
 func TestExamplesCanBeReadAloud(t *testing.T) {
 	for _, s := range sourcesIn(t, "examples") {
 		for _, e := range []edition{
@@ -387,6 +417,9 @@ func TestExamplesCanBeReadAloud(t *testing.T) {
 			{kind: book.After}, {kind: book.Large, langs: []string{"es"}}, {kind: book.Tester | book.LeftHanded}, {kind: book.Booklet},
 			{paper: layout.Phone, langs: []string{"en"}},
 		} {
+			if (e.kind != 0 || e.paper != book.A4) && !accessEditions[s.file.Name] {
+				continue
+			}
 			p := publish(t, s).plan
 			e = e.of(p)
 			t.Run(fmt.Sprintf("%s %s %s %s", s.file.Name, strings.Join(e.langs, ","), e.kind, e.paper), func(t *testing.T) {

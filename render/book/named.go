@@ -105,16 +105,17 @@ const sumShort = 20.0
 // namedMeasures is the table of sizes as a list: each measure, and below it what it is in each size.
 func (s *setter) namedMeasures() []layout.Strip {
 	sd := s.sides[0]
-	list := s.sect.New("L")
+	var list *page.Elem
 	var strips []layout.Strip
 	group := func(head words.Key, all []measured) {
 		for i, m := range all {
 			var b layout.Box
-			li := sd.elem(list, "LI")
 			if i == 0 {
-				lead := layout.Set(layout.Break(rich.T(sd.l.Say(head)), s.innerType, sd.right, 0), s.innerType, 0, sd.elem(li, "P"))
+				lead := layout.Set(layout.Break(rich.T(sd.l.Say(head)), s.innerType, sd.right, 0), s.innerType, 0, sd.elem(s.sect, "P"))
 				b.Below(0, lead)
+				list = s.sect.New("L")
 			}
+			li := sd.elem(list, "LI")
 			name := m.name(sd)
 			if m.letter != "" {
 				name = m.letter + "  " + name
@@ -154,18 +155,19 @@ func (s *setter) sizedLengths(sd side, m measured) []sized {
 // namedYarns is the table of yarns as a list.
 func (s *setter) namedYarns() []layout.Strip {
 	sd := s.sides[0]
-	list := s.sect.New("L")
+	var list *page.Elem
 	var strips []layout.Strip
 	for i, y := range s.p.Yarns {
 		if len(y.Amount) != s.sizes {
 			continue
 		}
 		var b layout.Box
-		li := sd.elem(list, "LI")
 		if len(strips) == 0 {
 			head := upperFirst(sd.l.YarnTableHead(s.p))
-			b.Below(0, layout.Set(layout.Break(rich.T(head), s.innerType, sd.right, 0), s.innerType, 0, sd.elem(li, "P")))
+			b.Below(0, layout.Set(layout.Break(rich.T(head), s.innerType, sd.right, 0), s.innerType, 0, sd.elem(s.sect, "P")))
+			list = s.sect.New("L")
 		}
+		li := sd.elem(list, "LI")
 		lbl, body := li.New("Lbl"), li.New("LBody")
 		for k, line := range s.yarnLines(y, true) {
 			name := line.name(sd)
@@ -186,9 +188,6 @@ func (s *setter) namedYarns() []layout.Strip {
 			strip.Space = 3 * layout.Module
 		}
 		strips = append(strips, strip)
-	}
-	if len(strips) == 0 {
-		s.sect.Kids = s.sect.Kids[:len(s.sect.Kids)-1]
 	}
 	return strips
 }
