@@ -30,8 +30,8 @@ func (l *Language) Facts(p *plan.Pattern) []Fact {
 		add(factGauge, join("; ", append([]rich.Text{c.gauge(p.Gauges[0])}, c.motifSizes()...)...))
 	}
 	terms := fill(l.voice.line(termsText), upper(l.ReadingNote()), l.otherReadings())
-	if l.read.manner.Full { // without abbreviations there is no list of them in which the others stand
-		terms = rich.T(upper(l.ReadingNote()))
+	if l.read.manner.Full { // without abbreviations there is no list of them, above which the others stand
+		terms = l.TermsNote(p)
 	}
 	add(factTerms, terms)
 	return facts

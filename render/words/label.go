@@ -16,7 +16,7 @@ func (c *context) label(first, last plan.Nums, called plan.Text) (rich.Text, []s
 	}
 	a, oneFirst := first.Same()
 	b, oneLast := last.Same()
-	if oneFirst && oneLast && first.Everywhere() && last.Everywhere() {
+	if oneFirst && oneLast && c.all(first) && c.all(last) {
 		l := c.l.voice.label(c.round(), a, b)
 		if name != "" {
 			l = c.l.voice.namedLabel(name, l)
@@ -33,6 +33,19 @@ func (c *context) label(first, last plan.Nums, called plan.Text) (rich.Text, []s
 		return rich.T(name), slots
 	}
 	return c.l.voice.bareLabel(c.round(), several), slots
+}
+
+// all reports whether every size has the number. Where sizes are named, those that the step is not for need none: it says so.
+func (c *context) all(n plan.Nums) bool {
+	if !c.l.read.manner.Named {
+		return n.Everywhere()
+	}
+	for i, v := range n {
+		if v == plan.Absent && c.sizes.Has(i) {
+			return false
+		}
+	}
+	return len(n) > 0
 }
 
 // slot is the number or the range of one size; slots are narrow, so every language writes a range with a dash.

@@ -3,6 +3,7 @@ package words
 import (
 	_ "embed"
 	"encoding/csv"
+	"regexp"
 	"slices"
 	"strings"
 	"sync"
@@ -256,16 +257,16 @@ func (l *Language) allText(p *plan.Pattern) string {
 	return b.String()
 }
 
-// keptSides are the sentences of the designer in which a left or a right was found that may not belong to the work.
+// keptSides are the clauses of the designer's sentences in which a left or a right was found that may not belong to the work.
 func (c *context) keptSides() []rich.Text {
 	var out []rich.Text
 	eachProse(c.p, func(t plan.Prose) {
 		blocks, _ := markdown.Read(c.l.read.of(t.Text))
 		for _, b := range blocks {
 			for _, r := range b.Runs {
-				for _, s := range sentencesOf(r.Text) {
+				for _, s := range clausesOf(r.Text) {
 					if slices.ContainsFunc(c.l.voice.sides(s, sideProse, c.sideNouns()), func(w sideWord) bool { return !w.sure }) {
-						out = append(out, c.l.voice.quoted(strings.TrimRight(c.sentencesSided(s), ".")))
+						out = append(out, c.l.voice.quoted(c.sentencesSided(s)))
 					}
 				}
 			}
@@ -274,13 +275,15 @@ func (c *context) keptSides() []rich.Text {
 	return out
 }
 
-// sentencesOf parts a text behind its full stops.
-func sentencesOf(text string) []string {
+// clausesOf parts a text at its stops and commas, but for those within figures.
+func clausesOf(text string) []string {
 	var out []string
-	for _, s := range strings.SplitAfter(text, ". ") {
+	for _, s := range clauseEnd.Split(text+" ", -1) {
 		if s = strings.TrimSpace(s); s != "" {
 			out = append(out, s)
 		}
 	}
 	return out
 }
+
+var clauseEnd = regexp.MustCompile(`[.,;:!?]\s`)
