@@ -37,6 +37,8 @@ var signs = []rule{
 var englishRules = []rule{
 	never("1 with a plural", `(^|[ (])1 (sts|sps|times|rounds|rows|spaces|hooks|balls)\b`),
 	never("several with a singular", `(^|[ (])([2-9]|[1-9][0-9]) (st|sp|time|round|space|row)($|[,.;)]| [^e])`),
+	never("several with the verb of one", `[2-9] chains \((does|counts)`),
+	never("one with the verb of several", `(^|[ (])(1 chain|[Cc]hain [0-9]) \((do not|count )`),
 	never("a before a vowel", `\ba (hdc|htr|sc|sl st|FP)`),
 	never("an before a consonant", `\ban (dc|tr|BP|st)\b`),
 	never("one in each is always said with each", `\b(sc|hdc|dc|tr) in (next|last) [0-9]`),

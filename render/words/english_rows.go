@@ -53,13 +53,17 @@ func (e *english) begin(b beginning) rich.Text {
 	if b.throughout {
 		where = ", here and throughout"
 	}
+	counts, not := "counts", "does not count"
+	if e.manner.Full && e.numberFirst() && b.chains+b.and > 1 {
+		counts, not = "count", "do not count" // 3 chains are several; ch 3 and 3 ch are one thing
+	}
 	switch {
 	case b.and > 0 && b.counts:
-		return fill("{} (counts as first {} and {})", ch, b.as.one, e.chainsBy(b.and))
+		return fill("{} ("+counts+" as first {} and {})", ch, b.as.one, e.chainsBy(b.and))
 	case b.counts:
-		return fill("{} (counts as first {}"+where+")", ch, b.as.one)
+		return fill("{} ("+counts+" as first {}"+where+")", ch, b.as.one)
 	}
-	return fill("{} (does not count as a {}"+where+")", ch, e.short("st").one)
+	return fill("{} ("+not+" as a {}"+where+")", ch, e.short("st").one)
 }
 
 // beginCounts says for the whole pattern whether a beginning chain counts.
