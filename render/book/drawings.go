@@ -27,7 +27,11 @@ func (s *setter) schematic(high float64) *scene.Scene {
 	return drawn(draw.Schematic(s.p, schematicW, high, s.speakers()...))
 }
 
+// hereDrawing says which of several parts is at hand.
 func (s *setter) hereDrawing(part int) *scene.Scene {
+	if len(s.p.Parts) == 1 {
+		return nil // there is nowhere else to be
+	}
 	return drawn(draw.Here(s.p, part, hereW, hereH, s.speakers()...), nil)
 }
 
