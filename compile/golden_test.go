@@ -191,6 +191,10 @@ func FuzzCompile(f *testing.F) {
 			t.Fatal(err)
 		}
 		if !list.HasErrors() && p != nil {
+			for z := range p.Sizes {
+				p.In(z).Unrolled()
+			}
+			p.Unrolled()
 			for _, part := range p.Parts {
 				for z, rows := range part.Worked {
 					for _, r := range rows {

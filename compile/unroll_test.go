@@ -1,7 +1,6 @@
 package compile_test
 
 import (
-	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -13,9 +12,9 @@ import (
 // made, the side that shows and the yarn it is begun with.
 func TestUnrolled(t *testing.T) {
 	rows := 0
-	for _, path := range patterns(t) {
-		t.Run(filepath.Base(path), func(t *testing.T) {
-			p, untouched := checked(t, path), checked(t, path)
+	for name, text := range cleanSources(t) {
+		t.Run(name, func(t *testing.T) {
+			p, untouched := comesOut(t, text), comesOut(t, text)
 			long := p.Unrolled()
 			require.Equal(t, untouched, p, "the pattern itself was changed")
 			for i, part := range long.Parts {

@@ -74,6 +74,23 @@ func (b box) grown(m float64) box {
 	return box{b.min.sub(vec{m, m}), b.max.add(vec{m, m}), b.full}
 }
 
+// inset is the box without a margin as wide and as high as a vector is.
+func (b box) inset(d vec) box {
+	m := vec{math.Abs(d.x), math.Abs(d.y)}
+	return box{b.min.add(m), b.max.sub(m), b.full}
+}
+
+// within is the point of a box that is nearest to one; the middle in a direction in which the box has no room.
+func (a vec) within(b box) vec {
+	near := func(v, lo, hi float64) float64 {
+		if lo > hi {
+			return (lo + hi) / 2
+		}
+		return clamp(v, lo, hi)
+	}
+	return vec{near(a.x, b.min.x, b.max.x), near(a.y, b.min.y, b.max.y)}
+}
+
 func (b box) moved(d vec) box { return box{b.min.add(d), b.max.add(d), b.full} }
 
 func (b box) overlaps(c box) bool {

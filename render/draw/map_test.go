@@ -78,6 +78,11 @@ func TestMaps(t *testing.T) {
 					t.Errorf("%s: piece %d stands outside of its place", name, i+1)
 				}
 			}
+			for i, n := range m.nodes {
+				if w := n.arrow; w.to.sub(w.from).length() > 0 && n.inside(m.scale) && (w.from.within(n.body) != w.from || w.to.within(n.body) != w.to) {
+					t.Errorf("%s: the arrow of piece %d stands outside of it", name, i+1)
+				}
+			}
 			want := 0
 			for i, n := range m.nodes {
 				for _, k := range n.parents {

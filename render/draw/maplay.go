@@ -186,6 +186,11 @@ func (m *mapping) stand(cols []*column, wide float64) {
 			if n.unknown {
 				long = 0
 			}
+			if n.inside(m.scale) && !n.radial {
+				// A yoke may bend up to its shoulders on both sides of its middle.
+				half := n.dir.times(long / 2)
+				mid = mid.within(n.body.grown(-0.6).inset(half))
+			}
 			n.arrow = workArrow{mid.sub(n.dir.times(long / 2)), mid.add(n.dir.times(long / 2))}
 			y += h + mapDown
 		}
