@@ -84,12 +84,13 @@ func formatOf(data []byte) string {
 	return ""
 }
 
-// turned returns a picture the right way up, given how it lies: 2 mirrored, 3 upside down, 4 both, 5 to 8 on a side.
+// turned returns a picture the right way up, given how it lies: 2 mirrored, 3 upside down, 4 both, 5 to 8 on a side. It goes
+// row by row, since a large picture is there twice already.
 func turned(img image.Image, way int) image.Image {
 	b := img.Bounds()
 	w, h := b.Dx(), b.Dy()
-	// from is the place in the file of a place in the picture.
-	from := func(x, y int) (int, int) {
+	// to is where a place of the file comes to lie.
+	to := func(x, y int) (int, int) {
 		switch way {
 		case 2:
 			return w - 1 - x, y
@@ -100,32 +101,32 @@ func turned(img image.Image, way int) image.Image {
 		case 5:
 			return y, x
 		case 6:
-			return y, h - 1 - x
+			return h - 1 - y, x
 		case 7:
-			return w - 1 - y, h - 1 - x
+			return h - 1 - y, w - 1 - x
 		}
-		return w - 1 - y, x
+		return y, w - 1 - x
 	}
-	to := image.Rect(0, 0, w, h)
+	size := image.Rect(0, 0, w, h)
 	if way >= 5 {
-		to = image.Rect(0, 0, h, w)
+		size = image.Rect(0, 0, h, w)
 	}
 	if g, ok := img.(*image.Gray); ok {
-		out := image.NewGray(to)
-		for y := range to.Dy() {
-			for x := range to.Dx() {
-				sx, sy := from(x, y)
-				out.Pix[y*out.Stride+x] = g.Pix[sy*g.Stride+sx]
+		out := image.NewGray(size)
+		for y := range h {
+			for x, v := range g.Pix[y*g.Stride:][:w] {
+				dx, dy := to(x, y)
+				out.Pix[dy*out.Stride+dx] = v
 			}
 		}
 		return out
 	}
-	was, out := image.NewRGBA(image.Rect(0, 0, w, h)), image.NewRGBA(to)
-	draw.Draw(was, was.Bounds(), img, b.Min, draw.Src)
-	for y := range to.Dy() {
-		for x := range to.Dx() {
-			sx, sy := from(x, y)
-			copy(out.Pix[y*out.Stride+4*x:][:4], was.Pix[sy*was.Stride+4*sx:][:4])
+	out, row := image.NewRGBA(size), image.NewRGBA(image.Rect(0, 0, w, 1))
+	for y := range h {
+		draw.Draw(row, row.Rect, img, b.Min.Add(image.Pt(0, y)), draw.Src)
+		for x := range w {
+			dx, dy := to(x, y)
+			copy(out.Pix[dy*out.Stride+4*dx:][:4], row.Pix[4*x:][:4])
 		}
 	}
 	return out
