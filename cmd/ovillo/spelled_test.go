@@ -43,7 +43,7 @@ type spelled struct {
 // shelf of the texts: they are gathered once a run of the tests.
 var spelledTexts = sync.OnceValues(func() ([]spelled, error) {
 	g := &gatherer{seen: map[spelled]bool{}}
-	for _, gather := range []func() error{g.examples, g.messages, g.printedMessages, g.checks, g.literals, g.voices, g.cautions, g.documents} {
+	for _, gather := range []func() error{g.examples, g.manners, g.messages, g.printedMessages, g.checks, g.literals, g.voices, g.cautions, g.documents} {
 		if err := gather(); err != nil {
 			return nil, err
 		}
@@ -90,6 +90,43 @@ func (g *gatherer) examples() error {
 				return err
 			}
 			g.document(tag, s.file.Name, d, abbreviations(l.Code(), p))
+		}
+	}
+	return nil
+}
+
+// manners adds what is said of every example in other manners of writing, and what editions say beside it.
+func (g *gatherer) manners() error {
+	paths, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.ovillo"))
+	if err != nil || len(paths) == 0 {
+		return fmt.Errorf("no examples (%v)", err)
+	}
+	for _, path := range paths {
+		s, p, err := compiled(path)
+		if err != nil {
+			return err
+		}
+		for _, tag := range terms.Standard().Tags() {
+			l, err := words.For(tag)
+			if err != nil {
+				return err
+			}
+			abbr := abbreviations(l.Code(), p)
+			add := func(text string) { g.add(tag, s.file.Name, without(norm.NFKC.String(ties.Replace(text)), abbr)) }
+			for _, m := range []words.Manner{{Full: true, Named: true}, {Left: true}} {
+				for _, text := range saidInAll(l.With(m), p) {
+					add(text)
+				}
+			}
+			add(l.With(words.Manner{Left: true}).LeftHandedNote(p).String())
+			add(l.TesterNote(p).String())
+			add(l.LargePrintNote().String())
+			for _, f := range l.TesterQuestions(p) {
+				add(f.Head + ": " + f.Text.String())
+			}
+			for _, m := range l.MapSteps(p) {
+				add(m.Title + ": " + m.Text.String())
+			}
 		}
 	}
 	return nil

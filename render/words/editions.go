@@ -116,7 +116,7 @@ func (c *context) sizeTexts() []rich.Text {
 func (c *context) yarnSold(y plan.Yarn) rich.Text {
 	weight := ""
 	if y.Weight != "" {
-		weight = lower(c.l.WeightName(y.Weight))
+		weight = c.l.WeightName(y.Weight)
 	}
 	return join(", ", rich.T(c.l.YarnName(y)), words(weight), c.l.ball(y))
 }
