@@ -275,7 +275,7 @@ func (s *setter) fitted() []measured {
 	}
 	for _, m := range s.p.Measures {
 		if m.Over != nil && !m.Over.Percent.Is(0) {
-			list = append(list, measured{func(sd side) string { return sd.l.Stretched(m) }, "", m.Over.Stretched, false})
+			list = append(list, measured{func(sd side) string { return sd.l.Stretched(s.p, m) }, "", m.Over.Stretched, false})
 		}
 	}
 	for _, m := range s.p.Measures {

@@ -238,7 +238,7 @@ func lookOpenings(s *subject) look {
 	l := look{why: whyNoHead, fabric: true}
 	for _, m := range s.p.Measures {
 		if m.Over != nil {
-			l.notes = append(l.notes, s.in.Words.Stretched(m)+": "+s.cms(m.Over.Stretched))
+			l.notes = append(l.notes, s.in.Words.Stretched(s.p, m)+": "+s.cms(m.Over.Stretched))
 		}
 		if m.Over != nil || m.Fits != nil && goesOver[m.Fits.Body] {
 			n++

@@ -25,8 +25,8 @@ func (c *context) measureName(m plan.Measure, around bool) string {
 
 // Stretched is the name of an opening as it measures when its edge is stretched: "Neck, around (stretched by 20%)". A percentage
 // that differs from size to size is listed.
-func (l *Language) Stretched(m plan.Measure) string {
-	return fill(l.voice.line(overStretched), l.MeasureName(m), l.Nums(m.Over.Percent)).String()
+func (l *Language) Stretched(p *plan.Pattern, m plan.Measure) string {
+	return fill(l.voice.line(overStretched), l.MeasureName(m), l.context(p, nil, nil).tally(m.Over.Percent)).String()
 }
 
 // BodyName is the name of a measure of the wearer. A name that the language has no word for is printed as it stands,

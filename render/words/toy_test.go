@@ -276,7 +276,7 @@ func TestALanguageIsAVoiceAndAColumn(t *testing.T) {
 	}
 	// The dump writes heads of its own; what is said between its lines is the language's. Units are international, and
 	// so are the letters of measures and yarns and the name of a standard.
-	said := dump(l, p)
+	said := dump(l, p) + dump(l.With(Manner{Full: true, Named: true, Left: true}), p)
 	for _, own := range []string{"# facts", "(xx)", " cm", "~cm", "~mm", "~m", "~g", "EN 14682:2014"} {
 		said = strings.ReplaceAll(said, own, "")
 	}
