@@ -233,10 +233,16 @@ func (s *setter) furnish(b *layout.Box, r row) {
 	b.H += layout.Module // so that the tape stays nearer to its own row than to the next
 }
 
-// longRow makes the strips of a row that may be split between its lines, at least two of them on either side and the count
-// with the last.
+// longRow makes the strips of a row that may be split between its lines, at least two of every language on either side and
+// the count with the last.
 func (s *setter) longRow(r row, cells []cell, heads []layout.Box, longest int, atEnd bool) []layout.Strip {
 	var strips []layout.Strip
+	shortest := longest
+	for _, c := range cells {
+		if n := len(c.lines); n > 0 {
+			shortest = min(shortest, n)
+		}
+	}
 	for k := range longest - 1 {
 		var b layout.Box
 		if k == 0 {
@@ -251,7 +257,7 @@ func (s *setter) longRow(r row, cells []cell, heads []layout.Box, longest int, a
 			}
 		}
 		b.H = y + s.textType.Leading
-		strip := layout.Strip{Box: b}
+		strip := layout.Strip{Box: b, Keep: shortest-(k+1) < splitLines}
 		if k == 0 {
 			strip.Space = s.rowSpace
 			strip.Put(0, r.tickAt, s.ticks(s.axis, r.ticks))

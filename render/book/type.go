@@ -39,14 +39,14 @@ var standardType = roles{
 	mastheadType: layout.Serif(11, 5),
 	introType:    layout.Serif(11, 5),
 	editionType:  layout.Sans(9, 5),
-	captionType:  layout.Sans(8.5, 5),
+	captionType:  capped(layout.Sans(8.5, 5)),
 	factType:     layout.Sans(10, 5),
 
 	headType:      layout.Serif(17, 7.5),
 	minorType:     layout.Heavy(layout.Serif(13, 7.5)),
 	continuedType: layout.Heavy(layout.Serif(11, 5)),
 	innerType:     layout.Heavy(layout.Sans(11, 5)),
-	noteType:      layout.Sans(10, 5),
+	noteType:      capped(layout.Sans(10, 5)),
 	noteHeadType:  layout.Heavy(layout.Sans(10, 5)),
 	stepType:      layout.Serif(11, 5),
 	letterType:    layout.Heavy(layout.Serif(11, 5.5)),
@@ -82,7 +82,7 @@ var phoneType = func() roles {
 	t := halfType
 	t.introType = layout.Serif(12, 5.5)
 	t.introType.Leading = 5
-	t.noteType = layout.Sans(11, 5)
+	t.noteType = capped(layout.Sans(11, 5))
 	t.noteHeadType = layout.Heavy(layout.Sans(11, 5))
 	t.factType = layout.Sans(11, 5)
 	t.textType = capped(layout.Sans(12, 5.625))

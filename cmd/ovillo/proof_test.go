@@ -1,0 +1,309 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	readpdf "github.com/ledongthuc/pdf"
+
+	"ovillo/compile/plan"
+	"ovillo/render/book"
+	"ovillo/render/font"
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/pdf"
+	"ovillo/render/proof"
+	"ovillo/render/words"
+)
+
+// Every example is set here on every paper, in every combination of languages and every edition, and so are sources whose
+// sizes are more than a page has room for. The pages keep the laws of package proof; the files hold their fonts.
+
+// setting is one way to set a pattern.
+type setting struct {
+	paper   book.Paper
+	edition book.Edition
+	langs   []string
+}
+
+func (s setting) String() string {
+	return fmt.Sprintf("%s, edition %05b, %s", s.paper, s.edition, strings.Join(s.langs, " and "))
+}
+
+// editions are the usual one, each that there is, and all of them together that go together.
+func proofEditions() []book.Edition {
+	list := []book.Edition{0}
+	for e := book.After; e <= book.Tester; e <<= 1 {
+		list = append(list, e)
+	}
+	return append(list, book.LowInk|book.LeftHanded|book.Tester)
+}
+
+// settings lists the ways to set a pattern that has some languages; longest is its longest reading in Spanish. Languages
+// that take turns are set like one alone, so that the order of two matters only where they face each other.
+func settings(p *plan.Pattern, longest string) []setting {
+	both := [][]string{{"en", "es"}, {"es", "en"}, {longest, "en-GB"}}
+	alone := [][]string{{"en"}, {"es"}, {longest}}
+	var list []setting
+	for n := range layout.Papers() {
+		for _, e := range proofEditions() {
+			for _, langs := range append(slices.Clone(both), alone...) {
+				s := setting{book.Paper(n), e, langs}
+				large := e.Has(book.Large)
+				narrow := s.paper != book.A4 && s.paper != book.Letter
+				switch {
+				case (edition{langs: langs}).lacks(p) != "", large && narrow:
+				case len(langs) == 1 && e.Has(book.After):
+				case langs[0] == "es" && len(langs) == 2 && (e != 0 || narrow):
+				default:
+					list = append(list, s)
+				}
+			}
+		}
+	}
+	return list
+}
+
+// compose sets a pattern.
+func (s setting) compose(t testing.TB, p *plan.Pattern) *page.Document {
+	t.Helper()
+	doc, err := book.Compose(p, book.Options{Paper: s.paper, Edition: s.edition, Langs: languagesOf(t, s.langs...)})
+	if err != nil {
+		t.Fatalf("%s: %v", s, err)
+	}
+	return doc
+}
+
+func languagesOf(t testing.TB, tags ...string) []*words.Language {
+	t.Helper()
+	var list []*words.Language
+	for _, tag := range tags {
+		l, err := words.For(tag)
+		if err != nil {
+			t.Fatal(err)
+		}
+		list = append(list, l)
+	}
+	return list
+}
+
+// promise is what the pages of a setting must keep: the block of the paper, and in large print the margins of LARG-04.
+func (s setting) promise() proof.Promise {
+	w, h, left, top := s.paper.Sheet()
+	blockW, blockH := s.paper.Block()
+	p := proof.Promise{Block: proof.Rect{X: left, Y: top, W: blockW, H: blockH}, LowInk: s.edition.Has(book.LowInk)}
+	if s.edition.Has(book.Large) {
+		const inch = 25.4
+		p.Large, p.Block = true, proof.Rect{X: inch, Y: inch, W: w - 2*inch, H: h - 2*inch}
+	}
+	return p
+}
+
+// longestSpanish is the reading in which a pattern has most to say.
+func longestSpanish(t *testing.T, p *plan.Pattern) string {
+	t.Helper()
+	longest, most := "es", 0
+	for _, l := range words.Readings() {
+		if l.Code() != "es" || (edition{langs: []string{l.Tag()}}).lacks(p) != "" {
+			continue
+		}
+		n := 0
+		doc := setting{langs: []string{l.Tag()}}.compose(t, p)
+		for _, sheet := range doc.Pages {
+			for _, it := range sheet.Items {
+				if g, ok := it.(page.Glyphs); ok {
+					n += len([]rune(g.Text))
+				}
+			}
+		}
+		if n > most {
+			longest, most = l.Tag(), n
+		}
+	}
+	return longest
+}
+
+// eachSetting runs a test on every source and every way to set it, sources in parallel.
+func eachSetting(t *testing.T, test func(t *testing.T, s *loaded, p *plan.Pattern, all []setting)) {
+	for _, s := range append(sourcesIn(t, "examples"), sourcesIn(t, "cmd", "ovillo", "testdata", "proof")...) {
+		t.Run(s.file.Name, func(t *testing.T) {
+			t.Parallel()
+			p, found := s.compile()
+			if found.HasErrors() {
+				t.Fatal(printed(t, s, found))
+			}
+			test(t, s, p, settings(p, longestSpanish(t, p)))
+		})
+	}
+}
+
+// TestPagesKeepTheLaws proves every page of every setting.
+func TestPagesKeepTheLaws(t *testing.T) {
+	var mu sync.Mutex
+	pages, documents := 0, 0
+	t.Run("sources", func(t *testing.T) {
+		eachSetting(t, func(t *testing.T, s *loaded, p *plan.Pattern, all []setting) {
+			for _, set := range all {
+				doc := set.compose(t, p)
+				const most = 4
+				for i, f := range proof.Look(doc, set.promise()) {
+					if i == most {
+						t.Errorf("%s: and more", set)
+						break
+					}
+					t.Errorf("%s: %s", set, f)
+				}
+				mu.Lock()
+				pages, documents = pages+len(doc.Pages), documents+1
+				mu.Unlock()
+			}
+		})
+	})
+	if documents < 500 || pages < 10*documents/4 {
+		t.Errorf("only %d documents of %d pages were proven", documents, pages)
+	}
+	t.Logf("%d documents, %d pages", documents, pages)
+}
+
+// TestFilesHoldTheirFaces reads written files back: the faces that are drawn with are embedded as subsets, and no others.
+func TestFilesHoldTheirFaces(t *testing.T) {
+	dir := t.TempDir()
+	var mu sync.Mutex
+	var files []string
+	t.Run("sources", func(t *testing.T) {
+		eachSetting(t, func(t *testing.T, s *loaded, p *plan.Pattern, all []setting) {
+			for i, set := range all {
+				if !written(set) {
+					continue
+				}
+				doc := set.compose(t, p)
+				doc.Source, doc.SourceName = p.Source, s.file.Name
+				var b bytes.Buffer
+				if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
+					t.Fatalf("%s: %v", set, err)
+				}
+				if err := facesAreRight(doc, b.Bytes()); err != nil {
+					t.Errorf("%s: %v", set, err)
+				}
+				name := filepath.Join(dir, fmt.Sprintf("%s-%d.pdf", s.file.Name, i))
+				if err := os.WriteFile(name, b.Bytes(), 0o600); err != nil {
+					t.Fatal(err)
+				}
+				mu.Lock()
+				files = append(files, name)
+				mu.Unlock()
+			}
+		})
+	})
+	t.Run("qpdf", func(t *testing.T) { checkByQpdf(t, files) })
+}
+
+// written chooses the settings whose files are read back: of each paper and of each edition one. What differs between the
+// others is which letters stand where, not how a file is written.
+func written(s setting) bool {
+	return s.edition == 0 && s.langs[0] == "en" || s.paper == book.A4 && len(s.langs) == 2 && s.langs[0] == "en"
+}
+
+// checkByQpdf has another program go through the syntax of all files, two at a time.
+func checkByQpdf(t *testing.T, files []string) {
+	if _, err := exec.LookPath("qpdf"); err != nil {
+		if os.Getenv("CI") != "" {
+			t.Fatal("qpdf is not installed")
+		}
+		t.Skip("qpdf is not installed")
+	}
+	if len(files) < 50 {
+		t.Fatalf("only %d files", len(files))
+	}
+	work := make(chan string)
+	var wait sync.WaitGroup
+	for range 2 {
+		wait.Go(func() {
+			for name := range work {
+				out, err := exec.Command("qpdf", "--check", name).CombinedOutput()
+				if err != nil || bytes.Contains(out, []byte("WARNING")) {
+					t.Errorf("%s: %v\n%s", filepath.Base(name), err, out)
+				}
+			}
+		})
+	}
+	for _, name := range files {
+		work <- name
+	}
+	close(work)
+	wait.Wait()
+}
+
+// facesAreRight compares the faces in a file with those that its pages draw with.
+func facesAreRight(doc *page.Document, file []byte) (err error) {
+	defer func() { // the library panics at files that are broken
+		if r := recover(); r != nil {
+			err = fmt.Errorf("the file cannot be read: %v", r)
+		}
+	}()
+	r, err := readpdf.NewReader(bytes.NewReader(file), int64(len(file)))
+	if err != nil {
+		return err
+	}
+	if r.NumPage() != len(doc.Pages) {
+		return fmt.Errorf("%d pages in the file, %d were set", r.NumPage(), len(doc.Pages))
+	}
+	drawn := map[string]bool{}
+	for _, sheet := range doc.Pages {
+		for _, it := range sheet.Items {
+			if g, ok := it.(page.Glyphs); ok && g.Text != "" {
+				drawn[font.Of(g.Face).Name()] = true
+			}
+		}
+	}
+	held := map[string]bool{}
+	for n := 1; n <= r.NumPage(); n++ {
+		p := r.Page(n)
+		for _, key := range p.Fonts() {
+			f := p.Font(key).V
+			tag, name, subset := strings.Cut(f.Key("BaseFont").Name(), "+")
+			if !subset || len(tag) != 6 {
+				return fmt.Errorf("%s is no subset", f.Key("BaseFont").Name())
+			}
+			program := f.Key("DescendantFonts").Index(0).Key("FontDescriptor").Key("FontFile2")
+			if program.Kind() != readpdf.Stream {
+				return fmt.Errorf("%s is not embedded", name)
+			}
+			if f.Key("ToUnicode").Kind() != readpdf.Stream {
+				return fmt.Errorf("%s has no map to Unicode", name)
+			}
+			held[name] = true
+			if whole := len(programOf(name)); program.Key("Length1").Int64() >= int64(whole)/2 {
+				return fmt.Errorf("%s is embedded with %d of its %d bytes", name, program.Key("Length1").Int64(), whole)
+			}
+		}
+	}
+	for name := range drawn {
+		if !held[name] {
+			return fmt.Errorf("%s is drawn with and not embedded", name)
+		}
+	}
+	for name := range held {
+		if !drawn[name] {
+			return fmt.Errorf("%s is embedded and not drawn with", name)
+		}
+	}
+	return nil
+}
+
+// programOf is the whole file of an embedded face.
+func programOf(name string) []byte {
+	for _, face := range []page.Face{page.Sans, page.SansBold, page.Serif, page.SerifBold} {
+		if f := font.Of(face); f.Name() == name {
+			return f.Program()
+		}
+	}
+	return nil
+}
