@@ -37,13 +37,9 @@ func (s setting) String() string {
 	return fmt.Sprintf("%s, edition %05b, %s", s.paper, s.edition, strings.Join(s.langs, " and "))
 }
 
-// editions are the usual one, each that there is, and all of them together that go together.
+// proofEditions are the usual one, each that there is but large print, and all of them together that go together.
 func proofEditions() []book.Edition {
-	list := []book.Edition{0}
-	for e := book.After; e <= book.Tester; e <<= 1 {
-		list = append(list, e)
-	}
-	return append(list, book.LowInk|book.LeftHanded|book.Tester)
+	return []book.Edition{0, book.After, book.LowInk, book.LeftHanded, book.Tester, book.LowInk | book.LeftHanded | book.Tester}
 }
 
 // settings lists the ways to set a pattern that has some languages; longest is its longest reading in Spanish. Languages

@@ -69,7 +69,7 @@ func lookOf(paper Paper, large bool, langs, sizes int) look {
 		k.roles = halfType
 		k.bodyTop, k.bodyH, k.frontH, k.footTop = 8.75, 170, 177.5, 182
 	}
-	k.arrange(langs, large)
+	k.arrange(langs, sizes, large)
 	k.figures = k.figuresFor(sizes, large)
 	k.textR = min(k.proseR, k.slotsLeft(sizes))
 	return k
@@ -93,7 +93,7 @@ func (k *look) enlarge(paper Paper) {
 }
 
 // arrange places the columns.
-func (k *look) arrange(langs int, large bool) {
+func (k *look) arrange(langs, sizes int, large bool) {
 	k.boxW, k.proseR = 8, k.blockW
 	k.columnW, k.spineL, k.spineR, k.spine = 84, 84, 96, 90
 	switch {
@@ -101,7 +101,7 @@ func (k *look) arrange(langs int, large bool) {
 		k.arrangement = facing
 	case large:
 		k.arrangement, k.boxW = single, 11
-	case k.blockW < layout.BlockW:
+	case k.blockW < layout.BlockW, sizes > sizesMost:
 		k.arrangement = single
 		if k.paper == Phone {
 			k.boxW = 6.5
@@ -110,6 +110,10 @@ func (k *look) arrange(langs int, large bool) {
 		k.arrangement, k.proseR = apart, 112
 	}
 }
+
+// sizesMost is how many sizes have room for their figures beside each other. With more, each figure stands behind the name
+// of its size, one language after the other.
+const sizesMost = 12
 
 // labelLeast is what stands left of the columns of figures at least: the word of a label or the unit of a count.
 const labelLeast = 21.0
@@ -122,7 +126,7 @@ func (k *look) figuresFor(sizes int, large bool) figuresIn {
 		room = k.columnW
 	}
 	switch {
-	case large && sizes > 1:
+	case large && sizes > 1, sizes > sizesMost:
 		return named
 	case sizes <= 5 && k.slotW*float64(sizes)+labelLeast <= room:
 		return columns

@@ -128,7 +128,7 @@ func (s *setter) resumed(number string, titles []string) []layout.Strip {
 			x += s.continuedType.Width(number, false) + numberGap
 		}
 		mark := ", " + sd.l.Say(words.ContinuedMark)
-		room := s.headRoom(sd) - (x - sd.x) - s.continuedType.Width(mark, false)
+		room := s.headAt(sd) + s.headRoom(sd) - x - s.continuedType.Width(mark, false)
 		text := shortened(titles[i], s.continuedType, room) + mark
 		b.Put(0, 0, layout.Text(number, s.continuedType, false, sd.head, nil))
 		b.Put(0, 0, layout.Text(text, s.continuedType, false, x, nil))

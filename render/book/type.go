@@ -37,10 +37,10 @@ var standardType = roles{
 	displays: []layout.Style{display(38, 14), display(32, 12), display(28, 11), display(22, 8.75), display(17, 7.5)},
 
 	mastheadType: layout.Serif(11, 5),
-	introType:    layout.Serif(11, 5),
+	introType:    capped(layout.Serif(11, 5)),
 	editionType:  layout.Sans(9, 5),
 	captionType:  capped(layout.Sans(8.5, 5)),
-	factType:     layout.Sans(10, 5),
+	factType:     capped(layout.Sans(10, 5)),
 
 	headType:      layout.Serif(17, 7.5),
 	minorType:     layout.Heavy(layout.Serif(13, 7.5)),
@@ -80,11 +80,10 @@ var halfType = func() roles {
 // phoneType is that of a page as wide as a phone. What is read at arm's length on glass is a point larger than on paper.
 var phoneType = func() roles {
 	t := halfType
-	t.introType = layout.Serif(12, 5.5)
-	t.introType.Leading = 5
+	t.introType = capped(layout.Serif(12, 5.625))
 	t.noteType = capped(layout.Sans(11, 5))
 	t.noteHeadType = layout.Heavy(layout.Sans(11, 5))
-	t.factType = layout.Sans(11, 5)
+	t.factType = capped(layout.Sans(11, 5))
 	t.textType = capped(layout.Sans(12, 5.625))
 	t.labelType = layout.Heavy(layout.Sans(12, 5.625))
 	t.innerType = layout.Heavy(layout.Sans(12, 5.625))
@@ -103,7 +102,7 @@ var largeType = func() roles {
 		displays:     []layout.Style{layout.Heavy(layout.Sans(38, 16.25)), layout.Heavy(layout.Sans(28, 12.5)), head},
 		mastheadType: text, introType: text, editionType: text, captionType: text, factType: text,
 		headType: head, minorType: sub, continuedType: sub, innerType: sub,
-		noteType: text, noteHeadType: strong, stepType: text, letterType: strong,
+		noteType: text, noteHeadType: sub, stepType: text, letterType: strong,
 		textType: text, labelType: sub, onlyType: strong, sizeType: text, figureType: text, unitType: strong,
 		tableType: text, tableSmallType: text, tableHeadType: sub, abbrevType: text,
 		tapeType: text, runningTop: text, runningEnd: runningLarge,

@@ -26,7 +26,7 @@ func (o Options) mannered() []*words.Language {
 
 // volumes begins the volumes of a document.
 func (o Options) volumes(p *plan.Pattern, root *page.Elem) []*setter {
-	if len(o.Langs) == 1 || !o.turns() {
+	if len(o.Langs) == 1 || !o.turns(len(p.Sizes)) {
 		return []*setter{newSetter(p, o, o.Langs, root)}
 	}
 	var list []*setter
@@ -40,11 +40,11 @@ func (o Options) volumes(p *plan.Pattern, root *page.Elem) []*setter {
 	return list
 }
 
-// turns reports whether two languages take turns: where it is asked for, in large print, which has one column, and on sheets
-// too narrow for two.
-func (o Options) turns() bool {
+// turns reports whether two languages take turns: where it is asked for, in large print, which has one column, on sheets too
+// narrow for two, and for more sizes than fit beside each other.
+func (o Options) turns(sizes int) bool {
 	w, _ := o.Paper.Block()
-	return o.Has(After) || o.Has(Large) || w < layout.BlockW
+	return o.Has(After) || o.Has(Large) || w < layout.BlockW || sizes > sizesMost
 }
 
 // compose makes the sheets of a volume.

@@ -52,9 +52,12 @@ func (l *looker) letters(n int) {
 // running looks at the lines of running text: how long they are, how far apart, and in which language their neighbours are.
 func (l *looker) running(n int) {
 	for _, block := range l.blocks(n) {
+		if !prose(block.elem) {
+			continue
+		}
 		lines := linesOf(block.texts)
 		for i, line := range lines {
-			if length := utf8.RuneCountInString(strings.TrimSpace(line.text)); length > mostRunes && prose(block.elem) {
+			if length := utf8.RuneCountInString(strings.TrimSpace(line.text)); length > mostRunes {
 				l.fault(LongLine, n, line.left, line.base, line.text, fmt.Sprintf("%d characters", length))
 			}
 			if i == 0 {

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"ovillo/render/page"
 )
@@ -81,7 +83,7 @@ func (l *looker) meetings(n int) {
 				continue
 			}
 			kept = append(kept, o)
-			if o.meets(k.box) && !neighbours(o, k) {
+			if o.meets(k.box) && !neighbours(o, k) || merged(o, k) || merged(k, o) {
 				l.fault(Meeting, n, k.left, k.g.Base, o.g.Text+" / "+k.g.Text, "")
 			}
 		}
@@ -91,6 +93,16 @@ func (l *looker) meetings(n int) {
 
 // neighbours reports whether one text goes on where the other ends, so that kerning may draw them together.
 func neighbours(a, b ink) bool {
-	near := func(x, y float64) bool { return x-y < kerned && y-x < kerned }
 	return a.g.Base == b.g.Base && (near(a.right, b.left) || near(b.right, a.left))
 }
+
+func near(x, y float64) bool { return x-y < kerned && y-x < kerned }
+
+// merged reports whether two figures that are said apart look like one: those of two sizes with no white between them.
+func merged(a, b ink) bool {
+	return a.g.Base == b.g.Base && a.g.Actual != "" && b.g.Actual != "" && a.g.Actual != b.g.Actual && near(a.right, b.left) &&
+		wordy(utf8.DecodeLastRuneInString(a.g.Text)) && wordy(utf8.DecodeRuneInString(b.g.Text))
+}
+
+// wordy reports whether a sign at the end of a figure makes one word with what touches it.
+func wordy(r rune, _ int) bool { return r == '–' || unicode.IsLetter(r) || unicode.IsDigit(r) }
