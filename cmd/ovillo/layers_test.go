@@ -47,6 +47,7 @@ render/font:      render/page
 render/sample:    compile/stitch compile/plan
 render/words:     lang/terms lang/markdown compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
+render/proof:     render/page render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw
 render/parallel:  compile/plan render/page render/words render/font

@@ -37,7 +37,8 @@ func (s setting) String() string {
 	return fmt.Sprintf("%s, edition %05b, %s", s.paper, s.edition, strings.Join(s.langs, " and "))
 }
 
-// proofEditions are the usual one, each that there is but large print, and all of them together that go together.
+// proofEditions are the usual one, each that there is, and all of them together that go together. A booklet is missing: its
+// pages are those of half a sheet, in another order. So is large print, whose charts are still too small.
 func proofEditions() []book.Edition {
 	return []book.Edition{0, book.After, book.LowInk, book.LeftHanded, book.Tester, book.LowInk | book.LeftHanded | book.Tester}
 }
@@ -95,6 +96,11 @@ func (s setting) promise() proof.Promise {
 	w, h, left, top := s.paper.Sheet()
 	blockW, blockH := s.paper.Block()
 	p := proof.Promise{Block: proof.Rect{X: left, Y: top, W: blockW, H: blockH}, LowInk: s.edition.Has(book.LowInk)}
+	if s.edition.Has(book.Tester) { // whose numbers stand in the margin
+		const numbers = 7.0
+		p.Block.X -= numbers
+		p.Block.W += numbers
+	}
 	if s.edition.Has(book.Large) {
 		const inch = 25.4
 		p.Large, p.Block = true, proof.Rect{X: inch, Y: inch, W: w - 2*inch, H: h - 2*inch}

@@ -24,8 +24,15 @@ func (s *setter) titleDrawing(high float64) *scene.Scene {
 }
 
 func (s *setter) schematic(high float64) *scene.Scene {
-	return drawn(draw.Schematic(s.p, schematicW, high, s.speakers()...))
+	k := 1.0
+	if s.edition.Has(Large) {
+		k = lettersLarge
+	}
+	return drawn(draw.Schematic(s.p, schematicW/k, high/k, s.speakers()...)).Enlarged(k)
 }
+
+// lettersLarge brings the letters of a schematic, which are 4 mm, to more than 18 points.
+const lettersLarge = 1.6
 
 // hereDrawing says which of several parts is at hand.
 func (s *setter) hereDrawing(part int) *scene.Scene {

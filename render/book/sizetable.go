@@ -75,7 +75,7 @@ func (s *setter) narrowGrid() grid {
 
 // listsSizes reports whether the tables of sizes and yarns are set as lists, since their columns would be too narrow to read.
 func (s *setter) listsSizes() bool {
-	return s.figures == named || s.arrangement == single && s.narrowGrid().size < sizeLeast
+	return s.figures == named || s.edition.Has(Large) || s.arrangement == single && s.narrowGrid().size < sizeLeast
 }
 
 // gridWith divides the block with names so wide, and sizes no wider than most.
