@@ -51,7 +51,7 @@ render/proof:     render/page render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw
 render/parallel:  compile/plan render/page render/words render/font
-render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/parallel
+render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
 render/pdf:       render/page render/font
 
 cmd/ovillo:       *

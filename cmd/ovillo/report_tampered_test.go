@@ -78,7 +78,7 @@ var tamperings = []tampering{
 		h := elems(d, "H2")[0]
 		d.Pages[0].Items = append(d.Pages[0].Items, page.Glyphs{X: 20, Base: 262, Size: 11, Face: page.Serif, Text: "Alone", Elem: h})
 	})},
-	{"a line of a table on two pages", "T66", "a line of a table is torn apart", onPages(func(d *page.Document) {
+	{"a line of a table on two pages", "T66", "a row, or a line of a table, is torn apart", onPages(func(d *page.Document) {
 		for i := range d.Pages {
 			for k, it := range d.Pages[i].Items {
 				if g, ok := it.(page.Glyphs); ok && g.Elem != nil && g.Elem.Tag == "TD" {

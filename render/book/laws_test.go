@@ -8,6 +8,7 @@ import (
 	"ovillo/render/font"
 	"ovillo/render/layout"
 	"ovillo/render/page"
+	"ovillo/render/proof"
 )
 
 // ink is where a run of glyphs stands: from the top of its capitals to a little below its baseline.
@@ -31,57 +32,23 @@ func inks(p page.Page) []ink {
 	return list
 }
 
-const (
-	hair   = 0.02 // millimetres of tolerance
-	kerned = 0.5  // the most that kerning draws together
-)
+const hair = 0.02 // millimetres of tolerance
 
-// TestNothingOutsideTheBlock: what is printed keeps the margins of the paper.
-func TestNothingOutsideTheBlock(t *testing.T) {
-	eachEdition(t, func(t *testing.T, e edition, doc *page.Document) {
-		_, _, left, top := A4.Sheet()
-		outside := func(l, t, r, b float64) bool {
-			return l < left-hair || t < top-hair || r > left+usual.blockW+hair || b > top+usual.blockH+hair
+// TestPagesKeepTheLaws: nothing is outside the block, no text meets another, heads are followed, rows are whole, and all that
+// package proof looks at.
+func TestPagesKeepTheLaws(t *testing.T) {
+	for _, paper := range []Paper{A4, A5} {
+		w, h := paper.Block()
+		_, _, left, top := paper.Sheet()
+		promise := proof.Promise{Block: proof.Rect{X: left, Y: top, W: w, H: h}}
+		for _, e := range editions {
+			t.Run(paper.String()+" "+e.name, func(t *testing.T) {
+				for _, f := range proof.Look(e.compose(t, paper), promise) {
+					t.Error(f)
+				}
+			})
 		}
-		for i, p := range doc.Pages {
-			for _, k := range inks(p) {
-				if outside(k.left, k.top, k.right, k.bottom) {
-					t.Errorf("page %d: %q from %.2f, %.2f to %.2f, %.2f", i+1, k.g.Text, k.left, k.top, k.right, k.bottom)
-				}
-			}
-			for _, it := range p.Items {
-				path, ok := it.(page.Path)
-				if !ok {
-					continue
-				}
-				for _, c := range path.Cmds {
-					if q := c.P[0]; c.Op != 'Z' && outside(q.X, q.Y, q.X, q.Y) {
-						t.Errorf("page %d: a line goes to %.2f, %.2f", i+1, q.X, q.Y)
-					}
-				}
-			}
-		}
-	})
-}
-
-// TestTextNeverMeetsText: no two runs of glyphs overlap, so no text leaves its column either.
-func TestTextNeverMeetsText(t *testing.T) {
-	eachEdition(t, func(t *testing.T, e edition, doc *page.Document) {
-		for i, p := range doc.Pages {
-			list := inks(p)
-			for a := range list {
-				for b := a + 1; b < len(list); b++ {
-					x, y := list[a], list[b]
-					if x.g.Base == y.g.Base && (math.Abs(x.right-y.left) < kerned || math.Abs(y.right-x.left) < kerned) {
-						continue // neighbours on a line, drawn together by kerning
-					}
-					if x.left < y.right-hair && y.left < x.right-hair && x.top < y.bottom-hair && y.top < x.bottom-hair {
-						t.Errorf("page %d: %q meets %q at %.1f, %.1f", i+1, x.g.Text, y.g.Text, y.left, y.g.Base)
-					}
-				}
-			}
-		}
-	})
+	}
 }
 
 // TestTextKeepsOffTheSpine: with two languages the axis is free but for what belongs to it. Figures of many sizes, tapes
@@ -109,18 +76,6 @@ func TestTextKeepsOffTheSpine(t *testing.T) {
 			}
 		})
 	}
-}
-
-func TestTypeIsNeverSmall(t *testing.T) {
-	eachEdition(t, func(t *testing.T, e edition, doc *page.Document) {
-		for i, p := range doc.Pages {
-			for _, k := range inks(p) {
-				if k.g.Size < 8-1e-9 {
-					t.Errorf("page %d: %q in %.2f pt", i+1, k.g.Text, k.g.Size)
-				}
-			}
-		}
-	})
 }
 
 // placedText is a piece of text of one element.
@@ -160,37 +115,6 @@ func walk(e *page.Elem, f func(e *page.Elem)) {
 	}
 }
 
-// TestHeadsAreFollowed: below every head there is text on the same page that is no head and no footer.
-func TestHeadsAreFollowed(t *testing.T) {
-	eachEdition(t, func(t *testing.T, e edition, doc *page.Document) {
-		heads := map[*page.Elem]bool{}
-		walk(doc.Root, func(e *page.Elem) {
-			if strings.HasPrefix(e.Tag, "H") {
-				heads[e] = true
-			}
-		})
-		walk(doc.Root, func(e *page.Elem) {
-			if !heads[e] {
-				return
-			}
-			for _, h := range textOf(doc, e) {
-				followed := false
-				for _, it := range doc.Pages[h.page].Items {
-					g, ok := it.(page.Glyphs)
-					followed = followed || ok && g.Elem != nil && !heads[g.Elem] && g.Base > h.y+1
-				}
-				if !followed && h.g.Text != myNotes(e) {
-					t.Errorf("page %d ends with the head %q", h.page+1, h.g.Text)
-				}
-			}
-		})
-	})
-}
-
-func myNotes(e *page.Elem) string {
-	return map[string]string{"en-US": "My notes", "es": "Mis notas"}[e.Lang]
-}
-
 // items lists the list items that are steps of parts: those with a label and a body whose text is instructions.
 func stepItems(doc *page.Document) []*page.Elem {
 	var list []*page.Elem
@@ -213,25 +137,6 @@ func hasHere(sect *page.Elem) bool {
 		}
 	}
 	return false
-}
-
-// TestRowsStayWhole: a row stands on one page with its count, unless it has more lines than a row may have.
-func TestRowsStayWhole(t *testing.T) {
-	eachEdition(t, func(t *testing.T, e edition, doc *page.Document) {
-		for _, item := range stepItems(doc) {
-			texts := textOf(doc, item)
-			lines := map[float64]bool{}
-			for _, x := range texts {
-				lines[math.Round(x.y*10)] = true
-			}
-			for _, x := range texts {
-				if x.page != texts[0].page && len(lines) <= longRow {
-					t.Errorf("a row of %d lines starts on page %d and goes on on page %d: %q", len(lines), texts[0].page+1, x.page+1, texts[0].g.Text)
-					break
-				}
-			}
-		}
-	})
 }
 
 // TestRowsFace: both languages of a row start at the same height, and so do their counts.

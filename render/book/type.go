@@ -38,7 +38,7 @@ var standardType = roles{
 
 	mastheadType: layout.Serif(11, 5),
 	introType:    capped(layout.Serif(11, 5)),
-	editionType:  layout.Sans(9, 5),
+	editionType:  capped(layout.Sans(9, 5)),
 	captionType:  capped(layout.Sans(8.5, 5)),
 	factType:     capped(layout.Sans(10, 5)),
 

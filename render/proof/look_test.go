@@ -191,7 +191,7 @@ var tamperings = []struct {
 	}},
 	{Small, "7.9 points", usual, func(s *sound) { s.first(s.note, func(g *page.Glyphs) { g.Size = 7.9 }) }},
 	{LongLine, "71 characters", usual, func(s *sound) {
-		s.first(s.note, func(g *page.Glyphs) { g.Text = strings.Repeat("l", 71) })
+		s.first(s.text, func(g *page.Glyphs) { g.Text = strings.Repeat("l", 71) })
 	}},
 	{Tight, "4.8 mm for 11 points", usual, func(s *sound) { s.first(s.text, func(g *page.Glyphs) { g.Base = 50.2 }) }},
 	{OverPicture, "a photograph under text", usual, func(s *sound) { s.under(0, picture) }},

@@ -22,7 +22,7 @@ const (
 const (
 	SmallBody     Rule = "TYPE-01" // letters without ascender are 1.2 mm high
 	Small         Rule = "TYPE-03" // no type under the least size, 8 points unless less was promised
-	LongLine      Rule = "TYPE-06" // lines of running text have 70 characters or fewer
+	LongLine      Rule = "TYPE-06" // lines of running text have 70 characters or fewer; a text of one line has no next one to find
 	Tight         Rule = "TYPE-08" // lines of running text stand 1.25 of their size apart
 	OverPicture   Rule = "TYPE-09" // no text over a picture
 	Rotated       Rule = "TYPE-10" // text is horizontal

@@ -130,8 +130,15 @@ func (l *looker) heads() {
 			}
 		default:
 			after, read := next[l.tree.parent[e]]
-			if low[p.page] < p.y+under || read && after.page != p.page {
+			if low[p.page] >= p.y+under && read && after.page != p.page {
 				l.fault(LastHead, p.page, p.x, p.y, p.text, "")
+			}
+		}
+	}
+	for n, s := range l.sheets {
+		for _, k := range s.texts {
+			if isHead(k.g.Elem) && low[n] < k.g.Base+under {
+				l.at(LastHead, n, k, "")
 			}
 		}
 	}

@@ -57,13 +57,13 @@ func (l *looker) running(n int) {
 		}
 		lines := linesOf(block.texts)
 		for i, line := range lines {
-			if length := utf8.RuneCountInString(strings.TrimSpace(line.text)); length > mostRunes {
+			if length := utf8.RuneCountInString(strings.TrimSpace(line.text)); length > mostRunes && len(lines) > 1 {
 				l.fault(LongLine, n, line.left, line.base, line.text, fmt.Sprintf("%d characters", length))
 			}
 			if i == 0 {
 				continue
 			}
-			ratio := (line.base - lines[i-1].base) / (max(line.size, lines[i-1].size) * millimetres)
+			ratio := (line.base - lines[i-1].base) / (line.size * millimetres)
 			rule, least := Tight, leastLeading
 			if l.promise.Large {
 				rule, least = LargeTight, largeLeading

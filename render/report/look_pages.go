@@ -1,23 +1,54 @@
 package report
 
+import (
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/proof"
+)
+
 var (
 	onPage = text{"{edition}, page {page}: {what}: {text}", "{edition}, página {page}: {what}: {text}"}
 
-	lawOutside = text{"text stands in the margin", "un texto queda en el margen"}
-	lawMeet    = text{"texts run into each other", "dos textos se pisan"}
-	lawLonely  = text{"a head stands last on its page", "un título queda solo al pie de la página"}
-	lawTorn    = text{"a line of a table is torn apart", "una línea de una tabla queda partida"}
-	lawUnset   = text{"the fonts have no such letter", "las tipografías no tienen ese signo"}
-	lawUntold  = text{"a picture has no description", "una imagen no tiene descripción"}
-	lawStrayed = text{"text is missing from the reading order", "un texto falta en el orden de lectura"}
-	lawMute    = text{"the language of a text is not said", "no se dice el idioma de un texto"}
-	lawDead    = text{"a link leads nowhere", "un enlace no lleva a ninguna parte"}
-	lawNoTree  = text{"{edition}: the file has no reading order", "{edition}: el archivo no tiene orden de lectura"}
+	lawNoTree = text{"{edition}: the file has no reading order", "{edition}: el archivo no tiene orden de lectura"}
 
 	notSet    = text{"{edition}: the pages could not be set: {why}", "{edition}: no se pudieron componer las páginas: {why}"}
 	stepGone  = text{"{edition}: this step is not on the pages, or not in its place: {text}", "{edition}: este paso no está en las páginas, o no en su lugar: {text}"}
 	countGone = text{"{edition}: this count is not on the pages: {text}", "{edition}: esta cuenta no está en las páginas: {text}"}
 )
+
+// laws say what breaks each law of finished pages. Those of the first list are seen on the pages, those of the second by who
+// reads or hears the file.
+var laws = map[proof.Rule]text{
+	proof.Outside:     {"text stands in the margin", "un texto queda en el margen"},
+	proof.Meeting:     {"texts run into each other", "dos textos se pisan"},
+	proof.LastHead:    {"a head stands last on its page", "un título queda solo al pie de la página"},
+	proof.CountAway:   {"a count stands on another page than its row", "una cuenta queda en otra página que su hilera"},
+	proof.TornRow:     {"a row, or a line of a table, is torn apart", "una hilera, o una línea de una tabla, queda partida"},
+	proof.TornCaution: {"a caution is torn apart", "una precaución queda partida"},
+	proof.Empty:       {"a page is empty", "una página queda vacía"},
+	proof.Struck:      {"a line goes through a text", "una línea tacha un texto"},
+	proof.OverPicture: {"a text stands on a picture", "un texto queda sobre una imagen"},
+	proof.Rotated:     {"a text is not horizontal", "un texto no está en horizontal"},
+	proof.Small:       {"type is under 8 points", "la letra tiene menos de 8 puntos"},
+	proof.SmallBody:   {"letters are under 1.2 mm", "la letra mide menos de 1,2 mm"},
+	proof.LongLine:    {"a line has more than 70 characters", "una línea tiene más de 70 caracteres"},
+	proof.Tight:       {"lines stand too close", "las líneas quedan demasiado juntas"},
+	proof.Pale:        {"a text is too pale", "un texto es demasiado claro"},
+	proof.PaleLarge:   {"a text is too pale", "un texto es demasiado claro"},
+	proof.PaleLine:    {"a line of a drawing is too pale", "una línea de un dibujo es demasiado clara"},
+}
+
+var lawsOfFiles = map[proof.Rule]text{
+	proof.Missing:       {"the fonts have no such letter", "las tipografías no tienen ese signo"},
+	proof.NoDescription: {"a picture has no description", "una imagen no tiene descripción"},
+	proof.Untagged:      {"text is missing from the reading order", "un texto falta en el orden de lectura"},
+	proof.NoLanguage:    {"the language of a text is not said", "no se dice el idioma de un texto"},
+	proof.DeadLink:      {"a link leads nowhere", "un enlace no lleva a ninguna parte"},
+	proof.MuteLink:      {"a link does not say where it leads", "un enlace no dice adónde lleva"},
+	proof.SkippedLevel:  {"a level of heads is skipped", "se salta un nivel de títulos"},
+	proof.NoHeaderCell:  {"a table has no heads", "una tabla no tiene encabezados"},
+	proof.BrokenList:    {"a list has no items", "una lista no tiene elementos"},
+}
 
 // editions counts the layouts that were set.
 func (s *subject) editions() int {
@@ -44,13 +75,29 @@ func (s *subject) ofPages(l look) look {
 // mostFaults is how many faults of one law are told of a layout.
 const mostFaults = 3
 
-// broken turns faults of pages into findings.
-func (s *subject) broken(e Edition, law text, faults []fault) []Finding {
+// broken turns the faults of a layout against some laws into findings.
+func (s *subject) broken(e Edition, laws map[proof.Rule]text) []Finding {
+	told := map[proof.Rule]int{}
 	var out []Finding
-	for _, f := range faults[:min(len(faults), mostFaults)] {
-		out = append(out, s.own(Error, onPage, "edition", e.name(), "page", s.number(f.page+1), "what", law.in(s.in.Lang), "text", f.what))
+	for _, f := range proof.Look(e.Doc, proof.Promise{Block: blockOf(e.Doc)}) {
+		law, ok := laws[f.Rule]
+		if told[f.Rule]++; ok && told[f.Rule] <= mostFaults {
+			out = append(out, s.own(Error, onPage, "edition", e.name(), "page", s.number(f.Page+1), "what", law.in(s.in.Lang), "text", excerpt(f.Words)))
+		}
 	}
 	return out
+}
+
+// blockOf is the text block of the paper that a document is set on.
+func blockOf(d *page.Document) proof.Rect {
+	for n := range layout.Papers() {
+		p := layout.Paper(n)
+		if w, h, left, top := p.Sheet(); len(d.Pages) > 0 && d.Pages[0].W == w && d.Pages[0].H == h {
+			w, h = p.Block()
+			return proof.Rect{X: left, Y: top, W: w, H: h}
+		}
+	}
+	return proof.Rect{}
 }
 
 // composed are the layouts that could be set; that one could not is a finding.
@@ -72,10 +119,7 @@ func lookPages(s *subject) look {
 	pages, steps := 0, 0
 	for _, e := range s.composed(&l) {
 		pages += len(e.Doc.Pages)
-		l.findings = append(l.findings, s.broken(e, lawOutside, outside(e.Doc))...)
-		l.findings = append(l.findings, s.broken(e, lawMeet, overlapping(e.Doc))...)
-		l.findings = append(l.findings, s.broken(e, lawLonely, lonely(e.Doc))...)
-		l.findings = append(l.findings, s.broken(e, lawTorn, torn(e.Doc))...)
+		l.findings = append(l.findings, s.broken(e, laws)...)
 		for nth := range e.Langs {
 			list := s.stepsIn(e, nth)
 			steps += len(list)
@@ -111,13 +155,8 @@ func lookFile(s *subject) look {
 			l.findings = append(l.findings, s.own(Error, lawNoTree, "edition", e.name()))
 			continue
 		}
-		l.findings = append(l.findings, s.broken(e, lawUnset, unset(e.Doc))...)
-		silent, n := untold(e.Doc)
-		pictures += n
-		l.findings = append(l.findings, s.broken(e, lawUntold, silent)...)
-		l.findings = append(l.findings, s.broken(e, lawStrayed, strayed(e.Doc))...)
-		l.findings = append(l.findings, s.broken(e, lawMute, mute(e.Doc))...)
-		l.findings = append(l.findings, s.broken(e, lawDead, dead(e.Doc))...)
+		l.findings = append(l.findings, s.broken(e, lawsOfFiles)...)
+		pictures += picturesOf(e.Doc)
 	}
 	l.at = []amount{{pages, nPages}, {pictures, nPictures}}
 	return s.ofPagesUnless(l)
