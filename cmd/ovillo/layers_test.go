@@ -45,6 +45,7 @@ render/page:
 render/scene:     render/page
 render/font:      render/page
 render/sample:    compile/stitch compile/plan
+render/hyphen:    render/rich
 render/words:     lang/terms lang/markdown compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
 render/proof:     render/page render/font
