@@ -104,9 +104,6 @@ func (s *setter) editionNotes() []layout.Strip {
 	if s.edition.Has(Large) {
 		add(func(sd side) rich.Text { return sd.l.LargePrintNote() })
 	}
-	if s.edition.Has(LeftHanded) {
-		add(func(sd side) rich.Text { return sd.l.LeftHandedNote(s.p) })
-	}
 	return strips
 }
 

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/render/rich"
@@ -47,7 +48,7 @@ func (l *Language) InchSign() string {
 
 // InchesBehind is how inches are written behind a figure: 4 in; where nothing is abbreviated 4 inches and ¾ inch.
 func (l *Language) InchesBehind(figure string) string {
-	if l.read.manner.Full && slices.Contains([]string{"1", "¼", "½", "¾"}, figure) {
+	if l.read.manner.Full && slices.Contains([]string{"1", "¼", "½", "¾"}, strings.TrimPrefix(figure, "−")) {
 		return l.voice.line(oneInch)
 	}
 	return l.InchSign()

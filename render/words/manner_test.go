@@ -178,3 +178,18 @@ func TestNamedLists(t *testing.T) {
 		t.Errorf("lengths by size are %s", got)
 	}
 }
+
+func TestInchesInFull(t *testing.T) {
+	for tag, want := range map[string][]string{"en-US": {"inch", "inches"}, "es": {"pulgada", "pulgadas"}} {
+		l := language(t, tag).With(Manner{Full: true})
+		for figure, one := range map[string]bool{"1": true, "½": true, "−¾": true, "−1": true, "0": false, "1½": false, "2": false, "−2": false} {
+			is := want[1]
+			if one {
+				is = want[0]
+			}
+			if got := l.InchesBehind(figure); got != is {
+				t.Errorf("%s: %s %s", tag, figure, got)
+			}
+		}
+	}
+}
