@@ -9,6 +9,8 @@
 // Three steps, each of which can be tested by itself: text to lines ([Break]), lines and drawings to boxes and strips
 // ([Box], [Strip], [Facing]), strips to sheets ([Paginate]).
 //
-// What it deliberately does not do: hyphenation, justification, floats, footnotes. Lines are ragged, sheets may end
-// short, and nothing is ever stretched to fill.
+// Words are divided only where a soft hyphen says so, and where the style asks for it.
+//
+// What it deliberately does not do: justification, floats, footnotes. Lines are ragged, sheets may end short, and nothing is
+// ever stretched to fill.
 package layout

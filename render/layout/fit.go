@@ -18,8 +18,8 @@ const (
 )
 
 // Break sets a text in lines no wider than measure by total fit. The first line starts indent millimetres in. Lines end
-// only at ordinary spaces and inside compounds, after the hyphen or slash; a piece that is wider than the measure is torn,
-// since text must not leave its column.
+// only at ordinary spaces and inside compounds, after the hyphen or slash, and with [Style.Hyphens] at soft hyphens, but not in
+// the last word; a piece that is wider than the measure is torn, since text must not leave its column.
 func Break(t rich.Text, s Style, measure, indent float64) []Line {
 	p := measureText(t, s)
 	if len(p.letters) == 0 {
@@ -34,6 +34,9 @@ func Break(t rich.Text, s Style, measure, indent float64) []Line {
 	start := 0
 	for _, c := range stops {
 		l := p.line(start, c.end)
+		if c.hyphen > 0 {
+			l.hyphenate(c.hyphen)
+		}
 		if len(lines) == 0 {
 			l.X = indent
 		}
@@ -65,6 +68,9 @@ func (p *paragraph) fit(list []chance, measure, indent float64) []chance {
 				room -= indent
 			}
 			cost, wide := p.cost(list, start, k, i, room)
+			if c.hyphen > 0 && i > 0 && list[i-1].hyphen > 0 {
+				cost += costTwice
+			}
 			if total := best[i].cost + cost + c.cost; total < best[k+1].cost {
 				best[k+1] = node{total, i}
 			}
@@ -87,8 +93,12 @@ func (p *paragraph) fit(list []chance, measure, indent float64) []chance {
 // wide.
 func (p *paragraph) cost(list []chance, start, k, i int, room float64) (float64, bool) {
 	end := list[k].end
-	w := p.width(start, end)
-	if w > room+tolerance || p.style.MaxRunes > 0 && end-start > p.style.MaxRunes {
+	w := p.width(start, end) + list[k].hyphen
+	runes := end - start
+	if list[k].hyphen > 0 {
+		runes++
+	}
+	if w > room+tolerance || p.style.MaxRunes > 0 && runes > p.style.MaxRunes {
 		return costWide * (1 + w), true
 	}
 	if list[k].must {

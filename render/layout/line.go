@@ -63,6 +63,14 @@ func (p *paragraph) line(a, b int) Line {
 	return l
 }
 
+// hyphenate ends a line with the hyphen of a divided word. Whoever copies or hears the text gets a soft hyphen in its place,
+// which is no sign: the word is whole.
+func (l *Line) hyphenate(width float64) {
+	last := l.Runs[len(l.Runs)-1]
+	l.Runs = append(l.Runs, Run{X: l.Width, Width: width, Face: last.Face, Text: "-", Spoken: string(softHyphen)})
+	l.Width += width
+}
+
 // same reports whether letters i and j can be written as one run.
 func (p *paragraph) same(i, j int) bool {
 	a, b := p.letters[i].run, p.letters[j].run

@@ -20,10 +20,11 @@ type paragraph struct {
 	style   Style
 	runs    []rich.Run
 	letters []letter
+	soft    []int // the letters before which a word may be divided, in order
 }
 
-// measureText puts the runes of a text on an endless line. Soft hyphens are dropped, since nothing is ever
-// hyphenated, and so are spaces at the start.
+// measureText puts the runes of a text on an endless line. Soft hyphens take no place: they are noted, but for those in links,
+// in abbreviations and in what is said in other words, which are never divided. Spaces at the start are dropped.
 func measureText(t rich.Text, s Style) *paragraph {
 	p := &paragraph{style: s, runs: make([]rich.Run, len(t))}
 	n := 0
@@ -39,7 +40,13 @@ func measureText(t rich.Text, s Style) *paragraph {
 	for i, run := range p.runs {
 		face := font.Of(s.Of(run.Strong))
 		for _, r := range run.Text {
-			if r == softHyphen || r == ' ' && len(p.letters) == 0 {
+			if r == softHyphen {
+				if n := len(p.letters); n > 0 && bare(run) {
+					p.soft = append(p.soft, n)
+				}
+				continue
+			}
+			if r == ' ' && len(p.letters) == 0 {
 				continue
 			}
 			if k := len(p.letters); k > 0 {

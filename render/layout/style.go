@@ -17,6 +17,7 @@ type Style struct {
 	Leading      float64 // millimetres from line to line
 	Track        float64 // extra space between letters, in ems
 	MaxRunes     int     // the most characters in a line; 0: any number
+	Hyphens      bool    // lines may end at soft hyphens; without it only a word that is wider than its line does
 }
 
 // Baseline is the distance from the top of a line to its baseline.
