@@ -1,7 +1,5 @@
 package layout
 
-import "slices"
-
 // Sheet is the body of one page.
 type Sheet struct {
 	Box   // H is how far down it is filled
@@ -15,211 +13,97 @@ type Mark struct {
 	Y     float64
 }
 
-// breaker fills sheets from top to bottom.
-type breaker struct {
-	height float64 // of the sheet at hand
-	rest   float64 // of those that follow
-	sheets []Sheet
-	page   []placed // the strips of the sheet at hand
-	y      float64
-	dry    bool // only measures: the boxes of the strips stay where they are
-}
-
-type placed struct {
-	strip  Strip
-	y      float64
-	repeat bool // a repeated head
-}
-
-// Paginate puts strips on sheets, the first of them first millimetres high, the others rest. Sheets are filled as far as they go; a group of strips that belong together
-// moves to the next sheet as a whole, and the foot of the sheet stays open. A group that is taller than a sheet is broken
-// where it must.
+// Paginate puts strips on sheets, the first of them first millimetres high, the others rest. It takes as few sheets as it can;
+// of the ways to do so it takes the best over all of them, see breaks. Strips that belong together stand on one sheet, and its
+// foot stays open; only where they are taller than a sheet are they broken.
 func Paginate(strips []Strip, first, rest float64) []Sheet {
-	b := &breaker{height: first, rest: rest}
-	b.run(slices.Clone(strips))
-	return b.sheets
+	var sheets []Sheet
+	starts := breaks(strips, first, rest)
+	for k, i := range starts {
+		height := rest
+		if k == 0 {
+			height = first
+		}
+		sheets = append(sheets, set(strips[i:endOf(starts, k, len(strips))], height, k))
+	}
+	return sheets
 }
 
 // Fill reports how many sheets Paginate would fill, and how far down the last of them. It sets nothing.
 func Fill(strips []Strip, first, rest float64) (sheets int, last float64) {
-	b := &breaker{height: first, rest: rest, dry: true}
-	b.run(slices.Clone(strips))
-	if n := len(b.sheets); n > 0 {
-		return n, b.sheets[n-1].H
+	starts := breaks(strips, first, rest)
+	n := len(starts)
+	if n == 0 {
+		return 0, 0
 	}
-	return 0, 0
+	height := rest
+	if n == 1 {
+		height = first
+	}
+	at := places(strips[starts[n-1]:], height)
+	return n, at[len(at)-1].end()
 }
 
-func (b *breaker) run(strips []Strip) {
-	for i := 0; i < len(strips); {
-		j := i + 1
-		for j < len(strips) && strips[j-1].Keep && !strips[j].Fresh {
-			j++
-		}
-		b.group(strips[i:j])
-		i = j
+func endOf(starts []int, k, n int) int {
+	if k+1 < len(starts) {
+		return starts[k+1]
 	}
-	if len(b.page) > 0 {
-		b.close()
-	}
+	return n
 }
 
-// group places strips that stay together, on the sheet at hand or on the next.
-func (b *breaker) group(g []Strip) {
-	if g[0].Fresh && len(b.page) > 0 {
-		b.close()
-	}
-	if b.fits(g) {
-		b.place(g)
-		return
-	}
-	if b.squeeze(g) {
-		b.place(g)
-		return
-	}
-	if n := b.yield(g); n > 0 {
-		b.place(g[:n])
-		b.close()
-		b.group(g[n:])
-		return
-	}
-	if len(b.page) > 0 && !b.onlyHeads() {
-		b.close()
-		if b.fits(g) {
-			b.place(g)
-			return
-		}
-	}
-	// Taller than a sheet: the first strips that fit, then the rest.
-	n := len(g) - 1
-	for n > 1 && (!b.fits(g[:n]) || g[n-1].Heading) {
-		n--
-	}
-	if n < 1 {
-		b.place(g)
-		return
-	}
-	b.place(g[:n])
-	b.close()
-	b.group(g[n:])
+// placed is a strip with its place on a sheet.
+type placed struct {
+	strip  *Strip
+	y      float64
+	repeat bool // a repeated head
 }
 
-// mostWhite is how much of a sheet may stay empty for the sake of strips that are better kept together.
-const mostWhite = 40.0
-
-// yield returns how many strips of a group are set on the sheet at hand because moving all of them would leave it too
-// empty; 0 for none.
-func (b *breaker) yield(g []Strip) int {
-	if len(b.page) == 0 || b.height-b.y <= mostWhite {
-		return 0
-	}
-	for n := len(g) - 1; n > 0; n-- {
-		if g[n-1].Yields && b.fits(g[:n]) {
-			return n
-		}
-	}
-	return 0
-}
-
-func (b *breaker) onlyHeads() bool {
-	for _, p := range b.page {
-		if !p.repeat {
-			return false
-		}
-	}
-	return true
-}
+func (p placed) end() float64 { return p.y + p.strip.H }
 
 const slop = 1e-6
 
-func (b *breaker) fits(g []Strip) bool { return b.end(g) <= b.height+slop }
-
-// end is how far down the sheet would be filled with the strips of g.
-func (b *breaker) end(g []Strip) float64 {
-	y := b.y
-	if len(b.page) == 0 {
-		for i, r := range g[0].Resume {
-			if i > 0 {
-				y += r.Space
-			}
-			y += r.H
-		}
-	}
-	for _, s := range g {
+// places puts strips below each other on a sheet, under the heads that the first of them repeats. What is too tall is taken
+// from what the spaces give, the lowest first.
+func places(strips []Strip, height float64) []placed {
+	list := make([]placed, 0, len(strips)+2)
+	y := 0.0
+	add := func(s *Strip, repeat bool) {
 		if y > 0 {
 			y += s.Space
 		}
+		list = append(list, placed{s, y, repeat})
 		y += s.H
 	}
-	return y
-}
-
-// squeeze makes room for a group that is too tall by no more than what the spaces on the sheet can give.
-func (b *breaker) squeeze(g []Strip) bool {
-	short := b.end(g) - b.height
-	give := g[0].Give
-	for i, p := range b.page {
-		if i > 0 {
-			give += p.strip.Give
-		}
+	for i := range strips[0].Resume {
+		add(&strips[0].Resume[i], true)
 	}
-	if len(b.page) == 0 || short > give+slop {
-		return false
+	for i := range strips {
+		add(&strips[i], false)
 	}
-	need := Snap(short)
-	own := min(need, g[0].Give)
-	g[0].Space -= own
-	g[0].Give -= own
-	need -= own
-	moved := 0.0
-	for i := len(b.page) - 1; i > 0 && need > slop; i-- {
-		d := min(need, b.page[i].strip.Give)
-		if d == 0 {
-			continue
-		}
-		b.page[i].strip.Give -= d
-		for k := i; k < len(b.page); k++ {
-			b.page[k].y -= d
+	need := 0.0
+	if y > height+slop {
+		need = Snap(y - height)
+	}
+	for i := len(list) - 1; i > 0 && need > slop; i-- {
+		d := min(need, list[i].strip.Give)
+		for k := i; d > 0 && k < len(list); k++ {
+			list[k].y -= d
 		}
 		need -= d
-		moved += d
 	}
-	b.y -= moved
-	return b.fits(g)
+	return list
 }
 
-func (b *breaker) place(g []Strip) {
-	if len(b.page) == 0 {
-		for _, r := range g[0].Resume {
-			b.put(r, true)
-		}
-	}
-	for _, s := range g {
-		b.put(s, false)
-	}
-}
-
-func (b *breaker) put(s Strip, repeat bool) {
-	if len(b.page) > 0 {
-		b.y += s.Space
-	}
-	b.page = append(b.page, placed{s, b.y, repeat})
-	b.y += s.H
-}
-
-// close finishes the sheet at hand.
-func (b *breaker) close() {
+// set makes a sheet.
+func set(strips []Strip, height float64, number int) Sheet {
 	var sheet Sheet
-	for _, p := range b.page {
-		if b.dry {
-			break
-		}
+	list := places(strips, height)
+	for _, p := range list {
 		if p.strip.Mark != "" && !p.repeat {
-			sheet.Marks = append(sheet.Marks, Mark{p.strip.Mark, len(b.sheets), p.y})
+			sheet.Marks = append(sheet.Marks, Mark{p.strip.Mark, number, p.y})
 		}
 		sheet.Put(0, p.y, p.strip.Box)
 	}
-	sheet.H = b.y
-	b.sheets = append(b.sheets, sheet)
-	b.page, b.y, b.height = nil, 0, b.rest
+	sheet.H = list[len(list)-1].end()
+	return sheet
 }
