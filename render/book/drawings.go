@@ -39,7 +39,10 @@ func (s *setter) hereDrawing(part int) *scene.Scene {
 	if len(s.p.Parts) == 1 {
 		return nil // there is nowhere else to be
 	}
-	return drawn(draw.Here(s.p, part, hereW, hereH, s.speakers()...), nil)
+	if s.small == nil {
+		s.small = draw.SmallPieceOf(s.p, hereW, hereH)
+	}
+	return drawn(s.small.Here(part, s.speakers()...), nil)
 }
 
 func (s *setter) mapDrawing() *scene.Scene {

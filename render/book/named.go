@@ -55,6 +55,10 @@ func (s *setter) namedFigures(list []sized, style layout.Style, x, w float64, el
 	widest := 0.0
 	for i, f := range list {
 		name := strings.ReplaceAll(f.name, " ", "\u00A0")
+		if s.sizes == 1 {
+			texts[i] = rich.T(f.figure)
+			continue
+		}
 		texts[i] = rich.Text{{Text: name + ":", Strong: true}, {Text: "\u00A0" + f.figure}}
 		widest = max(widest, style.Width(name+":", true)+style.Width("\u00A0"+f.figure, false))
 	}

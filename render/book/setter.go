@@ -2,6 +2,7 @@ package book
 
 import (
 	"ovillo/compile/plan"
+	"ovillo/render/draw"
 	"ovillo/render/layout"
 	"ovillo/render/page"
 	"ovillo/render/words"
@@ -30,6 +31,7 @@ type setter struct {
 	flow    []layout.Strip
 	sheets  []layout.Sheet
 	marks   map[string]heading // bookmarks by the mark of their strip
+	small   *draw.SmallPiece   // laid out when the first part needs it
 	charted map[int]bool       // the charts that are drawn already
 }
 

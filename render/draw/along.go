@@ -182,7 +182,7 @@ func (s *sheet) beside(a, b, along, out vec, off, cost float64) []dimension {
 			d.ext = append(d.ext, [2]vec{p.add(out.times(extGap)), p.add(out.times(gap + extPast))})
 		}
 	}
-	var ways []dimension
+	ways := make([]dimension, 0, 2*len(letters))
 	for _, t := range letters {
 		w := d.inLine(t)
 		w.cost = cost + 6*math.Abs(t-0.5)
@@ -245,8 +245,9 @@ func (s *sheet) upright(set []*patch, side int, net float64) []dimension {
 			x = max(x, p.x*float64(side))
 		}
 	}
-	var ways []dimension
-	for level := range 5 {
+	const levels = 5
+	ways := make([]dimension, 0, 2*(levels+1)*len(letters))
+	for level := range levels {
 		off := x + dimOff + dimPitch*float64(level)
 		out := vec{float64(side), 0}
 		for _, w := range s.beside(a, b, vec{0, 1}, out, off, 4*float64(level)) {

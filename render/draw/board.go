@@ -23,8 +23,8 @@ const (
 	costAlong    = 20.0   // a dimension line on a line of the piece
 )
 
-// cost judges a dimension by what it would run into.
-func (b *board) cost(d dimension) float64 {
+// cost judges a dimension by what it would run into. From most on it does not look further: the dimension is too dear.
+func (b *board) cost(d *dimension, most float64) float64 {
 	sum := d.cost
 	room := d.box().grown(0.4)
 	for _, l := range b.labels {
@@ -42,9 +42,15 @@ func (b *board) cost(d dimension) float64 {
 	if d.upright != 0 {
 		sum += costCrowd * float64(b.sides[d.upright])
 	}
+	if sum >= most {
+		return sum
+	}
 	strokes := d.strokes()
 	sum += costCrossing*float64(crossings(strokes, b.walls)) + costBarred*float64(crossings(d.ext, b.walls))
-	own := append(append([][2]vec(nil), strokes...), d.ext...)
+	if sum >= most {
+		return sum
+	}
+	own := append(append(make([][2]vec, 0, len(strokes)+len(d.ext)), strokes...), d.ext...)
 	for _, o := range own {
 		for _, l := range b.labels {
 			if l.grown(0.4).meets(o[0], o[1]) {
@@ -58,6 +64,9 @@ func (b *board) cost(d dimension) float64 {
 		}
 	}
 	sum += costCross * float64(crossings(own, b.lines))
+	if sum >= most {
+		return sum
+	}
 	for _, o := range strokes {
 		for _, m := range b.mains {
 			sum += costClose * closeness(o, m, 2.5)

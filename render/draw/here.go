@@ -15,20 +15,47 @@ const hereLine = 0.28
 // Here is the small piece that shows where the maker is: the part in hand solid, the rest white. Part -1 is the whole
 // piece, solid. Without a gauge the piece is drawn from nominal stitches.
 func Here(p *plan.Pattern, part int, w, h float64, langs ...*words.Language) *scene.Scene {
-	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
-	hereWords(p, part, s, langs)
-	if m := mosaicOf(p); m != nil {
-		s.Items = m.here(part, w, h)
-		return s
+	return SmallPieceOf(p, w, h).Here(part, langs...)
+}
+
+// SmallPiece is the small piece laid out, ready to show each of its parts.
+type SmallPiece struct {
+	p      *plan.Pattern
+	w, h   float64
+	mosaic *mosaic
+	lying  *layout // nil if nothing is known of its shape
+	at     shelves
+}
+
+// SmallPieceOf lays the small piece of a pattern out.
+func SmallPieceOf(p *plan.Pattern, w, h float64) *SmallPiece {
+	small := &SmallPiece{p: p, w: w, h: h, mosaic: mosaicOf(p)}
+	if small.mosaic != nil {
+		return small
 	}
 	l, err := lie(p, courses)
 	if err != nil {
 		l, err = lie(p, func(p *plan.Pattern, part, size int) ([]course, error) { return guessed(p, part, size), nil })
 	}
 	if err != nil || len(l.groups) == 0 {
+		return small
+	}
+	small.lying, small.at = l, l.shelve(w-hereLine, h-hereLine, func(*group) margins { return margins{gap: 0.8} })
+	return small
+}
+
+// Here is the drawing of the small piece with a part solid, as [Here] says.
+func (m *SmallPiece) Here(part int, langs ...*words.Language) *scene.Scene {
+	s := &scene.Scene{W: m.w, H: m.h, Title: map[string]string{}, Desc: map[string]string{}}
+	hereWords(m.p, part, s, langs)
+	if m.mosaic != nil {
+		s.Items = m.mosaic.here(part, m.w, m.h)
 		return s
 	}
-	sh := l.shelve(w-hereLine, h-hereLine, func(*group) margins { return margins{gap: 0.8} })
+	if m.lying == nil {
+		return s
+	}
+	l, sh := m.lying, m.at
 	pen := &pen{}
 	// The part in hand goes on top, so that its edges are not drawn over.
 	for pass := range 2 {

@@ -49,7 +49,7 @@ func (s *sheet) best(t task) {
 		if t.ways[i].cost >= least {
 			continue
 		}
-		if c := s.board.cost(t.ways[i]); c < least {
+		if c := s.board.cost(&t.ways[i], least); c < least {
 			least, at = c, i
 		}
 	}

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"iter"
+
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 )
@@ -20,13 +22,12 @@ func (c *context) beginning(r *plan.Row) beginning {
 
 // firstSuch reports whether a row is the first of a pattern that begins as it does.
 func firstSuch(p *plan.Pattern, r *plan.Row) bool {
-	var first *plan.Row
-	eachRow(p, func(o *plan.Row) {
-		if first == nil && o.Begin.FromHook == 0 && o.Begin.And == 0 && o.Begin.Chains == r.Begin.Chains && o.Begin.Counts == r.Begin.Counts {
-			first = o
+	for o := range rows(p) {
+		if o.Begin.FromHook == 0 && o.Begin.And == 0 && o.Begin.Chains == r.Begin.Chains && o.Begin.Counts == r.Begin.Counts {
+			return o == r
 		}
-	})
-	return first == r || first == nil
+	}
+	return true
 }
 
 // as is the stitch that a chain stands for.
@@ -40,29 +41,41 @@ func (c *context) as(id stitch.ID) noun {
 // disputed reports whether the same number of chains counts in one row of the pattern and does not in another: each row
 // must then say which it is.
 func (c *context) disputed(b plan.Begin) bool {
-	disputed := false
-	eachRow(c.p, func(r *plan.Row) {
-		o := r.Begin
+	for r := range rows(c.p) {
+		o := &r.Begin
 		if o.Chains == b.Chains && o.FromHook == 0 && (o.Counts != b.Counts || b.Counts && o.As != b.As) {
-			disputed = true
+			return true
 		}
-	})
-	return disputed
+	}
+	return false
+}
+
+// rows are all rows of the pattern, those in blocks included.
+func rows(p *plan.Pattern) iter.Seq[*plan.Row] {
+	return func(yield func(*plan.Row) bool) {
+		for _, part := range p.Parts {
+			for _, s := range part.Steps {
+				switch s := s.(type) {
+				case *plan.Row:
+					if !yield(s) {
+						return
+					}
+				case *plan.Block:
+					for _, r := range s.Rows {
+						if !yield(r) {
+							return
+						}
+					}
+				}
+			}
+		}
+	}
 }
 
 // eachRow calls f with every row of the pattern, those in blocks included.
 func eachRow(p *plan.Pattern, f func(*plan.Row)) {
-	for _, part := range p.Parts {
-		for _, s := range part.Steps {
-			switch s := s.(type) {
-			case *plan.Row:
-				f(s)
-			case *plan.Block:
-				for _, r := range s.Rows {
-					f(r)
-				}
-			}
-		}
+	for r := range rows(p) {
+		f(r)
 	}
 }
 
