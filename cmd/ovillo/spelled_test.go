@@ -113,10 +113,8 @@ func (g *gatherer) manners() error {
 			}
 			abbr := abbreviations(l.Code(), p)
 			add := func(text string) { g.add(tag, s.file.Name, without(norm.NFKC.String(ties.Replace(text)), abbr)) }
-			for _, m := range []words.Manner{{Full: true, Named: true}, {Left: true}} {
-				for _, text := range saidInAll(l.With(m), p) {
-					add(text)
-				}
+			for _, text := range saidInAll(l.With(words.Manner{Full: true, Named: true}), p) {
+				add(text)
 			}
 			add(l.With(words.Manner{Left: true}).LeftHandedNote(p).String())
 			add(l.TesterNote(p).String())

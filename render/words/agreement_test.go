@@ -232,11 +232,7 @@ func slipsCount(s string) []string {
 
 func TestAgreement(t *testing.T) {
 	for tag, least := range spokenReadings {
-		manners := []Manner{{}, {Full: true}}
-		if tag == "es" { // the names of sizes change no gender
-			manners = append(manners, Manner{Full: true, Named: true})
-		}
-		for _, m := range manners {
+		for _, m := range []Manner{{}, {Full: true, Named: tag == "es"}} { // the names of sizes change no gender
 			t.Run(fmt.Sprint(tag, m), func(t *testing.T) {
 				l := language(t, tag).With(m)
 				j := newJudge(l)
