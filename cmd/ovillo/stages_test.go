@@ -139,6 +139,19 @@ func BenchmarkStages(b *testing.B) {
 	}
 }
 
+// TestLeggingsAreSmall: the file of ten pages in two languages, tagged and with its faces, is one that is easily sent.
+func TestLeggingsAreSmall(t *testing.T) {
+	text, err := os.ReadFile(filepath.Join("..", "..", "examples", "marisma-leggings.ovillo"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, _ := (&loaded{file: source.NewFile("marisma-leggings.ovillo", string(text))}).compile()
+	file, _, err := setPages(p, edition{}.of(p), "marisma-leggings.ovillo")
+	if err != nil || len(file) >= 150_000 {
+		t.Errorf("%d bytes, want less than 150,000 (%v)", len(file), err)
+	}
+}
+
 // TestLongSource: a source of three hundred pages is set, and every page of it is there.
 func TestLongSource(t *testing.T) {
 	s := newStages(t, "long.ovillo", longSource())

@@ -24,15 +24,24 @@ func (s *setter) titleDrawing(high float64) *scene.Scene {
 }
 
 func (s *setter) schematic(high float64) *scene.Scene {
-	k := 1.0
-	if s.edition.Has(Large) {
-		k = lettersLarge
-	}
+	k := s.larger(lettersLarge)
 	return drawn(draw.Schematic(s.p, schematicW/k, high/k, s.speakers()...)).Enlarged(k)
 }
 
-// lettersLarge brings the letters of a schematic, which are 4 mm, to more than 18 points.
-const lettersLarge = 1.6
+// In large print drawings are made for less room and then enlarged, so that their letters have 18 points and more: those of a
+// schematic are 4 mm, and the figures of charts 3.2 mm.
+const (
+	lettersLarge = 1.6
+	figuresLarge = 2.0
+)
+
+// larger is k in large print and else 1.
+func (s *setter) larger(k float64) float64 {
+	if s.edition.Has(Large) {
+		return k
+	}
+	return 1
+}
 
 // hereDrawing says which of several parts is at hand.
 func (s *setter) hereDrawing(part int) *scene.Scene {
@@ -50,11 +59,13 @@ func (s *setter) mapDrawing() *scene.Scene {
 }
 
 func (s *setter) motifDrawing(part int, high float64) *scene.Scene {
-	return drawn(draw.Motifs(s.p, part, s.drawingW, high, s.speakers()...), nil)
+	k := s.larger(figuresLarge)
+	return drawn(draw.Motifs(s.p, part, s.drawingW/k, high/k, s.speakers()...), nil).Enlarged(k)
 }
 
 func (s *setter) chartGrid(chart int, wide, high float64) *scene.Scene {
-	return drawn(draw.Chart(s.p, chart, wide, high, s.speakers()...), nil)
+	k := s.larger(figuresLarge)
+	return drawn(draw.Chart(s.p, chart, wide/k, high/k, s.speakers()...), nil).Enlarged(k)
 }
 
 // speakers are the languages in which drawings are described.
