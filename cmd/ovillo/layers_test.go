@@ -50,7 +50,7 @@ render/words:     lang/terms lang/markdown compile/stitch compile/plan render/ri
 render/layout:    render/rich render/page render/scene render/font
 render/proof:     render/page render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
-render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw
+render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw render/hyphen
 render/parallel:  compile/plan render/page render/words render/font
 render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
 render/pdf:       render/page render/font

@@ -152,7 +152,7 @@ func (s *setter) noteRows(column func(nth int) (x, w float64), read []*page.Elem
 				rows = append(rows, layout.Box{})
 			}
 			b := layout.Text(note.Head, s.noteHeadType, false, x, sd.elem(read[i], "H3"))
-			b.Below(0, layout.Set(layout.Break(note.Text, s.noteType, w, 0), s.noteType, x, sd.elem(read[i], "P")))
+			b.Below(0, layout.Set(sd.broken(note.Text, s.noteType, w, 0), s.noteType, x, sd.elem(read[i], "P")))
 			rows[k].Put(0, 0, b)
 		}
 	}

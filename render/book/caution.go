@@ -84,6 +84,6 @@ func (s *setter) caution(sd side, c plan.Caution, first bool, note *page.Elem, x
 	if only := sd.l.OnlyFor(s.p, c.For); len(only) > 0 {
 		b.Below(0, layout.Set(layout.Break(only, s.onlyType, sd.right-x, 0), s.onlyType, x, note.New("P")))
 	}
-	b.Below(0, layout.Set(layout.Break(body, s.textType, sd.right-x, 0), s.textType, x, note.New("P")))
+	b.Below(0, layout.Set(sd.broken(body, s.textType, sd.right-x, 0), s.textType, x, note.New("P")))
 	return b
 }

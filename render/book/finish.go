@@ -71,7 +71,7 @@ func (s *setter) finishStep(number, n int) layout.Box {
 			label = nil // the number stands on both sides, and is said once
 		}
 		box := layout.Text(strconv.Itoa(number), s.stepType, true, sd.x, label)
-		box.Put(0, 0, layout.Set(layout.Break(text, s.textType, sd.w()-s.hang, 0), s.textType, sd.x+s.hang, sd.elem(body, "P")))
+		box.Put(0, 0, layout.Set(sd.broken(text, s.textType, sd.w()-s.hang, 0), s.textType, sd.x+s.hang, sd.elem(body, "P")))
 		return box
 	})
 	b.Put(0, 0, s.ticks(s.axis, 1))

@@ -318,7 +318,7 @@ func (s *setter) factRows(column func(nth int) (x, w float64)) []layout.Box {
 			}
 			li := lists[i].New("LI")
 			b := layout.Text(f.Head, s.factType, true, x, li.New("Lbl"))
-			b.Put(0, 0, layout.Set(layout.Break(f.Text, s.factType, w-label, 0), s.factType, x+label, li.New("LBody")))
+			b.Put(0, 0, layout.Set(sd.broken(f.Text, s.factType, w-label, 0), s.factType, x+label, li.New("LBody")))
 			rows[k].Put(0, 0, b)
 		}
 	}

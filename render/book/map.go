@@ -34,7 +34,7 @@ func (s *setter) construction() {
 			li := lists[i].New("LI")
 			b.Put(0, 0, layout.Text(strconv.Itoa(k+1), s.noteType, true, x, li.New("Lbl")))
 			text := append(strong(step.Title+". "), step.Text...)
-			b.Put(0, 0, layout.Set(layout.Break(text, s.noteType, w-s.hang, 0), s.noteType, x+s.hang, li.New("LBody")))
+			b.Put(0, 0, layout.Set(s.sides[i].broken(text, s.noteType, w-s.hang, 0), s.noteType, x+s.hang, li.New("LBody")))
 		}
 		strips = append(strips, layout.Strip{Box: b, Space: layout.Module})
 	}

@@ -89,7 +89,7 @@ func (s *setter) partHead(part, number int, titles []string, notes []rich.Text) 
 			room = sd.edge - sd.x - hereW - noteMargin
 		}
 		note := sd.elem(s.sect, "P")
-		b.Put(0, below, layout.Set(layout.Break(notes[i], s.noteType, room, 0), s.noteType, sd.x, note))
+		b.Put(0, below, layout.Set(sd.broken(notes[i], s.noteType, room, 0), s.noteType, sd.x, note))
 	}
 	if here := s.hereDrawing(part); here != nil {
 		x := s.spine - here.W/2

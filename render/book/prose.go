@@ -93,15 +93,15 @@ func (s *setter) blocks(sd side, prose plan.Prose, style layout.Style, x, w floa
 		case b.head:
 			b.Box = layout.Set(layout.Break(block.Text, s.innerType, w, 0), s.innerType, x, sd.elem(s.sect, "H4"))
 		case block.Deep == 0:
-			b.Box = layout.Set(layout.Break(block.Text, style, w, 0), style, x, sd.elem(s.sect, "P"))
+			b.Box = layout.Set(sd.broken(block.Text, style, w, 0), style, x, sd.elem(s.sect, "P"))
 		case block.Bullet == "":
-			b.Box = layout.Set(layout.Break(block.Text, style, w-indent, 0), style, x+indent, sd.elem(bodies[len(bodies)-1], "P"))
+			b.Box = layout.Set(sd.broken(block.Text, style, w-indent, 0), style, x+indent, sd.elem(bodies[len(bodies)-1], "P"))
 		default:
 			li := sd.elem(lists[len(lists)-1], "LI")
 			lbl := li.New("Lbl")
 			bodies[len(bodies)-1] = li.New("LBody")
 			b.Box = layout.Text(block.Bullet, style, false, x+indent-s.bulletW, lbl)
-			b.Put(0, 0, layout.Set(layout.Break(block.Text, style, w-indent, 0), style, x+indent, bodies[len(bodies)-1].New("P")))
+			b.Put(0, 0, layout.Set(sd.broken(block.Text, style, w-indent, 0), style, x+indent, bodies[len(bodies)-1].New("P")))
 		}
 		out = append(out, b)
 	}

@@ -22,7 +22,7 @@ func (s *setter) howToRead() {
 			}
 			text := append(rich.Text{{Text: f.Head + ". ", Strong: true}}, f.Text...)
 			x, w := s.textColumn(i)
-			rows[k].Put(0, 0, layout.Set(layout.Break(text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
+			rows[k].Put(0, 0, layout.Set(sd.broken(text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 		}
 	}
 	if len(rows) == 0 {
@@ -62,7 +62,7 @@ func (s *setter) abbreviations() {
 	var note layout.Box
 	for i, sd := range s.sides {
 		x, w := s.textColumn(i)
-		note.Put(0, 0, layout.Set(layout.Break(sd.l.TermsNote(s.p), s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
+		note.Put(0, 0, layout.Set(sd.broken(sd.l.TermsNote(s.p), s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 	}
 	s.add(layout.Strip{Box: note, Keep: true})
 	tables := make([]*page.Elem, len(s.sides))
@@ -203,7 +203,7 @@ func (s *setter) abbrevLine(nth int, list []words.Abbreviation, k int, table *pa
 		if k+1 < len(at) {
 			end = at[k+1] - abbrevGap
 		}
-		return layout.Set(layout.Break(text, s.abbrevType, end-at[k], 0), s.abbrevType, at[k], e)
+		return layout.Set(s.sides[nth].fitted(text, s.abbrevType, end-at[k]), s.abbrevType, at[k], e)
 	}
 	short := a.Short
 	if s.abbrevType.Width(short, true) > at[1]-at[0]-abbrevGap {
@@ -248,7 +248,7 @@ func (s *setter) specials() {
 			}
 			sp := lists[i][k]
 			text := layout.Set(layout.Break(sp.Head, s.innerType, w, 0), s.innerType, x, sd.elem(s.sect, "H3"))
-			text.Below(0, layout.Set(layout.Break(sp.Text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
+			text.Below(0, layout.Set(sd.broken(sp.Text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 			b.Put(0, 0, text)
 		}
 		if sign := symbol(special.Form); sign != nil {

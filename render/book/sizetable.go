@@ -138,7 +138,7 @@ func (s *setter) tableName(g grid, tr *page.Elem, style layout.Style, text func(
 		x, w := s.nameAt(g, i)
 		th := sd.elem(tr, "TH")
 		th.Scope = "Row"
-		lines := layout.Break(rich.T(text(sd)), style, w, 0)
+		lines := sd.fitted(rich.T(text(sd)), style, w)
 		b.Put(0, 0, layout.Set(lines, style, x, th))
 	}
 	return b

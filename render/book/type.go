@@ -88,6 +88,9 @@ var phoneType = func() roles {
 	t.labelType = layout.Heavy(layout.Sans(12, 5.625))
 	t.innerType = layout.Heavy(layout.Sans(12, 5.625))
 	t.figureType = layout.Sans(11, 5)
+	for _, style := range []*layout.Style{&t.introType, &t.noteType, &t.factType, &t.textType} {
+		style.Hyphens = true
+	}
 	return t
 }()
 
