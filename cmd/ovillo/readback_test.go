@@ -104,7 +104,7 @@ type at struct {
 	said string
 }
 
-// down reads an element and those below it. Text goes to the passage p; a Span is part of the passage around it, unless it is in
+// down reads an element and those below it. Text goes to the passage p; a Span or a Link is part of the passage around it, unless it is in
 // a language of its own.
 func (w *walk) down(v readpdf.Value, a at, p *parallel.Passage) {
 	switch {
@@ -128,6 +128,10 @@ func (w *walk) element(v readpdf.Value, a at, p *parallel.Passage) {
 		a.page = pageKey(pg)
 	}
 	tag := v.Key("S").Name()
+	if tag == "Link" && p != nil {
+		w.down(v.Key("K"), a, p)
+		return
+	}
 	if tag == "Span" && p != nil && v.Key("Lang").IsNull() {
 		a.said = v.Key("ActualText").Text()
 		w.down(v.Key("K"), a, p)

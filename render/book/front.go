@@ -313,6 +313,9 @@ func (s *setter) factRows(column func(nth int) (x, w float64)) []layout.Box {
 			label = max(label, math.Ceil(s.factType.Width(f.Head, true)+2))
 		}
 		for k, f := range facts {
+			if k == len(facts)-1 && len(sd.l.Abbreviations(s.p)) > 0 { // the terms, which speak of the abbreviations
+				f.Text = append(f.Text[:len(f.Text):len(f.Text)], rich.Run{Text: ", "}, s.onPage(sd, abbreviationsMark))
+			}
 			if k == len(rows) {
 				rows = append(rows, layout.Box{})
 			}

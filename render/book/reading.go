@@ -45,6 +45,8 @@ const (
 	abbrevGap             = 2.0
 )
 
+const abbreviationsMark = "abbreviations"
+
 // abbreviations sets the table of abbreviations: the short form, what it means, and what others call it. With two
 // languages each has its own order.
 func (s *setter) abbreviations() {
@@ -58,7 +60,7 @@ func (s *setter) abbreviations() {
 	if lines == 0 {
 		return
 	}
-	s.add(s.sectionHead(words.AbbreviationsHead, "abbreviations"))
+	s.add(s.sectionHead(words.AbbreviationsHead, abbreviationsMark))
 	var note layout.Box
 	for i, sd := range s.sides {
 		x, w := s.textColumn(i)
@@ -198,6 +200,7 @@ func (s *setter) abbrevLine(nth int, list []words.Abbreviation, k int, table *pa
 	tr := table.New("TR")
 	th := tr.New("TH")
 	th.Scope = "Row"
+	s.explain(s.sides[nth], a, th)
 	cell := func(text rich.Text, k int, e *page.Elem) layout.Box {
 		end := right
 		if k+1 < len(at) {

@@ -103,7 +103,7 @@ func (s *setter) cell(sd side, t words.StepText, item *page.Elem, nth int) cell 
 	} else if len(label) > 0 {
 		c.label = layout.Break(label, s.labelType, s.labelRoom(sd, t), 0)
 	}
-	c.lines = sd.broken(t.Body, s.textType, sd.w(), indent)
+	c.lines = sd.broken(s.linked(sd, t.Body), s.textType, sd.w(), indent)
 	return c
 }
 

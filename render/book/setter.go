@@ -1,6 +1,8 @@
 package book
 
 import (
+	"strings"
+
 	"ovillo/compile/plan"
 	"ovillo/render/draw"
 	"ovillo/render/layout"
@@ -26,19 +28,26 @@ type setter struct {
 	referred int // the number of the row at hand in a test edition
 	chapter  int // the number of the part or of the steps at hand
 
+	prefix    string                // of the names of places, which volumes have for themselves
+	targets   map[*page.Elem]string // elements that links lead to, by their place
+	explained map[string]string     // the place of the row of each abbreviation
+	used      map[string]bool       // the abbreviations of the section at hand that have their link
+
 	level int // of the bookmarks above all of the volume's but its title
 
 	flow    []layout.Strip
 	sheets  []layout.Sheet
 	marks   map[string]heading // bookmarks by the mark of their strip
 	small   *draw.SmallPiece   // laid out when the first part needs it
+	order   []string           // and in the order of the pages
 	charted map[int]bool       // the charts that are drawn already
 }
 
 // heading is what a bookmark says.
 type heading struct {
-	title string
-	level int
+	title  string
+	titles []string // one a side
+	level  int
 }
 
 func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.Elem) *setter {
@@ -47,6 +56,7 @@ func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.E
 		edition: o.Edition,
 		p:       p, sizes: len(p.Sizes),
 		root: root, marks: map[string]heading{},
+		targets: map[*page.Elem]string{}, explained: map[string]string{},
 	}
 	if s.figures == named {
 		langs = naming(langs)
@@ -77,6 +87,7 @@ func (s *setter) two() bool { return s.arrangement == facing }
 func (s *setter) section() {
 	s.sect = s.root.New("Sect")
 	s.list = nil
+	s.used = map[string]bool{}
 }
 
 // add puts strips at the end of the flow.
@@ -96,16 +107,16 @@ const titleMark = "title"
 
 // bookmark makes the place of a strip a bookmark. Two languages give it both names.
 func (s *setter) bookmark(strip *layout.Strip, mark string, level int, title func(sd side) string) {
-	text := ""
+	titles := make([]string, len(s.sides))
 	for i, sd := range s.sides {
-		if i > 0 {
-			text += " · "
-		}
-		text += title(sd)
+		titles[i] = title(sd)
 	}
 	strip.Mark = mark
 	if mark != titleMark {
 		level += s.level
 	}
-	s.marks[mark] = heading{text, level}
+	if _, again := s.marks[mark]; !again {
+		s.order = append(s.order, mark)
+	}
+	s.marks[mark] = heading{strings.Join(titles, " · "), titles, level}
 }

@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -34,7 +35,7 @@ func (o Options) volumes(p *plan.Pattern, root *page.Elem) []*setter {
 		part := root.New("Part")
 		part.Lang = l.Tag()
 		s := newSetter(p, o, []*words.Language{l}, part)
-		s.level = 1
+		s.level, s.prefix = 1, l.Tag()+" "
 		list = append(list, s)
 	}
 	return list
@@ -47,10 +48,27 @@ func (o Options) turns(sizes int) bool {
 	return o.Has(After) || o.Has(Large) || w < layout.BlockW || sizes > sizesMost
 }
 
-// compose makes the sheets of a volume.
+// compose makes the sheets of a volume. How long it is, and so whether it needs a list of contents, shows when all is set.
 func (s *setter) compose() {
+	blank := *s
+	s.fill(nil)
+	if list := s.contents(); list != nil {
+		*s = blank
+		s.marks, s.order, s.explained = map[string]heading{}, nil, map[string]string{}
+		s.targets = map[*page.Elem]string{}
+		s.fill(list)
+	}
+	s.sheets = layout.Paginate(s.flow, s.frontH, s.bodyH)
+	if n := len(s.sheets); n > 1 {
+		s.ruledNotes(&s.sheets[n-1], s.bodyH)
+	}
+}
+
+// fill makes the flow of a volume, with a list of contents behind its title page.
+func (s *setter) fill(list []content) {
 	s.front()
-	s.beforeYouStart(s.startsSheet())
+	s.addContents(list)
+	s.beforeYouStart(s.startsSheet() && (list == nil || s.filledTo(mostOfContents)))
 	s.construction()
 	s.howToRead()
 	s.abbreviations()
@@ -59,20 +77,24 @@ func (s *setter) compose() {
 	s.finishing()
 	s.colophon()
 	s.form()
-	s.sheets = layout.Paginate(s.flow, s.frontH, s.bodyH)
-	if n := len(s.sheets); n > 1 {
-		s.ruledNotes(&s.sheets[n-1], s.bodyH)
-	}
 }
 
 // runOn is how much of a sheet must be filled for what starts a new sheet to do so. A sheet with a few lines on it and
 // nothing else looks like a mistake.
 const runOn = 0.4
 
+// mostOfContents is how much of a sheet is filled at least if what follows the list of contents starts a new one.
+const mostOfContents = 0.6
+
+// filledTo reports whether the sheet at hand is the first, or filled so far.
+func (s *setter) filledTo(part float64) bool {
+	n, filled := layout.Fill(s.flow, s.frontH, s.bodyH)
+	return n <= 1 || filled > part*s.bodyH
+}
+
 // startsSheet reports whether a section that should start a sheet does. It does behind the title page at any rate.
 func (s *setter) startsSheet() bool {
-	n, filled := layout.Fill(s.flow, s.frontH, s.bodyH)
-	return n <= 1 || filled > runOn*s.bodyH
+	return s.filledTo(runOn)
 }
 
 // bind makes pages of the sheets of all volumes, with header and footer, and bookmarks from where the marked strips came to
@@ -82,12 +104,16 @@ func bind(doc *page.Document, volumes []*setter) {
 	for _, s := range volumes {
 		total += len(s.sheets)
 	}
+	doc.Places = map[string]page.Place{}
+	targets := map[*page.Elem]string{}
 	for _, s := range volumes {
+		maps.Copy(targets, s.targets)
 		before := len(doc.Pages)
 		for i, sheet := range s.sheets {
 			for _, m := range sheet.Marks {
-				h := s.marks[m.Name]
-				doc.Outline = append(doc.Outline, page.Outline{Title: h.title, Level: h.level, Page: before + m.Sheet, Y: s.topOf(m.Sheet) + m.Y})
+				h, at := s.marks[m.Name], page.Place{Page: before + m.Sheet, Y: s.topOf(m.Sheet) + m.Y}
+				doc.Outline = append(doc.Outline, page.Outline{Title: h.title, Level: h.level, Page: at.Page, Y: at.Y})
+				doc.Places[s.place(m.Name)] = at
 			}
 			p := s.paper.Blank()
 			p.Items = s.dressed(i, before+i+1, total).Items
@@ -95,6 +121,7 @@ func bind(doc *page.Document, volumes []*setter) {
 			doc.Pages = append(doc.Pages, p)
 		}
 	}
+	addPlaces(doc, targets)
 }
 
 // topOf is where the body of a sheet starts on its page.

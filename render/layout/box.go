@@ -92,7 +92,11 @@ func (b *Box) line(l Line, s Style, x, top float64, elem *page.Elem) {
 		owner := elem
 		if r.Link != "" && elem != nil {
 			owner = elem.New("Link")
-			b.Add(page.Anchor{X: x + r.X, Y: top, W: r.Width, H: s.Leading, URI: r.Link, Elem: owner, Label: r.Text})
+			label := r.Text
+			if r.Expand != "" {
+				label = r.Expand
+			}
+			b.Add(page.Anchor{X: x + r.X, Y: top, W: r.Width, H: s.Leading, URI: r.Link, Elem: owner, Label: label})
 		}
 		b.Add(page.Glyphs{
 			X: x + r.X, Base: base, Size: s.Size, Face: r.Face, Text: r.Text, Color: page.Black,

@@ -51,6 +51,10 @@ func Compare(one, other []Passage, r, q Reading) []Difference {
 	return out
 }
 
+// contentsTag is that of the lines of a list of contents. They repeat the heads with the numbers of pages, which two documents
+// have each for itself, and so is whether they have a list.
+const contentsTag = "Reference"
+
 // section is the passages of a section of a document.
 type section struct {
 	head     string
@@ -65,6 +69,12 @@ func sections(all []Passage) []section {
 			out = append(out, section{})
 		}
 		s := &out[p.Section]
+		if p.Tag == contentsTag {
+			if n := len(s.passages); n > 0 && s.passages[n-1].Tag == "H2" {
+				s.passages = s.passages[:n-1] // the head of the list
+			}
+			continue
+		}
 		s.passages = append(s.passages, p)
 		if s.head == "" && (p.Tag == "H1" || p.Tag == "H2") {
 			s.head = p.Text()

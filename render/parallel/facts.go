@@ -63,7 +63,8 @@ var (
 	number   = regexp.MustCompile(`\d+(?:[.,]\d+)?[½¼¾]?|[½¼¾]`)
 	// What only one reading says: a length in inches or yards behind the metric one, the letter or number of a hook behind its
 	// millimetres, what a weight of yarn is called.
-	besides = regexp.MustCompile(`\(\d+ ply\)|\([^()]*\b(?:in|yd|pulg)\.?\)|(\bc?m) (?:or|o) (?:‹[^›]*›|[\d½¼¾]+) ?(?:in|yd|pulg)\b|(\bmm) \([^()]*\)`)
+	// And the numbers of pages are those of each document.
+	besides = regexp.MustCompile(`\b(?:page|página) \d+|\(\d+ ply\)|\([^()]*\b(?:in|yd|pulg)\.?\)|(\bc?m) (?:or|o) (?:‹[^›]*›|[\d½¼¾]+) ?(?:in|yd|pulg)\b|(\bmm) \([^()]*\)`)
 )
 
 // numberWords are the words for numbers that a sentence may hold in place of figures. One is left out: languages differ on when

@@ -99,15 +99,37 @@ func Of(d *page.Document) []Passage {
 	return out
 }
 
+// aroundLinks says of links which element they run on in: they are a part of its text.
+func aroundLinks(root *page.Elem) map[*page.Elem]*page.Elem {
+	within := map[*page.Elem]*page.Elem{}
+	var down func(e, block *page.Elem)
+	down = func(e, block *page.Elem) {
+		if e.Tag == "Link" {
+			within[e] = block
+		} else {
+			block = e
+		}
+		for _, k := range e.Kids {
+			down(k, block)
+		}
+	}
+	down(root, root)
+	return within
+}
+
 // textsOf gathers the text of every element, with a blank where it goes on in another line or column.
 func textsOf(d *page.Document) map[*page.Elem]*Passage {
 	texts := map[*page.Elem]*Passage{}
 	last := map[*page.Elem]placed{}
+	within := aroundLinks(d.Root)
 	for i := range d.Pages {
 		for _, it := range d.Pages[i].Items {
 			g, ok := it.(page.Glyphs)
 			if !ok || g.Elem == nil || g.Text == "" {
 				continue
+			}
+			if e := within[g.Elem]; e != nil {
+				g.Elem = e
 			}
 			t := texts[g.Elem]
 			if t == nil {

