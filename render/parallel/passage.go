@@ -99,8 +99,8 @@ func Of(d *page.Document) []Passage {
 	return out
 }
 
-// aroundLinks says of links which element they run on in: they are a part of its text.
-func aroundLinks(root *page.Elem) map[*page.Elem]*page.Elem {
+// AroundLinks says of links which element they run on in: they are a part of its text.
+func AroundLinks(root *page.Elem) map[*page.Elem]*page.Elem {
 	within := map[*page.Elem]*page.Elem{}
 	var down func(e, block *page.Elem)
 	down = func(e, block *page.Elem) {
@@ -121,7 +121,7 @@ func aroundLinks(root *page.Elem) map[*page.Elem]*page.Elem {
 func textsOf(d *page.Document) map[*page.Elem]*Passage {
 	texts := map[*page.Elem]*Passage{}
 	last := map[*page.Elem]placed{}
-	within := aroundLinks(d.Root)
+	within := AroundLinks(d.Root)
 	for i := range d.Pages {
 		for _, it := range d.Pages[i].Items {
 			g, ok := it.(page.Glyphs)

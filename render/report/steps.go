@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"ovillo/render/page"
+	"ovillo/render/parallel"
 	"ovillo/render/words"
 )
 
@@ -103,7 +104,11 @@ func digits(s string) []string {
 // blanks.
 func spokenIn(d *page.Document, tag string) string {
 	texts := map[*page.Elem]*strings.Builder{}
+	within := parallel.AroundLinks(d.Root)
 	eachGlyphs(d, func(_ int, g page.Glyphs) {
+		if block := within[g.Elem]; block != nil {
+			g.Elem = block
+		}
 		if g.Elem == nil {
 			return
 		}
