@@ -67,6 +67,9 @@ func (s *setter) opened(high float64) (all, facts float64) {
 	s.add(s.facts()...)
 	s.add(s.editionNotes()...)
 	_, facts = layout.Fill(s.flow, endless, s.frontH)
+	if len(s.p.Cautions) > 0 && s.arrangement != single {
+		s.flow[len(s.flow)-1].Keep = true // what is to be feared stands on the first page, whatever follows
+	}
 	s.add(s.frontCautions()...)
 	_, all = layout.Fill(s.flow, endless, s.frontH)
 	return all, facts

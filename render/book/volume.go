@@ -53,6 +53,7 @@ func (s *setter) compose() {
 	blank := *s
 	s.fill(nil)
 	if list := s.contents(); list != nil {
+		blank.small = s.small // the same on any page
 		*s = blank
 		s.marks, s.order, s.explained = map[string]heading{}, nil, map[string]string{}
 		s.targets = map[*page.Elem]string{}
