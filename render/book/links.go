@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"ovillo/render/font"
 	"ovillo/render/layout"
 	"ovillo/render/page"
 	"ovillo/render/rich"
@@ -46,9 +45,10 @@ func addPlaces(doc *page.Document, targets map[*page.Elem]string) {
 	}
 }
 
-// fillIn writes the numbers of pages into their holes. A hole that stands alone keeps its right edge.
+// fillIn writes the numbers of pages into their holes. A hole that stands alone ends where its link ends, and so does the
+// number; figures are all of one width.
 func fillIn(doc *page.Document, items []page.Item) {
-	numbers := map[*page.Elem]string{}
+	numbers, right := map[*page.Elem]string{}, map[*page.Elem]float64{}
 	for i, it := range items {
 		a, ok := it.(page.Anchor)
 		name, numbered := strings.CutSuffix(a.URI, asPage)
@@ -57,7 +57,7 @@ func fillIn(doc *page.Document, items []page.Item) {
 		}
 		number := doc.Pages[doc.Places[strings.TrimPrefix(name, "#")].Page].Label
 		a.URI, a.Label = name, strings.Replace(a.Label, hole, number, 1)
-		items[i], numbers[a.Elem] = a, number
+		items[i], numbers[a.Elem], right[a.Elem] = a, number, a.X+a.W
 	}
 	for i, it := range items {
 		g, ok := it.(page.Glyphs)
@@ -66,8 +66,8 @@ func fillIn(doc *page.Document, items []page.Item) {
 			continue
 		}
 		if g.Text == hole {
-			face := font.Of(g.Face)
-			g.X += face.Width(hole, g.Size) - face.Width(number, g.Size)
+			end := right[g.Elem]
+			g.X = end - (end-g.X)/float64(len(hole))*float64(len(number))
 		}
 		g.Text = strings.Replace(g.Text, hole, number, 1)
 		items[i] = g
