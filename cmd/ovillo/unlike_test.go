@@ -61,7 +61,8 @@ func onSpanish(wanted func(g page.Glyphs) bool, change func(g *page.Glyphs)) fun
 		for i := range d.Pages[4:] {
 			items := d.Pages[4+i].Items
 			for k := range items {
-				if g, ok := items[k].(page.Glyphs); ok && g.Elem != nil && g.Elem.Lang == "es" && wanted(g) {
+				// An abbreviation that leads to its row is in a link, which has the language of its sentence.
+				if g, ok := items[k].(page.Glyphs); ok && g.Elem != nil && (g.Elem.Lang == "es" || g.Elem.Tag == "Link") && wanted(g) {
 					change(&g)
 					items[k] = g
 					return true

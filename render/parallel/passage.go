@@ -113,7 +113,9 @@ func AroundLinks(root *page.Elem) map[*page.Elem]*page.Elem {
 			down(k, block)
 		}
 	}
-	down(root, root)
+	if root != nil { // pages without a tree have no links to speak of
+		down(root, root)
+	}
 	return within
 }
 
