@@ -139,16 +139,26 @@ func BenchmarkStages(b *testing.B) {
 	}
 }
 
-// TestLeggingsAreSmall: the file of ten pages in two languages, tagged and with its faces, is one that is easily sent.
-func TestLeggingsAreSmall(t *testing.T) {
-	text, err := os.ReadFile(filepath.Join("..", "..", "examples", "marisma-leggings.ovillo"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, _ := (&loaded{file: source.NewFile("marisma-leggings.ovillo", string(text))}).compile()
-	file, _, err := setPages(p, edition{}.of(p), "marisma-leggings.ovillo")
-	if err != nil || len(file) >= 150_000 {
-		t.Errorf("%d bytes, want less than 150,000 (%v)", len(file), err)
+// TestFilesAreSmall: the file of an example in two languages, tagged and with its faces, its photograph and its source, is one
+// that is easily sent.
+func TestFilesAreSmall(t *testing.T) {
+	for _, s := range sourcesIn(t, "examples") {
+		t.Run(s.file.Name, func(t *testing.T) {
+			t.Parallel()
+			most := 250_000
+			if s.file.Name == "marisma-leggings.ovillo" {
+				most = 150_000
+			}
+			s.open = beside(s.path)
+			p, found := s.compile()
+			if found.HasErrors() {
+				t.Fatal(printed(t, s, found))
+			}
+			file, _, err := setPages(p, edition{}.of(p), s.file.Name)
+			if err != nil || len(file) >= most {
+				t.Errorf("%d bytes, want less than %d (%v)", len(file), most, err)
+			}
+		})
 	}
 }
 

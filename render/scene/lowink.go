@@ -100,16 +100,27 @@ func polygons(cmds []page.Cmd) [][]page.Point {
 	return out
 }
 
-// measured is the area inside some outlines, holes taken off, and how far it is round them.
+// measured is the area inside some outlines, holes taken off, and how far it is round them. Outlines without holes, such as a
+// row of dots, are areas of their own: then it is the largest of them.
 func measured(shape [][]page.Point) (area, round float64) {
+	var least, most, largest, its float64
 	for _, ring := range shape {
+		one, length := 0.0, 0.0
 		for i, a := range ring {
 			b := ring[(i+1)%len(ring)]
-			area += (a.X*b.Y - b.X*a.Y) / 2
-			round += math.Hypot(b.X-a.X, b.Y-a.Y)
+			one += (a.X*b.Y - b.X*a.Y) / 2
+			length += math.Hypot(b.X-a.X, b.Y-a.Y)
+		}
+		area, round = area+one, round+length
+		least, most = min(least, one), max(most, one)
+		if math.Abs(one) > math.Abs(largest) {
+			largest, its = one, length
 		}
 	}
-	return math.Abs(area), round
+	if least < 0 && most > 0 {
+		return math.Abs(area), round
+	}
+	return math.Abs(largest), its
 }
 
 // hatch draws the lines of a hatch inside some outlines, by the rule that fills them: what they wind round is inside. The lines

@@ -116,6 +116,16 @@ func TestCurvesAreHatched(t *testing.T) {
 	require.InDelta(t, math.Pi*r*r/hatchEvery, long, 0.06*math.Pi*r*r/hatchEvery)
 }
 
+// A row of dots in one path is many small areas, which stay black as each of them would alone.
+func TestDotsStay(t *testing.T) {
+	var dots []page.Cmd
+	for i := range 20 {
+		dots = append(dots, square(float64(i), 0, 0.5)...)
+	}
+	drawn := Path{Cmds: dots, Fill: &inkBlack}
+	require.Equal(t, []Item{drawn}, (&Scene{Items: []Item{drawn}}).LowInk().Items)
+}
+
 func TestLittleInk(t *testing.T) {
 	red, pale, dark := page.Color{0.9, 0.1, 0.1}, page.Color{0.9, 0.9, 1}, page.Color{0.2, 0.3, 0.2}
 	s := &Scene{W: 50, H: 50, Title: map[string]string{"en": "x"}, Items: []Item{
