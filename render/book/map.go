@@ -39,13 +39,19 @@ func (s *setter) construction() {
 		strips = append(strips, layout.Strip{Box: b, Space: layout.Module})
 	}
 	strips[0].Space = 0
-	if drawn := s.mapDrawing(); drawn != nil {
-		b := s.figure(drawn, (s.blockW-drawn.W)/2, s.sect)
+	drawing := s.mapDrawing()
+	drawn := drawing != nil
+	if drawn {
+		b := s.figure(drawing, (s.blockW-drawing.W)/2, s.sect)
 		b.H = layout.Snap(b.H)
 		strips[0].Space = sectionGap
 		strips = append([]layout.Strip{{Box: b, Keep: true}}, strips...)
 	}
-	s.add(layout.Loosely(strips, 2)...)
+	strips = layout.Loosely(strips, 2)
+	if drawn && len(strips) > 3 {
+		strips[1].Keep = true // two steps below the drawing, not one
+	}
+	s.add(strips...)
 }
 
 // startHere marks the head of the first part, for those who pass over what stands before it.
