@@ -13,16 +13,35 @@ import (
 // Links inside a document lead to places by their names: those of the marks of strips, and those given to elements. The number
 // of a page is not known before all pages are set; a hole stands for it, as wide as the numbers are at most as a rule.
 const (
-	hole   = "00"
-	asPage = "?page" // behind a name: the link shows the number of the page
+	hole     = "00"
+	wideHole = "000"   // in large print, which has over a hundred pages
+	asPage   = "?page" // behind a name: the link shows the number of the page
 )
+
+// hole is what stands for a number of a page in the edition at hand.
+func (s *setter) hole() string {
+	if s.edition.Has(Large) {
+		return wideHole
+	}
+	return hole
+}
+
+// holeIn returns the hole of a text, "" if it has none.
+func holeIn(text string) string {
+	for _, h := range [...]string{wideHole, hole} {
+		if strings.Contains(text, h) {
+			return h
+		}
+	}
+	return ""
+}
 
 // place is the name of a place in the whole document.
 func (s *setter) place(mark string) string { return s.prefix + mark }
 
 // onPage points at the page of a mark: "page 3".
 func (s *setter) onPage(sd side, mark string) rich.Run {
-	text := strings.Replace(sd.l.OnPage(0), "0", hole, 1)
+	text := strings.Replace(sd.l.OnPage(0), "0", s.hole(), 1)
 	return rich.Run{Text: text, Link: "#" + s.place(mark) + asPage}
 }
 
@@ -56,20 +75,24 @@ func fillIn(doc *page.Document, items []page.Item) {
 			continue
 		}
 		number := doc.Pages[doc.Places[strings.TrimPrefix(name, "#")].Page].Label
-		a.URI, a.Label = name, strings.Replace(a.Label, hole, number, 1)
+		a.URI = name
+		if h := holeIn(a.Label); h != "" {
+			a.Label = strings.Replace(a.Label, h, number, 1)
+		}
 		items[i], numbers[a.Elem], right[a.Elem] = a, number, a.X+a.W
 	}
 	for i, it := range items {
 		g, ok := it.(page.Glyphs)
 		number := numbers[g.Elem]
-		if !ok || g.Elem == nil || number == "" || !strings.Contains(g.Text, hole) {
+		h := holeIn(g.Text)
+		if !ok || g.Elem == nil || number == "" || h == "" {
 			continue
 		}
-		if g.Text == hole {
+		if g.Text == h {
 			end := right[g.Elem]
-			g.X = end - (end-g.X)/float64(len(hole))*float64(len(number))
+			g.X = end - (end-g.X)/float64(len(h))*float64(len(number))
 		}
-		g.Text = strings.Replace(g.Text, hole, number, 1)
+		g.Text = strings.Replace(g.Text, h, number, 1)
 		items[i] = g
 	}
 }
@@ -110,6 +133,7 @@ func (s *setter) linked(sd side, text rich.Text) rich.Text {
 const (
 	contentsPages    = 8
 	contentsChapters = 5
+	contentsEms      = 6.0  // millimetres a point: wider where the type is large
 	contentsW        = 66.0 // numbers stand near enough to their titles to need no dots between
 	contentsNumberW  = 12.0
 )
@@ -164,9 +188,9 @@ func (s *setter) addContents(list []content) {
 
 func (s *setter) contentsLine(sd side, title, mark string, link *page.Elem) layout.Box {
 	x := sd.margin()
-	right := min(sd.right, x+contentsW)
+	right := min(sd.right, x+max(contentsW, contentsEms*s.factType.Size))
 	b := layout.Set(layout.Break(rich.T(title), s.factType, right-x-contentsNumberW, 0), s.factType, x, link)
-	b.Put(0, b.H-s.factType.Leading, layout.TextRight(hole, s.factType, false, right, link))
+	b.Put(0, b.H-s.factType.Leading, layout.TextRight(s.hole(), s.factType, false, right, link))
 	b.Add(page.Anchor{X: x, W: right - x, H: b.H, URI: "#" + s.place(mark) + asPage, Label: title, Elem: link})
 	return b
 }
