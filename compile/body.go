@@ -258,7 +258,7 @@ func (c *checker) compareBody() {
 func nearestFigure(measure string, age int, v plan.Length) (standard.Figure, string) {
 	var best standard.Figure
 	var table string
-	for _, t := range standard.BodyTables {
+	for _, t := range standard.BodyTables() {
 		f, lo, hi, ok := t.Around(age, measure)
 		if !ok {
 			continue

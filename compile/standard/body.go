@@ -3,6 +3,7 @@ package standard
 import (
 	"math/big"
 	"slices"
+	"sync"
 
 	"ovillo/compile/plan"
 )
@@ -31,7 +32,7 @@ type BodyTable struct {
 }
 
 // BodyTables are the tables of body measures, those of whole bodies first.
-var BodyTables = func() []*BodyTable {
+var BodyTables = sync.OnceValue(func() []*BodyTable {
 	var out []*BodyTable
 	for _, r := range table("body.csv") {
 		if len(out) == 0 || out[len(out)-1].Name != r["table"] {
@@ -47,7 +48,7 @@ var BodyTables = func() []*BodyTable {
 		t.Rows[len(t.Rows)-1].Figures[r["measure"]] = Figure{Value: r.middle(), Memory: !r.read(), Kind: r["kind"], Source: r["source"]}
 	}
 	return out
-}()
+})
 
 // age reads an age in months, -1 where there is none.
 func (r row) age(column string) int {
@@ -69,7 +70,7 @@ func (r row) middle() plan.Length {
 
 // BodyTableOf finds a table of body measures.
 func BodyTableOf(name string) (*BodyTable, bool) {
-	for _, t := range BodyTables {
+	for _, t := range BodyTables() {
 		if t.Name == name {
 			return t, true
 		}
@@ -80,7 +81,7 @@ func BodyTableOf(name string) (*BodyTable, bool) {
 // BodyTableNames lists the tables.
 func BodyTableNames() []string {
 	var out []string
-	for _, t := range BodyTables {
+	for _, t := range BodyTables() {
 		out = append(out, t.Name)
 	}
 	return out
@@ -136,7 +137,7 @@ func (t *BodyTable) ForAge(months int) (*BodyRow, bool) {
 // Ages returns the youngest and the oldest age in months of the table; false if its sizes go by their names alone.
 func (t *BodyTable) Ages() (from, to int, ok bool) {
 	if t.Name == heads {
-		return curve[0].months, curve[len(curve)-1].months, true
+		return curve()[0].months, curve()[len(curve())-1].months, true
 	}
 	from, to = -1, -1
 	for _, r := range t.Rows {
@@ -152,7 +153,7 @@ func (t *BodyTable) Ages() (from, to int, ok bool) {
 }
 
 // sourceNames is how pages name the sources of body measures, by their ids.
-var sourceNames = func() map[string]plan.Text {
+var sourceNames = sync.OnceValue(func() map[string]plan.Text {
 	m := map[string]plan.Text{}
 	for _, r := range table("sources.csv") {
 		if r["en"] != "" {
@@ -160,10 +161,10 @@ var sourceNames = func() map[string]plan.Text {
 		}
 	}
 	return m
-}()
+})
 
 // SourceName is how a page names the source of body measures.
-func SourceName(id string) plan.Text { return sourceNames[id] }
+func SourceName(id string) plan.Text { return sourceNames()[id] }
 
 // Around returns the figure of a measure for an age in months, and the span from the size before to the one behind; false if
 // the table has none.

@@ -1,6 +1,9 @@
 package standard
 
-import "ovillo/compile/plan"
+import (
+	"ovillo/compile/plan"
+	"sync"
+)
 
 // growth is one row of the growth table.
 type growth struct {
@@ -11,7 +14,7 @@ type growth struct {
 // growthSource is the id of the source of the growth table.
 const growthSource = "S04"
 
-var curve = func() []growth {
+var curve = sync.OnceValue(func() []growth {
 	var out []growth
 	for _, r := range table("growth.csv") {
 		cm := func(column string) plan.Length { return r.length(column, plan.Centimetre) }
@@ -21,18 +24,18 @@ var curve = func() []growth {
 			top: max(cm("head_boy_p97"), cm("head_girl_p97"))})
 	}
 	return out
-}()
+})
 
 // Head returns the head circumference of children of an age in months: small, middle and large. Between two ages of the
 // table it lies on the line between them. ok is false beyond the five years of the table. Source: WHO Child Growth
 // Standards, head circumference for age.
 func Head(months int) (low, mid, top plan.Length, ok bool) {
-	last := curve[len(curve)-1]
-	if months < curve[0].months || months > last.months {
+	last := curve()[len(curve())-1]
+	if months < curve()[0].months || months > last.months {
 		return 0, 0, 0, false
 	}
-	a, b := curve[0], last
-	for _, h := range curve {
+	a, b := curve()[0], last
+	for _, h := range curve() {
 		if h.months <= months {
 			a = h
 		}

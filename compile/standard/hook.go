@@ -2,6 +2,7 @@ package standard
 
 import (
 	"ovillo/compile/plan"
+	"sync"
 )
 
 // Hook is one row of the table of hooks.
@@ -14,7 +15,7 @@ type Hook struct {
 }
 
 // Hooks is the table of hooks, regular ones first, each kind by its row in the file.
-var Hooks = func() []Hook {
+var Hooks = sync.OnceValue(func() []Hook {
 	var out []Hook
 	for _, r := range table("hooks.csv") {
 		us := r["us_letter"]
@@ -26,12 +27,12 @@ var Hooks = func() []Hook {
 		out = append(out, Hook{Size: r.length("mm", plan.Millimetre), US: us, UK: r["uk"], Kind: r["kind"], Read: r.read()})
 	}
 	return out
-}()
+})
 
 // HookName returns the United States and United Kingdom names of a hook, "" where it has none. ok is false if no source
 // was seen that names a hook of this size: then nothing must be printed beside the millimetres.
 func HookName(size plan.Length) (us, uk string, ok bool) {
-	for _, h := range Hooks {
+	for _, h := range Hooks() {
 		if h.Size == size && h.Read && (h.US != "" || h.UK != "") {
 			return h.US, h.UK, true
 		}
@@ -43,7 +44,7 @@ func HookName(size plan.Length) (us, uk string, ok bool) {
 // size itself.
 func NearestHook(size plan.Length) (near plan.Length, standard bool) {
 	away := plan.Length(-1)
-	for _, h := range Hooks {
+	for _, h := range Hooks() {
 		d := max(h.Size-size, size-h.Size)
 		if away < 0 || d < away || d == away && h.Size < near {
 			near, away = h.Size, d

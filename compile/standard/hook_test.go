@@ -53,14 +53,14 @@ func TestHooksTable(t *testing.T) {
 		size plan.Length
 	}
 	seen := map[key]bool{}
-	for _, h := range standard.Hooks {
+	for _, h := range standard.Hooks() {
 		k := key{h.Kind, h.Size}
 		if h.Size <= 0 || seen[k] || (h.Kind != "regular" && h.Kind != "steel" && h.Kind != "steel_uk") {
 			t.Errorf("row %+v", h)
 		}
 		seen[k] = true
 	}
-	if len(standard.Hooks) != 50 {
-		t.Errorf("%d rows; the table it was made from has 50", len(standard.Hooks))
+	if len(standard.Hooks()) != 50 {
+		t.Errorf("%d rows; the table it was made from has 50", len(standard.Hooks()))
 	}
 }

@@ -3,6 +3,7 @@ package standard
 import (
 	"math/big"
 	"strings"
+	"sync"
 
 	"ovillo/compile/plan"
 )
@@ -18,7 +19,7 @@ type Weight struct {
 }
 
 // Weights is the table of classes, thinnest first.
-var Weights = func() []Weight {
+var Weights = sync.OnceValue(func() []Weight {
 	var out []Weight
 	for _, r := range table("weights.csv") {
 		out = append(out, Weight{Number: r.whole("number"), Name: r["name"],
@@ -26,14 +27,14 @@ var Weights = func() []Weight {
 			HookMin: r.length("hook_min", plan.Millimetre), HookMax: r.length("hook_max", plan.Millimetre)})
 	}
 	return out
-}()
+})
 
 // WeightOf finds a class by its name, whatever its capitals and the blanks between its words.
 func WeightOf(name string) (Weight, bool) {
 	name = strings.ToLower(strings.Join(strings.FieldsFunc(name, func(r rune) bool {
 		return r == ' ' || r == '_' || r == '-'
 	}), " "))
-	for _, w := range Weights {
+	for _, w := range Weights() {
 		if w.Name == name {
 			return w, true
 		}
@@ -44,7 +45,7 @@ func WeightOf(name string) (Weight, bool) {
 // WeightNames lists the names of the classes, thinnest first.
 func WeightNames() []string {
 	var out []string
-	for _, w := range Weights {
+	for _, w := range Weights() {
 		out = append(out, w.Name)
 	}
 	return out

@@ -36,7 +36,7 @@ func TestWeights(t *testing.T) {
 
 // TestUsual checks that whatever the table itself calls usual passes, and that the checks are wide open for lace.
 func TestUsual(t *testing.T) {
-	for _, w := range standard.Weights {
+	for _, w := range standard.Weights() {
 		for _, h := range []plan.Length{w.HookMin, w.HookMax} {
 			if h > 0 && !w.HookFits(h) {
 				t.Errorf("%s: a hook of %d does not fit", w.Name, h)
@@ -48,7 +48,7 @@ func TestUsual(t *testing.T) {
 			}
 		}
 	}
-	lace := standard.Weights[0]
+	lace := standard.Weights()[0]
 	if !lace.HookFits(mm(5)) || lace.HookFits(mm(0.7)) || !lace.GaugeFits(big.NewRat(10, 100)) {
 		t.Error("lace with a large hook, or in a loose gauge, is refused; or with a hook of 0.7 mm it is not")
 	}
@@ -92,7 +92,7 @@ func TestChecks(t *testing.T) {
 		{"a fibre misspelt", standard.CheckFibres([]plan.Share{share("coton", 100)}, []source.Span{other}, at), []string{"OV709"}},
 		{"a fibre unknown", standard.CheckFibres([]plan.Share{share("spidersilk", 100)}, nil, at), []string{"OV709"}},
 		{"shares of 99", standard.CheckFibres([]plan.Share{share("cotton", 60), share("wool", 39)}, nil, at), []string{"OV712"}},
-		{"no fibres", standard.CheckFibres(nil, nil, at), nil},
+		{"no fibres()", standard.CheckFibres(nil, nil, at), nil},
 	} {
 		if !slices.Equal(codes(c.got), c.want) {
 			t.Errorf("%s: %v, want %v", c.name, codes(c.got), c.want)

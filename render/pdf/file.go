@@ -159,7 +159,7 @@ func stream(dict string, data []byte) []byte {
 	return append(b, "\nendstream"...)
 }
 
-// level weighs time against size: files are 4 % smaller than with 4, and 2 % larger than with 9, which takes twice as long.
+// level weighs time against size, by what the leggings measure: 150.9 kB with 4, 144.0 with 5, some 141 with 9.
 const level = 5
 
 // packers are kept because making one costs more than packing what this package packs.
