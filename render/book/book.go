@@ -51,8 +51,16 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	o.Langs = o.mannered()
 	doc := &page.Document{Root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, Lang: o.Langs[0].Tag()}
 	volumes := o.volumes(p, doc.Root)
+	long := false
 	for _, s := range volumes {
-		s.compose()
+		s.draft()
+		long = long || s.long()
+	}
+	for _, s := range volumes {
+		if long { // all volumes or none
+			s.listed()
+		}
+		s.complete()
 	}
 	bind(doc, volumes)
 	prune(doc.Root, doc.Pages)

@@ -232,7 +232,7 @@ func TestHeightsAreModules(t *testing.T) {
 			s.howToRead()
 			s.abbreviations()
 			s.specials()
-			s.parts(true)
+			s.parts()
 			s.finishing()
 			s.colophon()
 			for i, strip := range s.flow {

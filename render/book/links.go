@@ -144,12 +144,14 @@ type content struct {
 	titles []string // one a side
 }
 
-// contents lists what there is in the volume, nil if it is too short for a list.
-func (s *setter) contents() []content {
+// long reports whether the volume is long enough for a list of contents.
+func (s *setter) long() bool {
 	sheets, _ := layout.Fill(s.flow, s.frontH, s.bodyH)
-	if sheets <= contentsPages && s.chapter <= contentsChapters {
-		return nil
-	}
+	return sheets > contentsPages || s.chapter > contentsChapters
+}
+
+// contents lists what there is in the volume.
+func (s *setter) contents() []content {
 	var list []content
 	for _, mark := range s.order {
 		if h := s.marks[mark]; mark != titleMark && h.level == s.level+1 {

@@ -24,16 +24,16 @@ const (
 	firstRows  = 2 // rows that must stand below a part's head
 )
 
-// parts sets all parts. The first one starts a sheet, for those who skip what comes before, if fresh is set.
-func (s *setter) parts(fresh bool) {
+// parts sets all parts. The first one starts a sheet, for those who skip what comes before.
+func (s *setter) parts() {
 	for i := range s.p.Parts {
 		s.assembly(i)
-		s.part(i, fresh && i == 0)
+		s.part(i)
 	}
 }
 
 // part sets a part: head, note, size head, its rows.
-func (s *setter) part(n int, fresh bool) {
+func (s *setter) part(n int) {
 	s.section()
 	s.chapter++
 	number := s.chapter
@@ -44,14 +44,13 @@ func (s *setter) part(n int, fresh bool) {
 		notes[i] = sd.l.PartNote(s.p, s.p.Parts[n])
 	}
 	head := s.partHead(n, number, titles, notes)
-	head.Fresh = fresh
 	s.bookmark(&head, fmt.Sprint("part ", n), 1, func(sd side) string {
 		return fmt.Sprintf("%d  %s", number, sd.l.PartTitle(s.p, n))
 	})
 	if n == 0 {
-		first := layout.Strip{Box: s.startHere(), Fresh: head.Fresh, Space: partSpace, Keep: true, Heading: true}
-		head.Fresh, head.Space = false, 0
-		s.add(first)
+		head.Space = 0
+		s.mayOpen()
+		s.add(layout.Strip{Box: s.startHere(), Space: partSpace, Keep: true, Heading: true})
 	}
 	s.add(head)
 	if s.headsSizes() {

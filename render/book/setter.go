@@ -35,12 +35,14 @@ type setter struct {
 
 	level int // of the bookmarks above all of the volume's but its title
 
-	flow    []layout.Strip
-	sheets  []layout.Sheet
-	marks   map[string]heading // bookmarks by the mark of their strip
-	small   *draw.SmallPiece   // laid out when the first part needs it
-	order   []string           // and in the order of the pages
-	charted map[int]bool       // the charts that are drawn already
+	flow     []layout.Strip
+	sheets   []layout.Sheet
+	begun    extent
+	openings []int              // strips that start a sheet if the one before is filled far enough
+	marks    map[string]heading // bookmarks by the mark of their strip
+	small    *draw.SmallPiece   // laid out when the first part needs it
+	order    []string           // and in the order of the pages
+	charted  map[int]bool       // the charts that are drawn already
 }
 
 // heading is what a bookmark says.

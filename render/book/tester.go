@@ -45,7 +45,7 @@ func (s *setter) form() {
 	}
 	s.section()
 	head := s.sectionHead(words.TesterHead, "tester")
-	head.Fresh = s.startsSheet()
+	s.mayOpen()
 	s.add(head)
 	lists := s.lists()
 	var rows []layout.Box

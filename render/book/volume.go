@@ -48,36 +48,70 @@ func (o Options) turns(sizes int) bool {
 	return o.Has(After) || o.Has(Large) || w < layout.BlockW || sizes > sizesMost
 }
 
-// compose makes the sheets of a volume. How long it is, and so whether it needs a list of contents, shows when all is set.
-func (s *setter) compose() {
-	blank := *s
-	s.fill(nil)
-	if list := s.contents(); list != nil {
-		blank.small = s.small // the same on any page
-		*s = blank
-		s.marks, s.order, s.explained = map[string]heading{}, nil, map[string]string{}
-		s.targets = map[*page.Elem]string{}
-		s.fill(list)
+// draft makes the flow of a volume without a list of contents: how long it is, and so whether it needs one, shows when all is
+// set.
+func (s *setter) draft() {
+	s.begin(nil)
+	s.begun = extent{len(s.flow), len(s.root.Kids), len(s.order)}
+	s.rest()
+	s.settle()
+}
+
+// extent is how much of a volume is made: strips, sections and bookmarks.
+type extent struct{ strips, sections, marks int }
+
+// listed puts a list of contents behind the title page: what stands up to the parts is set anew, the rest, which is most of it,
+// stays.
+func (s *setter) listed() {
+	list, at := s.contents(), s.begun
+	flow, kids, order := s.flow[at.strips:], s.root.Kids[at.sections:], s.order[at.marks:]
+	s.order = nil
+	s.begin(list)
+	for i := range s.openings {
+		s.openings[i] += len(s.flow) - at.strips
 	}
+	s.flow, s.root.Kids, s.order = append(s.flow, flow...), append(s.root.Kids, kids...), append(s.order, order...)
+	s.settle()
+}
+
+// complete makes the sheets of a volume.
+func (s *setter) complete() {
 	s.sheets = layout.Paginate(s.flow, s.frontH, s.bodyH)
 	if n := len(s.sheets); n > 1 {
 		s.ruledNotes(&s.sheets[n-1], s.bodyH)
 	}
 }
 
-// fill makes the flow of a volume, with a list of contents behind its title page.
-func (s *setter) fill(list []content) {
+// begin makes the flow of a volume from its title page to what must be known before the first stitch, with a list of contents
+// behind the title page.
+func (s *setter) begin(list []content) {
 	s.front()
 	s.addContents(list)
 	s.beforeYouStart(s.startsSheet() && (list == nil || s.filledTo(mostOfContents)))
+}
+
+// rest makes all that follows.
+func (s *setter) rest() {
 	s.construction()
 	s.howToRead()
 	s.abbreviations()
 	s.specials()
-	s.parts(s.startsSheet())
+	s.parts()
 	s.finishing()
 	s.colophon()
 	s.form()
+}
+
+// mayOpen says that the strip that is added next starts a sheet, if the one before it is filled far enough. That is known only
+// when all before it is set.
+func (s *setter) mayOpen() { s.openings = append(s.openings, len(s.flow)) }
+
+// settle decides which strips start a sheet.
+func (s *setter) settle() {
+	for _, at := range s.openings {
+		n, filled := layout.Fill(s.flow[:at], s.frontH, s.bodyH)
+		s.flow[at].Fresh = n <= 1 || filled > runOn*s.bodyH
+	}
 }
 
 // runOn is how much of a sheet must be filled for what starts a new sheet to do so. A sheet with a few lines on it and
