@@ -63,6 +63,7 @@ func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.E
 	if s.figures == named {
 		langs = naming(langs)
 	}
+	langs = keeping(p, langs)
 	s.sides = s.sidesOf(langs)
 	s.axis = s.spine
 	if !s.two() {
@@ -78,6 +79,15 @@ func naming(langs []*words.Language) []*words.Language {
 		m := l.Manner()
 		m.Named = true
 		out[i] = l.With(m)
+	}
+	return out
+}
+
+// keeping lets languages keep what they write about the pattern: the front needs of each row what the rows print later.
+func keeping(p *plan.Pattern, langs []*words.Language) []*words.Language {
+	out := make([]*words.Language, len(langs))
+	for i, l := range langs {
+		out[i] = l.Keeping(p)
 	}
 	return out
 }

@@ -14,6 +14,13 @@ func (l *Language) OthersHead() string { return l.otherReadings() }
 
 // Abbreviations lists the abbreviations that the pattern uses, in the order of the language; none where nothing is abbreviated.
 func (l *Language) Abbreviations(p *plan.Pattern) []Abbreviation {
+	if l.keeps(p) {
+		return l.kept.abbreviations()
+	}
+	return l.abbreviations(p)
+}
+
+func (l *Language) abbreviations(p *plan.Pattern) []Abbreviation {
 	if l.read.manner.Full {
 		return nil
 	}

@@ -12,22 +12,88 @@ import (
 func (c *context) beginning(r *plan.Row) beginning {
 	b := r.Begin
 	always := b.And > 0 || c.disputed(b)
-	first := b.Throughout || firstSuch(c.p, r)
-	again := c.part != nil && firstSuch(&plan.Pattern{Parts: []*plan.Part{c.part}}, r)
+	such := c.beginnings()
+	first := b.Throughout || isFirst(such.first, r)
+	again := c.part != nil && isFirst(such.inPart[c.part], r)
 	return beginning{
 		chains: b.Chains, and: b.And, counts: b.Counts, as: c.as(b.As),
 		explain: always || first || again, throughout: first && !always,
 	}
 }
 
-// firstSuch reports whether a row is the first of a pattern that begins as it does.
-func firstSuch(p *plan.Pattern, r *plan.Row) bool {
-	for o := range rows(p) {
-		if o.Begin.FromHook == 0 && o.Begin.And == 0 && o.Begin.Chains == r.Begin.Chains && o.Begin.Counts == r.Begin.Counts {
-			return o == r
+// beginnings are the beginning chains of a pattern.
+type beginnings struct {
+	ways   map[int]way                        // what chains of a number are, in the first row that has them
+	split  map[int]bool                       // such numbers that are something else in another row
+	first  map[start]*plan.Row                // the first row that begins so
+	inPart map[*plan.Part]map[start]*plan.Row // and in each part
+}
+
+// way is whether chains count, and as what if they do.
+type way struct {
+	counts bool
+	as     stitch.ID
+}
+
+func wayOf(b *plan.Begin) way {
+	if !b.Counts {
+		return way{}
+	}
+	return way{true, b.As}
+}
+
+// start is what is said of chains once.
+type start struct {
+	chains int
+	counts bool
+}
+
+func beginningsOf(p *plan.Pattern) *beginnings {
+	out := &beginnings{ways: map[int]way{}, split: map[int]bool{}, first: map[start]*plan.Row{}, inPart: map[*plan.Part]map[start]*plan.Row{}}
+	for _, part := range p.Parts {
+		in := map[start]*plan.Row{}
+		out.inPart[part] = in
+		for r := range rowsIn(part) {
+			b := &r.Begin
+			if b.FromHook > 0 {
+				continue
+			}
+			w, known := out.ways[b.Chains]
+			if !known {
+				out.ways[b.Chains] = wayOf(b)
+			} else if w != wayOf(b) {
+				out.split[b.Chains] = true
+			}
+			if b.And > 0 {
+				continue
+			}
+			k := start{b.Chains, b.Counts}
+			if _, had := in[k]; !had {
+				in[k] = r
+			}
+			if _, had := out.first[k]; !had {
+				out.first[k] = r
+			}
 		}
 	}
-	return true
+	return out
+}
+
+// beginnings are those of the pattern at hand.
+func (c *context) beginnings() *beginnings {
+	switch {
+	case c.l.keeps(c.p):
+		return c.l.kept.beginnings()
+	case c.begun == nil:
+		c.begun = beginningsOf(c.p)
+	}
+	return c.begun
+}
+
+// isFirst reports whether a row is the first of some that begins as it does.
+func isFirst(first map[start]*plan.Row, r *plan.Row) bool {
+	o, ok := first[start{r.Begin.Chains, r.Begin.Counts}]
+	return !ok || o == r
 }
 
 // as is the stitch that a chain stands for.
@@ -41,30 +107,37 @@ func (c *context) as(id stitch.ID) noun {
 // disputed reports whether the same number of chains counts in one row of the pattern and does not in another: each row
 // must then say which it is.
 func (c *context) disputed(b plan.Begin) bool {
-	for r := range rows(c.p) {
-		o := &r.Begin
-		if o.Chains == b.Chains && o.FromHook == 0 && (o.Counts != b.Counts || b.Counts && o.As != b.As) {
-			return true
-		}
-	}
-	return false
+	such := c.beginnings()
+	w, known := such.ways[b.Chains]
+	return known && (such.split[b.Chains] || w != wayOf(&b))
 }
 
 // rows are all rows of the pattern, those in blocks included.
 func rows(p *plan.Pattern) iter.Seq[*plan.Row] {
 	return func(yield func(*plan.Row) bool) {
 		for _, part := range p.Parts {
-			for _, s := range part.Steps {
-				switch s := s.(type) {
-				case *plan.Row:
-					if !yield(s) {
+			for r := range rowsIn(part) {
+				if !yield(r) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// rowsIn are all rows of a part, those in blocks included.
+func rowsIn(part *plan.Part) iter.Seq[*plan.Row] {
+	return func(yield func(*plan.Row) bool) {
+		for _, s := range part.Steps {
+			switch s := s.(type) {
+			case *plan.Row:
+				if !yield(s) {
+					return
+				}
+			case *plan.Block:
+				for _, r := range s.Rows {
+					if !yield(r) {
 						return
-					}
-				case *plan.Block:
-					for _, r := range s.Rows {
-						if !yield(r) {
-							return
-						}
 					}
 				}
 			}

@@ -19,7 +19,8 @@ type context struct {
 	flat   bool  // the row at hand is worked back and forth, in a part of rounds
 	// before is what the rows of the block at hand say, by their place in it.
 	before map[string]int
-	nth    int       // place of the row in the block; 0 outside of one
+	nth    int // place of the row in the block; 0 outside of one
+	begun  *beginnings
 	nouns  sideNouns // what has a left and a right in the names of the pattern; nil: not gathered yet
 }
 

@@ -21,6 +21,7 @@ type Language struct {
 	read  *reading
 	voice voice
 	speak func(*reading) voice
+	kept  *kept // nil: nothing is, see [Language.Keeping]
 }
 
 // voices makes the voice of a language for one of its readings.

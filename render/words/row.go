@@ -11,6 +11,13 @@ import (
 
 // Step writes one step of a part.
 func (l *Language) Step(p *plan.Pattern, part *plan.Part, s plan.Step) StepText {
+	if l.keeps(p) {
+		return l.kept.step(part, s, func() StepText { return l.step(p, part, s) })
+	}
+	return l.step(p, part, s)
+}
+
+func (l *Language) step(p *plan.Pattern, part *plan.Part, s plan.Step) StepText {
 	switch s := s.(type) {
 	case *plan.Row:
 		return l.context(p, part, present(s.For, s.First)).row(s)
