@@ -75,6 +75,7 @@ func (s *stages) check(tb testing.TB) {
 
 func (s *stages) words(testing.TB) {
 	for _, l := range s.langs {
+		l = l.Keeping(s.plan)
 		for _, part := range s.plan.Parts {
 			for _, step := range part.Steps {
 				l.Step(s.plan, part, step)

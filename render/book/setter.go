@@ -2,6 +2,7 @@ package book
 
 import (
 	"strings"
+	"sync"
 
 	"ovillo/compile/plan"
 	"ovillo/render/draw"
@@ -83,12 +84,16 @@ func naming(langs []*words.Language) []*words.Language {
 	return out
 }
 
-// keeping lets languages keep what they write about the pattern: the front needs of each row what the rows print later.
+// keeping lets languages keep what they write about the pattern, and has all of them write at once: the front needs of each row
+// what the rows print later.
 func keeping(p *plan.Pattern, langs []*words.Language) []*words.Language {
 	out := make([]*words.Language, len(langs))
+	var wait sync.WaitGroup
 	for i, l := range langs {
 		out[i] = l.Keeping(p)
+		wait.Go(func() { out[i].Abbreviations(p) })
 	}
+	wait.Wait()
 	return out
 }
 

@@ -102,7 +102,7 @@ func drawAll(face int, runes []rune) (b []byte, err error) {
 	f.AddUTF8FontFromBytes(name, "", font.Of(page.Face(face)).Program())
 	f.SetFont(name, "", 10)
 	f.Text(0, 0, string(runes))
-	return output(f)
+	return output(f, len(font.Of(page.Face(face)).Program())/4)
 }
 
 // composite returns the object of the one composite font; 0, which follow refuses, if there is none.

@@ -179,6 +179,7 @@ func deflate(data []byte) []byte {
 	}
 	defer packers.Put(z)
 	var b bytes.Buffer
+	b.Grow(len(data)/3 + 64) // pages are packed to a quarter or so
 	z.Reset(&b)
 	z.Write(data)
 	z.Close()

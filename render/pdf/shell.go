@@ -3,6 +3,9 @@ package pdf
 import (
 	"bytes"
 	"fmt"
+	"runtime"
+	"sync"
+	"sync/atomic"
 
 	"github.com/go-pdf/fpdf"
 )
@@ -15,7 +18,11 @@ func makeShell(c *content) (b []byte, err error) {
 		f.AddPageFormat("P", fpdf.SizeType{Wd: s.w, Ht: s.h})
 		f.RawWriteBuf(bytes.NewReader(s.b))
 	}
-	return output(f)
+	size := 0
+	for _, s := range c.sheets {
+		size += len(s.b) + 1<<9 // what stands round a page
+	}
+	return output(f, size)
 }
 
 // newShell begins a file. Its pages are not packed by fpdf, which makes a packer for each; that takes longer than the
@@ -29,8 +36,10 @@ func newShell(w, h float64) *fpdf.Fpdf {
 	return f
 }
 
-func output(f *fpdf.Fpdf) ([]byte, error) {
+// output is the file, which has about so many bytes.
+func output(f *fpdf.Fpdf, size int) ([]byte, error) {
 	var b bytes.Buffer
+	b.Grow(size)
 	if err := f.Output(&b); err != nil {
 		return nil, fmt.Errorf("fpdf failed: %w", err)
 	}
@@ -65,12 +74,18 @@ func (f *file) claimPages(c *content) error {
 // finishPages packs the pages and adds what fpdf does not know: sizes to the last thousandth, links, and the key under
 // which the parent tree knows the marks of the page.
 func (f *file) finishPages(c *content, p Profile) error {
-	for i, s := range c.sheets {
-		contents, err := f.follow(f.pages[i], "/Contents")
-		if err != nil {
+	contents := make([]int, len(c.sheets))
+	plain := make([][]byte, len(c.sheets))
+	for i := range c.sheets {
+		var err error
+		if contents[i], err = f.follow(f.pages[i], "/Contents"); err != nil {
 			return err
 		}
-		f.setStream(contents, "/Filter /FlateDecode", deflate(between(f.objects[contents], "stream\n", "\nendstream")))
+		plain[i] = between(f.objects[contents[i]], "stream\n", "\nendstream")
+	}
+	packed := packAll(plain)
+	for i, s := range c.sheets {
+		f.setStream(contents[i], "/Filter /FlateDecode", packed[i])
 		entries := fmt.Sprintf(" /MediaBox [0 0 %s %s] /Parent %s /Resources %s", number(s.w), number(s.h),
 			reference(pagesObject), reference(resourcesObject))
 		if c.tree != nil {
@@ -86,7 +101,23 @@ func (f *file) finishPages(c *content, p Profile) error {
 			}
 			entries += "]"
 		}
-		f.set(f.pages[i], fmt.Sprintf("<</Type /Page%s /Contents %s>>", entries, reference(contents)))
+		f.set(f.pages[i], fmt.Sprintf("<</Type /Page%s /Contents %s>>", entries, reference(contents[i])))
 	}
 	return nil
+}
+
+// packAll packs streams, several at once.
+func packAll(plain [][]byte) [][]byte {
+	packed := make([][]byte, len(plain))
+	var next atomic.Int64
+	var wait sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(plain)) {
+		wait.Go(func() {
+			for i := int(next.Add(1)) - 1; i < len(plain); i = int(next.Add(1)) - 1 {
+				packed[i] = deflate(plain[i])
+			}
+		})
+	}
+	wait.Wait()
+	return packed
 }
