@@ -38,9 +38,12 @@ func (s setting) String() string {
 }
 
 // proofEditions are the usual one, each that there is, and all of them together that go together. A booklet is missing: its
-// pages are those of half a sheet, in another order. So is large print, whose charts are still too small.
+// pages are those of half a sheet, in another order, which TestBookletsHoldEveryPage proves.
 func proofEditions() []book.Edition {
-	return []book.Edition{0, book.After, book.LowInk, book.LeftHanded, book.Tester, book.LowInk | book.LeftHanded | book.Tester}
+	return []book.Edition{
+		0, book.After, book.LowInk, book.LeftHanded, book.Tester, book.LowInk | book.LeftHanded | book.Tester,
+		book.Large, book.Large | book.LowInk | book.LeftHanded | book.Tester,
+	}
 }
 
 // settings lists the ways to set a pattern that has some languages; longest is its longest reading in Spanish. Languages
@@ -58,6 +61,7 @@ func settings(p *plan.Pattern, longest string) []setting {
 				switch {
 				case (edition{langs: langs}).lacks(p) != "", large && narrow:
 				case len(langs) == 1 && e.Has(book.After):
+				case large && !s.inLarge(longest):
 				case langs[0] == "es" && len(langs) == 2 && (e != 0 || narrow):
 				default:
 					list = append(list, s)
@@ -66,6 +70,15 @@ func settings(p *plan.Pattern, longest string) []setting {
 		}
 	}
 	return list
+}
+
+// inLarge chooses the languages of large print, which has several times as many pages as any other edition: both, one after
+// the other, on A4, and on Letter, which is shorter, the one that has most to say.
+func (s setting) inLarge(longest string) bool {
+	if s.paper == book.A4 {
+		return len(s.langs) == 2 && s.langs[0] == "en" && s.edition == book.Large
+	}
+	return len(s.langs) == 1 && s.langs[0] == longest
 }
 
 // compose sets a pattern.

@@ -25,7 +25,7 @@ func (s *setter) titleDrawing(high float64) *scene.Scene {
 
 func (s *setter) schematic(high float64) *scene.Scene {
 	k := s.larger(lettersLarge)
-	return drawn(draw.Schematic(s.p, schematicW/k, high/k, s.speakers()...)).Enlarged(k)
+	return s.legible(drawn(draw.Schematic(s.p, schematicW/k, high/k, s.speakers()...)).Enlarged(k))
 }
 
 // In large print drawings are made for less room and then enlarged, so that their letters have 18 points and more: those of a
@@ -35,12 +35,29 @@ const (
 	figuresLarge = 2.0
 )
 
+// point is a point in millimetres.
+const point = 25.4 / 72
+
 // larger is k in large print and else 1.
 func (s *setter) larger(k float64) float64 {
 	if s.edition.Has(Large) {
 		return k
 	}
 	return 1
+}
+
+// legible returns a drawing unless large print would have letters in it that are under 18 points. Such a drawing is left out:
+// all that it shows is in the text as well.
+func (s *setter) legible(d *scene.Scene) *scene.Scene {
+	if d == nil || !s.edition.Has(Large) {
+		return d
+	}
+	for _, it := range d.Items {
+		if l, ok := it.(scene.Label); ok && l.Height < s.textType.Size*point-1e-9 {
+			return nil
+		}
+	}
+	return d
 }
 
 // hereDrawing says which of several parts is at hand.
@@ -55,17 +72,25 @@ func (s *setter) hereDrawing(part int) *scene.Scene {
 }
 
 func (s *setter) mapDrawing() *scene.Scene {
-	return drawn(draw.Map(s.p, s.blockW, mapH, s.speakers()...), nil)
+	k, high := s.larger(figuresLarge), mapH
+	if s.edition.Has(Large) {
+		high = mapHLarge
+	}
+	return s.legible(drawn(draw.Map(s.p, s.blockW/k, high/k, s.speakers()...), nil).Enlarged(k))
 }
 
 func (s *setter) motifDrawing(part int, high float64) *scene.Scene {
 	k := s.larger(figuresLarge)
-	return drawn(draw.Motifs(s.p, part, s.drawingW/k, high/k, s.speakers()...), nil).Enlarged(k)
+	wide := s.drawingW
+	if s.edition.Has(Large) {
+		wide = s.sides[0].w() // a motif is as large as its number needs
+	}
+	return s.legible(drawn(draw.Motifs(s.p, part, wide/k, high/k, s.speakers()...), nil).Enlarged(k))
 }
 
 func (s *setter) chartGrid(chart int, wide, high float64) *scene.Scene {
 	k := s.larger(figuresLarge)
-	return drawn(draw.Chart(s.p, chart, wide/k, high/k, s.speakers()...), nil).Enlarged(k)
+	return s.legible(drawn(draw.Chart(s.p, chart, wide/k, high/k, s.speakers()...), nil).Enlarged(k))
 }
 
 // speakers are the languages in which drawings are described.

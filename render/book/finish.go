@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"ovillo/compile/plan"
@@ -51,16 +52,22 @@ func (s *setter) steps(title words.Key, mark string, list []int) {
 	s.list = s.sect.New("L")
 	resume := s.resumed(strconv.Itoa(number), titles)[:1]
 	for i, n := range list {
-		strip := layout.Strip{Box: s.finishStep(i+1, n), Space: s.rowSpace, Resume: resume, Keep: i == 0 && len(list) > 1}
-		if i == 0 {
-			strip.Space = 0
+		strips := s.finishStep(i+1, n)
+		if i > 0 {
+			strips[0].Space = s.rowSpace
 		}
-		s.add(strip)
+		for k := range strips {
+			strips[k].Resume = append(slices.Clone(resume), strips[k].Resume...)
+		}
+		last := &strips[len(strips)-1]
+		last.Keep, last.Yields = i == 0 && len(list) > 1, len(strips) > 1
+		s.add(strips...)
 	}
 }
 
-// finishStep sets one step under its number in the chapter, and its cautions, which never stand on another sheet.
-func (s *setter) finishStep(number, n int) layout.Box {
+// finishStep makes the strips of a step under its number in the chapter, and of its cautions. The first caution stands on the
+// sheet of the step; others go on on the next one only where all of them are taller than a sheet.
+func (s *setter) finishStep(number, n int) []layout.Strip {
 	li := s.list.New("LI")
 	lbl := li.New("Lbl")
 	body := li.New("LBody")
@@ -81,11 +88,12 @@ func (s *setter) finishStep(number, n int) layout.Box {
 			list = append(list, c)
 		}
 	}
-	for i, strip := range s.cautions(list, body, func(sd side) float64 { return sd.x + s.hang }) {
-		if i == 0 {
-			b.H += layout.Module
-		}
-		b.Below(0, strip.Box)
+	strips := []layout.Strip{{Box: b}}
+	strips = append(strips, s.cautions(list, body, func(sd side) float64 { return sd.x + s.hang })...)
+	if len(strips) == 1 {
+		return strips
 	}
-	return b
+	strips[1].Space = layout.Module
+	strips[0].Heading = true
+	return layout.Bind(strips)
 }

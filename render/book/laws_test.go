@@ -37,7 +37,7 @@ const hair = 0.02 // millimetres of tolerance
 // TestPagesKeepTheLaws: nothing is outside the block, no text meets another, heads are followed, rows are whole, and all that
 // package proof looks at.
 func TestPagesKeepTheLaws(t *testing.T) {
-	for _, paper := range []Paper{A4, A5} {
+	for _, paper := range []Paper{A4, A5, Phone} {
 		w, h := paper.Block()
 		_, _, left, top := paper.Sheet()
 		promise := proof.Promise{Block: proof.Rect{X: left, Y: top, W: w, H: h}}

@@ -7,8 +7,11 @@ import (
 	"ovillo/render/words"
 )
 
-// The drawing of the map is at most so high.
-const mapH = 60.0
+// The drawing of the map is at most so high, in large print so much.
+const (
+	mapH      = 60.0
+	mapHLarge = 110.0
+)
 
 // mapLeast is the number of steps from which a piece is worth a map.
 const mapLeast = 3

@@ -51,6 +51,15 @@ func alike(list []sized) (figure string, ok bool) {
 
 // namedFigures sets figures behind the names of their sizes, as many in a line as there is room for, below each other.
 func (s *setter) namedFigures(list []sized, style layout.Style, x, w float64, elem *page.Elem) layout.Box {
+	var b layout.Box
+	for _, line := range s.namedLines(list, style, x, w, elem) {
+		b.Below(0, line)
+	}
+	return b
+}
+
+// namedLines sets figures behind the names of their sizes, each line of them by itself.
+func (s *setter) namedLines(list []sized, style layout.Style, x, w float64, elem *page.Elem) []layout.Box {
 	texts := make([]rich.Text, len(list))
 	widest := 0.0
 	for i, f := range list {
@@ -67,7 +76,7 @@ func (s *setter) namedFigures(list []sized, style layout.Style, x, w float64, el
 		lines := (len(list) + n - 1) / n
 		n = (len(list) + lines - 1) / lines
 	}
-	var b layout.Box
+	var out []layout.Box
 	for i, text := range texts {
 		column := (w + namedGap) / float64(max(n, 1))
 		if natural := widest + 2*namedGap; natural < column {
@@ -76,12 +85,34 @@ func (s *setter) namedFigures(list []sized, style layout.Style, x, w float64, el
 		lines := layout.Break(text, style, w-column*float64(i%n), 0)
 		row := layout.Set(lines, style, x+column*float64(i%n), elem)
 		if i%n == 0 {
-			b.Below(0, row)
+			out = append(out, row)
 			continue
 		}
-		b.Put(0, b.H-style.Leading, row)
+		out[len(out)-1].Put(0, 0, row)
 	}
-	return b
+	return out
+}
+
+// entry makes the strips of an item of a list: its name in so many lines, and lines below it. It goes on on another sheet
+// only where it is long, and then with two lines at least on either side, under again.
+func entry(lines []layout.Box, space float64, heads int, again layout.Box) []layout.Strip {
+	if len(lines) <= longRow {
+		var b layout.Box
+		for _, line := range lines {
+			b.Below(0, line)
+		}
+		b.H = layout.Snap(b.H)
+		return []layout.Strip{{Box: b, Space: space}}
+	}
+	strips := make([]layout.Strip, len(lines))
+	high := 0.0
+	for i, line := range lines {
+		high += line.H
+		strips[i] = layout.Strip{Box: line, Keep: i < heads, Resume: []layout.Strip{{Box: again, Heading: true}}}
+	}
+	strips[len(lines)-1].H += layout.Snap(high) - high
+	strips[0].Space = space
+	return layout.Loosely(strips, splitLines)
 }
 
 // namedCount sets a count: what is counted, then a figure for each size.
@@ -113,10 +144,11 @@ func (s *setter) namedMeasures() []layout.Strip {
 	var strips []layout.Strip
 	group := func(head words.Key, all []measured) {
 		for i, m := range all {
-			var b layout.Box
+			var lines []layout.Box
+			space := layout.Module
 			if i == 0 {
-				lead := layout.Set(layout.Break(rich.T(sd.l.Say(head)), s.innerType, sd.right, 0), s.innerType, 0, sd.elem(s.sect, "P"))
-				b.Below(0, lead)
+				space = 3 * layout.Module
+				lines = linesOf(rich.T(sd.l.Say(head)), s.innerType, sd.right, sd.elem(s.sect, "P"))
 				list = s.sect.New("L")
 			}
 			li := sd.elem(list, "LI")
@@ -125,14 +157,10 @@ func (s *setter) namedMeasures() []layout.Strip {
 				name = m.letter + "  " + name
 			}
 			lbl, body := li.New("Lbl"), li.New("LBody")
-			b.Below(0, layout.Set(layout.Break(rich.T(name), s.tableHeadType, sd.right, 0), s.tableHeadType, 0, lbl))
-			b.Below(0, s.namedFigures(s.sizedLengths(sd, m), s.tableType, s.boxW, sd.right-s.boxW, body))
-			b.H = layout.Snap(b.H)
-			strip := layout.Strip{Box: b, Space: layout.Module}
-			if i == 0 {
-				strip.Space = 3 * layout.Module
-			}
-			strips = append(strips, strip)
+			lines = append(lines, linesOf(rich.T(name), s.tableHeadType, sd.right, lbl)...)
+			heads := len(lines)
+			lines = append(lines, s.namedLines(s.sizedLengths(sd, m), s.tableType, s.boxW, sd.right-s.boxW, body)...)
+			strips = append(strips, entry(lines, space, heads, s.entryAgain(name))...)
 		}
 	}
 	group(words.FinishedPiece, s.finished())
@@ -165,33 +193,50 @@ func (s *setter) namedYarns() []layout.Strip {
 		if len(y.Amount) != s.sizes {
 			continue
 		}
-		var b layout.Box
+		var lines []layout.Box
+		space := layout.Module
 		if len(strips) == 0 {
+			space = 3 * layout.Module
 			head := upperFirst(sd.l.YarnTableHead(s.p))
-			b.Below(0, layout.Set(layout.Break(rich.T(head), s.innerType, sd.right, 0), s.innerType, 0, sd.elem(s.sect, "P")))
+			lines = linesOf(rich.T(head), s.innerType, sd.right, sd.elem(s.sect, "P"))
 			list = s.sect.New("L")
 		}
 		li := sd.elem(list, "LI")
 		lbl, body := li.New("Lbl"), li.New("LBody")
+		heads, first := 0, ""
 		for k, line := range s.yarnLines(y, true) {
 			name := line.name(sd)
 			if k == 0 && len(s.p.Yarns) > 1 {
 				name = words.YarnLetter(i) + "  " + name
 			}
-			b.Below(0, layout.Set(layout.Break(rich.T(name), s.tableHeadType, sd.right, 0), s.tableHeadType, 0, lbl))
+			lines = append(lines, linesOf(rich.T(name), s.tableHeadType, sd.right, lbl)...)
+			if k == 0 {
+				heads, first = len(lines), name
+			}
 			var figures []sized
 			for z, a := range y.Amount {
 				figures = append(figures, sized{sd.l.SizeName(s.p.Sizes[z]), line.value(a)})
 			}
-			b.Below(0, s.namedFigures(figures, s.tableType, s.boxW, sd.right-s.boxW, body))
+			lines = append(lines, s.namedLines(figures, s.tableType, s.boxW, sd.right-s.boxW, body)...)
 			lbl = body // the second line goes on with the first
 		}
-		b.H = layout.Snap(b.H)
-		strip := layout.Strip{Box: b, Space: layout.Module}
-		if len(strips) == 0 {
-			strip.Space = 3 * layout.Module
-		}
-		strips = append(strips, strip)
+		strips = append(strips, entry(lines, space, heads, s.entryAgain(first))...)
 	}
 	return strips
+}
+
+// entryAgain is the name of an item that goes on on another sheet.
+func (s *setter) entryAgain(name string) layout.Box {
+	sd := s.sides[0]
+	text := name + ", " + sd.l.Say(words.ContinuedMark)
+	return layout.Set(layout.Break(rich.T(text), s.tableHeadType, sd.right, 0), s.tableHeadType, 0, nil)
+}
+
+// linesOf sets a text at the edge of the block, each line by itself.
+func linesOf(text rich.Text, style layout.Style, measure float64, elem *page.Elem) []layout.Box {
+	var out []layout.Box
+	for _, line := range layout.Break(text, style, measure, 0) {
+		out = append(out, layout.Set([]layout.Line{line}, style, 0, elem))
+	}
+	return out
 }

@@ -20,8 +20,10 @@ const (
 	numberGap  = 2.5
 	noteMargin = 5.0 // by which the note clears the drawing
 	motifPlanH = 90.0
-	chartH     = 110.0
-	firstRows  = 2 // rows that must stand below a part's head
+	// In large print a plan may take most of a sheet.
+	motifPlanHLarge = 170.0
+	chartH          = 110.0
+	firstRows       = 2 // rows that must stand below a part's head
 )
 
 // parts sets all parts. The first one starts a sheet, for those who skip what comes before.
@@ -227,7 +229,11 @@ func (s *setter) chart(i int) (b layout.Box, ok bool) {
 
 // motifPlan sets the plan of joined motifs, which belongs to the step above it.
 func (s *setter) motifPlan(n int) []set {
-	d := s.motifDrawing(n, motifPlanH)
+	high := motifPlanH
+	if s.edition.Has(Large) {
+		high = motifPlanHLarge
+	}
+	d := s.motifDrawing(n, high)
 	if d == nil {
 		return nil
 	}

@@ -22,15 +22,22 @@ const (
 	questionGap = 2.5
 )
 
-// refer puts the number of a row into the margin and a box for queries below it.
+// refer puts the number of a row into the margin and a box for queries below it. In large print, where nothing stands in the
+// margin, the number is in the box.
 func (s *setter) refer(b *layout.Box) {
 	if !s.edition.Has(Tester) {
 		return
 	}
 	s.referred++
-	b.Put(0, s.textType.Baseline()-s.tapeType.Baseline(), layout.TextRight(strconv.Itoa(s.referred), s.tapeType, false, numberAt, nil))
+	number := strconv.Itoa(s.referred)
+	if !s.edition.Has(Large) {
+		b.Put(0, s.textType.Baseline()-s.tapeType.Baseline(), layout.TextRight(number, s.tapeType, false, numberAt, nil))
+	}
 	b.H += layout.Module
 	y := b.H
+	if s.edition.Has(Large) {
+		b.Put(0, y, layout.TextRight(number, s.tapeType, false, s.sides[0].right-layout.Module, nil))
+	}
 	for _, sd := range s.sides {
 		b.Add(layout.Frame(sd.x, y, sd.right-sd.x, queryH, queryLine))
 		b.Put(0, y, layout.Text(sd.l.Say(words.QueryMark), s.tapeType, false, sd.x+layout.Module, nil))

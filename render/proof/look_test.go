@@ -27,7 +27,7 @@ func soundDocument() *sound {
 	s.label = item.New("Lbl")
 	body := item.New("LBody")
 	s.body, s.count = body.New("P"), body.New("P")
-	caution := sect.New("Note")
+	caution := sect.New("Div")
 	s.note = caution.New("P")
 	tr := sect.New("Table").New("TR")
 	s.th, s.td = tr.New("TH"), tr.New("TD")

@@ -2,6 +2,7 @@ package proof
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"ovillo/render/page"
@@ -188,7 +189,7 @@ func (l *looker) rows() {
 		switch {
 		case e.Tag == "TR" && split, e.Tag == "LI" && split && lines[e] <= l.promise.LongRow:
 			torn(TornRow)
-		case e.Tag == "P" && split && l.tree.parent[e].Tag == "Note":
+		case e.Tag == "P" && split && cautions(l.tree.parent[e]):
 			torn(TornCaution) // several cautions may part company; each of them is whole
 		case e.Tag == "LBody":
 			l.together(e, span)
@@ -200,6 +201,11 @@ func (l *looker) rows() {
 			}
 		}
 	}
+}
+
+// cautions reports whether an element holds cautions: a division of paragraphs without a heading.
+func cautions(e *page.Elem) bool {
+	return e.Tag == "Div" && !slices.ContainsFunc(e.Kids, isHead)
 }
 
 // together looks at the paragraphs of a row: label, text and count of one language follow each other without the end of a
