@@ -50,6 +50,9 @@ func readTagged(file []byte) (d *tagged, err error) {
 			err = fmt.Errorf("the file cannot be read: %v", r)
 		}
 	}()
+	if file, err = unpacked(file); err != nil {
+		return nil, err
+	}
 	r, err := readpdf.NewReader(bytes.NewReader(file), int64(len(file)))
 	if err != nil {
 		return nil, err

@@ -423,6 +423,7 @@ func TestExamplesCanBeReadAloud(t *testing.T) {
 			p := publish(t, s).plan
 			e = e.of(p)
 			t.Run(fmt.Sprintf("%s %s %s %s", s.file.Name, strings.Join(e.langs, ","), e.kind, e.paper), func(t *testing.T) {
+				t.Parallel()
 				file, _, err := setPages(p, e, s.file.Name)
 				if err != nil {
 					t.Fatal(err)
