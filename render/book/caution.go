@@ -1,10 +1,13 @@
 package book
 
 import (
+	"fmt"
 	"ovillo/compile/plan"
 	"ovillo/render/layout"
 	"ovillo/render/page"
+	"ovillo/render/rich"
 	"ovillo/render/words"
+	"strings"
 )
 
 // Measures of a caution: a bar at its left, never smaller than the instructions.
@@ -19,14 +22,39 @@ func (s *setter) frontCautions() []layout.Strip {
 	if len(s.p.Cautions) == 0 {
 		return nil
 	}
-	strips := s.cautions(s.p.Cautions, s.sect, side.margin)
+	strips := s.cautionsWith(s.p.Cautions, s.sect, side.margin, s.stepLink)
 	strips[0].Space = cautionGap
+	// As many as there is room for stand on the title page, whatever would be more even.
+	for k := len(strips); k > 1; k-- {
+		if n, _ := layout.Fill(append(s.flow[:len(s.flow):len(s.flow)], strips[:k]...), s.frontH, s.bodyH); n <= 1 {
+			layout.Bind(strips[:k])
+			break
+		}
+	}
 	return strips
 }
 
-// cautions sets cautions under one head in each language, a bar at their left where at says. None of them is split; they
-// may part company between two.
+// stepLink says behind the last of the cautions of a step on which page that step is.
+func (s *setter) stepLink(sd side, k int) rich.Text {
+	list := s.p.Cautions
+	if list[k].Step < 0 || k+1 < len(list) && list[k+1].Step == list[k].Step {
+		return nil
+	}
+	text := strings.Replace(sd.l.StepOnPage(0), "0", s.hole(), 1)
+	return rich.Text{{Text: " "}, {Text: text, Link: "#" + s.place(stepPlace(list[k].Step)) + asPage}}
+}
+
+// stepPlace is the name of the place of a step of the finishing.
+func stepPlace(n int) string { return fmt.Sprint("step ", n) }
+
+// cautions sets the cautions of a step.
 func (s *setter) cautions(list []plan.Caution, parent *page.Elem, at func(sd side) float64) []layout.Strip {
+	return s.cautionsWith(list, parent, at, func(side, int) rich.Text { return nil })
+}
+
+// cautionsWith sets cautions under one head in each language, a bar at their left where at says, and behind each what more says.
+// None of them is split; they may part company between two.
+func (s *setter) cautionsWith(list []plan.Caution, parent *page.Elem, at func(sd side) float64, more func(sd side, k int) rich.Text) []layout.Strip {
 	notes := make([]*page.Elem, len(s.sides))
 	for i, sd := range s.sides {
 		notes[i] = sd.elem(parent, "Div")
@@ -36,7 +64,7 @@ func (s *setter) cautions(list []plan.Caution, parent *page.Elem, at func(sd sid
 		heads := make([]layout.Box, len(s.sides))
 		high := 0.0
 		for i, sd := range s.sides {
-			heads[i] = s.caution(sd, c, k == 0, notes[i], at(sd)+barW+barGap)
+			heads[i] = s.caution(sd, c, k == 0, notes[i], at(sd)+barW+barGap, more(sd, k))
 			high = max(high, heads[i].H)
 		}
 		if k < len(list)-1 {
@@ -75,9 +103,10 @@ func (s *setter) cautionAgain(at func(sd side) float64) layout.Box {
 }
 
 // caution sets the text of a caution, the first of several with the head.
-func (s *setter) caution(sd side, c plan.Caution, first bool, note *page.Elem, x float64) layout.Box {
+func (s *setter) caution(sd side, c plan.Caution, first bool, note *page.Elem, x float64, more rich.Text) layout.Box {
 	var b layout.Box
 	head, body := sd.l.Caution(c)
+	body = append(body[:len(body):len(body)], more...)
 	if first {
 		b = layout.Text(head, s.innerType, false, x, note.New("P"))
 	}

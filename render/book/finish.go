@@ -70,6 +70,7 @@ func (s *setter) steps(title words.Key, mark string, list []int) {
 func (s *setter) finishStep(number, n int) []layout.Strip {
 	li := s.list.New("LI")
 	lbl := li.New("Lbl")
+	s.targets[lbl] = s.place(stepPlace(n))
 	body := li.New("LBody")
 	b := s.each(func(sd side) layout.Box {
 		text := sd.l.Finishing(s.p, s.p.Finish[n])

@@ -133,6 +133,7 @@ func (s *setter) linked(sd side, text rich.Text) rich.Text {
 const (
 	contentsPages    = 8
 	contentsChapters = 5
+	contentsWhole    = 24 // lines of a list that is not split
 	contentsEms      = 6.0  // millimetres a point: wider where the type is large
 	contentsW        = 66.0 // numbers stand near enough to their titles to need no dots between
 	contentsNumberW  = 12.0
@@ -184,6 +185,10 @@ func (s *setter) addContents(list []content) {
 		}
 		b.H = layout.Snap(b.H)
 		strips = append(strips, layout.Strip{Box: b})
+	}
+	if len(strips) <= contentsWhole {
+		s.add(layout.Bind(strips)...)
+		return
 	}
 	s.add(layout.Loosely(strips, 2)...)
 }

@@ -165,7 +165,7 @@ func (s *setter) namedMeasures() []layout.Strip {
 	}
 	group(words.FinishedPiece, s.finished())
 	group(words.ToFitBody, s.fitted())
-	return append(strips, s.bodyNotes()...)
+	return s.noted(strips)
 }
 
 // sizedLengths pairs the values of a measure with their sizes: 50 cm (19¾ in). One value for all stands once.

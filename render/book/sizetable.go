@@ -201,7 +201,16 @@ func (s *setter) measureTable() []layout.Strip {
 		strips = append(strips, s.measureGroup(g, table, words.FinishedPiece, u, s.finished())...)
 		strips = append(strips, s.measureGroup(g, table, words.ToFitBody, u, s.fitted())...)
 	}
-	return append(strips, s.bodyNotes()...)
+	return s.noted(strips)
+}
+
+// noted puts the notes on the measures of the wearer below a table, never on another sheet than its last line.
+func (s *setter) noted(strips []layout.Strip) []layout.Strip {
+	notes := s.bodyNotes()
+	if n := len(strips); n > 0 && len(notes) > 0 {
+		strips[n-1].Keep = true
+	}
+	return append(strips, notes...)
 }
 
 // bodyNotes says under the table where the measures of the wearer are from.

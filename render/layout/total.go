@@ -8,7 +8,7 @@ import "math"
 const (
 	freeWhite   = 30.0 // millimetres may be open at the foot of a sheet
 	costYields  = 100  // strips parted that had better be together: worth it from 40 mm of white
-	costSplit   = 20   // a sheet that ends between two strips without white between them: the lines of a row or of a table
+	costSplit   = 300  // worth it from 48 mm of white: a sheet that ends between two strips without white between them: the lines of a row or of a table
 	scantSheet  = 0.2  // a sheet that ends a document or comes before a fresh one is filled so far at least
 	costScant   = 500  // for one that is empty; less as it is fuller
 	costSheet   = 1e5

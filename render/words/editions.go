@@ -28,6 +28,11 @@ func (l *Language) EditionName(kind string) string {
 // OnPage points at a page: "page 3".
 func (l *Language) OnPage(n int) string { return fill(l.voice.line(onPage), n).String() }
 
+// StepOnPage says where a step is that something belongs to: "The step is on page 10."
+func (l *Language) StepOnPage(n int) string {
+	return fill(l.voice.line(stepOnPage), n).String()
+}
+
 // PageOf is the number of a page and of how many: "8 of 24".
 func (l *Language) PageOf(n, of int) string { return fill(l.voice.line(pageOf), n, of).String() }
 

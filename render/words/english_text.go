@@ -129,6 +129,7 @@ var englishLines = map[line]string{
 	yarnTable:        "Yarn",
 	yarnTableWeight:  "Yarn, {ball*} of {}",
 	onPage:           "page~{}",
+	stepOnPage:       "The step is on page~{}.",
 	pageOf:           "{}~of~{}",
 	largePrintNote:   "This edition follows published guidelines for large print (American Council of the Blind, 2022; American Printing House for the Blind): letters of 18~points or more, one column, no abbreviations, and every row written out, none by a chart alone. Nobody has certified it.",
 	testerNote:       "This is a test edition of “{}”. It is for its testers alone: please do not sell it or pass it on. Every row and round has a number at its side; give that number with each remark.",

@@ -209,6 +209,7 @@ const (
 	bodyMemory      // {} the mark
 	yarnTableWeight // the same, {} weight of a ball
 	onPage          // {} number of a page
+	stepOnPage      // {} number of the page of a step
 	pageOf          // {} page, {} pages
 	largePrintNote
 	testerNote // {} the title

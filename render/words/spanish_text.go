@@ -130,6 +130,7 @@ var spanishLines = map[line]string{
 	yarnTable:        "{Yarn}",
 	yarnTableWeight:  "{Yarn}, {ball*} de {}",
 	onPage:           "página~{}",
+	stepOnPage:       "El paso está en la página~{}.",
 	pageOf:           "{}~de~{}",
 	largePrintNote:   "Esta edición sigue guías publicadas de letra grande (las de ACB, de 2022, y de APH, organizaciones para personas ciegas de los Estados Unidos): letra de 18~puntos o más, una sola columna, sin abreviaturas y con todas las hileras y vueltas escritas, ninguna solo en un diagrama. Nadie la ha certificado.",
 	testerNote:       "Esta es una edición de prueba de «{}». Es solo para quienes prueban el patrón: no se vende ni se comparte. Cada hilera y cada vuelta lleva al lado un número; indicarlo en cada observación.",

@@ -93,7 +93,7 @@ func (y toy) line(l line) string {
 	switch l {
 	case termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam:
 		return "λ {} {}"
-	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay, onPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed, leftNoteKept:
+	case termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionSource, cautionMemory, yarnTableWeight, thePart, otherWay, onPage, stepOnPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed, leftNoteKept:
 		return "λ {}"
 	}
 	return "λ"
