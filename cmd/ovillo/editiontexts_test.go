@@ -16,7 +16,12 @@ import (
 // TestEditionTexts: what an edition says beside the rows, of every example in both languages: the map of the construction, what a
 // tester is asked, and what the file says about itself. A change of a golden file is to be read as prose.
 func TestEditionTexts(t *testing.T) {
-	paths, err := filepath.Glob("../../examples/*.ovillo")
+	goldenOfEach(t, "../../examples", "testdata/editions", editionTexts)
+}
+
+// goldenOfEach compares what a function says of every pattern in a folder with the golden file of its name.
+func goldenOfEach(t *testing.T, from, golden string, say func(t *testing.T, p *plan.Pattern) string) {
+	paths, err := filepath.Glob(from + "/*.ovillo")
 	require.NoError(t, err)
 	require.NotEmpty(t, paths)
 	for _, path := range paths {
@@ -24,13 +29,13 @@ func TestEditionTexts(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			_, p, err := compiled(path)
 			require.NoError(t, err)
-			got := editionTexts(t, p)
-			golden := "testdata/editions/" + name + ".golden"
+			got := say(t, p)
+			file := filepath.Join(golden, name+".golden")
 			if *update {
-				require.NoError(t, os.MkdirAll(filepath.Dir(golden), 0o755))
-				require.NoError(t, os.WriteFile(golden, []byte(got), 0o644))
+				require.NoError(t, os.MkdirAll(golden, 0o755))
+				require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
 			}
-			want, err := os.ReadFile(golden)
+			want, err := os.ReadFile(file)
 			require.NoError(t, err)
 			require.Equal(t, string(want), got)
 		})

@@ -2,8 +2,6 @@ package main
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -17,25 +15,7 @@ import (
 // both languages. Each line is printed as it is and as it becomes; a change of a golden file is to be read as prose.
 func TestLeftHanded(t *testing.T) {
 	for _, dir := range []string{"../../examples", "../../testdata/cases"} {
-		paths, err := filepath.Glob(dir + "/*.ovillo")
-		require.NoError(t, err)
-		require.NotEmpty(t, paths)
-		for _, path := range paths {
-			name := strings.TrimSuffix(filepath.Base(path), ".ovillo")
-			t.Run(name, func(t *testing.T) {
-				_, p, err := compiled(path)
-				require.NoError(t, err)
-				got := leftHanded(t, p)
-				golden := "testdata/editions/left/" + name + ".golden"
-				if *update {
-					require.NoError(t, os.MkdirAll(filepath.Dir(golden), 0o755))
-					require.NoError(t, os.WriteFile(golden, []byte(got), 0o644))
-				}
-				want, err := os.ReadFile(golden)
-				require.NoError(t, err)
-				require.Equal(t, string(want), got)
-			})
-		}
+		goldenOfEach(t, dir, "testdata/editions/left", leftHanded)
 	}
 }
 

@@ -66,8 +66,8 @@ func (g *gatherer) add(lang, where, text string) {
 	g.all = append(g.all, s)
 }
 
-// examples sets the pages of every example in every reading of its languages, each on its own.
-func (g *gatherer) examples() error {
+// inEveryReading calls f with every example in every reading that its languages have.
+func inEveryReading(f func(name string, p *plan.Pattern, l *words.Language) error) error {
 	paths, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.ovillo"))
 	if err != nil || len(paths) == 0 {
 		return fmt.Errorf("no examples (%v)", err)
@@ -85,49 +85,45 @@ func (g *gatherer) examples() error {
 			if !slices.Contains(p.Languages, l.Code()) {
 				continue
 			}
-			d, err := book.Compose(p, book.Options{Langs: []*words.Language{l}})
-			if err != nil {
+			if err := f(s.file.Name, p, l); err != nil {
 				return err
 			}
-			g.document(tag, s.file.Name, d, abbreviations(l.Code(), p))
 		}
 	}
 	return nil
 }
 
-// manners adds what is said of every example in other manners of writing, and what editions say beside it.
-func (g *gatherer) manners() error {
-	paths, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.ovillo"))
-	if err != nil || len(paths) == 0 {
-		return fmt.Errorf("no examples (%v)", err)
-	}
-	for _, path := range paths {
-		s, p, err := compiled(path)
+// examples sets the pages of every example in every reading of its languages, each on its own.
+func (g *gatherer) examples() error {
+	return inEveryReading(func(name string, p *plan.Pattern, l *words.Language) error {
+		d, err := book.Compose(p, book.Options{Langs: []*words.Language{l}})
 		if err != nil {
 			return err
 		}
-		for _, tag := range terms.Standard().Tags() {
-			l, err := words.For(tag)
-			if err != nil {
-				return err
-			}
-			abbr := abbreviations(l.Code(), p)
-			add := func(text string) { g.add(tag, s.file.Name, without(norm.NFKC.String(ties.Replace(text)), abbr)) }
-			for _, text := range saidInAll(l.With(words.Manner{Full: true, Named: true}), p) {
-				add(text)
-			}
-			add(l.With(words.Manner{Left: true}).LeftHandedNote(p).String())
-			add(l.TesterNote(p).String())
-			add(l.LargePrintNote().String())
-			for _, f := range l.TesterQuestions(p) {
-				add(f.Head + ": " + f.Text.String())
-			}
-			for _, m := range l.MapSteps(p) {
-				add(m.Title + ": " + m.Text.String())
-			}
+		g.document(l.Tag(), name, d, abbreviations(l.Code(), p))
+		return nil
+	})
+}
+
+// manners adds what is said of every example in other manners of writing, and what editions say beside it.
+func (g *gatherer) manners() error {
+	return inEveryReading(func(name string, p *plan.Pattern, l *words.Language) error {
+		abbr := abbreviations(l.Code(), p)
+		add := func(text string) { g.add(l.Tag(), name, without(norm.NFKC.String(ties.Replace(text)), abbr)) }
+		for _, text := range saidInAll(l.With(words.Manner{Full: true, Named: true}), p) {
+			add(text)
 		}
-	}
-	return nil
+		add(l.With(words.Manner{Left: true}).LeftHandedNote(p).String())
+		add(l.TesterNote(p).String())
+		add(l.LargePrintNote().String())
+		for _, f := range l.TesterQuestions(p) {
+			add(f.Head + ": " + f.Text.String())
+		}
+		for _, m := range l.MapSteps(p) {
+			add(m.Title + ": " + m.Text.String())
+		}
+		return nil
+	})
 }
 
 // document adds all texts of a document: what is printed, what is said in its place, what describes pictures and links, what

@@ -133,7 +133,7 @@ func (s *setter) linked(sd side, text rich.Text) rich.Text {
 const (
 	contentsPages    = 8
 	contentsChapters = 5
-	contentsWhole    = 24 // lines of a list that is not split
+	contentsWhole    = 24   // lines of a list that is not split
 	contentsEms      = 6.0  // millimetres a point: wider where the type is large
 	contentsW        = 66.0 // numbers stand near enough to their titles to need no dots between
 	contentsNumberW  = 12.0
