@@ -40,8 +40,8 @@ func (s *setter) stepLink(sd side, k int) rich.Text {
 	if list[k].Step < 0 || k+1 < len(list) && list[k+1].Step == list[k].Step {
 		return nil
 	}
-	text := strings.Replace(sd.l.StepOnPage(0), "0", s.hole(), 1)
-	return rich.Text{{Text: " "}, {Text: text, Link: "#" + s.place(stepPlace(list[k].Step)) + asPage}}
+	before, after, _ := strings.Cut(sd.l.StepOnPage(0), sd.l.OnPage(0))
+	return rich.Text{{Text: " " + before}, s.onPage(sd, stepPlace(list[k].Step)), {Text: after}}
 }
 
 // stepPlace is the name of the place of a step of the finishing.

@@ -89,7 +89,11 @@ func (s *setter) finishStep(number, n int) []layout.Strip {
 			list = append(list, c)
 		}
 	}
-	strips := []layout.Strip{{Box: b}}
+	strips := divided([]layout.Strip{{Box: b}}, s.textType.Leading)
+	if len(strips) > 1 { // a step so long goes on on the next sheet, with its cautions
+		strips[len(strips)-1].Keep = len(list) > 0
+		return append(strips, s.cautions(list, body, func(sd side) float64 { return sd.x + s.hang })...)
+	}
 	strips = append(strips, s.cautions(list, body, func(sd side) float64 { return sd.x + s.hang })...)
 	if len(strips) == 1 {
 		return strips

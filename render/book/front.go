@@ -255,7 +255,7 @@ func (s *setter) openingSingle(drawn *plate) []layout.Strip {
 		if i == 0 {
 			strip.Space = factsGap
 		}
-		strips = append(strips, strip)
+		strips = append(strips, divided([]layout.Strip{strip}, s.introType.Leading)...)
 	}
 	return strips
 }

@@ -62,7 +62,23 @@ func (s *setter) prose(prose plan.Prose) []layout.Strip {
 	if n := len(strips); n > 0 {
 		strips[n-1].Keep, strips[n-1].Heading = false, false
 	}
-	return strips
+	return divided(strips, s.textType.Leading)
+}
+
+// divided lets long paragraphs go on on the next sheet, line by line.
+func divided(strips []layout.Strip, leading float64) []layout.Strip {
+	var out []layout.Strip
+	for _, strip := range strips {
+		if strip.H <= longRow*leading+0.01 {
+			out = append(out, strip)
+			continue
+		}
+		lines := layout.Lines(strip.Box, leading)
+		lines[0].Space = strip.Space
+		lines[len(lines)-1].Keep = strip.Keep
+		out = append(out, lines...)
+	}
+	return out
 }
 
 // proseBlock is a block of prose that is set.
