@@ -25,7 +25,7 @@ func longSource() string {
 	var b strings.Builder
 	b.WriteString("pattern endless_throw\n  title en \"Endless throw\" es \"Manta sin fin\"\n  by \"Estudio Marisma\"\n  kind blanket\n  terms us\nend\n\n" +
 		"sizes \"S\", \"M\", \"L\"\n  names es \"pequeña\", \"mediana\", \"grande\"\nend\n\ngauge 10 cm\n  sc 16 sts, 18 rows\n  hdc 15 sts, 12 rows\n  dc 14 sts, 8 rows\nend\nhook 5 mm\n")
-	const parts, rows = 100, 30
+	const parts, rows = 64, 30
 	for i := range parts {
 		fmt.Fprintf(&b, "\npart strip_%d\n  title en \"Strip %d\" es \"Tira %d\"\n  base hdc\n  in rows\n  chain 60 (80, 100)\n", i, i+1, i+1)
 		for k := range rows {
