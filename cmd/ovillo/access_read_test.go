@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"fmt"
 	"strings"
 
@@ -50,10 +49,7 @@ func readTagged(file []byte) (d *tagged, err error) {
 			err = fmt.Errorf("the file cannot be read: %v", r)
 		}
 	}()
-	if file, err = unpacked(file); err != nil {
-		return nil, err
-	}
-	r, err := readpdf.NewReader(bytes.NewReader(file), int64(len(file)))
+	r, err := openedFile(file)
 	if err != nil {
 		return nil, err
 	}

@@ -27,10 +27,7 @@ func readBack(file []byte) (all []parallel.Passage, err error) {
 			err = fmt.Errorf("the file cannot be read: %v", r)
 		}
 	}()
-	if file, err = unpacked(file); err != nil {
-		return nil, err
-	}
-	r, err := readpdf.NewReader(bytes.NewReader(file), int64(len(file)))
+	r, err := openedFile(file)
 	if err != nil {
 		return nil, err
 	}

@@ -9,6 +9,8 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	readpdf "github.com/ledongthuc/pdf"
 )
 
 var (
@@ -102,4 +104,13 @@ func atoi(digits []byte) int {
 		panic(err)
 	}
 	return n
+}
+
+// openedFile opens a finished file with the library, unpacked.
+func openedFile(file []byte) (*readpdf.Reader, error) {
+	file, err := unpacked(file)
+	if err != nil {
+		return nil, err
+	}
+	return readpdf.NewReader(bytes.NewReader(file), int64(len(file)))
 }

@@ -122,37 +122,3 @@ func TestSoftHyphenLaws(t *testing.T) {
 		}
 	})
 }
-
-func TestFlow(t *testing.T) {
-	lines := Break(rich.T(strings.Repeat("labor ", 60)), body, 60, 0)
-	for n := 1; n <= len(lines); n++ {
-		strips := Flow(lines[:n], body, 5, &page.Elem{Tag: "P"})
-		require.Len(t, strips, n)
-		for cut := 1; cut < n; cut++ {
-			require.Equal(t, cut < 2 || n-cut < 2, strips[cut-1].Keep, "a break after line %d of %d", cut, n)
-		}
-		require.False(t, strips[n-1].Keep)
-		whole := Set(lines[:n], body, 5, nil)
-		high := 0.0
-		for i, s := range strips {
-			g, h := s.Items[0].(page.Glyphs), whole.Items[i].(page.Glyphs)
-			require.InDelta(t, h.Base, high+g.Base, 1e-9)
-			require.Equal(t, h.X, g.X)
-			high += s.H
-		}
-		require.InDelta(t, whole.H, high, 1e-9)
-	}
-}
-
-func TestCaptioned(t *testing.T) {
-	drawing := Box{H: 40.5}
-	drawing.Add(Frame(10, 0, 20, 40.5, 0.2))
-	left := Text("Size 2 y", body, false, 0, nil)
-	right := Text("Talla 2 años", body, false, 96, nil)
-	s := Captioned(drawing, left, right)
-	require.Equal(t, 49.0-0.25, s.H, "41.25, the gap of 2.5, a line of 5, in whole modules")
-	a, b := s.Items[1].(page.Glyphs), s.Items[2].(page.Glyphs)
-	require.Equal(t, a.Base, b.Base)
-	require.InDelta(t, 41.25+2.5+body.Baseline(), a.Base, 1e-9)
-	require.Equal(t, 41.25, Captioned(drawing).H)
-}

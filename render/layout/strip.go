@@ -1,7 +1,5 @@
 package layout
 
-import "ovillo/render/page"
-
 // Strip is a piece of the flow from top to bottom, as wide as the text block. It is never split; what may be split is
 // made of several strips.
 type Strip struct {
@@ -34,35 +32,4 @@ func Loosely(strips []Strip, n int) []Strip {
 		}
 	}
 	return strips
-}
-
-// Flow makes strips of a paragraph that may go on on the next sheet, with two lines at least on either side. Its lines start at
-// x, and its text belongs to elem.
-func Flow(lines []Line, s Style, x float64, elem *page.Elem) []Strip {
-	const least = 2
-	strips := make([]Strip, len(lines))
-	for i := range lines {
-		strips[i].Box = Set(lines[i:i+1], s, x, elem)
-	}
-	return Loosely(strips, least)
-}
-
-// captionGap is the white between a drawing and its captions.
-const captionGap = 2 * Module
-
-// Captioned makes a strip of a drawing and the captions below it, which stand side by side, one for each language: they are
-// never parted.
-func Captioned(drawing Box, captions ...Box) Strip {
-	var b Box
-	b.Put(0, 0, drawing)
-	b.H = Snap(b.H)
-	var below Box
-	for _, c := range captions {
-		below.Put(0, 0, c)
-	}
-	if below.H > 0 {
-		b.Below(captionGap, below)
-	}
-	b.H = Snap(b.H)
-	return Strip{Box: b}
 }
