@@ -36,7 +36,9 @@ type Pattern struct {
 
 	Allowance int // how much yarn is added to what the pieces take, in thousandths
 	Own       []OwnStitch
-	Charts    []Chart // those that rows are worked from, in the order of the source
+	Charts    []Chart        // those that rows are worked from, in the order of the source
+	Drawn     []*StitchChart // rows that are drawn in symbols, in the order of the source
+	Schematic *Schematic     // which parts the schematic shows; nil: all
 	Parts     []*Part
 	Finish    []Finishing
 	Measures  []Measure

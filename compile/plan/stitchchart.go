@@ -1,0 +1,93 @@
+package plan
+
+import "ovillo/compile/stitch"
+
+// StitchChart is rows of a part that are drawn stitch by stitch, in symbols, because the source asks for it.
+type StitchChart struct {
+	Name  string
+	Title Text
+	Part  int // index into Parts
+	// Sizes is what is drawn in each size; nil in a size that works none of the rows.
+	Sizes []*Stitches
+	Same  bool // every size that has the rows is drawn alike
+}
+
+// Stitches are rows of a fabric, stitch by stitch, from the bottom or from the middle outwards. A place is always one of
+// Lines and one of its stitches; what lies below Lines[0] is not there.
+type Stitches struct {
+	// Lines are the rows. The first is what the lowest row drawn is worked into, so that every stitch above has its foot in
+	// a line below it: the foundation, the ring, or the row before, which is not itself a row of the chart.
+	Lines []Line
+	// Outward says that the rounds grow from a middle, Start says from what; else rows and rounds lie one above the other.
+	Outward bool
+	Start   StartKind
+	// Repeat is what all rows repeat, in places of Lines[0]; a Repeat without places is none.
+	Repeat ChartRepeat
+	// Left is how often the repeat is left out behind the places that are drawn: the row has so many more. 0: all is drawn.
+	Left int
+	// Cut says that the row goes on beyond the right or the left edge of what is drawn.
+	CutRight, CutLeft bool
+}
+
+// ChartRepeat is the stretch of Lines[0] that a row repeats, N places from the place From on, in the order of Lines[0], and
+// how often in all.
+type ChartRepeat struct{ From, N, Times int }
+
+// Line is one row of a chart. Its stitches stand in the order of making.
+type Line struct {
+	Number   int      // of the row, as printed; 0 for a line that only lies below
+	Wrong    bool     // the wrong side faces
+	Closed   bool     // it is a round
+	Joined   bool     // it is closed with a slip stitch into its first stitch
+	FromLeft bool     // it is worked from left to right, as the right side shows it
+	Stitches []Worked // what was made; behind the last place of Lines[0] stand none
+	Counts   []Count  // that print after it, of the one size; nil where its row prints none
+	Base     bool     // it lies below the rows that are drawn, to show what they are worked into
+	Tall     stitch.ID
+}
+
+// WorkedKind says what something in a line is.
+type WorkedKind uint8
+
+// What stands in a line.
+const (
+	WorkedStitch WorkedKind = iota
+	WorkedSpace             // Chains chains over nothing, with Form ch
+	WorkedSlip              // a slip stitch: it is no place of the row above
+	WorkedRing              // a ring that stitches go into
+	WorkedEnd               // the end of a row, along an edge that is picked up
+	WorkedBegin             // Chains chains at the beginning that count as no stitch: no place of the row above
+)
+
+// Worked is one thing that a row made.
+type Worked struct {
+	Kind   WorkedKind
+	Form   stitch.Form
+	Chains int // of a space, or of chains at the beginning
+	// Begin is set in the stitch that the beginning chain stands for: Chains are then the chains of that.
+	Begin bool
+	// Feet are the places it was worked into, in the order they were taken; none for chains, and for a stitch worked into
+	// a part, or a row, that is not drawn.
+	Feet  []Foot
+	Rides []stitch.Form // picots on it
+	Yarn  int           // -1: the pattern names none
+}
+
+// Foot is a place that something was worked into.
+type Foot struct {
+	Line, At int // Lines[Line].Stitches[At]
+	Into     FootInto
+	Chain    int // FootChain: which chain of the space, from 0 in the order of making
+}
+
+// FootInto says which side of a place is meant.
+type FootInto uint8
+
+// The sides of a place.
+const (
+	FootTop   FootInto = iota // a stitch or a whole space
+	FootChain                 // one chain of a space
+	FootGap                   // between it and the one made after it
+	FootBelow                 // its other side
+	FootSide                  // the side of a stitch at the end of a row
+)
