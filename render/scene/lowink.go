@@ -23,12 +23,19 @@ const (
 func (s *Scene) LowInk() *Scene {
 	m := *s
 	m.Items = nil
-	for _, it := range s.Items {
+	at := make([]int, len(s.Items)+1) // where what an item became begins
+	for i, it := range s.Items {
+		at[i] = len(m.Items)
 		if p, ok := it.(Path); ok {
 			m.Items = append(m.Items, p.lowInk()...)
 			continue
 		}
 		m.Items = append(m.Items, it)
+	}
+	at[len(s.Items)] = len(m.Items)
+	m.Groups = slices.Clone(s.Groups)
+	for i, g := range m.Groups {
+		m.Groups[i].From, m.Groups[i].To = at[g.From], at[g.To]
 	}
 	return &m
 }

@@ -163,3 +163,17 @@ func TestLittleInk(t *testing.T) {
 	require.Equal(t, s.Title, all.Title)
 	require.Equal(t, red, *s.Items[1].(Path).Fill, "the drawing itself was changed")
 }
+
+// The paths of a group stay one group, however many they become.
+func TestGroupsOfLittleInk(t *testing.T) {
+	s := &Scene{W: 50, H: 50, Items: []Item{
+		Label{Text: "1"},
+		Path{Cmds: square(0, 0, 9), Fill: &inkBlack, Stroke: &inkBlack, Width: 0.2}, // three paths
+		Label{Text: "2"},
+		Label{Text: "3"},
+	}, Groups: []Group{{"row 1", 1, 3}, {"row 2", 3, 4}}}
+	m := s.LowInk()
+	require.Equal(t, []Group{{"row 1", 1, 5}, {"row 2", 5, 6}}, m.Groups)
+	require.Equal(t, Label{Text: "2"}, m.Items[4])
+	require.Equal(t, []Group{{"row 1", 1, 3}, {"row 2", 3, 4}}, s.Groups)
+}

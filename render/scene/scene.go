@@ -10,6 +10,14 @@ type Scene struct {
 	Items []Item
 	// Title and Desc say in each language what the drawing shows, for those who do not see it.
 	Title, Desc map[string]string
+	// Groups are stretches of Items that are one thing, such as a row of a chart, in order and apart from one another; nil: none.
+	Groups []Group
+}
+
+// Group is Items[From:To] of a drawing and what they are: "row 5".
+type Group struct {
+	Name     string
+	From, To int
 }
 
 // Item is something in a drawing: a [Path] or a [Label].
