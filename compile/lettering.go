@@ -31,6 +31,8 @@ func (c *checker) drawnAs(m *plan.Measure) (drawn, half bool) {
 	switch {
 	case len(of) == 0:
 		return false, false
+	case slices.ContainsFunc(of, func(t plan.MeasuredOn) bool { return !c.pat.Schematic.Shows(t.Part) }):
+		return false, false // the source leaves the part out of the drawing
 	case slices.ContainsFunc(of, func(t plan.MeasuredOn) bool { return c.pat.Parts[t.Part].Grid != nil }):
 		return true, false
 	case len(of) == 1:

@@ -39,6 +39,10 @@
 // another and the rounds of the border around them. A motif is as large as the source says, and the schematic is drawn only
 // where it does. One with other parts besides is drawn piece by piece like any other.
 //
+// # What is shown
+//
+// The source may leave parts out of the schematic or set them in an order; see chosen.go. Nothing else of it can be steered.
+//
 // # What is not drawn
 //
 // Seams, short-row wedges, fringes and the third dimension. A piece whose shaping lies at one edge only is drawn so

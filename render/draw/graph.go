@@ -37,6 +37,7 @@ type graph struct {
 	from   [][]plan.Origin // of each part: what it grows on
 	bridge []int           // number of rows after which a part only bridges gaps; all of them where it does not
 	group  []int           // of each piece: joined pieces are of one group
+	show   *plan.Schematic // which parts are drawn; nil: all
 }
 
 // rowsOf gives the rows of a part of a pattern in a size.

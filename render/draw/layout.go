@@ -28,6 +28,11 @@ func lie(p *plan.Pattern, read rowsOf) (*layout, error) {
 	if err != nil {
 		return nil, err
 	}
+	return g.lie(), nil
+}
+
+// lie lays the pieces out.
+func (g *graph) lie() *layout {
 	l := &layout{g: g}
 	drawn := make([]bool, len(g.pieces))
 	for i := range g.pieces {
@@ -44,7 +49,7 @@ func lie(p *plan.Pattern, read rowsOf) (*layout, error) {
 		t.first(root, frame{across: vec{1, 0}, along: along})
 		l.groups = append(l.groups, gr)
 	}
-	return l, nil
+	return l
 }
 
 // root is the piece a group is laid from: the one that most branches hang on, or else the first that hangs on none.
@@ -152,20 +157,20 @@ func (t *table) limb(m limb, f frame) *patch {
 	return pt
 }
 
-// attached reports whether anything is joined at an edge.
+// attached reports whether anything that is shown is joined at an edge.
 func (g *graph) attached(e ending) bool {
 	for _, j := range g.joints {
-		if j.trunk == e {
-			return true
-		}
 		for _, b := range j.branches {
-			if b.ending == e {
+			if j.trunk == e && g.shown(b.piece) || b.ending == e && g.shown(j.trunk.piece) {
 				return true
 			}
 		}
 	}
 	return false
 }
+
+// shown reports whether a piece is drawn.
+func (g *graph) shown(piece int) bool { return g.show.Shows(g.pieces[piece].part) }
 
 // isBranch reports whether a piece hangs on another.
 func (g *graph) isBranch(i int) bool {

@@ -2,6 +2,7 @@ package draw
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -254,6 +255,7 @@ func (m *mosaic) schematic(w, h float64) *scene.Scene {
 	if !m.measured() {
 		return s
 	}
+	m = m.chosen()
 	p := &pen{}
 	margin := dimOff + letterGap
 	wide, high := m.fit(p, w-2*outlineWide, h, margin, outlineWide, margin, margin)
@@ -271,6 +273,9 @@ func (m *mosaic) schematic(w, h float64) *scene.Scene {
 			continue
 		}
 		b, on := scaled(in), me.Of[0]
+		if slices.ContainsFunc(me.Of, func(t plan.MeasuredOn) bool { return !m.p.Schematic.Shows(t.Part) }) {
+			continue
+		}
 		if len(me.Of) > 1 {
 			b = scaled(all)
 		}
@@ -288,6 +293,16 @@ func (m *mosaic) schematic(w, h float64) *scene.Scene {
 	}
 	s.Items, s.H = p.items, high
 	return s
+}
+
+// chosen is the mosaic without what the schematic is to leave out. Where the joined motifs are, one of them is left.
+func (m *mosaic) chosen() *mosaic {
+	show, c := m.p.Schematic, *m
+	c.border = slices.DeleteFunc(slices.Clone(m.border), func(r ring) bool { return !show.Shows(r.part) || !show.Shows(m.whole) })
+	if !show.Shows(m.whole) {
+		c.across, c.down = 1, 1
+	}
+	return &c
 }
 
 // flat draws a dimension line in millimetres of paper, with its two extension lines.

@@ -23,7 +23,7 @@ func Schematic(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.
 		m.words(s, langs, func(v speech) string { return v.Schematic }, func(v speech) string { return v.Flat })
 		return s, nil
 	}
-	l, err := lie(p, courses)
+	l, err := chosen(p, courses)
 	if err != nil {
 		return nil, err
 	}

@@ -138,28 +138,41 @@ func must(s *scene.Scene, err error) *scene.Scene {
 // No letter stands on another one or on a line of another dimension.
 func TestLettersKeepClear(t *testing.T) {
 	for name, p := range fixtures() {
-		for _, s := range placed(t, p) {
-			for i, d := range s.dims {
-				for k, e := range s.dims {
-					if i == k {
-						continue
+		keepClear(t, name, placed(t, p))
+	}
+}
+
+// keepClear reports letters that stand on something, and dimension lines that lie on each other.
+func keepClear(t *testing.T, name string, sheets []*sheet) {
+	t.Helper()
+	for _, s := range sheets {
+		for i, d := range s.dims {
+			for k, e := range s.dims {
+				if i == k {
+					continue
+				}
+				if i < k && d.box().overlaps(e.box()) {
+					t.Errorf("%s: %s stands on %s", name, d.letter, e.letter)
+				}
+				for _, l := range append(e.strokes(), e.ext...) {
+					if d.box().meets(l[0], l[1]) {
+						t.Errorf("%s: %s stands on the line of %s", name, d.letter, e.letter)
 					}
-					if i < k && d.box().overlaps(e.box()) {
-						t.Errorf("%s: %s stands on %s", name, d.letter, e.letter)
-					}
-					for _, l := range append(e.strokes(), e.ext...) {
-						if d.box().meets(l[0], l[1]) {
-							t.Errorf("%s: %s stands on the line of %s", name, d.letter, e.letter)
+				}
+				for _, a := range d.strokes() {
+					for _, b := range e.strokes() {
+						if closeness(a, b, 0.5) == 1 {
+							t.Errorf("%s: the line of %s lies on that of %s", name, d.letter, e.letter)
 						}
 					}
 				}
-				if n := struck(d.box(), s.board.walls); n > 0 {
-					t.Errorf("%s: %s stands on %d lines of the piece", name, d.letter, n)
-				}
-				for _, a := range s.arrows {
-					if d.box().overlaps(a.box()) {
-						t.Errorf("%s: %s stands on the arrow", name, d.letter)
-					}
+			}
+			if n := struck(d.box(), s.board.walls); n > 0 {
+				t.Errorf("%s: %s stands on %d lines of the piece", name, d.letter, n)
+			}
+			for _, a := range s.arrows {
+				if d.box().overlaps(a.box()) {
+					t.Errorf("%s: %s stands on the arrow", name, d.letter)
 				}
 			}
 		}
