@@ -48,6 +48,8 @@ render/sample:    compile/stitch compile/plan
 render/hyphen:    render/rich
 render/words:     lang/terms lang/markdown compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
+render/svg:       render/page render/scene render/font
+render/png:       render/page render/scene render/font
 render/proof:     render/page render/font
 render/draw:      compile/stitch compile/plan render/page render/scene render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw render/hyphen
@@ -63,7 +65,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/alecthomas/participle/v2", "lang", "the tree of the language is its grammar; what the statements mean is ours"},
 	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects and font subsets; moving to another is one package's work"},
 	{"github.com/yuin/goldmark", "lang/markdown", "the designer's prose is Markdown"},
-	{"golang.org/x/image", "render/font render/pdf", "reads the metrics and kerning of the faces"},
+	{"golang.org/x/image", "render/font render/pdf render/png", "reads the metrics, kerning and outlines of the faces, and fills areas of dots"},
 	{"golang.org/x/text", "lang lang/diag lang/sign render/font render/words", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},
 }

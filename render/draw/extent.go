@@ -41,3 +41,14 @@ func moved(p scene.Path, by vec) scene.Path {
 	p.Cmds = cmds
 	return p
 }
+
+// operands is how many points a step of a path has.
+func operands(op byte) int {
+	switch op {
+	case 'M', 'L':
+		return 1
+	case 'C':
+		return 3
+	}
+	return 0
+}

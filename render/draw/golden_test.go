@@ -2,19 +2,17 @@ package draw
 
 import (
 	"bytes"
-	"encoding/xml"
 	"flag"
-	"io"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
 	"ovillo/compile/plan"
-	"ovillo/render/font"
-	"ovillo/render/page"
+	"ovillo/render/png"
 	"ovillo/render/sample"
 	"ovillo/render/scene"
+	"ovillo/render/svg"
 )
 
 var (
@@ -40,15 +38,15 @@ func drawings() map[string]*scene.Scene {
 func TestGolden(t *testing.T) {
 	for name, s := range drawings() {
 		var b bytes.Buffer
-		if err := SVG(&b, s); err != nil {
+		if err := svg.Write(&b, s); err != nil {
 			t.Fatal(err)
 		}
 		if *pictures != "" {
-			var png bytes.Buffer
-			if err := writePNG(&png, s, 150); err != nil {
+			var dots bytes.Buffer
+			if err := png.Write(&dots, s, 150); err != nil {
 				t.Fatal(err)
 			}
-			if err := os.WriteFile(filepath.Join(*pictures, name+".png"), png.Bytes(), 0o644); err != nil {
+			if err := os.WriteFile(filepath.Join(*pictures, name+".png"), dots.Bytes(), 0o644); err != nil {
 				t.Fatal(err)
 			}
 		}
@@ -72,59 +70,11 @@ func TestGolden(t *testing.T) {
 func TestSameDrawingEveryTime(t *testing.T) {
 	for name, s := range drawings() {
 		var a, b bytes.Buffer
-		if SVG(&a, s) != nil || SVG(&b, drawings()[name]) != nil {
+		if svg.Write(&a, s) != nil || svg.Write(&b, drawings()[name]) != nil {
 			t.Fatal("cannot write")
 		}
 		if a.String() != b.String() {
 			t.Errorf("%s is drawn in two ways", name)
-		}
-	}
-}
-
-func TestSVGIsWellFormed(t *testing.T) {
-	p := hat()
-	p.Title["en"] = "Hat <&> \"Duna\""
-	var b bytes.Buffer
-	if err := SVG(&b, must(Schematic(p, roomW, roomH, both...))); err != nil {
-		t.Fatal(err)
-	}
-	elements := map[string]int{}
-	d := xml.NewDecoder(&b)
-	for {
-		tok, err := d.Token()
-		if err == io.EOF {
-			break
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-		if s, ok := tok.(xml.StartElement); ok {
-			elements[s.Name.Local]++
-		}
-	}
-	if elements["title"] != 2 || elements["desc"] != 2 || elements["text"] != 4 || elements["path"] < 20 {
-		t.Errorf("elements: %v", elements)
-	}
-}
-
-// broken is a writer that fails.
-type broken struct{}
-
-func (broken) Write([]byte) (int, error) { return 0, io.ErrClosedPipe }
-
-func TestSVGReportsTheWriter(t *testing.T) {
-	if err := SVG(broken{}, must(Title(hat(), titleW, titleH))); err == nil {
-		t.Error("no error")
-	}
-}
-
-// The height of capitals is that of the faces the labels are set in.
-func TestCapHeights(t *testing.T) {
-	for _, f := range []page.Face{page.Sans, page.SansBold, page.Serif, page.SerifBold} {
-		const pt = 100
-		em := pt * 25.4 / 72
-		if got := font.Of(f).CapHeight(pt) / em; got-capHeights[f] > 0.001 || capHeights[f]-got > 0.001 {
-			t.Errorf("face %d: capitals are %.3f em tall, not %.3f", f, got, capHeights[f])
 		}
 	}
 }

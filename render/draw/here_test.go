@@ -1,11 +1,10 @@
 package draw
 
 import (
-	"bytes"
 	"image"
-	"image/png"
 	"testing"
 
+	"ovillo/render/png"
 	"ovillo/render/sample"
 	"ovillo/render/scene"
 )
@@ -14,11 +13,7 @@ import (
 func dark(t *testing.T, s *scene.Scene, at vec) bool {
 	t.Helper()
 	const dpi = 254
-	var b bytes.Buffer
-	if err := writePNG(&b, s, dpi); err != nil {
-		t.Fatal(err)
-	}
-	img, err := png.Decode(&b)
+	img, err := png.Picture(s, dpi)
 	if err != nil {
 		t.Fatal(err)
 	}

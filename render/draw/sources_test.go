@@ -15,6 +15,7 @@ import (
 	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/source"
+	"ovillo/render/png"
 	"ovillo/render/scene"
 )
 
@@ -108,7 +109,7 @@ func TestEverySourceIsDrawn(t *testing.T) {
 func picture(t *testing.T, path string, s *scene.Scene) {
 	t.Helper()
 	var b bytes.Buffer
-	if err := writePNG(&b, s, 150); err != nil {
+	if err := png.Write(&b, s, 150); err != nil {
 		t.Fatal(err)
 	}
 	if err := os.WriteFile(path, b.Bytes(), 0o644); err != nil {
