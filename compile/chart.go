@@ -62,6 +62,11 @@ func (c *checker) readChart(s *lang.Statement, n *lang.Chart) *chart {
 			ch.Title = c.text(m.Text, m)
 		case *lang.Mesh:
 			c.readMesh(ch, m)
+		case *lang.DrawnRows, *lang.DrawnStitches, *lang.DrawnRepeats:
+			if !ch.bad {
+				c.say(codeDrawnGrid, m.Span(), diag.Args{"name": n.Name.Text})
+			}
+			ch.bad = true
 		case nil:
 			ch.bad = true // it could not be read
 		}

@@ -94,15 +94,24 @@ const (
 	codeLegs       diag.Code = "OV496" // something else than stitches of one kind, and skips, drawn together
 	codeDrawnWhere diag.Code = "OV495" // a decrease in a space
 
-	codeChartLine   diag.Code = "OV464" // a line of a chart that is numbered as another row
-	codeChartLegend diag.Code = "OV465" // a mark of a mesh that is neither open nor filled
-	codeChartMesh   diag.Code = "OV466" // squares of no size, or of something else than a stitch
-	codeChartNone   diag.Code = "OV467" // by chart in a row that is from none
-	codeChartStitch diag.Code = "OV468" // a stitch by chart that says more than the chart lets it
-	codeChartList   diag.Code = "OV469" // rows from a chart in which nothing is worked by it
-	codeMeshStitch  diag.Code = "OV428" // a mesh worked in another way than in its squares
-	codeChartColumn diag.Code = "OV429" // a column that the chart does not have
-	codeChartStart  diag.Code = "OV427" // a row from a chart whose first cell is the chain of the start, in another yarn
+	codeChartLine      diag.Code = "OV464" // a line of a chart that is numbered as another row
+	codeChartLegend    diag.Code = "OV465" // a mark of a mesh that is neither open nor filled
+	codeChartMesh      diag.Code = "OV466" // squares of no size, or of something else than a stitch
+	codeChartNone      diag.Code = "OV467" // by chart in a row that is from none
+	codeChartStitch    diag.Code = "OV468" // a stitch by chart that says more than the chart lets it
+	codeChartList      diag.Code = "OV469" // rows from a chart in which nothing is worked by it
+	codeMeshStitch     diag.Code = "OV428" // a mesh worked in another way than in its squares
+	codeDrawnLines     diag.Code = "OV422" // a chart of a part with a legend, a mesh or rows of marks, or cut in two ways
+	codeDrawnRows      diag.Code = "OV423" // rows to be drawn that the part does not have
+	codeDrawnBeyond    diag.Code = "OV424" // stitches to be drawn beyond the row
+	codeDrawnRepeats   diag.Code = "OV426" // repeats to be drawn of rows that do not repeat so often
+	codeDrawnMany      diag.Code = "OV449" // more stitches than a chart may have
+	codeDrawnGrid      diag.Code = "OV488" // rows to be drawn in a chart that is of no part
+	codeSchematicTwice diag.Code = "OV497" // a second line for the schematic
+	codeSchematicPart  diag.Code = "OV498" // a part that it names twice
+	codeSchematicNone  diag.Code = "OV499" // a schematic without any part
+	codeChartColumn    diag.Code = "OV429" // a column that the chart does not have
+	codeChartStart     diag.Code = "OV427" // a row from a chart whose first cell is the chain of the start, in another yarn
 
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works

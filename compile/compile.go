@@ -53,6 +53,8 @@ func (c *checker) check() {
 	if c.z > 0 && len(blocks[*lang.Part](c.file.Body)) == 0 {
 		c.say(codeNoParts, c.start(), nil)
 	}
+	c.drawCharts()
+	c.schematic()
 	c.spentMarkers()
 	c.openings()
 	c.sameTitles()
@@ -94,6 +96,8 @@ type checker struct {
 	groups         map[string]*lang.Group
 	own            map[stitch.ID]plan.OwnStitch
 	charts         map[string]*chart
+	drawn          []*drawnChart
+	keeps          map[string]bool     // the parts whose rows are kept to be drawn
 	turned         map[*lang.List]bool // rows of mirrored parts, an odd number of times mirrored
 	patterns       map[string]*stitchPattern
 	yarnAt         map[string]int
@@ -141,7 +145,7 @@ func newChecker(f *lang.File) *checker {
 	return &checker{
 		file: f, pat: &plan.Pattern{Source: []byte(f.Source.Text)},
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
-		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, turned: map[*lang.List]bool{},
+		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, keeps: map[string]bool{}, turned: map[*lang.List]bool{},
 		patterns: map[string]*stitchPattern{}, weighed: map[*stitchPattern]*weighed{}, fitAt: map[string]source.Span{},
 		yarnAt: map[string]int{}, gauge: map[stitch.ID][]*gaugeOf{}, begins: map[stitch.ID]begin{},
 		takenOf: map[string][]lengthTaken{}, blind: map[stitch.ID]bool{},

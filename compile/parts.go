@@ -69,6 +69,7 @@ type partState struct {
 	walks     map[string]source.Span // runs that are worked along bit by bit, and where that is said
 	roles     map[string]plan.Role   // names that the form of the start sets
 	area      yarnArea               // of one piece
+	kept      [][]keptRow            // rows that may be drawn, per size
 	last      []lastRow              // of a motif that is to be joined to others, per size
 }
 
@@ -108,7 +109,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
 		textures: map[*stitchPattern]*inPattern{}, over: map[*stitchPattern][]int{},
-		basis: make([][]basis, c.z), leans: map[lean][]int{},
+		basis: make([][]basis, c.z), kept: make([][]keptRow, c.z), leans: map[lean][]int{},
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, riding: map[*plan.Row][]int{}, removed: map[*plan.Row][]int{}, roles: map[string]plan.Role{}, walks: map[string]source.Span{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}

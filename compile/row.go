@@ -383,6 +383,12 @@ func (w *working) size(z int) {
 		if p.plan.Motifs != nil {
 			p.last[z] = lastRow{w, p.fab[z].Copy()}
 		}
+		keeps, first := p.c.keeps[p.plan.Name], fabric.ID(len(p.c.fabrics[z].Elems))
+		var open []fabric.ID
+		before := 0
+		if keeps {
+			open, before = p.fab[z].Open()
+		}
 		res, f := p.fab[z].Work(row)
 		if f != nil {
 			p.c.gather(f, z, p)
@@ -393,6 +399,9 @@ func (w *working) size(z int) {
 			return
 		}
 		p.number[z]++
+		if keeps {
+			w.keep(z, open, before, first, row, res)
+		}
 		if i == 0 {
 			w.first[z], w.from[z] = res, p.number[z]
 		}

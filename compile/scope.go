@@ -191,7 +191,11 @@ func (c *checker) declarations() {
 				c.groups[n.Name.Text] = n
 			}
 		case *lang.Chart:
-			if c.declare(n.Name) {
+			switch {
+			case !c.declare(n.Name):
+			case n.Of != nil:
+				c.readDrawn(s, n)
+			default:
 				c.charts[n.Name.Text] = c.readChart(s, n)
 			}
 		case *lang.Prose:

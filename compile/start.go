@@ -107,6 +107,10 @@ func (p *partState) foundation(n *lang.Foundation, mask []bool) {
 			return fl
 		}
 		p.number[z]++ // a chainless foundation is row 1
+		if p.c.keeps[p.plan.Name] {
+			end := fabric.ID(len(p.c.fabrics[z].Elems))
+			p.kept[z] = append(p.kept[z], keptRow{number: 1, from: end - fabric.ID(st.N[z]), to: end, closed: n.Join, joined: n.Join})
+		}
 		w, h, _ := p.c.stitchSize(f.ID, p.manner(p.style))
 		fact := plan.RowFact{Number: 1, Stitches: st.N[z], Closed: n.Join, Yarn: p.yarn, Tall: f.ID,
 			Width: micro(w * float64(st.N[z])), Height: micro(h), ByForm: map[stitch.Form]int{f: st.N[z]}, ByYarn: map[int]int{p.yarn: st.N[z]}}

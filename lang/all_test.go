@@ -13,7 +13,7 @@ import (
 var (
 	allStatements = []StatementNode{&Pattern{}, &Title{}, &By{}, &Photo{}, &Edition{}, &Level{}, &Terms{}, &Languages{}, &Kind{}, &Prose{},
 		&Sizes{}, &SizeNames{}, &Age{}, &Fit{}, &Body{}, &CheckSum{}, &SampleMeasure{}, &Meant{}, &Shown{}, &Gauge{}, &GaugeLine{}, &Hook{}, &Notion{}, &Yarn{}, &YarnName{}, &Weight{}, &Fibre{},
-		&Ball{}, &Swatch{}, &Allowance{}, &Sample{}, &SampleWeight{}, &Let{}, &Group{}, &Stitch{}, &Takes{}, &Abbr{}, &Chart{}, &Legend{}, &Mesh{}, &Part{}, &Call{}, &Base{}, &Begin{},
+		&Ball{}, &Swatch{}, &Allowance{}, &Sample{}, &SampleWeight{}, &Let{}, &Group{}, &Stitch{}, &Takes{}, &Abbr{}, &Chart{}, &DrawnRows{}, &DrawnStitches{}, &DrawnRepeats{}, &Schematic{}, &Legend{}, &Mesh{}, &Part{}, &Call{}, &Base{}, &Begin{},
 		&Style{}, &FirstSide{}, &Make{}, &Chain{}, &Foundation{}, &Ring{}, &Start{}, &From{}, &CountOff{}, &Have{}, &RoundsBegin{},
 		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{},
 		&Elastic{}, &Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},

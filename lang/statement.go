@@ -49,6 +49,7 @@ var forms = map[Block]map[string]*form{
 		"stitch":         formOf[Stitch](InStitch, `stitch pebble`),
 		"stitch pattern": formOf[StitchPattern](InPatternOf, `stitch pattern fans`),
 		"chart":          formOf[Chart](InChart, `chart wave`),
+		"schematic":      formOf[Schematic]("", `schematic body, sleeve`),
 		"part":           formOf[Part](InPart, `part body`),
 		"motifs":         formOf[Motifs](InMotifs, `motifs throw of square`),
 		"call":           callForm,
@@ -126,9 +127,15 @@ var forms = map[Block]map[string]*form{
 		"may":      formOf[MayEnd]("", `may end after 1, 4`),
 	},
 	InChart: {
-		"title":  titleForm,
-		"mesh":   formOf[Mesh]("", `mesh dc and 2`),
-		"legend": formOf[Legend]("", `legend "." sand, "x" kelp`),
+		"title":    titleForm,
+		"mesh":     formOf[Mesh]("", `mesh dc and 2`),
+		"legend":   formOf[Legend]("", `legend "." sand, "x" kelp`),
+		"row":      drawnRowsForm(`row 3`),
+		"rows":     drawnRowsForm(`rows 1 to 6`),
+		"round":    drawnRowsForm(`round 3`),
+		"rounds":   drawnRowsForm(`rounds 1 to 6`),
+		"stitches": formOf[DrawnStitches]("", `stitches 1 to 13`),
+		"repeats":  formOf[DrawnRepeats]("", `repeats 2`),
 	},
 	InPart:   partForms,
 	InMotifs: motifForms,
@@ -231,6 +238,9 @@ var (
 	patternRowForm  = formOf[PatternRow]("", `row 1: dc in each`)
 	endForm         = formOf[EndClaims]("", `end = 40`)
 )
+
+// drawnRowsForm is the rows that a chart draws.
+func drawnRowsForm(right string) *form { return formOf[DrawnRows]("", right) }
 
 // rowForm is a row; the right form goes with how the line begins.
 func rowForm(right string) *form { return &form{read: readRow, right: right} }

@@ -502,12 +502,53 @@ type MayEnd struct {
 	Rows []*Cnt `parser:"'may' 'end' 'after' @@ ( ',' @@ )*"`
 }
 
-// Chart opens a grid of rows, drawn as the right side looks, with row 1 at the bottom.
+// Chart opens a grid of rows, drawn as the right side looks, with row 1 at the bottom; or a drawing of rows of a part, stitch
+// by stitch, in symbols.
 //
 //	chart wave … end
+//	chart fans of body … end
 type Chart struct {
 	At
 	Name *Name `parser:"'chart' @@"`
+	Of   *Name `parser:"( 'of' @@ )?"`
+}
+
+// DrawnRows says which rows of the part are drawn in symbols: by their numbers, or by their names.
+//
+//	rows 1 to 6
+//	row fans
+type DrawnRows struct {
+	At
+	Word string `parser:"@( 'row' | 'rows' | 'round' | 'rounds' )"`
+	From *Cnt   `parser:"@@"`
+	To   *Cnt   `parser:"( 'to' @@ )?"`
+}
+
+// DrawnStitches says which stitches of the lowest row are drawn with all that stands on them, counted from the right.
+//
+//	stitches 1 to 13
+type DrawnStitches struct {
+	At
+	From *Cnt `parser:"'stitches' @@"`
+	To   *Cnt `parser:"'to' @@"`
+}
+
+// DrawnRepeats says how often the repeat of the rows is drawn; what stands before and behind it is drawn as well.
+//
+//	repeats 2
+type DrawnRepeats struct {
+	At
+	N *Cnt `parser:"'repeats' @@"`
+}
+
+// Schematic says which parts the schematic shows, in this order, or which it leaves out.
+//
+//	schematic body, sleeve
+//	schematic without pocket
+type Schematic struct {
+	At
+	Without bool    `parser:"'schematic' @'without'?"`
+	Parts   []*Name `parser:"@@ ( ',' @@ )*"`
 }
 
 // Mesh makes the chart one of filet: each cell is a square, a stitch and so many places behind it.
@@ -1536,6 +1577,10 @@ func (*Stitch) statement()        {}
 func (*Takes) statement()         {}
 func (*Abbr) statement()          {}
 func (*Chart) statement()         {}
+func (*DrawnRows) statement()     {}
+func (*DrawnStitches) statement() {}
+func (*DrawnRepeats) statement()  {}
+func (*Schematic) statement()     {}
 func (*Legend) statement()        {}
 func (*Mesh) statement()          {}
 func (*Part) statement()          {}

@@ -70,6 +70,7 @@ type Fabric struct {
 	Limit int // most elements allowed; 0: no limit
 
 	rides map[ID][]stitch.Form // the picots on an element
+	legs  map[ID][]Place       // of an element that draws more than two places together: all of them
 	rows  int32
 	steps int // instructions carried out
 	forms []stitch.Form
@@ -105,6 +106,32 @@ func (f *Fabric) intern(form stitch.Form) FormID {
 	}
 	f.forms = append(f.forms, form)
 	return FormID(len(f.forms) - 1)
+}
+
+// standsOn keeps the places of an element that draws more than two together: the element itself has room for the first and the
+// last.
+func (f *Fabric) standsOn(id ID, legs []Place) {
+	if len(legs) <= 2 {
+		return
+	}
+	if f.legs == nil {
+		f.legs = map[ID][]Place{}
+	}
+	f.legs[id] = legs
+}
+
+// Feet are the places that an element was worked into, in the order they were taken; none for chains.
+func (f *Fabric) Feet(id ID) []Place {
+	switch el := &f.Elems[id]; {
+	case f.legs[id] != nil:
+		return f.legs[id]
+	case el.Into.ID < 0:
+		return nil
+	case el.Into != el.Into2:
+		return []Place{el.Into, el.Into2}
+	default:
+		return []Place{el.Into}
+	}
 }
 
 // RidesOn are the picots on an element.

@@ -143,10 +143,15 @@ func (r *row) draw(op *Op) (int, *Fault) {
 }
 
 func (r *row) drawOne(op *Op) *Fault {
-	first, last, f := r.feet(op)
+	legs, f := r.feet(op)
 	if f != nil {
 		return f
 	}
+	first, last := nowhere, nowhere
+	if len(legs) > 0 {
+		first, last = legs[0], legs[len(legs)-1]
+	}
+	r.f.standsOn(ID(len(r.f.Elems)), legs)
 	r.from = len(r.made)
 	if f := r.makeAll(op, Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
 		return f
@@ -156,18 +161,14 @@ func (r *row) drawOne(op *Op) *Fault {
 	return nil
 }
 
-// feet takes the places that are drawn together, and returns the first and the last of them. A marker between them has no
-// place of its own any more.
-func (r *row) feet(op *Op) (first, last Place, f *Fault) {
+// feet takes the places that are drawn together. A marker between them has no place of its own any more.
+func (r *row) feet(op *Op) ([]Place, *Fault) {
+	var legs []Place
 	if op.Body != nil {
-		var legs []Place
 		r.legs, r.drawing = &legs, true
 		f := r.list(op.Body)
 		r.legs, r.drawing = nil, false
-		if f != nil || len(legs) == 0 {
-			return first, last, f
-		}
-		return legs[0], legs[len(legs)-1], nil
+		return legs, f
 	}
 	takes := op.Target.Takes
 	if takes == 0 {
@@ -183,19 +184,27 @@ func (r *row) feet(op *Op) (first, last Place, f *Fault) {
 			if f.Kind == TooFew {
 				f.Need, f.Have = op.Form.Together, j
 			}
-			return first, last, f
+			return nil, f
 		}
-		if j == 0 {
-			first = p
-		}
-		last = p
+		legs = append(legs, p)
 	}
 	r.drawing = false
-	return first, last, nil
+	return legs, nil
 }
 
-// repeat carries out its body N times, or until the bound is met exactly.
+// repeat carries out its body N times, or until the bound is met exactly, and notes an outermost repeat.
 func (r *row) repeat(op *Op) (int, *Fault) {
+	from := r.c
+	r.deep++
+	n, f := r.passes(op)
+	r.deep--
+	if took := r.c - from; f == nil && r.deep == 0 && n > 1 && took > 0 && took%n == 0 {
+		r.res.Repeats = append(r.res.Repeats, Repeated{from, took / n, n})
+	}
+	return n, f
+}
+
+func (r *row) passes(op *Op) (int, *Fault) {
 	if op.N != nil {
 		n := r.num(op.N, 0)
 		for i := 0; i < n; i++ {
@@ -286,6 +295,9 @@ func (r *row) slide(op *Op) (int, *Fault) {
 		return 0, f
 	}
 	n := stop - r.c
+	for _, id := range r.places[r.c:stop] {
+		r.res.Slid = append(r.res.Slid, Slid{len(r.made), id})
+	}
 	r.move(n, passed)
 	return n, nil
 }

@@ -403,6 +403,16 @@ func (p *Part) Hole(name string) bool { return p.labels[name] != nil && p.labels
 // Edge returns the places of the live edge.
 func (p *Part) Edge() []ID { return p.edge.p }
 
+// Open returns all places that a row could go into, those left before the live edge and beyond it included, in the order of a
+// row along it, and how many of them lie before the edge.
+func (p *Part) Open() (places []ID, before int) {
+	places = append(slices.Clone(p.edge.pre), p.edge.p...)
+	if !p.edge.loop {
+		places = append(places, p.edge.post...)
+	}
+	return places, len(p.edge.pre)
+}
+
 // Closed reports whether the live edge is a round.
 func (p *Part) Closed() bool { return p.edge.closed }
 

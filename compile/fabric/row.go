@@ -21,8 +21,19 @@ type Result struct {
 	Places                       int // of the edge that was worked along
 	Turned                       bool
 	LastYarn                     int
-	Touched                      []string // the markers that the row itself placed, moved or took away
+	Slid                         []Slid     // places passed with slip stitches that only carry the yarn on
+	Repeats                      []Repeated // the outermost repeats of the row
+	Touched                      []string   // the markers that the row itself placed, moved or took away
 }
+
+// Slid is a place passed with a slip stitch, before so many elements were made.
+type Slid struct {
+	Before int
+	ID     ID
+}
+
+// Repeated is a repeat that was carried out N times over Width places of the edge each, the first of them at From.
+type Repeated struct{ From, Width, N int }
 
 type status uint8
 
@@ -59,6 +70,7 @@ type row struct {
 	drawing bool
 	turned  bool
 	un, pre int // unworked places taken
+	deep    int // how many repeats are open
 	joins   []ID
 	yarn    int
 	res     Result

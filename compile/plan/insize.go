@@ -23,6 +23,7 @@ func (p *Pattern) In(z int) *Pattern {
 	q.Body = some(p.Body, s.body)
 	q.Yarns = s.keptYarns(p)
 	q.Charts = s.keptCharts(p)
+	q.Drawn = some(p.Drawn, s.drawn)
 	q.Sample = s.sample(p.Sample)
 	q.Photo = s.photo(p.Photo)
 	q.Parts = each(p.Parts, s.part)
@@ -157,6 +158,23 @@ func (s *sized) keptCharts(p *Pattern) []Chart {
 		out = append(out, c)
 	}
 	return out
+}
+
+// drawn is a chart of stitches of the size, with its yarns as the size has them.
+func (s *sized) drawn(c *StitchChart) (*StitchChart, bool) {
+	of := c.Sizes[s.z]
+	if of == nil {
+		return nil, false
+	}
+	one := *of
+	one.Lines = each(of.Lines, func(l Line) Line {
+		l.Stitches = each(l.Stitches, func(w Worked) Worked { w.Yarn = s.yarn(w.Yarn); return w })
+		l.Counts = each(l.Counts, func(c Count) Count { c.Yarn = s.yarn(c.Yarn); return c }) // of one size as they are
+		return l
+	})
+	out := *c
+	out.Sizes = []*Stitches{&one}
+	return &out, true
 }
 
 func (s *sized) prose(t Prose) Prose {

@@ -1,6 +1,10 @@
 package plan
 
-import "ovillo/compile/stitch"
+import (
+	"slices"
+
+	"ovillo/compile/stitch"
+)
 
 // StitchChart is rows of a part that are drawn stitch by stitch, in symbols, because the source asks for it.
 type StitchChart struct {
@@ -16,7 +20,9 @@ type StitchChart struct {
 // Lines and one of its stitches; what lies below Lines[0] is not there.
 type Stitches struct {
 	// Lines are the rows. The first is what the lowest row drawn is worked into, so that every stitch above has its foot in
-	// a line below it: the foundation, the ring, or the row before, which is not itself a row of the chart.
+	// a line below it: the foundation, the ring, or the row before, which is not itself a row of the chart. Of a chain that is
+	// worked along both sides its chains stand there, and behind them once more those that are met again from below, each with
+	// a FootBelow in its chain; nothing else in it has feet.
 	Lines []Line
 	// Outward says that the rounds grow from a middle, Start says from what; else rows and rounds lie one above the other.
 	Outward bool
@@ -91,3 +97,15 @@ const (
 	FootBelow                 // its other side
 	FootSide                  // the side of a stitch at the end of a row
 )
+
+// Like reports whether two sizes are drawn alike: the same rows with the same stitches in the same places.
+func (s *Stitches) Like(o *Stitches) bool {
+	return s.Outward == o.Outward && s.Start == o.Start && s.CutLeft == o.CutLeft && s.CutRight == o.CutRight && s.Repeat == o.Repeat &&
+		slices.EqualFunc(s.Lines, o.Lines, func(a, b Line) bool {
+			return a.Number == b.Number && a.Wrong == b.Wrong && a.Closed == b.Closed && a.Joined == b.Joined && a.FromLeft == b.FromLeft && a.Base == b.Base &&
+				slices.EqualFunc(a.Stitches, b.Stitches, func(a, b Worked) bool {
+					return a.Kind == b.Kind && a.Form == b.Form && a.Chains == b.Chains && a.Begin == b.Begin && a.Yarn == b.Yarn &&
+						slices.Equal(a.Feet, b.Feet) && slices.Equal(a.Rides, b.Rides)
+				})
+		})
+}

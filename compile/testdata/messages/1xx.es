@@ -56,7 +56,7 @@ error[OV112]: «round» no puede ir fuera de todo bloque
   --> example.ovillo:12:1
  12 | round: sc in each
     | ^^^^^ esta línea va en otro lugar
-    = ayuda: va dentro de un bloque de su clase: part o stitch pattern … end
+    = ayuda: va dentro de un bloque de su clase: chart, part o stitch pattern … end
 
 example.ovillo: 1 error
 

@@ -603,6 +603,87 @@ error[OV427]: las 3 cadenas que se saltan cuentan como el primer dc y son de san
 
 example.ovillo: 1 error
 
+# OV422
+error[OV422]: un gráfico de las hileras de strip dice qué hileras se dibujan y cuánto de ellas
+  --> example.ovillo:17:1
+ 17 | chart rows_drawn of strip
+    | ^^^^^^^^^^^^^^^^^^^^^^^^^ dice otra cosa
+    = ayuda: decir o bien stitches o bien repeats
+
+example.ovillo: 1 error
+
+# OV423
+error[OV423]: strip no tiene la hilera 3 que se quiere dibujar: tiene 9
+  --> example.ovillo:18:3
+ 18 |   rows 1 to 9
+    |   ^^^^^^^^^^^ no están todas
+    = ayuda: dibujar hileras que la pieza tenga
+
+example.ovillo: 1 error
+
+# OV424
+error[OV424]: la hilera más baja que se dibuja se teje en 12
+  --> example.ovillo:18:3
+ 18 |   stitches 3 to 40
+    |   ^^^^^^^^^^^^^^^^ van más allá
+    = ayuda: contar desde la derecha, desde 1 hasta ese número
+
+example.ovillo: 1 error
+
+# OV426
+error[OV426]: las hileras tienen 8 repeticiones iguales, no 2
+  --> example.ovillo:18:3
+ 18 |   repeats 8
+    |   ^^^^^^^^^ no se pueden dibujar
+    = ayuda: dibujar las repeticiones que hay, o decir qué puntos: stitches 1 to 13
+
+example.ovillo: 1 error
+
+# OV449
+error[OV449]: el gráfico tendría 45590 puntos; como mucho pueden ser 40000
+  --> example.ovillo:17:1
+ 17 | chart all_of_it of strip
+    | ^^^^^^^^^^^^^^^^^^^^^^^^ es demasiado grande para leerlo
+    = ayuda: dibujar menos hileras, o menos de cada una: repeats 2, stitches 1 to 40
+
+example.ovillo: 1 error
+
+# OV488
+error[OV488]: wave es una cuadrícula de signos y no dibuja hileras de una pieza
+  --> example.ovillo:19:3
+ 19 |   rows 1 to 2
+    |   ^^^^^^^^^^^ es de un gráfico de una pieza
+    = ayuda: empezar un gráfico aparte: chart wave_stitches of body
+
+example.ovillo: 1 error
+
+# OV497
+error[OV497]: ya se dijo qué muestra el esquema
+  --> example.ovillo:21:1
+ 21 | schematic strip
+    | ^^^^^^^^^^^^^^^ otra línea para lo mismo
+    = ayuda: nombrar todas las piezas en una línea: schematic body, sleeve
+
+example.ovillo: 1 error
+
+# OV498
+error[OV498]: strip está dos veces en la línea
+  --> example.ovillo:20:18
+ 20 | schematic strip, strip
+    |                  ^^^^^ la segunda vez
+    = ayuda: nombrarla una vez
+
+example.ovillo: 1 error
+
+# OV499
+error[OV499]: al esquema no le queda nada que mostrar
+  --> example.ovillo:20:1
+ 20 | schematic without strip
+    | ^^^^^^^^^^^^^^^^^^^^^^^ deja fuera todas las piezas
+    = ayuda: dejar fuera menos piezas
+
+example.ovillo: 1 error
+
 # OV470
 error[OV470]: lo que se reparte necesita puntos sencillos alrededor, uno en cada lugar
   --> example.ovillo:15:22
