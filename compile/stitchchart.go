@@ -139,7 +139,7 @@ func (c *checker) drawChart(d *drawnChart, p *partState) *plan.StitchChart {
 	case beyond.any():
 		c.report(diag.Diagnostic{Code: codeDrawnBeyond, Span: d.stitches.Span(), Sizes: beyond.sizes(), Args: diag.Args{"have": beyond.per(beyond.have)}})
 	case uneven.any():
-		c.report(diag.Diagnostic{Code: codeDrawnRepeats, Span: d.repeats.Span(), Sizes: uneven.sizes(), Args: diag.Args{"have": uneven.per(uneven.have), "n": uneven.per(uneven.need)}})
+		c.report(diag.Diagnostic{Code: codeDrawnRepeats, Span: d.repeats.Span(), Sizes: uneven.sizes(), Args: diag.Args{"want": uneven.per(uneven.need), "have": uneven.per(uneven.have)}})
 	default:
 		out.Same = sameStitches(out.Sizes)
 		return out
@@ -184,7 +184,7 @@ func (c *checker) drawnRows(d *drawnChart, p *partState) (from, to plan.Nums) {
 		}
 		if bad.any() {
 			c.report(diag.Diagnostic{Code: codeDrawnRows, Span: d.rows.Span(), Sizes: bad.sizes(), Args: diag.Args{
-				"part": p.plan.Name, "have": bad.per(bad.have), "need": bad.per(bad.need)}})
+				"part": p.plan.Name, "want": bad.per(bad.need), "have": bad.per(bad.have)}})
 			return nil, nil
 		}
 	}

@@ -613,7 +613,7 @@ error[OV422]: un gráfico de las hileras de strip dice qué hileras se dibujan y
 example.ovillo: 1 error
 
 # OV423
-error[OV423]: strip no tiene la hilera 3 que se quiere dibujar: tiene 9
+error[OV423]: strip no tiene la hilera 9 que se quiere dibujar; la última es la 3
   --> example.ovillo:18:3
  18 |   rows 1 to 9
     |   ^^^^^^^^^^^ no están todas
@@ -622,7 +622,7 @@ error[OV423]: strip no tiene la hilera 3 que se quiere dibujar: tiene 9
 example.ovillo: 1 error
 
 # OV424
-error[OV424]: la hilera más baja que se dibuja se teje en 12
+error[OV424]: lugares en los que se teje la hilera más baja que se dibuja: 12
   --> example.ovillo:18:3
  18 |   stitches 3 to 40
     |   ^^^^^^^^^^^^^^^^ van más allá
@@ -631,7 +631,7 @@ error[OV424]: la hilera más baja que se dibuja se teje en 12
 example.ovillo: 1 error
 
 # OV426
-error[OV426]: las hileras tienen 8 repeticiones iguales, no 2
+error[OV426]: las hileras tienen 2 repeticiones iguales, no 8
   --> example.ovillo:18:3
  18 |   repeats 8
     |   ^^^^^^^^^ no se pueden dibujar
