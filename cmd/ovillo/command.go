@@ -20,7 +20,7 @@ type command struct {
 
 // commands in the order of the help. A function, since help itself prints them.
 func commands() []*command {
-	return []*command{&checkCommand, &buildCommand, &countsCommand, &reportCommand, &fmtCommand, &explainCommand, &versionCommand, &helpCommand}
+	return []*command{&checkCommand, &buildCommand, &drawCommand, &countsCommand, &reportCommand, &fmtCommand, &explainCommand, &versionCommand, &helpCommand}
 }
 
 func commandNamed(name string) *command {

@@ -151,13 +151,21 @@ func (e edition) only(p *plan.Pattern) (*plan.Pattern, bool) {
 	if e.size == "" {
 		return p, true
 	}
-	for i, z := range p.Sizes {
-		is := func(name string) bool { return strings.EqualFold(squeezed(name), squeezed(e.size)) }
-		if is(z.Name) || slices.ContainsFunc(slices.Collect(maps.Values(z.Names)), is) {
-			return p.In(i), true
-		}
+	if i, ok := sizeNamed(p, e.size); ok {
+		return p.In(i), true
 	}
 	return nil, false
+}
+
+// sizeNamed finds a size by its name in any of the pattern's languages.
+func sizeNamed(p *plan.Pattern, size string) (int, bool) {
+	is := func(name string) bool { return strings.EqualFold(squeezed(name), squeezed(size)) }
+	for i, z := range p.Sizes {
+		if is(z.Name) || slices.ContainsFunc(slices.Collect(maps.Values(z.Names)), is) {
+			return i, true
+		}
+	}
+	return 0, false
 }
 
 // squeezed drops the spaces of a name: nobody knows which of them do not break.

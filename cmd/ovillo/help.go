@@ -59,7 +59,7 @@ func (c *call) overview(b *strings.Builder) {
 	b.WriteString(msgAbout.in(c.lang) + "\n\n")
 	for _, k := range commands() {
 		left := strings.TrimSpace("ovillo " + k.name + " " + k.args.in(c.lang))
-		fmt.Fprintf(b, "    %s%s\n", pad(left, 28), k.line.in(c.lang))
+		fmt.Fprintf(b, "    %s%s\n", pad(left, 30), k.line.in(c.lang))
 	}
 	b.WriteString("\n" + msgExitCodes.in(c.lang) + "\n")
 }

@@ -125,6 +125,10 @@ func reason(err error, path string) said {
 		return whyNotPlain.with()
 	case errors.Is(err, errNotPages):
 		return whyNotPages.with()
+	case errors.Is(err, errNotSVG):
+		return whyNotPicture.with("kind", "SVG")
+	case errors.Is(err, errNotPNG):
+		return whyNotPicture.with("kind", "PNG")
 	case errors.Is(err, errFolder), errors.Is(err, syscall.EISDIR):
 		return whyFolder.with()
 	case errors.Is(err, syscall.ENOTDIR):

@@ -74,6 +74,30 @@ var (
 		"{path}, line {line}: a name in this line would be read as a word of the language in {lang}; give the thing another name first",
 		"{path}, línea {line}: un nombre de esta línea se leería como palabra del lenguaje en {lang}; dar antes otro nombre"}
 
+	// Drawings.
+	msgNoDrawings   = text{"{path} has nothing to draw in {size}", "{path} no tiene nada que dibujar en {size}"}
+	msgNoDrawing    = text{"{path} has no drawing {name}; it has: {has}", "{path} no tiene el dibujo {name}; tiene: {has}"}
+	msgNotInSize    = text{"{path}: there is nothing to draw for {name} in {size}", "{path}: en {size} no hay nada que dibujar para {name}"}
+	msgWhichDrawing = text{
+		"{path} is one file: say which drawing goes into it, or name a folder for all of them; {source} has: {has}",
+		"{path} es un solo archivo: decir qué dibujo va en él, o dar una carpeta para todos; {source} tiene: {has}"}
+	msgPictureKind    = text{"{path} must end in .svg or .png, or be a folder", "{path} debe acabar en .svg o .png, o ser una carpeta"}
+	msgDrawingOutside = text{"the standard input has no name: give the drawings a place with -o", "la entrada estándar no tiene nombre: dar un lugar a los dibujos con -o"}
+	msgOneOnOutput    = text{"only one sheet of SVG goes to the standard output; {name} has {n}", "por la salida estándar solo sale una hoja SVG; {name} tiene {n}"}
+	msgNumberRange    = text{"{flag} is a number from {least} to {most}; not {value}", "{flag} es un número de {least} a {most}; {value} no"}
+	msgDrawn          = text{"{path}: {what}, {wide} × {high} mm", "{path}: {what}, {wide} × {high} mm"}
+	msgListed         = text{"{what}, {wide} × {high} mm", "{what}, {wide} × {high} mm"}
+	msgListedSheets   = text{"{what}, {n} sheets", "{what}, {n} hojas"}
+	msgTooSmall       = text{
+		"{path}: on the screen of a phone its smallest letters are {n} pixels high; drawn with --width 85 it is narrower",
+		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} píxeles; con --width 85 sale más estrecho"}
+	msgTooSmallStill = text{
+		"{path}: on the screen of a phone its smallest letters are {n} pixels high; enlarge it there, or print it",
+		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} píxeles; ampliarlo allí, o imprimirlo"}
+	whyTooManyDots = text{
+		"it would have more than {most} million dots; --dpi {dpi} would do",
+		"tendría más de {most} millones de puntos; con --dpi {dpi} cabe"}
+
 	// Reading and writing.
 	msgCannotRead  = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}
 	msgCannotWrite = text{"cannot write {path}: {why}", "no se puede escribir {path}: {why}"}
@@ -87,6 +111,7 @@ var (
 	whyNotPlain    = text{"it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"}
 	whyTooLarge    = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
 	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
+	whyNotPicture  = text{"the file there is no {kind} and is kept", "el archivo que hay allí no es un {kind} y se conserva"}
 	whyNoSign      = text{
 		"the type has no sign {sign} ({number}), as in: {text}",
 		"la tipografía no tiene el signo {sign} ({number}), como en: {text}"}

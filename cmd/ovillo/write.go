@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -14,6 +15,8 @@ var (
 	errNotPlain = errors.New("not an ordinary file")
 	errFolder   = errors.New("a folder")
 	errNotPages = errors.New("not a PDF")
+	errNotSVG   = errors.New("not an SVG")
+	errNotPNG   = errors.New("not a PNG")
 )
 
 // replaceFile puts data into a file, whole or not at all: it writes a new file in the same folder and renames it, so
@@ -88,6 +91,22 @@ func syncFolder(folder string) {
 
 // refusePages reports why pages must not be written to a path: what stands there is not a PDF, so it was hardly meant.
 func refusePages(path string) error {
+	return refuse(path, errNotPages, func(head []byte) bool { return bytes.HasPrefix(head, []byte("%PDF-")) })
+}
+
+// refusePicture reports why a picture must not be written to a path, as for pages.
+func refusePicture(path string) error {
+	if isPNG(path) {
+		return refuse(path, errNotPNG, func(head []byte) bool { return bytes.HasPrefix(head, []byte("\x89PNG\r\n\x1a\n")) })
+	}
+	return refuse(path, errNotSVG, func(head []byte) bool {
+		text := bytes.TrimLeft(bytes.TrimPrefix(head, []byte("\ufeff")), " \t\r\n")
+		return bytes.HasPrefix(text, []byte("<svg")) || bytes.HasPrefix(text, []byte("<?xml")) && bytes.Contains(text, []byte("<svg"))
+	})
+}
+
+// refuse reports that the file at a path does not begin as it should. An empty one may be written over.
+func refuse(path string, wrong error, begins func(head []byte) bool) error {
 	if info, err := os.Lstat(path); err != nil || !info.Mode().IsRegular() {
 		return nil // the writing says what is wrong; opening a pipe would wait for ever
 	}
@@ -96,10 +115,10 @@ func refusePages(path string) error {
 		return nil // what cannot be read is for the writing to judge
 	}
 	defer f.Close()
-	head := make([]byte, 5)
-	n, err := f.Read(head)
-	if n == 0 || err != nil || bytes.Equal(head[:n], []byte("%PDF-")) {
+	head := make([]byte, 2048)
+	n, err := io.ReadFull(f, head)
+	if n == 0 || err != nil && !errors.Is(err, io.ErrUnexpectedEOF) || begins(head[:n]) {
 		return nil
 	}
-	return errNotPages
+	return wrong
 }

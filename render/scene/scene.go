@@ -54,3 +54,14 @@ const (
 
 func (Path) item()  {}
 func (Label) item() {}
+
+// SmallestLetter is the height of the smallest type in a drawing, in millimetres; 0 where there are no letters.
+func (s *Scene) SmallestLetter() float64 {
+	least := 0.0
+	for _, it := range s.Items {
+		if l, ok := it.(Label); ok && (least == 0 || l.Height < least) {
+			least = l.Height
+		}
+	}
+	return least
+}
