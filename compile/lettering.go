@@ -21,7 +21,7 @@ func (c *checker) lettering() {
 }
 
 // drawnAs says whether the drawing has a line for a measure, and whether that shows half of it: what goes around is laid flat,
-// and of two pieces of one width, such as a front and a back, one is measured. A sum of heights is a line where its parts
+// so does what is folded round the wearer, and of two pieces of one width, such as a front and a back, one is measured. A sum of heights is a line where its parts
 // hang together, and any sum is where motifs are drawn with their border.
 func (c *checker) drawnAs(m *plan.Measure) (drawn, half bool) {
 	of := m.Of
@@ -36,7 +36,7 @@ func (c *checker) drawnAs(m *plan.Measure) (drawn, half bool) {
 	case slices.ContainsFunc(of, func(t plan.MeasuredOn) bool { return c.pat.Parts[t.Part].Grid != nil }):
 		return true, false
 	case len(of) == 1:
-		return true, of[0].Kind == plan.Around
+		return true, of[0].Kind == plan.Around || of[0].Kind == plan.Width && c.pat.Folded(of[0].Part)
 	case is(plan.Height):
 		return c.hangTogether(of), false
 	case is(plan.Width) && len(of) == 2:

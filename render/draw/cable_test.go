@@ -21,7 +21,7 @@ func TestCableDoesNotLean(t *testing.T) {
 		"at the end":       append([]plan.Instr{plain}, cable...),
 		"in brackets":      {{Op: plan.Repeat, N: n(2), Body: cable, Marker: -1, Yarn: -1}, plain},
 	} {
-		list, taken := changes(row, 0)
+		list, taken := changes(row, 0, 0)
 		want := 14.0
 		if name == "in brackets" {
 			want = 18
@@ -34,12 +34,12 @@ func TestCableDoesNotLean(t *testing.T) {
 				t.Errorf("%s: %+v", name, c)
 			}
 		}
-		if at := shift(&plan.Row{Work: row}, course{stitch: 1}, 0); at != 0 {
-			t.Errorf("%s: the row leans by %v", name, at)
+		if left, right := ends(&plan.Row{Work: row}, course{stitch: 1}, 0, 0); left != 0 || right != 0 {
+			t.Errorf("%s: the row changes by %v and %v at its ends", name, left, right)
 		}
 	}
 	// What stays skipped still narrows the row at that end.
-	if at := shift(&plan.Row{Work: []plan.Instr{skip, plain}}, course{stitch: 1}, 0); at >= 0 {
-		t.Errorf("two stitches passed over at the beginning move the middle by %v", at)
+	if left, right := ends(&plan.Row{Work: []plan.Instr{skip, plain}}, course{stitch: 1}, 0, 0); left != 0 || right >= 0 {
+		t.Errorf("two stitches passed over at the beginning change the ends by %v and %v", left, right)
 	}
 }

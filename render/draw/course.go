@@ -22,6 +22,7 @@ type course struct {
 	yarn    int
 	texture plan.Texture
 	waves   int  // valleys of a ripple, 0 if the row is straight
+	folded  bool // it lies folded round the wearer: open in the middle of the front, and drawn half as wide as it is
 	passed  bool // it left places aside
 	places  int  // of its edge: stitches and spaces
 	exact   bool // its width must be drawn as it is, since something is measured or joined here

@@ -107,6 +107,8 @@ func (l *layout) shape(pt *patch, w speech) string {
 		return fmt.Sprintf(w.OnEdge, name)
 	case first.start < 0.25*widest || end < 0.25*widest:
 		return fmt.Sprintf(w.Dome, name, w.cm(widest), w.cm(tall))
+	case pt.pc.folded:
+		return fmt.Sprintf(w.Sheet, name, w.cm(2*first.start), w.cm(2*end), w.cm(tall))
 	case pt.pc.closed:
 		return fmt.Sprintf(w.Tube, name, w.cm(first.start), w.cm(end), w.cm(tall))
 	}

@@ -21,7 +21,16 @@
 //     of the body and that of the sleeve at the underarm are true; the angle of the sleeve is the one at which the line
 //     over the shoulder is true as well, within limits that the eye sets.
 //
-// Two tubes on one edge are legs. Their inner and outer edges are true. Where bridging stitches make them together wider
+// A flat piece with sleeves on what it left aside is a cardigan: it lies closed, as a pullover does, with its opening in the
+// middle of the front.
+//
+// Where short rows turn before the end and come back, a flat piece is a wedge: each row stands on what is below it between its
+// own two ends, so both side edges are as tall as the rows that reach them. Places that are left for good make a step.
+//
+// A band along the ends of rows lies on the side it is worked along, as wide everywhere as its rows are high. The bands of two
+// fronts lie on each other.
+//
+// Two tubes on one edge are legs. So are a part that goes on and a tube beside it, where each takes half of the edge. Their inner and outer edges are true. Where bridging stitches make them together wider
 // than the body they are turned out until they fit, within limits again, and what is still too much goes to the outer
 // side over the first rows. More than two are fingers.
 //
@@ -45,6 +54,6 @@
 //
 // # What is not drawn
 //
-// Seams, short-row wedges, fringes and the third dimension. A piece whose shaping lies at one edge only is drawn so
+// Seams, fringes and the third dimension. A piece whose shaping lies at one edge only is drawn so
 // where its rows say at which edge they shape; otherwise the change is shared by both edges.
 package draw

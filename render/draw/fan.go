@@ -32,6 +32,10 @@ func (t *table) fan(pt *patch, j *joint, f frame) {
 		}
 	}
 	switch {
+	case middle != nil && pt.pc.closed && divided(*middle, sides):
+		m := *middle
+		m.side = -sides[0].side
+		t.legs(pt, []limb{m, sides[0]}, f)
 	case middle != nil && len(sides) > 0 && pt.pc.closed:
 		t.yoke(pt, *middle, sides, f)
 	case middle != nil:
@@ -45,6 +49,15 @@ func (t *table) fan(pt *patch, j *joint, f frame) {
 	t.hangAll(pt, flats, f)
 }
 
+// divided reports whether a part that goes on and a tube beside it are two legs: each takes about half of the edge.
+func divided(middle limb, sides []limb) bool {
+	if !middle.rest || len(sides) != 1 || !middle.pc.closed || middle.wide <= 0 {
+		return false
+	}
+	ratio := sides[0].wide / middle.wide
+	return ratio > 0.75 && ratio < 1.33
+}
+
 // limbs finds where each branch lies across the edge, from left to right.
 func (t *table) limbs(pt *patch, j *joint, f frame) []limb {
 	limbs := make([]limb, len(j.branches))
@@ -52,7 +65,7 @@ func (t *table) limbs(pt *patch, j *joint, f frame) []limb {
 	if f.along.y > 0 {
 		sign = -1
 	}
-	if j.wrong {
+	if j.wrong != pt.pc.folded { // what is folded begins in the middle of the front, on the other side of its wearer
 		sign = -sign
 	}
 	for i, b := range j.branches {

@@ -51,6 +51,9 @@ func connect(p *plan.Pattern, read rowsOf) (*graph, error) {
 		if err != nil {
 			return nil, err
 		}
+		if p.Folded(i) {
+			fold(rows)
+		}
 		g.rows[i], g.bridge[i], g.from[i] = rows, len(rows), origins(p, i)
 	}
 	g.mark()
@@ -73,6 +76,13 @@ func connect(p *plan.Pattern, read rowsOf) (*graph, error) {
 		}
 	}
 	return g, nil
+}
+
+// fold lays rows round the wearer, as those of a cardigan lie when it is closed.
+func fold(rows []course) {
+	for k := range rows {
+		rows[k].flat, rows[k].closed, rows[k].folded = rows[k].flat/2, true, true
+	}
 }
 
 // grows reports whether a part that starts so grows on others. One with a start of its own may meet them later, when
@@ -221,16 +231,9 @@ func (g *graph) link(trunk ending, b branch) bool {
 	return true
 }
 
-// shownWrong reports whether the row that works along an edge is worked from the wrong side. That is the next row of the
-// part, or the one it would have: the side changes in turned work only.
+// shownWrong reports whether the places of an edge are numbered as the wrong side shows them: they are numbered as they were
+// made, and so by the side that the last row shows.
 func (g *graph) shownWrong(e ending) bool {
 	rows := g.pieces[e.piece].rows
-	if e.edge == startEdge || len(rows) < 2 {
-		return false
-	}
-	last := len(rows) - 1
-	if rows[last].wrong != rows[last-1].wrong {
-		return !rows[last].wrong
-	}
-	return rows[last].wrong
+	return e.edge == endEdge && rows[len(rows)-1].wrong
 }

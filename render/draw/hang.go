@@ -1,6 +1,10 @@
 package draw
 
-import "ovillo/compile/plan"
+import (
+	"math"
+
+	"ovillo/compile/plan"
+)
 
 // footing is what a part stands on at one edge of another piece.
 type footing struct {
@@ -29,11 +33,36 @@ func (g *graph) hang(part int) {
 	b := branch{ending: own, around: g.encloses(own.piece, main.piece)}
 	b.at, b.share = spread(main.runs)
 	b.both = facing(main.runs)
+	g.begins(own.piece, main.ending, b)
 	if g.p.Parts[part].Make != 2 || b.around || !g.pieces[main.piece].closed || !g.pieces[own.piece].closed {
 		g.link(main.ending, b)
 		return
 	}
 	g.twice(main, b)
+}
+
+// begins lets a flat piece on a run of a flat edge begin as wide as that run is: its first row may be shaped already.
+func (g *graph) begins(own int, on ending, b branch) {
+	pc, trunk := g.pieces[own], g.pieces[on.piece]
+	if pc.closed || trunk.closed || b.around || b.share <= 0 {
+		return
+	}
+	width := trunk.start
+	if on.edge == endEdge {
+		width = trunk.rows[len(trunk.rows)-1].flat
+	}
+	if width *= b.share; math.Abs(width-pc.start) < 0.12*width {
+		pc.start, pc.shaped = width, true
+		leans(g.p.Parts[pc.part], g.piecesOf(pc.part), g.size)
+	}
+}
+
+func (g *graph) piecesOf(part int) []*piece {
+	var all []*piece
+	for _, i := range g.of[part] {
+		all = append(all, g.pieces[i])
+	}
+	return all
 }
 
 // twice hangs a part that is made two times. Its runs may be those of both, or of the first alone.

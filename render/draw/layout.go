@@ -1,6 +1,10 @@
 package draw
 
-import "ovillo/compile/plan"
+import (
+	"slices"
+
+	"ovillo/compile/plan"
+)
 
 // layout is the pattern on the table: the patches of each group, the group hanging from (0, 0).
 type layout struct {
@@ -34,9 +38,19 @@ func lie(p *plan.Pattern, read rowsOf) (*layout, error) {
 // lie lays the pieces out.
 func (g *graph) lie() *layout {
 	l := &layout{g: g}
+	bands := g.sideBands()
 	drawn := make([]bool, len(g.pieces))
-	for i := range g.pieces {
-		if drawn[i] {
+	late := false
+	for i := range len(g.pieces) * 2 {
+		if i == len(g.pieces) {
+			// Bands along sides come when everything else lies on the table. One whose side is not there is drawn by itself.
+			for _, b := range bands {
+				drawn[b.piece] = l.join(b)
+			}
+			late = true
+		}
+		i %= len(g.pieces)
+		if drawn[i] || !late && isBand(bands, i) {
 			continue
 		}
 		root := g.root(g.group[i], drawn)
@@ -49,7 +63,17 @@ func (g *graph) lie() *layout {
 		t.first(root, frame{across: vec{1, 0}, along: along})
 		l.groups = append(l.groups, gr)
 	}
+	slices.SortStableFunc(l.groups, func(a, b *group) int { return a.first() - b.first() })
 	return l
+}
+
+// first is the number of the first piece of a group.
+func (gr *group) first() int {
+	least := gr.patches[0].index
+	for _, pt := range gr.patches {
+		least = min(least, pt.index)
+	}
+	return least
 }
 
 // root is the piece a group is laid from: the one that most branches hang on, or else the first that hangs on none.
@@ -83,7 +107,8 @@ type table struct {
 	gr    *group
 	drawn []bool
 	seen  map[*joint]bool
-	side  int // of the branch that is being laid
+	side  int   // of the branch that is being laid
+	hold  *hold // what keeps the pieces of a leg off the other one; nil if nothing does
 }
 
 // first lays the root: its rows run along the frame, and what hangs on its start goes the other way.
@@ -109,7 +134,11 @@ func (t *table) patch(i, from int, f frame) *patch {
 		pt.lines = rings(f.o, pc)
 		return pt
 	}
-	pt.strip(f, pc.outwards(from))
+	s := pc.outwards(from)
+	if t.hold != nil {
+		t.hold.on(&s, f.along.y < 0 == pt.outward)
+	}
+	pt.strip(f, s)
 	return pt
 }
 

@@ -1,6 +1,10 @@
 package draw
 
-import "ovillo/compile/plan"
+import (
+	"math"
+
+	"ovillo/compile/plan"
+)
 
 // leans works out how far a flat piece leans: for its start and every row, how far its middle lies to the reader's right
 // of the middle of its start, when it grows upwards. What a row changes near its beginning or end it changes at that edge;
@@ -13,22 +17,33 @@ func leans(part *plan.Part, pieces []*piece, size int) {
 			continue
 		}
 		pc.lean = make([]float64, 1, len(pc.rows)+1)
+		pc.steps = make([][2]bool, len(pc.rows))
 		first := at
 		for k, r := range pc.rows {
-			if k+pc.first > 0 {
-				at += shift(steps[r.number], r, size)
+			if k+pc.first > 0 || pc.shaped {
+				below := 0.0
+				if k > 0 {
+					below = float64(pc.rows[k-1].places)
+				}
+				left, right := ends(steps[r.number], r, below, size)
+				at += (right - left) / 2 * r.stitch
+				pc.steps[k] = [2]bool{math.Abs(left) >= stepped, math.Abs(right) >= stepped}
 			}
 			pc.lean = append(pc.lean, at-first)
 		}
 	}
 }
 
-// shift is how far one row moves the middle to the reader's right. What a ripple does at its ends makes half a wave there.
-func shift(row *plan.Row, r course, size int) float64 {
+// stepped is how many stitches at once make a step in an edge; fewer make a slope.
+const stepped = 3
+
+// ends are how many stitches more a row on so many places makes than it takes at the reader's left and right, when it grows
+// upwards. What a ripple does at its ends makes half a wave there.
+func ends(row *plan.Row, r course, below float64, size int) (left, right float64) {
 	if row == nil || r.waves > 0 {
-		return 0
+		return 0, 0
 	}
-	list, taken := changes(row.Work, size)
+	list, taken := changes(row.Work, size, below)
 	begin, end := 0.0, 0.0
 	for _, c := range list {
 		if taken <= 0 || c.net == 0 {
@@ -43,9 +58,8 @@ func shift(row *plan.Row, r course, size int) float64 {
 		}
 	}
 	// A row on the right side begins at the reader's right.
-	moved := (begin - end) / 2 * r.stitch
 	if r.wrong {
-		return -moved
+		return begin, end
 	}
-	return moved
+	return end, begin
 }

@@ -31,17 +31,30 @@ func (t *table) legs(pt *patch, limbs []limb, f frame) {
 		g := f.swung(side*(half+gap)/2, drop/2, side*angle)
 		outer := t.side
 		t.side = m.side
+		before := t.hold
+		t.hold = &hold{chord: chord, slope: 0.8 * math.Tan(angle), side: side}
 		child := t.patch(m.piece, m.edge, g)
 		child.mirrored = m.mirrored
-		s := m.pc.outwards(m.edge)
-		s.narrow(chord, 0.8*math.Tan(angle))
-		s.outwards(chord, side, g.along.y < 0)
 		child.forks[0] = true
-		child.strip(g, s)
 		t.beyond(child, 1-m.edge, g.moved(0, m.pc.tall()))
-		t.side = outer
+		t.hold, t.side = before, outer
 	}
 	pt.fork(gap, drop, f)
+}
+
+// hold keeps the pieces of a leg within a width that grows with the distance from the crotch, and puts what is wider to the
+// outer side.
+type hold struct {
+	chord, slope, side float64
+	deep               float64 // how far down the leg the next piece begins
+}
+
+// on holds a shape, and the next one from where this one ends.
+func (h *hold) on(s *shape, up bool) {
+	d := s.depths()
+	s.narrow(h.chord+h.slope*h.deep, h.slope)
+	s.outwards(h.chord, h.side, up)
+	h.deep += d[len(d)-1]
 }
 
 // narrow holds the near rows within a width that grows with the distance, so that two legs do not run into one another.

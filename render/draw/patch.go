@@ -82,12 +82,16 @@ type patch struct {
 	rings   bool
 	// beyondEdge is the outline so far outside of rings that go round another piece; nil for others.
 	beyondEdge func(more float64) curve
-	side       int     // -1 and +1 for a branch on that side, 0 else
-	drop       float64 // how far the middle of its bent edge lies beyond the ends of that edge (a crotch)
-	yoke       [2]bool // its near or far edge runs from sleeve to underarm to underarm to sleeve
-	forks      [2]bool // its near or far edge is bent to meet several pieces
-	seams      []curve // lines of increases on it
-	tips       [2]*tip // its rounded ends: near and far, nil if straight
+	side       int       // -1 and +1 for a branch on that side, 0 else
+	band       bool      // it lies along the sides of others
+	over       bool      // it lies on top of others
+	drop       float64   // how far the middle of its bent edge lies beyond the ends of that edge (a crotch)
+	yoke       [2]bool   // its near or far edge runs from sleeve to underarm to underarm to sleeve
+	forks      [2]bool   // its near or far edge is bent to meet several pieces
+	seams      []curve   // lines of increases on it
+	tips       [2]*tip   // its rounded ends: near and far, nil if straight
+	steps      [][2]bool // of each row, counted outwards, whether its left and right edge steps in or out at once; nil: none does
+	inner      [][2]bool // of each line, whether its left and right end lie inside the piece, where a short row turned; nil: none does
 }
 
 // near and far are the edges of the piece next to what it hangs on and away from it.
@@ -143,10 +147,37 @@ func (pt *patch) sides() (left, right []vec) {
 			left = append(left, t.outline(-1, all-d[k-1], all-d[k])...)
 			right = append(right, t.outline(1, all-d[k-1], all-d[k])...)
 		}
-		c := pt.outwardLine(k)
-		left, right = append(left, c.first()), append(right, c.last())
+		if k > 0 && pt.steps != nil {
+			near, far := pt.outwardLine(k-1), pt.outwardLine(k)
+			if pt.steps[k-1][0] {
+				left = append(left, pt.step(near.first(), far.first()))
+			}
+			if pt.steps[k-1][1] {
+				right = append(right, pt.step(near.last(), far.last()))
+			}
+		}
+		c, inner := pt.outwardLine(k), [2]bool{}
+		if pt.inner != nil {
+			inner = pt.inner[pt.turn(k)]
+		}
+		if !inner[0] {
+			left = append(left, c.first())
+		}
+		if !inner[1] {
+			right = append(right, c.last())
+		}
 	}
 	return slim(left, 0.01), slim(right, 0.01)
+}
+
+// step is the corner where the edge steps in or out from one line to the next, counted outwards: it is as high as the row that
+// makes the step begins, and as far out as that row ends.
+func (pt *patch) step(near, far vec) vec {
+	before, after := near, far
+	if !pt.outward {
+		before, after = far, near
+	}
+	return after.add(pt.f.along.times(before.sub(after).dot(pt.f.along)))
 }
 
 // outline is the closed outline of the patch.

@@ -11,11 +11,15 @@ type piece struct {
 	rows   []course
 	start  float64 // width laid flat where the rows begin: 0 for a ring
 	closed bool
+	shaped bool // its first row is shaped against what it stands on
+	folded bool // it is worked flat but lies folded round the wearer, open at the front
 	point  bool // the rows begin in one place
 	oval   bool // the rows begin on both sides of a chain
 	goesOn bool // it is the rest of a part after a dividing row
 	corner int  // corners of a motif, 0 if it is round
 	lean   []float64
+	steps  [][2]bool // of each row, whether it begins or ends at a step of the left and right edge; nil in rounds
+	wedge  *wedge    // where short rows make its edges of different heights; else nil
 }
 
 // edge numbers of a piece.
@@ -94,6 +98,7 @@ func cut(p *plan.Pattern, part int, rows []course, cuts []int) []*piece {
 		pieces[i].rows[len(pieces[i].rows)-1].exact = true
 	}
 	leans(p.Parts[part], pieces, p.Shown)
+	wedges(p.Parts[part], pieces, p.Shown)
 	return pieces
 }
 
@@ -106,6 +111,7 @@ func whole(part, first int, rows []course) *piece {
 		}
 	}
 	pc.closed = closed*2 >= pc.tall()
+	pc.folded = rows[0].folded
 	return pc
 }
 
@@ -170,14 +176,13 @@ func (r run) known() bool {
 	return inSize(r.Of, r.size) > 0
 }
 
-// length is how many places it has. Whether places are counted from 0 or from 1, and with or without the last, makes no
-// difference that could be seen.
+// length is how many places it has.
 func (r run) length() int {
 	if !r.known() {
 		return 0
 	}
 	from, to := inSize(r.From, r.size), inSize(r.To, r.size)
-	return max(to-from, from-to, 1)
+	return max(to-from, from-to) + 1
 }
 
 // share is its part of the edge it lies on, and at is its middle on that edge, both from 0 to 1.
@@ -192,5 +197,5 @@ func (r run) at() float64 {
 	if !r.known() {
 		return 0.5
 	}
-	return clamp(float64(inSize(r.From, r.size)+inSize(r.To, r.size))/(2*float64(inSize(r.Of, r.size))), 0, 1)
+	return clamp(float64(inSize(r.From, r.size)+inSize(r.To, r.size)-1)/(2*float64(inSize(r.Of, r.size))), 0, 1)
 }

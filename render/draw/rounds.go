@@ -235,7 +235,7 @@ func (p *pen) edges(g *graph, pt *patch, width float64) {
 	p.round(straight(left...), width)
 	p.round(straight(right...), width)
 	for edge := range 2 {
-		if edge == startEdge && pt.pc.goesOn || edge == endEdge && g.goesOn(pt) {
+		if (edge == startEdge && pt.pc.goesOn || edge == endEdge && g.goesOn(pt)) && pt.drop == 0 {
 			continue
 		}
 		c := pt.lines[0]

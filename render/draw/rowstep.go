@@ -1,6 +1,9 @@
 package draw
 
-import "ovillo/compile/plan"
+import (
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+)
 
 // rowSteps finds the printed row of every row number of a part in a size.
 func rowSteps(part *plan.Part, size int) map[int]*plan.Row {
@@ -57,21 +60,45 @@ func passLength(b *plan.Block, size int) int {
 // takes.
 type change struct {
 	from, to, net float64
-	valleys       int // spots where places are passed over or drawn together
+	valleys       int  // spots where places are passed over or drawn together
+	leaves        bool // it leaves places for later
 }
 
-// changes walks through the instructions of a row. taken is how many places it takes in all.
-func changes(work []plan.Instr, size int) (list []change, taken float64) {
+// changes walks through the instructions of a row that has so many places below it, 0 if they are not known. taken is how
+// many places it takes in all. In rows that are worked over and over an instruction may only say where it ends: what is left of
+// the places is its share.
+func changes(work []plan.Instr, size int, below float64) (list []change, taken float64) {
+	sum, open := 0.0, 0.0
+	for i, in := range work {
+		if !crossedLater(work, i) {
+			takes, _, _ := effect(in, size)
+			sum += takes
+		}
+		if unsaid(in) {
+			open++
+		}
+	}
 	at := 0.0
 	for i, in := range work {
 		if crossedLater(work, i) {
 			continue
 		}
 		takes, makes, valleys := effect(in, size)
-		list = append(list, change{at, at + takes, makes - takes, valleys})
+		if unsaid(in) && below > sum {
+			takes, makes = (below-sum)/open, (below-sum)/open
+		}
+		if i == 0 && len(work) > 1 && in.Op == plan.Work && in.Form.ID == stitch.Slip {
+			makes = 0 // slip stitches at the beginning only carry the yarn on
+		}
+		list = append(list, change{at, at + takes, makes - takes, valleys, in.Op == plan.LeaveRest})
 		at += takes
 	}
 	return list, at
+}
+
+// unsaid reports whether an instruction works one stitch in each place up to where it ends, without saying how many that are.
+func unsaid(in plan.Instr) bool {
+	return in.Op == plan.Work && len(in.N) == 0 && (in.Reach == plan.ToEnd || in.Reach == plan.ToMark || in.Reach == plan.ToLast)
 }
 
 // effect is what an instruction takes and makes, in all its repeats, and how many valleys that gives.

@@ -168,7 +168,13 @@ func (s *sheet) piece(p *pen) {
 		}
 	}
 	for _, pt := range s.gr.patches {
+		if pt.over {
+			p.area(white, curve{pts: pt.outline()})
+		}
 		p.edges(s.g, pt, outlineWide)
+		if pt.pc.folded && !pt.band {
+			p.line(pt.opening(), outlineWide)
+		}
 		for _, c := range pt.seams {
 			p.line(c, ribWide, 1.6, 1)
 		}

@@ -51,15 +51,16 @@ func (l *layout) stand(rows int, scale, w float64, boxes []box, room func(*group
 	y := 0.0
 	for from := 0; from < len(l.groups); from += per {
 		row := l.groups[from:min(from+per, len(l.groups))]
-		wide, high := 0.0, 0.0
+		wide, high, bottom := 0.0, 0.0, 0.0
 		for i, gr := range row {
 			m, b := room(gr), boxes[from+i]
 			if i > 0 {
 				wide += m.gap
 			}
 			wide += m.left + b.width()*scale + m.right
-			high = max(high, m.top+b.height()*scale+m.bottom)
+			high, bottom = max(high, m.top+b.height()*scale), max(bottom, m.bottom)
 		}
+		high += bottom
 		if from > 0 {
 			y += room(row[0]).gap
 		}
@@ -74,7 +75,7 @@ func (l *layout) stand(rows int, scale, w float64, boxes []box, room func(*group
 		for i, gr := range row {
 			m, b := room(gr), boxes[from+i]
 			x += m.left
-			s.at[from+i] = vec{x - b.min.x*scale, y + high - m.bottom - b.max.y*scale}
+			s.at[from+i] = vec{x - b.min.x*scale, y + high - bottom - b.max.y*scale}
 			x += b.width()*scale + m.right + m.gap
 		}
 		y += high

@@ -1,11 +1,14 @@
 package draw
 
+import "slices"
+
 // shape is what a strip is made from: its rows counted outwards from what it hangs on.
 type shape struct {
 	widths []float64 // flat, one more than rows
 	lean   []float64 // of the middle of each line, to the right when it grows upwards; nil if the strip is straight
 	high   []float64
-	exact  []bool // the width must stay
+	step   [][2]bool // of each row, whether the left and the right edge steps there, when it grows upwards; nil: none does
+	exact  []bool    // the width must stay
 	stitch []float64
 }
 
@@ -20,6 +23,12 @@ func (pc *piece) outwards(from int) shape {
 	s.stitch[0] = pc.rows[0].stitch
 	if pc.lean != nil {
 		s.lean = append([]float64(nil), pc.lean...)
+	}
+	s.step = slices.Clone(pc.steps)
+	for k, at := range s.step {
+		if at[0] || at[1] {
+			s.exact[k], s.exact[k+1] = true, true
+		}
 	}
 	if from == endEdge {
 		s = s.reversed()
@@ -106,7 +115,18 @@ func (s shape) edges(up bool) (left, right []float64) {
 
 // strip lays a shape down along a frame.
 func (pt *patch) strip(f frame, s shape) {
-	left, right := s.edges(f.along.y < 0)
+	if pt.pc.wedge != nil {
+		pt.pc.wedge.lay(pt, f)
+		return
+	}
+	up := f.along.y < 0 == pt.outward
+	left, right := s.edges(up)
+	pt.steps = slices.Clone(s.step)
+	for k := range pt.steps {
+		if !up {
+			pt.steps[k][0], pt.steps[k][1] = pt.steps[k][1], pt.steps[k][0]
+		}
+	}
 	d := s.depths()
 	lines := make([]curve, len(d))
 	for k := range lines {
@@ -137,8 +157,9 @@ func (s shape) reversed() shape {
 	r := shape{
 		widths: append([]float64(nil), s.widths...), high: append([]float64(nil), s.high...),
 		exact: append([]bool(nil), s.exact...), stitch: append([]float64(nil), s.stitch...),
-		lean: append([]float64(nil), s.lean...),
+		lean: append([]float64(nil), s.lean...), step: slices.Clone(s.step),
 	}
+	flip(r.step)
 	flip(r.lean)
 	flip(r.widths)
 	flip(r.high)

@@ -50,7 +50,14 @@ func Title(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.Scen
 			pen.rounds(pt, marks)
 		}
 		for _, pt := range gr.patches {
+			if pt.over {
+				pen.area(white, curve{pts: pt.outline()})
+				pen.rounds(pt, marks)
+			}
 			pen.edges(l.g, pt, titleOutline)
+			if pt.pc.folded && !pt.band {
+				pen.line(pt.opening(), titleOutline)
+			}
 			if pt.pc.goesOn {
 				pen.line(pt.lines[0], titleRound)
 			}

@@ -1,0 +1,40 @@
+package plan
+
+// Folded reports whether a part that is worked flat lies folded round the wearer, as a cardigan in one piece does: two tubes or
+// more, its sleeves, grow on places that it left aside. A flat part along the whole of such an edge, as a neckband, is folded
+// with it. Laid flat, both are half as wide as they were worked.
+func (p *Pattern) Folded(part int) bool {
+	if part < 0 || part >= len(p.Parts) || p.Parts[part].Style != Rows {
+		return false
+	}
+	tubes := 0
+	for _, other := range p.Parts {
+		if other.Style == Rows {
+			continue
+		}
+		for _, o := range other.From {
+			if o.Part == part && o.Kind == RefSkipped {
+				tubes++
+				break
+			}
+		}
+	}
+	if tubes > 1 {
+		return true
+	}
+	from := p.Parts[part].From
+	return len(from) == 1 && from[0].Part < part && from[0].whole() && p.Folded(from[0].Part)
+}
+
+// whole reports whether a run is an edge from end to end.
+func (o Origin) whole() bool {
+	if o.Kind != RefEdge && o.Kind != RefFoundation && o.Kind != RefRow {
+		return false
+	}
+	for i, of := range o.Of {
+		if of != Absent && (o.From[i] != 1 || o.To[i] != of) {
+			return false
+		}
+	}
+	return len(o.Of) > 0
+}
