@@ -46,12 +46,13 @@ render/scene:     render/page
 render/font:      render/page
 render/sample:    compile/stitch compile/plan
 render/hyphen:    render/rich
+render/chart:     compile/stitch compile/plan render/page
 render/words:     lang/terms lang/markdown compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
 render/svg:       render/page render/scene render/font
 render/png:       render/page render/scene render/font
 render/proof:     render/page render/font
-render/draw:      compile/stitch compile/plan render/page render/scene render/font render/words
+render/draw:      compile/stitch compile/plan render/chart render/page render/scene render/font render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw render/hyphen
 render/parallel:  compile/plan render/page render/words render/font
 render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel

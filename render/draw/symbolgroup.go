@@ -20,111 +20,130 @@ const (
 	ringAway   = 2.8 // of the chains of a picot from its middle, for three of them
 )
 
-// group draws a group: stems that share foot and head for a cluster, a bobble and a puff, with an oval on their head for a
+// group draws a group for a key: stems that share foot and head for a cluster, a bobble and a puff, with an oval on their head for a
 // popcorn; a fan for a shell; two stems with a chain between them for a V stitch; a ring of chains for a picot.
 func (p *pen) group(f stitch.Form, k stitch.Kind) {
 	tall := tallOf(f, k)
-	head, foot := vec{0, -tall}, vec{}
+	g := stance{head: vec{0, -tall}, feet: []vec{{}}, up: vec{0, -1}}
 	switch f.Group {
 	case stitch.Picot:
-		p.picot(f.Of)
+		p.picot(f.Of, vec{}, g.up, 1)
 		return
 	case stitch.CrossFront, stitch.CrossBack:
 		for i := range f.Of {
 			at := crossPitch * (float64(i) - float64(f.Of-1)/2)
 			to := crossPitch * (float64((i+f.Of/2)%f.Of) - float64(f.Of-1)/2)
-			gap := 0.0
+			g := stance{head: vec{to, -tall}, feet: []vec{{at, 0}}, up: vec{0, -1}, narrow: true, room: crossPitch}
 			if back := f.Group == stitch.CrossBack; back == (i < f.Of/2) {
-				gap = crossGap // what lies behind is broken where it is crossed
+				g.broken = []float64{0.5} // what lies behind is broken where it is crossed
 			}
-			p.crossing(k, vec{to, -tall}, vec{at, 0}, gap)
+			p.crossed(f, k, g)
 		}
 		return
 	case stitch.Shell:
 		for i := range f.Of {
-			p.leaning(k, fanPitch*(float64(i)-float64(f.Of-1)/2), tall)
+			p.leaning(f, k, fanPitch*(float64(i)-float64(f.Of-1)/2), tall)
 		}
 	case stitch.Vee:
-		p.leaning(k, -veeSpread/2, tall)
-		p.leaning(k, veeSpread/2, tall)
-		p.round(ellipse(vec{0, -tall}, chainWide/2*0.6, chainHigh/2*0.8), symbolLine)
+		p.leaning(f, k, -veeSpread/2, tall)
+		p.leaning(f, k, veeSpread/2, tall)
+		p.oval(vec{0, -tall}, vec{1, 0}, chainWide/2*0.6, chainHigh/2*0.8, false)
 	default:
-		if f.Group == stitch.Puff {
-			k.Slashes, k.Symbol = 0, stitch.Stem
-		}
-		for i := range f.Of {
-			p.bowed(k, head, foot, min(bulge, lensWide/float64(max(f.Of-1, 1)))*(float64(i)-float64(f.Of-1)/2))
-		}
-		if f.Group == stitch.Popcorn {
-			p.round(ellipse(head.add(vec{0, -popHigh / 2}), popWide/2, popHigh/2), symbolLine)
-		} else {
-			p.capOf(stitch.Kind{Symbol: stitch.Stem}, head)
-		}
+		p.bunch(f, k, g)
 	}
-	p.foot(f, head, foot)
+	p.foot(f, g, vec{})
 }
 
-// crossing draws a stitch that leans over another; gap is how much of its stem is left out where they cross.
-func (p *pen) crossing(k stitch.Kind, head, foot vec, gap float64) {
-	share := gap / 2 / head.sub(foot).length()
-	p.round(straight(head, head.to(foot, 0.5-share)), symbolLine)
-	p.round(straight(head.to(foot, 0.5+share), foot), symbolLine)
-	p.crossbars(k, true, head, head.to(foot, 0.5))
-	across := vec{capWide * 0.36, 0}
-	if k.Symbol != stitch.Cross {
-		p.round(straight(head.sub(across), head.add(across)), symbolLine)
+// bunch draws stitches that share head and foot.
+func (p *pen) bunch(f stitch.Form, k stitch.Kind, g stance) {
+	if f.Group == stitch.Puff {
+		k.Slashes, k.Symbol = 0, stitch.Stem
 	}
+	wide := lensWide
+	if g.room > 0 {
+		wide = min(wide, g.room*0.72)
+	}
+	apart := min(bulge, wide/float64(max(f.Of-1, 1)))
+	for i := range f.Of {
+		p.bowed(k, g, apart*(float64(i)-float64(f.Of-1)/2), min(1, apart/1.3))
+	}
+	if f.Group == stitch.Popcorn {
+		p.oval(g.head.add(g.up.times(popHigh/2)), g.right(), popWide/2, popHigh/2, false)
+		return
+	}
+	p.capOf(stitch.Kind{Symbol: stitch.Stem}, g)
 }
 
-// leaning draws a stitch whose head lies to one side of its foot.
-func (p *pen) leaning(k stitch.Kind, side, tall float64) {
+// crossed draws a stitch that leans over others, its bars near its head.
+func (p *pen) crossed(f stitch.Form, k stitch.Kind, g stance) {
+	bars := k
+	bars.Slashes = 0
+	if k.Symbol == stitch.Cross {
+		bars.Symbol = stitch.Stem // its arms stand near the head as well
+	}
+	foot := g.foot()
+	p.stem(bars, g, foot)
+	p.crossbars(k, true, g.head, g.head.to(foot, 0.42))
+	p.capOf(k, g)
+	p.foot(f, g, foot)
+}
+
+// leaning draws a stitch of a fan whose head lies to one side of its foot.
+func (p *pen) leaning(f stitch.Form, k stitch.Kind, side, tall float64) {
 	head := vec{side, -math.Sqrt(max(tall*tall-side*side/4, tall*tall/4))}
-	p.round(straight(head, vec{}), symbolLine)
-	p.crossbars(k, true, head, head.to(vec{}, 0.62)) // near the head, where the stems stand apart
-	if k.Symbol == stitch.Cross {
-		return
-	}
-	across := head.unit().normal().times(capWide * 0.36)
-	p.round(straight(head.sub(across), head.add(across)), symbolLine)
+	p.spread(k, stance{head: head, feet: []vec{{}}, up: head.unit(), narrow: true, room: capWide * 0.72 / 0.76})
 }
 
-// bowed draws a stem that bows out between its head and its foot, with its bars at the widest place.
-func (p *pen) bowed(k stitch.Kind, head, foot vec, out float64) {
+// spread draws a stitch that shares its foot with others: its bars lie near the head, where the stems stand apart.
+func (p *pen) spread(k stitch.Kind, g stance) {
+	foot := g.foot()
+	bars := k
+	bars.Extends = ""
+	stem := bars
+	stem.Slashes, stem.Symbol = 0, stitch.Stem
+	p.stem(stem, g, foot)
+	p.crossbars(bars, true, g.head, g.head.to(foot, 0.62))
+	if k.Extends != "" { // its bar lies higher than usual, where there is room for it
+		across := g.head.sub(foot).unit().normal().times(extendedWide * 0.35)
+		low := g.head.to(foot, 0.58)
+		p.ink(straight(low.sub(across), low.add(across)))
+	}
+	p.capOf(k, g)
+}
+
+// bowed draws a stem that bows out between its head and its foot, with its bars, so large, at the widest place.
+func (p *pen) bowed(k stitch.Kind, g stance, out, size float64) {
+	head, foot := g.head, g.foot()
+	up := head.sub(foot).unit()
+	right := up.normal()
 	c := curve{smooth: true}
-	for i := range 9 {
-		t := float64(i) / 8
-		c.pts = append(c.pts, head.to(foot, t).add(vec{4 * out * t * (1 - t), 0}))
+	for i := range 5 {
+		t := float64(i) / 4
+		c.pts = append(c.pts, head.to(foot, t).add(right.times(4*out*t*(1-t))))
 	}
-	p.round(c, symbolLine)
-	shift := vec{out, 0}
-	k.Extends = "" // there is no room for its bar
+	p.ink(c)
+	middle := head.to(foot, 0.5).add(right.times(out))
 	if k.Symbol == stitch.Cross {
-		mid, across := head.to(foot, 0.5).add(shift), vec{scArm / 5, 0}
-		p.round(straight(mid.sub(across), mid.add(across)), symbolLine)
+		across := right.times(scArm / 5 * size)
+		p.ink(straight(middle.sub(across), middle.add(across)))
 		return
 	}
-	half := vec{slashWide / 2, -slashHigh / 2}.times(0.6)
+	half := right.times(slashWide / 2).add(up.times(slashHigh / 2)).times(0.6 * size)
 	for i := range k.Slashes {
-		mid := head.to(foot, 0.5).add(shift).add(vec{0, slashPitch * 0.8 * (float64(i) - float64(k.Slashes-1)/2)})
-		p.round(straight(mid.sub(half), mid.add(half)), symbolLine)
+		mid := middle.sub(up.times(slashPitch * 0.8 * (float64(i) - float64(k.Slashes-1)/2)))
+		p.ink(straight(mid.sub(half), mid.add(half)))
 	}
 }
 
-// picot draws a ring of chains, closed at its foot with a dot.
-func (p *pen) picot(n int) {
-	away := ringAway * max(1, float64(n)/4)
-	middle := vec{0, -away}
+// picot draws a ring of chains over a point, closed there with a dot; size 1 is that of the key.
+func (p *pen) picot(n int, at, up vec, size float64) {
+	away := ringAway * size * max(1, float64(n)/4)
+	middle := at.add(up.times(away))
+	right := up.normal()
 	for i := range n {
-		sin, cos := math.Sincos(math.Pi/2 + 2*math.Pi*(float64(i)+1)/float64(n+1))
-		p.round(turned(ellipse(vec{}, chainWide/2*0.85, chainHigh/2*0.85), -sin, cos, middle.add(vec{cos * away, sin * away})), symbolLine)
+		sin, cos := math.Sincos(2*math.Pi*(float64(i)+1)/float64(n+1) - math.Pi/2)
+		from := right.times(cos).add(up.times(sin))
+		p.oval(middle.add(from.times(away)), from.normal(), chainWide/2*0.85*size, chainHigh/2*0.85*size, false)
 	}
-	p.area(black, ellipse(vec{}, slipWide/2*0.8, slipWide/2*0.8))
-}
-
-// turned turns a curve so that what points right points along (x, y), and moves its middle to o.
-func turned(c curve, x, y float64, o vec) curve {
-	for i, v := range c.pts {
-		c.pts[i] = vec{v.x*x - v.y*y, v.x*y + v.y*x}.add(o)
-	}
-	return c
+	p.dot(at, slipWide/2*0.8*size)
 }

@@ -196,6 +196,8 @@ func (d *drawing) entry() entry {
 // shape names a path that belongs to no drawing.
 func shape(p page.Path) string {
 	switch n := len(p.Cmds); {
+	case n > 2 && p.Cmds[1].Op == 'C': // curves all round
+		return "shape"
 	case n == 2:
 		return "rule " + number(p.Width)
 	case n == 5 && p.Fill != nil:

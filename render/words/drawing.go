@@ -24,6 +24,18 @@ type Drawing struct {
 	Motifs, MotifRows            string
 	Mosaic, Border, MotifSide    string
 	Chart, ChartGrid             string
+
+	// Of charts in symbols: what they are and how they lie.
+	StitchChart              string
+	StitchRows, StitchRounds string
+	StitchLevels             string // rounds one above the other
+	ChartRepeat, ChartSheet  string
+	// Of their key.
+	KeyNote                       string // said once of the whole key
+	KeyBegin, KeyBeginAs, KeyJoin string
+	KeySpaces, KeyRing, KeyBelow  string
+	InBackLoop, InFrontLoop       string
+	InThirdLoop                   string
 }
 
 // Drawing returns the texts of the language about drawings.
