@@ -88,11 +88,6 @@ func (s *setter) motifDrawing(part int, high float64) *scene.Scene {
 	return s.legible(drawn(draw.Motifs(s.p, part, wide/k, high/k, s.speakers()...), nil).Enlarged(k))
 }
 
-func (s *setter) chartGrid(chart int, wide, high float64) *scene.Scene {
-	k := s.larger(figuresLarge)
-	return s.legible(drawn(draw.Chart(s.p, chart, wide/k, high/k, s.speakers()...), nil).Enlarged(k))
-}
-
 // speakers are the languages in which drawings are described.
 func (s *setter) speakers() []*words.Language {
 	var list []*words.Language

@@ -22,7 +22,6 @@ const (
 	motifPlanH = 90.0
 	// In large print a plan may take most of a sheet.
 	motifPlanHLarge = 170.0
-	chartH          = 110.0
 	firstRows       = 2 // rows that must stand below a part's head
 )
 
@@ -169,62 +168,14 @@ func (s *setter) partRows(n int) []set {
 		for _, sd := range s.sides {
 			r.texts = append(r.texts, sd.l.Step(s.p, part, step))
 		}
-		rows = append(rows, s.charts(step)...)
+		rows = append(rows, s.grids(step)...)
 		rows = append(rows, set{strips: s.row(r), trails: len(r.texts[0].Label) == 0 && r.ticks == 1})
+		rows = append(rows, s.stitchCharts(n, step)...)
 		if _, ok := step.(*plan.Grid); ok {
 			rows = append(rows, s.motifPlan(n)...)
 		}
 	}
-	return rows
-}
-
-// charts sets the charts that a step is the first to be worked from.
-func (s *setter) charts(step plan.Step) []set {
-	var rows []*plan.Row
-	switch st := step.(type) {
-	case *plan.Row:
-		rows = []*plan.Row{st}
-	case *plan.Block:
-		rows = st.Rows
-	}
-	var out []set
-	for _, r := range rows {
-		if r.Chart == nil || s.charted[r.Chart.Chart] {
-			continue
-		}
-		if s.charted == nil {
-			s.charted = map[int]bool{}
-		}
-		s.charted[r.Chart.Chart] = true
-		if b, ok := s.chart(r.Chart.Chart); ok {
-			out = append(out, set{strips: []layout.Strip{{Box: b, Space: s.rowSpace}}, leads: true})
-		}
-	}
-	return out
-}
-
-// chart sets a chart, and below it what its numbers and marks are.
-func (s *setter) chart(i int) (b layout.Box, ok bool) {
-	wide := s.blockW
-	if !s.two() {
-		wide = s.sides[0].w()
-	}
-	d := s.chartGrid(i, wide, chartH)
-	if d == nil {
-		return b, false
-	}
-	x := (s.blockW - d.W) / 2
-	if !s.two() {
-		x = s.sides[0].x
-	}
-	item := s.list.New("LI").New("LBody") // it stands among the rows, and is read there
-	b = s.figure(d, x, item)
-	b.H = layout.Snap(b.H)
-	b.Below(captionGap, s.each(func(sd side) layout.Box {
-		return layout.Set(layout.Break(sd.l.ChartCaption(s.p, i), s.captionType, sd.w(), 0), s.captionType, sd.x, sd.elem(item, "P"))
-	}))
-	b.H = layout.Snap(b.H)
-	return b, true
+	return append(rows, s.stitchCharts(n, nil)...)
 }
 
 // motifPlan sets the plan of joined motifs, which belongs to the step above it.

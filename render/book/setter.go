@@ -43,7 +43,8 @@ type setter struct {
 	marks    map[string]heading // bookmarks by the mark of their strip
 	small    *draw.SmallPiece   // laid out when the first part needs it
 	order    []string           // and in the order of the pages
-	charted  map[int]bool       // the charts that are drawn already
+	charted  map[int]bool       // the grids that are drawn already
+	symbols  map[int]bool       // likewise the charts in symbols
 }
 
 // heading is what a bookmark says.

@@ -29,12 +29,17 @@ const (
 	Grams
 	Balls
 	CircleYourSize
-	DrawingCaption // {} the size that is drawn
-	MotifCaption   // {} the same, of joined motifs
-	ChartCaption   // {} the title of a chart of colours
-	MeshCaption    // {} that of a mesh
-	DesignBy       // {} the designer
-	PageOf         // {} page, {} pages
+	DrawingCaption      // {} the size that is drawn
+	MotifCaption        // {} the same, of joined motifs
+	ChartCaption        // {} the title of a chart of colours
+	MeshCaption         // {} that of a mesh
+	StitchRowsCaption   // {} the title of a chart in symbols, in rows
+	StitchRoundsCaption // {} the same, in rounds from a middle
+	StitchLevelsCaption // {} the same, in rounds one above the other
+	FewerRepeats        // a chart leaves repeats out
+	DrawnForSize        // {} the size that is drawn
+	DesignBy            // {} the designer
+	PageOf              // {} page, {} pages
 	StartLabel
 	MarkersLabel
 	SectionsLabel // of stitches counted off without a marker

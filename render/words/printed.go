@@ -85,6 +85,9 @@ func (l *Language) eachText(p *plan.Pattern, f func(rich.Text)) {
 	for i := range p.Charts {
 		f(l.ChartCaption(p, i))
 	}
+	for i := range p.Drawn {
+		f(l.StitchCaption(p, i))
+	}
 	for _, part := range p.Parts {
 		f(l.PartNote(p, part))
 		step(l.Start(p, part))

@@ -1,0 +1,187 @@
+package book
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/draw"
+	"ovillo/render/layout"
+	"ovillo/render/page"
+	"ovillo/render/rich"
+	"ovillo/render/scene"
+)
+
+// This file sets charts among the rows of a part: grids before the first row that is worked from them, charts in symbols behind the
+// last row that they show.
+
+const (
+	chartH      = 110.0 // a grid is no taller
+	stitchesH   = 150.0 // nor a sheet of symbols
+	keyGap      = 1.5   // above a symbol of a key
+	keyMargin   = 3.0   // beside it
+	keySymbolW  = 14.0  // where the symbols of a key stand, in one column
+	keyWhole    = 90.0  // a key that is no taller stays on one sheet
+)
+
+// rowsOf are the rows that a step prints.
+func rowsOf(step plan.Step) []*plan.Row {
+	switch st := step.(type) {
+	case *plan.Row:
+		return []*plan.Row{st}
+	case *plan.Block:
+		return st.Rows
+	}
+	return nil
+}
+
+// grids sets the grids that a step is the first to be worked from.
+func (s *setter) grids(step plan.Step) []set {
+	var out []set
+	for _, r := range rowsOf(step) {
+		if r.Chart == nil || s.charted[r.Chart.Chart] {
+			continue
+		}
+		if s.charted == nil {
+			s.charted = map[int]bool{}
+		}
+		i := r.Chart.Chart
+		s.charted[i] = true
+		k := s.larger(figuresLarge)
+		sheets := []*scene.Scene{draw.Chart(s.p, i, s.chartW()/k, chartH/k, s.speakers()...)}
+		out = append(out, s.chartSheets(sheets, k, nil, func(sd side) rich.Text { return sd.l.ChartCaption(s.p, i) })...)
+	}
+	return out
+}
+
+// stitchCharts sets the charts in symbols of part n whose last row a step works; with no step those that are left at the end of
+// the part.
+func (s *setter) stitchCharts(n int, step plan.Step) []set {
+	var out []set
+	for i, c := range s.p.Drawn {
+		if c.Part != n || s.symbols[i] || step != nil && !s.lastOf(c, step) {
+			continue
+		}
+		if s.symbols == nil {
+			s.symbols = map[int]bool{}
+		}
+		s.symbols[i] = true
+		k := s.larger(figuresLarge)
+		sheets := draw.StitchChart(s.p, i, s.chartW()/k, stitchesH/k, s.speakers()...)
+		key := draw.StitchKey(s.p, i, s.speakers()...)
+		out = append(out, s.chartSheets(sheets, k, key, func(sd side) rich.Text { return sd.l.StitchCaption(s.p, i) })...)
+	}
+	return out
+}
+
+// lastOf reports whether a step works the last row that a chart shows.
+func (s *setter) lastOf(c *plan.StitchChart, step plan.Step) bool {
+	var first, last plan.Nums
+	switch st := step.(type) {
+	case *plan.Row:
+		first, last = st.First, st.Last
+	case *plan.Block:
+		first, last = st.First, st.Last
+	default:
+		return false
+	}
+	drawn := c.Sizes[s.p.Shown]
+	if drawn == nil {
+		return false
+	}
+	n := drawn.Lines[len(drawn.Lines)-1].Number
+	return first[s.p.Shown] <= n && n <= last[s.p.Shown]
+}
+
+// chartW is the width that a chart may have.
+func (s *setter) chartW() float64 {
+	if !s.two() {
+		return s.sides[0].w()
+	}
+	return s.blockW
+}
+
+// chartSheets sets the sheets of a chart, the caption below each, the key below the last. They are drawn k times smaller than they are
+// set.
+func (s *setter) chartSheets(list []*scene.Scene, k float64, key []draw.KeyItem, caption func(side) rich.Text) []set {
+	var out []set
+	for _, d := range list {
+		d = s.legible(drawn(d, nil).Enlarged(k))
+		if d == nil {
+			return nil // what is too small to be read is left out whole
+		}
+		x := (s.blockW - d.W) / 2
+		if !s.two() {
+			x = s.sides[0].x
+		}
+		item := s.list.New("LI").New("LBody") // it stands among the rows, and is read there
+		b := s.figure(d, x, item)
+		b.H = layout.Snap(b.H)
+		b.Below(captionGap, s.each(func(sd side) layout.Box {
+			return layout.Set(layout.Break(caption(sd), s.captionType, sd.w(), 0), s.captionType, sd.x, sd.elem(item, "P"))
+		}))
+		b.H = layout.Snap(b.H)
+		out = append(out, set{strips: []layout.Strip{{Box: b, Space: s.rowSpace}}, leads: len(key) > 0})
+	}
+	if len(out) > 0 && len(key) > 0 {
+		out = append(out, set{strips: s.key(key)})
+	}
+	return out
+}
+
+// key sets the key of a chart: with two languages side by side each symbol on the axis between its two names, else before its name.
+func (s *setter) key(items []draw.KeyItem) []layout.Strip {
+	item := s.list.New("LI").New("LBody")
+	note := s.each(func(sd side) layout.Box {
+		return layout.Set(layout.Break(rich.T(sd.l.Drawing().KeyNote), s.captionType, sd.w(), 0), s.captionType, sd.x, sd.elem(item, "P"))
+	})
+	note.H = layout.Snap(note.H)
+	strips, high := []layout.Strip{{Box: note, Space: s.rowSpace}}, note.H
+	for _, it := range items {
+		b := s.keyLine(it, item)
+		high += b.H
+		strips = append(strips, layout.Strip{Box: b})
+	}
+	if high > keyWhole {
+		return layout.Loosely(strips, 3)
+	}
+	return layout.Bind(strips)
+}
+
+func (s *setter) keyLine(it draw.KeyItem, parent *page.Elem) layout.Box {
+	sign := drawn(it.Symbol, nil)
+	high := s.textType.Leading
+	if sign != nil {
+		if s.edition.Has(LeftHanded) {
+			sign = sign.Mirrored()
+		}
+		high = max(high, sign.H)
+	}
+	high = layout.Snap(high + keyGap)
+	var b layout.Box
+	for i, sd := range s.sides {
+		says := it.Says[sd.l.Tag()]
+		x, w := sd.x+keySymbolW, sd.w()-keySymbolW
+		if s.two() {
+			x, w = sd.x, sd.w()-keyMargin
+		}
+		lines := layout.Break(rich.T(says), s.textType, w, 0)
+		y := (high - float64(len(lines))*s.textType.Leading) / 2
+		elem := sd.elem(parent, "P")
+		if s.two() && i == 0 {
+			b.Put(0, y, layout.SetRight(lines, s.textType, sd.right-keyMargin, elem))
+			continue
+		}
+		if s.two() {
+			x += keyMargin
+		}
+		b.Put(0, y, layout.Set(lines, s.textType, x, elem))
+	}
+	if sign != nil {
+		x := s.spine - sign.W/2
+		if !s.two() {
+			x = s.sides[0].x + (keySymbolW-keyMargin-sign.W)/2
+		}
+		b.Put(0, (high-sign.H)/2, layout.Drawing(sign, x))
+	}
+	b.H = max(b.H, high)
+	b.H = layout.Snap(b.H)
+	return b
+}

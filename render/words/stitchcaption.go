@@ -1,0 +1,30 @@
+package words
+
+import (
+	"ovillo/compile/plan"
+	"ovillo/render/rich"
+)
+
+// StitchCaption says below chart i of p.Drawn what it is, how it is read, and what of the work it does not show: repeats that are
+// left out, and sizes that look otherwise.
+func (l *Language) StitchCaption(p *plan.Pattern, i int) rich.Text {
+	c := p.Drawn[i]
+	s := c.Sizes[p.Shown]
+	key := StitchRowsCaption
+	switch {
+	case s == nil:
+		return nil
+	case s.Outward:
+		key = StitchRoundsCaption
+	case len(s.Lines) > 1 && s.Lines[1].Closed:
+		key = StitchLevelsCaption
+	}
+	out := l.SayWith(key, l.StitchChartTitle(p, i))
+	if s.Left > 0 {
+		out += " " + l.Say(FewerRepeats)
+	}
+	if !c.Same && len(p.Sizes) > 1 {
+		out += " " + l.SayWith(DrawnForSize, l.InSize(p.Sizes[p.Shown]))
+	}
+	return rich.T(out)
+}
