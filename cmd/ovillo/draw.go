@@ -59,7 +59,7 @@ var drawCommand = command{
 // The bounds of what can be asked for, and what goes without asking.
 const (
 	leastDPI, mostDPI, usualDPI = 20, 2400, 200
-	leastWide, mostWide         = 30, 2000
+	leastWide, mostWide         = 70, 2000
 )
 
 // On a telephone held upright a picture is so many pixels wide, and letters under so many of them cannot be read: common practice,

@@ -3,6 +3,7 @@ package draw
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -21,6 +22,8 @@ const (
 	fileMargin = 3.0 // white all round
 	// stripHigh is how high a sheet of a chart is that is cut to a width: no more than a sheet of paper holds.
 	stripHigh = 240.0
+	// mostRowsSaid is how many rows of a chart its description tells; nobody listens to more.
+	mostRowsSaid = 100
 )
 
 // FileOptions says how drawings are made that become files.
@@ -92,11 +95,17 @@ func Drawings(p *plan.Pattern) []Drawing {
 	}
 	for i, c := range p.Charts {
 		add(c.Name, func(o FileOptions) []*scene.Scene {
-			w, h := fileWide, fileWide*fileHigh
-			if o.Wide > 0 {
-				w, h = o.Wide, o.Wide*fileHigh
+			w, h := o.room()
+			sheets := Grid(p, i, w-2*fileMargin, h-2*fileMargin, o.Langs...)
+			for k, s := range sheets {
+				sheets[k] = Keyed(hand(s, o), keyHand(GridKey(p, i, o.Langs...), o), o.Langs...)
+				for _, l := range o.Langs { // the pages have the rows in words beside the chart, and a file has not
+					if rows := GridRows(p, i, l); k == 0 && len(rows) <= mostRowsSaid {
+						sheets[k].Desc[l.Tag()] += " " + strings.Join(rows, " ")
+					}
+				}
 			}
-			return []*scene.Scene{hand(Chart(p, i, w, h, o.Langs...), o)}
+			return sheets
 		})
 	}
 	return all
@@ -118,7 +127,7 @@ func one(key keyOf, draw func(w, h float64, langs []*words.Language) *scene.Scen
 		if s == nil || len(s.Items) == 0 {
 			return nil
 		}
-		return []*scene.Scene{Keyed(hand(s, o), key(s, o.Langs), o.Langs...)}
+		return []*scene.Scene{Keyed(hand(s, o), keyHand(key(s, o.Langs), o), o.Langs...)}
 	}
 }
 
@@ -191,6 +200,15 @@ func hand(s *scene.Scene, o FileOptions) *scene.Scene {
 		return s
 	}
 	return s.Mirrored()
+}
+
+// keyHand is a key for that hand: each symbol by itself is mirrored, and the key as a whole reads as before.
+func keyHand(key []KeyItem, o FileOptions) []KeyItem {
+	out := slices.Clone(key)
+	for i := range out {
+		out[i].Symbol = hand(out[i].Symbol, o)
+	}
+	return out
 }
 
 // room is the room that a chart has.

@@ -36,6 +36,15 @@ type Drawing struct {
 	KeySpaces, KeyRing, KeyBelow  string
 	InBackLoop, InFrontLoop       string
 	InThirdLoop                   string
+
+	// Of grids of colours and of filet: a row in the order of reading, and the key.
+	GridRowRight, GridRowLeft      string // from right to left, from left to right
+	GridOpen, GridOpens            string // squares of a mesh
+	GridFull, GridFulls            string
+	GridOpenSquare, GridFullSquare string
+	GridYarn, GridCells            string
+	GridRead, GridFrame            string
+	GridTimes, GridRepeats         string // how often the chart is worked along a row
 }
 
 // Drawing returns the texts of the language about drawings.

@@ -52,4 +52,11 @@ var englishDrawing = Drawing{
 	InBackLoop:   "%s in the back loop only",
 	InFrontLoop:  "%s in the front loop only",
 	InThirdLoop:  "%s in the third loop only",
+
+	GridRowRight: "Row %d, from right to left: %s", GridRowLeft: "Row %d, from left to right: %s",
+	GridOpen: "open", GridOpens: "open", GridFull: "filled", GridFulls: "filled",
+	GridOpenSquare: "open square", GridFullSquare: "filled square",
+	GridYarn: "%s (%s)", GridCells: "%s: %d of %d cells",
+	GridRead:  "a row begins at its number and is read the way the arrow points",
+	GridFrame: "heavy frame:", GridTimes: "it is worked %d times one after the other", GridRepeats: "it is worked over and over",
 }

@@ -52,4 +52,11 @@ var spanishDrawing = Drawing{
 	InBackLoop:   "%s solo por la hebra trasera",
 	InFrontLoop:  "%s solo por la hebra delantera",
 	InThirdLoop:  "%s por la tercera hebra",
+
+	GridRowRight: "{Row} %d, de derecha a izquierda: %s", GridRowLeft: "{Row} %d, de izquierda a derecha: %s",
+	GridOpen: "abierto", GridOpens: "abiertos", GridFull: "lleno", GridFulls: "llenos",
+	GridOpenSquare: "cuadro abierto", GridFullSquare: "cuadro lleno",
+	GridYarn: "%s (%s)", GridCells: "%s: %d de %d casillas",
+	GridRead:  "cada {row} empieza en su número y se lee hacia donde apunta la flecha",
+	GridFrame: "marco grueso:", GridTimes: "se teje %d veces seguidas", GridRepeats: "se teje una y otra vez",
 }
