@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 	"ovillo/render/page"
 	"ovillo/render/report"
 )
@@ -262,4 +263,18 @@ func TestReportSeesColours(t *testing.T) {
 	require.NoError(t, err)
 	r, _ := reportOf(t, file(t, archive, "pass.ovillo"), func(in *report.Input) { in.Pattern.Charts[0].Rows[1][2] = 9 })
 	require.Contains(t, resultOf(t, r, "T63").Findings[0].Message, "a colour that is no yarn")
+}
+
+// TestReportSeesDrawnOtherwise: a chart in symbols with another stitch than was worked.
+func TestReportSeesDrawnOtherwise(t *testing.T) {
+	source, err := os.ReadFile(filepath.Join("..", "..", "examples", "bajamar-blanket.ovillo"))
+	require.NoError(t, err)
+	r, _ := reportOf(t, string(source), func(*report.Input) {})
+	held := resultOf(t, r, "T61")
+	require.Equal(t, report.Held, held.Status)
+	require.Greater(t, held.N, 4)
+	r, _ = reportOf(t, string(source), func(in *report.Input) {
+		in.Pattern.Drawn[0].Sizes[0].Lines[2].Stitches[1].Form = stitch.Plain(stitch.SC)
+	})
+	require.Contains(t, resultOf(t, r, "T61").Findings[0].Message, "row 2 of size small is drawn otherwise")
 }

@@ -13,12 +13,12 @@ import (
 // last row that they show.
 
 const (
-	chartH      = 110.0 // a grid is no taller
-	stitchesH   = 150.0 // nor a sheet of symbols
-	keyGap      = 1.5   // above a symbol of a key
-	keyMargin   = 3.0   // beside it
-	keySymbolW  = 14.0  // where the symbols of a key stand, in one column
-	keyWhole    = 90.0  // a key that is no taller stays on one sheet
+	chartH     = 110.0 // a grid is no taller
+	stitchesH  = 150.0 // nor a sheet of symbols
+	keyGap     = 1.5   // above a symbol of a key
+	keyMargin  = 3.0   // beside it
+	keySymbolW = 14.0  // where the symbols of a key stand, in one column
+	keyWhole   = 90.0  // a key that is no taller stays on one sheet
 )
 
 // rowsOf are the rows that a step prints.

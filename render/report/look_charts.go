@@ -1,31 +1,83 @@
 package report
 
 import (
+	"maps"
 	"regexp"
+	"slices"
+	"strconv"
 
 	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
 )
 
 var (
-	whyNoCharts  = text{"there is no chart", "no hay ningún gráfico"}
-	whyUndrawn   = text{"there is no schematic", "no hay esquema"}
-	letterTwice  = text{"the letter {letter} stands for {one} and for {other}", "la letra {letter} vale para {one} y para {other}"}
-	chartAlone   = text{"{part}: row {row} stands in the chart alone", "{part}: la hilera {row} solo está en el gráfico"}
-	sendsToChart = text{"{part}: a note sends to a chart: {text}", "{part}: una nota remite a un gráfico: {text}"}
-	colourNoYarn = text{"chart {chart} has a colour that is no yarn", "el gráfico {chart} tiene un color que no es de ningún hilo"}
+	whyNoCharts    = text{"there is no chart", "no hay ningún gráfico"}
+	whyUndrawn     = text{"there is no schematic", "no hay esquema"}
+	letterTwice    = text{"the letter {letter} stands for {one} and for {other}", "la letra {letter} vale para {one} y para {other}"}
+	chartAlone     = text{"{part}: row {row} stands in the chart alone", "{part}: la hilera {row} solo está en el gráfico"}
+	sendsToChart   = text{"{part}: a note sends to a chart: {text}", "{part}: una nota remite a un gráfico: {text}"}
+	drawnOtherwise = text{"{chart}: row {row} of size {size} is drawn otherwise than it is worked", "{chart}: la hilera {row} de la talla {size} no está dibujada como se teje"}
+	colourNoYarn   = text{"chart {chart} has a colour that is no yarn", "el gráfico {chart} tiene un color que no es de ningún hilo"}
 )
 
+// lookChartRows counts the rows that are worked from a grid, and compares those drawn in symbols with what was worked, where nothing
+// of them was left out.
 func lookChartRows(s *subject) look {
 	n := s.rowsWith(func(r workedRow) bool { return r.Chart != nil })
-	if n == 0 && len(s.p.Charts) > 0 {
-		n = len(s.p.Charts)
-		return look{at: []amount{{n, nCharts}}}
+	charts := len(s.p.Charts) + len(s.p.Drawn)
+	l := look{why: whyNoCharts, fabric: true}
+	for _, c := range s.p.Drawn {
+		for z, drawn := range c.Sizes {
+			if drawn == nil {
+				continue
+			}
+			for i := range drawn.Lines {
+				line := &drawn.Lines[i]
+				if line.Base {
+					continue
+				}
+				n++
+				f := factOf(s.p.Parts[c.Part].Worked[z], line.Number)
+				if drawn.Left == 0 && !drawn.CutLeft && !drawn.CutRight && (f == nil || !drawnAs(line, f)) {
+					l.findings = append(l.findings, s.own(Error, drawnOtherwise, "chart", s.in.Words.StitchChartTitle(s.p, slices.Index(s.p.Drawn, c)),
+						"row", strconv.Itoa(line.Number), "size", s.p.Sizes[z].Name))
+				}
+			}
+		}
 	}
-	return look{at: []amount{{n, nChartRows}, {len(s.p.Charts), nCharts}}, why: whyNoCharts, fabric: true}
+	if n == 0 && charts > 0 {
+		return look{at: []amount{{charts, nCharts}}}
+	}
+	l.at = []amount{{n, nChartRows}, {charts, nCharts}}
+	return l
+}
+
+// factOf is what was worked in the row of a number; nil if there is no such row.
+func factOf(facts []plan.RowFact, number int) *plan.RowFact {
+	for i := range facts {
+		if facts[i].Number == number {
+			return &facts[i]
+		}
+	}
+	return nil
+}
+
+// drawnAs reports whether a line of a chart holds the stitches and spaces of a row.
+func drawnAs(line *plan.Line, f *plan.RowFact) bool {
+	forms, spaces := map[stitch.Form]int{}, map[int]int{}
+	for i := range line.Stitches {
+		switch w := &line.Stitches[i]; w.Kind {
+		case plan.WorkedStitch:
+			forms[w.Form]++
+		case plan.WorkedSpace:
+			spaces[w.Chains]++
+		}
+	}
+	return maps.Equal(forms, f.ByForm) && maps.Equal(spaces, f.BySpace)
 }
 
 func lookCharts(s *subject) look {
-	return look{at: []amount{{len(s.p.Charts), nCharts}}, why: whyNoCharts}
+	return look{at: []amount{{len(s.p.Charts) + len(s.p.Drawn), nCharts}}, why: whyNoCharts}
 }
 
 // lookChartColours looks up every cell of a colour chart among the yarns.
