@@ -66,7 +66,10 @@ func saidInAll(l *words.Language, p *plan.Pattern) []string {
 		out = append(out, plainText(s.Head)+": "+plainText(s.Text))
 	}
 	for i := range p.Charts {
-		out = append(out, plainText(l.ChartCaption(p, i)))
+		out = append(out, l.ChartTitle(p, i))
+	}
+	for i := range p.Drawn {
+		out = append(out, plainText(l.StitchCaption(p, i)))
 	}
 	for _, s := range l.MapSteps(p) {
 		out = append(out, s.Title+": "+plainText(s.Text))

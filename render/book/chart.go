@@ -13,8 +13,8 @@ import (
 // last row that they show.
 
 const (
-	chartH     = 110.0 // a grid is no taller
-	stitchesH  = 150.0 // nor a sheet of symbols
+	gridH      = 170.0 // a sheet of a grid is no taller
+	stitchesH  = 150.0 // nor one of symbols
 	keyGap     = 1.5   // above a symbol of a key
 	keyMargin  = 3.0   // beside it
 	keySymbolW = 14.0  // where the symbols of a key stand, in one column
@@ -45,8 +45,9 @@ func (s *setter) grids(step plan.Step) []set {
 		i := r.Chart.Chart
 		s.charted[i] = true
 		k := s.larger(figuresLarge)
-		sheets := []*scene.Scene{draw.Chart(s.p, i, s.chartW()/k, chartH/k, s.speakers()...)}
-		out = append(out, s.chartSheets(sheets, k, nil, func(sd side) rich.Text { return sd.l.ChartCaption(s.p, i) })...)
+		sheets := draw.Grid(s.p, i, s.chartW()/k, gridH/k, s.speakers()...)
+		key := draw.GridKey(s.p, i, s.speakers()...)
+		out = append(out, s.chartSheets(sheets, k, key, nil, func(sd side) rich.Text { return rich.T(sd.l.ChartTitle(s.p, i)) })...)
 	}
 	return out
 }
@@ -66,7 +67,8 @@ func (s *setter) stitchCharts(n int, step plan.Step) []set {
 		k := s.larger(figuresLarge)
 		sheets := draw.StitchChart(s.p, i, s.chartW()/k, stitchesH/k, s.speakers()...)
 		key := draw.StitchKey(s.p, i, s.speakers()...)
-		out = append(out, s.chartSheets(sheets, k, key, func(sd side) rich.Text { return sd.l.StitchCaption(s.p, i) })...)
+		note := func(sd side) rich.Text { return rich.T(sd.l.Drawing().KeyNote) }
+		out = append(out, s.chartSheets(sheets, k, key, note, func(sd side) rich.Text { return sd.l.StitchCaption(s.p, i) })...)
 	}
 	return out
 }
@@ -100,7 +102,7 @@ func (s *setter) chartW() float64 {
 
 // chartSheets sets the sheets of a chart, the caption below each, the key below the last. They are drawn k times smaller than they are
 // set.
-func (s *setter) chartSheets(list []*scene.Scene, k float64, key []draw.KeyItem, caption func(side) rich.Text) []set {
+func (s *setter) chartSheets(list []*scene.Scene, k float64, key []draw.KeyItem, note, caption func(side) rich.Text) []set {
 	var out []set
 	for _, d := range list {
 		d = s.legible(drawn(d, nil).Enlarged(k))
@@ -121,58 +123,69 @@ func (s *setter) chartSheets(list []*scene.Scene, k float64, key []draw.KeyItem,
 		out = append(out, set{strips: []layout.Strip{{Box: b, Space: s.rowSpace}}, leads: len(key) > 0})
 	}
 	if len(out) > 0 && len(key) > 0 {
-		out = append(out, set{strips: s.key(key)})
+		out = append(out, set{strips: s.key(key, note), leads: true})
 	}
 	return out
 }
 
-// key sets the key of a chart: with two languages side by side each symbol on the axis between its two names, else before its name.
-func (s *setter) key(items []draw.KeyItem) []layout.Strip {
+// key sets the key of a chart, below what is said of all of it, if anything is: with two languages side by side each symbol on the
+// axis between its two names, else before its name.
+func (s *setter) key(items []draw.KeyItem, note func(side) rich.Text) []layout.Strip {
 	item := s.list.New("LI").New("LBody")
-	note := s.each(func(sd side) layout.Box {
-		return layout.Set(layout.Break(rich.T(sd.l.Drawing().KeyNote), s.captionType, sd.w(), 0), s.captionType, sd.x, sd.elem(item, "P"))
-	})
-	note.H = layout.Snap(note.H)
-	strips, high := []layout.Strip{{Box: note, Space: s.rowSpace}}, note.H
-	for _, it := range items {
-		b := s.keyLine(it, item)
+	var strips []layout.Strip
+	high := 0.0
+	add := func(b layout.Box) {
 		high += b.H
 		strips = append(strips, layout.Strip{Box: b})
 	}
+	if note != nil {
+		b := s.each(func(sd side) layout.Box {
+			return layout.Set(layout.Break(note(sd), s.captionType, sd.w(), 0), s.captionType, sd.x, sd.elem(item, "P"))
+		})
+		b.H = layout.Snap(b.H)
+		add(b)
+	}
+	for _, it := range items {
+		add(s.keyLine(it, item))
+	}
+	strips[0].Space = s.rowSpace
 	if high > keyWhole {
 		return layout.Loosely(strips, 3)
 	}
 	return layout.Bind(strips)
 }
 
+// keyLine sets one line of a key: the symbol and its names, their middles at one height.
 func (s *setter) keyLine(it draw.KeyItem, parent *page.Elem) layout.Box {
 	sign := drawn(it.Symbol, nil)
+	if sign != nil && s.edition.Has(LeftHanded) {
+		sign = sign.Mirrored()
+	}
 	high := s.textType.Leading
 	if sign != nil {
-		if s.edition.Has(LeftHanded) {
-			sign = sign.Mirrored()
-		}
 		high = max(high, sign.H)
+	}
+	names := make([][]layout.Line, len(s.sides))
+	for i, sd := range s.sides {
+		w := sd.w() - keySymbolW
+		if s.two() {
+			w = sd.w() - keyMargin
+		}
+		names[i] = layout.Break(rich.T(it.Says[sd.l.Tag()]), s.textType, w, 0)
+		high = max(high, float64(len(names[i]))*s.textType.Leading)
 	}
 	high = layout.Snap(high + keyGap)
 	var b layout.Box
 	for i, sd := range s.sides {
-		says := it.Says[sd.l.Tag()]
-		x, w := sd.x+keySymbolW, sd.w()-keySymbolW
-		if s.two() {
-			x, w = sd.x, sd.w()-keyMargin
+		y := (high - float64(len(names[i]))*s.textType.Leading) / 2
+		switch elem := sd.elem(parent, "P"); {
+		case s.two() && i == 0:
+			b.Put(0, y, layout.SetRight(names[i], s.textType, sd.right-keyMargin, elem))
+		case s.two():
+			b.Put(0, y, layout.Set(names[i], s.textType, sd.x+keyMargin, elem))
+		default:
+			b.Put(0, y, layout.Set(names[i], s.textType, sd.x+keySymbolW, elem))
 		}
-		lines := layout.Break(rich.T(says), s.textType, w, 0)
-		y := (high - float64(len(lines))*s.textType.Leading) / 2
-		elem := sd.elem(parent, "P")
-		if s.two() && i == 0 {
-			b.Put(0, y, layout.SetRight(lines, s.textType, sd.right-keyMargin, elem))
-			continue
-		}
-		if s.two() {
-			x += keyMargin
-		}
-		b.Put(0, y, layout.Set(lines, s.textType, x, elem))
 	}
 	if sign != nil {
 		x := s.spine - sign.W/2
@@ -181,7 +194,6 @@ func (s *setter) keyLine(it draw.KeyItem, parent *page.Elem) layout.Box {
 		}
 		b.Put(0, (high-sign.H)/2, layout.Drawing(sign, x))
 	}
-	b.H = max(b.H, high)
-	b.H = layout.Snap(b.H)
+	b.H = high
 	return b
 }

@@ -448,3 +448,17 @@ func BenchmarkGrid400(b *testing.B) {
 		}
 	})
 }
+
+// charted is a pattern whose part works the rows of a chart, the second of them from the left.
+func charted(c plan.Chart) *plan.Pattern {
+	one := plan.Nums{1}
+	row := func(n int, read plan.Reading) *plan.Row {
+		return &plan.Row{First: one, Last: one, Times: one, Chart: &plan.ChartRow{First: n, Last: n, Read: read}}
+	}
+	return &plan.Pattern{
+		Sizes: []plan.Size{{Name: "one"}}, Yarns: []plan.Yarn{{Name: "sand"}, {Name: "kelp"}, {Name: "foam"}}, Charts: []plan.Chart{c},
+		Parts: []*plan.Part{{Name: "band", Steps: []plan.Step{row(1, plan.FromRight), &plan.Block{Rows: []*plan.Row{row(2, plan.FromLeft)}}}}},
+	}
+}
+
+// areasOf counts the filled outlines of a drawing, and its labels by their text and side.

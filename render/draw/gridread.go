@@ -269,3 +269,45 @@ func frameSign() *scene.Scene {
 	p.line(straight(vec{(signRoom - side) / 2, in}, vec{(signRoom + side) / 2, in}, vec{(signRoom + side) / 2, in + 3}), gridRepeat)
 	return &scene.Scene{W: signRoom, H: 3 + gridRepeat, Items: p.items}
 }
+
+// yarnsOf are the yarns of a chart, in the order of their letters; a mesh has none.
+func yarnsOf(c plan.Chart) []int {
+	if c.Mesh.Behind > 0 {
+		return nil
+	}
+	most := -1
+	seen := map[int]bool{}
+	for _, row := range c.Rows {
+		for _, y := range row {
+			seen[y] = true
+			most = max(most, y)
+		}
+	}
+	var out []int
+	for y := range most + 1 {
+		if seen[y] {
+			out = append(out, y)
+		}
+	}
+	return out
+}
+
+// eachChartRow calls f for what every printed row from a chart says of it.
+func eachChartRow(p *plan.Pattern, f func(*plan.ChartRow)) {
+	for _, part := range p.Parts {
+		for _, s := range part.Steps {
+			var rows []*plan.Row
+			switch s := s.(type) {
+			case *plan.Row:
+				rows = []*plan.Row{s}
+			case *plan.Block:
+				rows = s.Rows
+			}
+			for _, r := range rows {
+				if r.Chart != nil {
+					f(r.Chart)
+				}
+			}
+		}
+	}
+}

@@ -54,11 +54,3 @@ func (l *Language) ChartTitle(p *plan.Pattern, i int) string {
 	}
 	return upper(l.theLabel(p.Charts[i].Name))
 }
-
-// ChartCaption says what the drawing of a chart shows.
-func (l *Language) ChartCaption(p *plan.Pattern, i int) rich.Text {
-	if p.Charts[i].Mesh.Behind > 0 {
-		return rich.T(l.SayWith(MeshCaption, l.ChartTitle(p, i)))
-	}
-	return rich.T(l.SayWith(ChartCaption, l.ChartTitle(p, i)))
-}

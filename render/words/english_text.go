@@ -210,8 +210,6 @@ var englishFixed = map[Key]string{
 	Grams:               "grams",
 	Balls:               "{ball*}",
 	CircleYourSize:      "Circle your size.",
-	ChartCaption:        "{}. Each number stands where its row begins; the letters are those of the yarns.",
-	MeshCaption:         "{}. Each number stands where its row begins; black squares are filled, white ones open.",
 	StitchRowsCaption:   "{}. From the bottom up; each number stands where its row begins.",
 	StitchRoundsCaption: "{}. From the middle outwards; each number stands where its round begins.",
 	StitchLevelsCaption: "{}. The rounds lie one above the other, from the bottom up; each number stands where its round begins.",

@@ -31,8 +31,6 @@ const (
 	CircleYourSize
 	DrawingCaption      // {} the size that is drawn
 	MotifCaption        // {} the same, of joined motifs
-	ChartCaption        // {} the title of a chart of colours
-	MeshCaption         // {} that of a mesh
 	StitchRowsCaption   // {} the title of a chart in symbols, in rows
 	StitchRoundsCaption // {} the same, in rounds from a middle
 	StitchLevelsCaption // {} the same, in rounds one above the other

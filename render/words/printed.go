@@ -83,7 +83,7 @@ func (l *Language) eachText(p *plan.Pattern, f func(rich.Text)) {
 		f(s.Text)
 	}
 	for i := range p.Charts {
-		f(l.ChartCaption(p, i))
+		f(rich.T(l.ChartTitle(p, i)))
 	}
 	for i := range p.Drawn {
 		f(l.StitchCaption(p, i))

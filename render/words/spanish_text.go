@@ -211,8 +211,6 @@ var spanishFixed = map[Key]string{
 	Grams:               "gramos",
 	Balls:               "{ball*}",
 	CircleYourSize:      "Rodear con un círculo {el size} que se va a tejer.",
-	ChartCaption:        "{}. Cada número está donde empieza su {row}; las letras son las de los {yarn*}.",
-	MeshCaption:         "{}. Cada número está donde empieza su {row}; los cuadros negros van llenos, los blancos van abiertos.",
 	StitchRowsCaption:   "{}. De abajo arriba; cada número está donde empieza su {row}.",
 	StitchRoundsCaption: "{}. Del centro hacia fuera; cada número está donde empieza su {round}.",
 	StitchLevelsCaption: "{}. Las {round*}, una encima de otra y de abajo arriba; cada número está donde empieza su {round}.",
