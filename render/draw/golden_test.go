@@ -29,6 +29,9 @@ func drawings() map[string]*scene.Scene {
 		all[name+"-here"] = Here(p, 0, 11, 12.5, both...)
 		all[name+"-map"] = Map(p, 120, 60, both...)
 	}
+	all["tide-grid"] = Grid(tide(13, 9), 0, endless, endless, both...)[0]
+	all["tide-sheet"] = Grid(tide(40, 12), 0, 110, 80, both...)[1]
+	all["leaf-grid"] = Grid(leaf(), 0, endless, endless, both...)[0]
 	all["throw-plan"] = Motifs(throw(4, 5), 1, titleW, titleH, both...)
 	return all
 }

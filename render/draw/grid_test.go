@@ -387,9 +387,13 @@ func TestRepeatsAreFramed(t *testing.T) {
 	require.False(t, repeats, "the filet panel is as wide as its chart")
 }
 
+func leaf() *plan.Pattern {
+	return charted(plan.Chart{Name: "leaf", Mesh: plan.Mesh{Form: stitch.Form{ID: stitch.DC, Together: 1}, Behind: 2}, Rows: [][]int{{0, 1, 1}, {0, 0, 1}}})
+}
+
 // What a chart of squares says of itself.
 func TestGridOfSquares(t *testing.T) {
-	p := charted(plan.Chart{Name: "leaf", Mesh: plan.Mesh{Form: stitch.Form{ID: stitch.DC, Together: 1}, Behind: 2}, Rows: [][]int{{0, 1, 1}, {0, 0, 1}}})
+	p := leaf()
 	require.Empty(t, compared(p, 0, oneGrid(t, p, 0)))
 	require.Equal(t, []string{"Row 1, from right to left: 2\u00a0filled, 1\u00a0open.", "Row 2, from left to right: 2\u00a0open, 1\u00a0filled."}, GridRows(p, 0, both[0]))
 	require.Equal(t, []string{"Hilera 1, de derecha a izquierda: 2\u00a0llenos, 1\u00a0abierto.", "Hilera 2, de izquierda a derecha: 2\u00a0abiertos, 1\u00a0lleno."}, GridRows(p, 0, both[1]))

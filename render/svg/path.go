@@ -2,7 +2,6 @@ package svg
 
 import (
 	"bufio"
-	"math"
 
 	"ovillo/render/page"
 )
@@ -71,11 +70,10 @@ func (t *trace) write(w *bufio.Writer, op byte, numbers ...int) {
 		w.WriteByte(op)
 	}
 	for i, n := range numbers {
-		s := hundredths(n)
-		if (i > 0 || !named) && s[0] != '-' {
+		if (i > 0 || !named) && n >= 0 {
 			w.WriteByte(' ')
 		}
-		w.WriteString(s)
+		w.Write(hundredths(w.AvailableBuffer(), n))
 	}
 	t.last = op
 }
@@ -92,5 +90,3 @@ func points(op byte) int {
 	}
 	return 0
 }
-
-func hundred(v float64) int { return int(math.Round(v * 100)) }

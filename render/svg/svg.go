@@ -194,17 +194,23 @@ func ink(c page.Color) string {
 }
 
 // num writes a length to a hundredth of a millimetre, the finest a printer can tell.
-func num(v float64) string { return hundredths(int(math.Round(v * 100))) }
+func num(v float64) string { return string(hundredths(nil, hundred(v))) }
 
-// hundredths writes a number of hundredths: 50 as .5.
-func hundredths(n int) string {
-	sign := ""
+func hundred(v float64) int { return int(math.Round(v * 100)) }
+
+// hundredths writes a number of hundredths behind what is written already: 50 as .5.
+func hundredths(b []byte, n int) []byte {
 	if n < 0 {
-		sign, n = "-", -n
+		b, n = append(b, '-'), -n
 	}
-	s := strconv.Itoa(n / 100)
+	if n >= 100 || n == 0 {
+		b = strconv.AppendInt(b, int64(n/100), 10)
+	}
 	if frac := n % 100; frac != 0 {
-		s = strings.TrimPrefix(s, "0") + "." + strings.TrimRight(fmt.Sprintf("%02d", frac), "0")
+		b = append(b, '.', byte('0'+frac/10))
+		if frac%10 != 0 {
+			b = append(b, byte('0'+frac%10))
+		}
 	}
-	return sign + s
+	return b
 }
