@@ -246,6 +246,9 @@ func legible(w, h float64, draw func(w, h float64) []*scene.Scene) []*scene.Scen
 
 // withKey puts the key of a chart below each of its sheets, so that each can be used by itself.
 func (o FileOptions) withKey(sheets []*scene.Scene, key []KeyItem) []*scene.Scene {
+	if len(sheets) > 1 {
+		key = append(slices.Clone(key), SharedKey(o.Langs...))
+	}
 	key = keyHand(key, o)
 	for k, s := range sheets {
 		sheets[k] = Keyed(hand(s, o), key, o.Langs...)

@@ -152,3 +152,24 @@ func TestKeysAreBroken(t *testing.T) {
 	require.Greater(t, wide.W, 100.0)
 	require.Same(t, s, Keyed(s, nil, both...))
 }
+
+// A chart that is cut says on every sheet that what stands on two is worked once; a whole one has nothing of the kind.
+func TestSheetsSayWhatTheyShare(t *testing.T) {
+	for _, d := range Drawings(tide(40, 12)) {
+		if d.Name != "tide" {
+			continue
+		}
+		for wide, several := range map[float64]bool{0: false, 100: true} {
+			sheets := d.Sheets(FileOptions{Langs: both, Wide: wide})
+			require.Equal(t, several, len(sheets) > 1)
+			for _, s := range sheets {
+				text := ""
+				for _, l := range labels(s) {
+					text += " " + l.Text
+				}
+				require.Equal(t, several, strings.Contains(text, "is worked once"), text)
+				require.Equal(t, several, strings.Contains(text, "una sola vez"), text)
+			}
+		}
+	}
+}

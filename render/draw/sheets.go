@@ -5,6 +5,7 @@ import (
 
 	"ovillo/render/page"
 	"ovillo/render/scene"
+	"ovillo/render/words"
 )
 
 // Drawings on several sheets, in millimetres.
@@ -26,6 +27,19 @@ func (p *pen) cutEdge(from, to, out vec) {
 		side := along.times(0.4 * cutTip)
 		p.area(black, straight(end.add(side), end.sub(side), end.add(out.times(0.8*cutTip))))
 	}
+}
+
+// SharedKey is the line of a key that says what the marks at the edge of a sheet mean, for a chart on several sheets: nothing is to
+// be worked twice because it is drawn twice.
+func SharedKey(langs ...*words.Language) KeyItem {
+	p := &pen{scale: 1}
+	const wide, high = signRoom, 9.0
+	p.cutEdge(vec{wide / 2, 2 * cutTip}, vec{wide / 2, high - 2*cutTip}, vec{1, 0})
+	item := KeyItem{&scene.Scene{W: wide, H: high, Items: p.items}, map[string]string{}}
+	for tag, w := range speak(langs) {
+		item.Says[tag] = w.ChartShared
+	}
+	return item
 }
 
 // sheetPlan draws how the sheets lie beside and below one another, this one black, with its number, within a height.

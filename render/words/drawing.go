@@ -45,6 +45,7 @@ type Drawing struct {
 	GridYarn, GridCells            string
 	GridRead, GridFrame            string
 	GridTimes, GridRepeats         string // how often the chart is worked along a row
+	ChartShared                    string // what the line between two sheets of a chart means
 }
 
 // Drawing returns the texts of the language about drawings.

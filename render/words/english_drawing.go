@@ -59,4 +59,5 @@ var englishDrawing = Drawing{
 	GridYarn: "%s (%s)", GridCells: "%s: %d of %d cells",
 	GridRead:  "a row begins at its number and is read the way the arrow points",
 	GridFrame: "heavy frame:", GridTimes: "it is worked %d times one after the other", GridRepeats: "it is worked over and over",
+	ChartShared: "what lies beyond the line with triangles stands on the next sheet too; it is worked once",
 }

@@ -59,4 +59,5 @@ var spanishDrawing = Drawing{
 	GridYarn: "%s (%s)", GridCells: "%s: %d de %d casillas",
 	GridRead:  "cada {row} empieza en su número y se lee hacia donde apunta la flecha",
 	GridFrame: "marco grueso:", GridTimes: "se teje %d veces seguidas", GridRepeats: "se teje una y otra vez",
+	ChartShared: "lo que queda más allá de la línea con triángulos está también en la hoja contigua; se teje una sola vez",
 }
