@@ -37,6 +37,7 @@ type graph struct {
 	from   [][]plan.Origin // of each part: what it grows on
 	bridge []int           // number of rows after which a part only bridges gaps; all of them where it does not
 	group  []int           // of each piece: joined pieces are of one group
+	soles  [][2]int        // ovals that are drawn by themselves, and the tubes that stand on them
 	show   *plan.Schematic // which parts are drawn; nil: all
 }
 

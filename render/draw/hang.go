@@ -30,6 +30,12 @@ func (g *graph) hang(part int) {
 			main = f
 		}
 	}
+	if g.stands(own.piece, main.ending) {
+		g.soles = append(g.soles, [2]int{main.piece, own.piece})
+		g.pieces[own.piece].side = true
+		leans(g.p.Parts[part], g.piecesOf(part), g.size)
+		return
+	}
 	b := branch{ending: own, around: g.encloses(own.piece, main.piece)}
 	b.at, b.share = spread(main.runs)
 	b.both = facing(main.runs)
@@ -39,6 +45,17 @@ func (g *graph) hang(part int) {
 		return
 	}
 	g.twice(main, b)
+}
+
+// stands reports whether a tube stands on the rim of an oval, as the upper of a shoe stands on its sole. The oval is then drawn
+// from above, and the tube from its side, where the round begins at one of its ends.
+func (g *graph) stands(own int, on ending) bool {
+	sole, upper := g.pieces[on.piece], g.pieces[own]
+	if !sole.oval || !sole.flatRound() || on.edge != endEdge || !upper.closed {
+		return false
+	}
+	last := upper.rows[len(upper.rows)-1]
+	return 2*(last.flat-upper.start)/max(upper.tall(), 1e-6) < flatLeast
 }
 
 // begins lets a flat piece on a run of a flat edge begin as wide as that run is: its first row may be shaped already.

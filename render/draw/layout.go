@@ -63,8 +63,18 @@ func (g *graph) lie() *layout {
 		t.first(root, frame{across: vec{1, 0}, along: along})
 		l.groups = append(l.groups, gr)
 	}
-	slices.SortStableFunc(l.groups, func(a, b *group) int { return a.first() - b.first() })
+	slices.SortStableFunc(l.groups, func(a, b *group) int { return g.order(a) - g.order(b) })
 	return l
+}
+
+// order is where a group stands among others: in the order of work, but a sole below what stands on it.
+func (g *graph) order(gr *group) int {
+	for _, on := range g.soles {
+		if gr.first() == on[0] {
+			return 2*on[1] + 1
+		}
+	}
+	return 2 * gr.first()
 }
 
 // first is the number of the first piece of a group.
@@ -118,7 +128,7 @@ func (t *table) first(i int, f frame) {
 		t.edging(pt)
 		return
 	}
-	t.beyond(pt, endEdge, f.moved(0, pt.pc.tall()))
+	t.beyond(pt, endEdge, f.moved(pt.aside(), pt.pc.tall()))
 	t.beyond(pt, startEdge, frame{o: f.o, across: f.across, along: f.along.times(-1)})
 }
 
@@ -169,9 +179,18 @@ func (t *table) beyond(pt *patch, edge int, f frame) {
 func (t *table) lay(e ending, f frame) *patch {
 	pt := t.patch(e.piece, e.edge, f)
 	if !pt.rings {
-		t.beyond(pt, 1-e.edge, f.moved(0, pt.pc.tall()))
+		t.beyond(pt, 1-e.edge, f.moved(pt.aside(), pt.pc.tall()))
 	}
 	return pt
+}
+
+// aside is how far the middle of the far edge of a strip lies to the right of the frame: what leans, or is shaped at one side.
+func (pt *patch) aside() float64 {
+	if pt.pc.lean == nil || pt.pc.wedge != nil {
+		return 0
+	}
+	c := pt.far()
+	return c.first().to(c.last(), 0.5).sub(pt.f.o).dot(pt.f.across)
 }
 
 // limb lays a branch and all beyond it at the side it belongs to.

@@ -14,6 +14,9 @@ func leans(part *plan.Part, pieces []*piece, size int) {
 	at := 0.0
 	for _, pc := range pieces {
 		if pc.closed {
+			if pc.side {
+				pc.lean = pc.fromTheSide(steps, size)
+			}
 			continue
 		}
 		pc.lean = make([]float64, 1, len(pc.rows)+1)
@@ -62,4 +65,31 @@ func ends(row *plan.Row, r course, below float64, size int) (left, right float64
 		return begin, end
 	}
 	return end, begin
+}
+
+// fromTheSide is how far a tube leans that is seen from its side, its rounds beginning at the reader's right: what a round
+// changes about its middle, as at a toe, it changes at her left.
+func (pc *piece) fromTheSide(steps map[int]*plan.Row, size int) []float64 {
+	at, lean := 0.0, make([]float64, 1, len(pc.rows)+1)
+	for k, r := range pc.rows {
+		row, below := steps[r.number], 0.0
+		if k > 0 {
+			below = float64(pc.rows[k-1].places)
+		}
+		if row != nil && k > 0 {
+			list, taken := changes(row.Work, size, below)
+			for _, c := range list {
+				if taken <= 0 || c.net == 0 || (c.to-c.from)/taken > 0.8 {
+					continue
+				}
+				moved := c.net * r.stitch / 2 / 2 // half of it on either face, and half of that in the middle
+				if mid := (c.from + c.to) / 2 / taken; mid > 0.25 && mid < 0.75 {
+					moved = -moved
+				}
+				at += moved
+			}
+		}
+		lean = append(lean, at)
+	}
+	return lean
 }

@@ -12,6 +12,7 @@ type piece struct {
 	start  float64 // width laid flat where the rows begin: 0 for a ring
 	closed bool
 	shaped bool // its first row is shaped against what it stands on
+	side   bool // it is seen from the side on which its rounds do not begin: they begin at the reader's right
 	folded bool // it is worked flat but lies folded round the wearer, open at the front
 	point  bool // the rows begin in one place
 	oval   bool // the rows begin on both sides of a chain

@@ -12,12 +12,19 @@ func (g *graph) ringed(i int) bool {
 	if j := g.joint(ending{i, endEdge}); g.isBranch(i) || g.attached(ending{i, startEdge}) || j != nil && !g.grow(j) {
 		return false
 	}
-	const flat = 4.7 // growth of the round for each unit of height; 2 pi in a disc, 8 in a square
+	return pc.flatRound()
+}
+
+// How fast rounds grow for each unit of height: by 2 pi in a disc, by 8 in a square.
+const (
+	flatGrowth = 4.7 // from which they are seen from above
+	flatLeast  = 3.0 // from which an edging round them is
+)
+
+// flatRound reports whether rounds grow all the way, about as fast as a flat disc does.
+func (pc *piece) flatRound() bool {
 	last := pc.rows[len(pc.rows)-1]
-	if last.flat < pc.widest()*0.98 {
-		return false
-	}
-	return 2*(last.flat-pc.start)/pc.tall() >= flat
+	return pc.tall() > 0 && last.flat >= pc.widest()*0.98 && 2*(last.flat-pc.start)/pc.tall() >= flatGrowth
 }
 
 // grow reports whether what hangs on the outer round of a disc goes on growing as flat as the disc, as an edging does. A
@@ -28,7 +35,7 @@ func (g *graph) grow(j *joint) bool {
 		if !pc.closed || b.edge != startEdge || pc.tall() <= 0 {
 			return false
 		}
-		if last := pc.rows[len(pc.rows)-1]; 2*(last.flat-pc.start)/pc.tall() < 3 {
+		if last := pc.rows[len(pc.rows)-1]; 2*(last.flat-pc.start)/pc.tall() < flatLeast {
 			return false
 		}
 	}
