@@ -1,6 +1,10 @@
 package draw
 
-import "math"
+import (
+	"math"
+
+	"ovillo/render/scene"
+)
 
 // sheet is a group on paper at a scale, in millimetres, its own origin at (0, 0): what measures are drawn on.
 type sheet struct {
@@ -11,6 +15,7 @@ type sheet struct {
 
 	dims   []dimension
 	arrows []workArrow
+	count  *scene.Label // how many of the group are made; nil if it is one
 }
 
 func (s *sheet) on(v vec) vec { return v.times(s.scale) }

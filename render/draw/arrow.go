@@ -13,7 +13,7 @@ const (
 // workArrow says which way a piece is worked.
 type workArrow struct{ from, to vec }
 
-// arrow finds a place for the arrow on the largest patch of the group. A piece without room for one has none.
+// arrow finds a place for the arrow on the largest patch of the group, or beside it where it is low.
 func (s *sheet) arrow() {
 	pt := s.gr.largest()
 	if pt.rings {
@@ -25,6 +25,7 @@ func (s *sheet) arrow() {
 	all := deep[len(deep)-1] * s.scale
 	long := min(workLong, all*0.4)
 	if long < workLeast {
+		s.besidePiece(dir)
 		return
 	}
 	best, least := workArrow{}, costWall
@@ -41,6 +42,23 @@ func (s *sheet) arrow() {
 	}
 	if least < costWall {
 		s.put(best)
+		return
+	}
+	s.besidePiece(dir)
+}
+
+// besidePiece puts the arrow at a side of the group, where nothing else stands.
+func (s *sheet) besidePiece(dir vec) {
+	const long, off = 7.0, 3.0
+	b := s.gr.bounds()
+	low, high := s.on(b.min), s.on(b.max)
+	for _, x := range []float64{high.x + off, low.x - off, high.x + off + dimPitch, low.x - off - dimPitch} {
+		mid := vec{x, (low.y + high.y) / 2}
+		a := workArrow{mid.sub(dir.times(long / 2)), mid.add(dir.times(long / 2))}
+		if s.inTheWay(a) < costWall {
+			s.put(a)
+			return
+		}
 	}
 }
 
@@ -53,7 +71,8 @@ func (s *sheet) radial(pt *patch) {
 		edge := s.on(outer.toward(pt.f.o, dir))
 		start := s.on(pt.lines[0].toward(pt.f.o, dir))
 		room := edge.sub(start).length()
-		a := workArrow{start.to(edge, 0.25), start.to(edge, 0.75)}
+		from := start.to(edge, 0.25)
+		a := workArrow{from, from.add(dir.times(min(room/2, workLong)))}
 		if room*0.5 >= workLeast*0.7 && s.inTheWay(a) < costWall {
 			s.put(a)
 			return

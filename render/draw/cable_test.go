@@ -34,12 +34,12 @@ func TestCableDoesNotLean(t *testing.T) {
 				t.Errorf("%s: %+v", name, c)
 			}
 		}
-		if left, right := ends(&plan.Row{Work: row}, course{stitch: 1}, 0, 0); left != 0 || right != 0 {
+		if left, right := ends(&plan.Row{Work: row}, course{stitch: 1}, 0, 0, 0); left != 0 || right != 0 {
 			t.Errorf("%s: the row changes by %v and %v at its ends", name, left, right)
 		}
 	}
 	// What stays skipped still narrows the row at that end.
-	if left, right := ends(&plan.Row{Work: []plan.Instr{skip, plain}}, course{stitch: 1}, 0, 0); left != 0 || right >= 0 {
+	if left, right := ends(&plan.Row{Work: []plan.Instr{skip, plain}}, course{stitch: 1}, 0, -2, 0); left != 0 || right >= 0 {
 		t.Errorf("two stitches passed over at the beginning change the ends by %v and %v", left, right)
 	}
 }

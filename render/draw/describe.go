@@ -38,6 +38,7 @@ func schematicWords(l *layout, s *scene.Scene, langs []*words.Language) {
 		s.Title[lang] = fmt.Sprintf(w.Schematic, w.Title(p))
 		said := []string{fmt.Sprintf(w.Flat, w.sizeOf(p))}
 		said = append(said, l.shapes(w)...)
+		said = append(said, l.signs(w)...)
 		for _, m := range p.Measures {
 			if m.Letter == "" || l.home(m) == nil || p.Shown < 0 || p.Shown >= len(m.Values) || m.Values[p.Shown] == plan.NoLength {
 				continue
@@ -50,6 +51,24 @@ func schematicWords(l *layout, s *scene.Scene, langs []*words.Language) {
 		}
 		s.Desc[lang] = strings.Join(said, " ")
 	}
+}
+
+// signs explains the signs on the lines.
+func (l *layout) signs(w speech) []string {
+	begins, waits := false, false
+	for _, gr := range l.groups {
+		for _, pt := range gr.patches {
+			begins, waits = begins || l.g.beginning(pt) != onAnother, waits || l.g.waits(pt)
+		}
+	}
+	var said []string
+	if begins {
+		said = append(said, w.Begin)
+	}
+	if waits {
+		said = append(said, w.Wait)
+	}
+	return said
 }
 
 // ribbed reports whether any row is a rib.
@@ -82,6 +101,12 @@ func (l *layout) shapes(w speech) []string {
 		}
 		if s := gr.limbs(w); s != "" {
 			said = append(said, s)
+		}
+		if n := gr.made(l.g.p); n > 1 {
+			said = append(said, fmt.Sprintf(w.Made, n))
+		}
+		if gr.patches[0].pc.folded {
+			said = append(said, w.Open)
 		}
 		said = append(said, gr.direction(w))
 	}

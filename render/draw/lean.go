@@ -28,7 +28,11 @@ func leans(part *plan.Part, pieces []*piece, size int) {
 				if k > 0 {
 					below = float64(pc.rows[k-1].places)
 				}
-				left, right := ends(steps[r.number], r, below, size)
+				wider := r.flat - pc.start
+				if k > 0 {
+					wider = r.flat - pc.rows[k-1].flat
+				}
+				left, right := ends(steps[r.number], r, below, wider, size)
 				at += (right - left) / 2 * r.stitch
 				pc.steps[k] = [2]bool{math.Abs(left) >= stepped, math.Abs(right) >= stepped}
 			}
@@ -41,13 +45,20 @@ func leans(part *plan.Part, pieces []*piece, size int) {
 const stepped = 3
 
 // ends are how many stitches more a row on so many places makes than it takes at the reader's left and right, when it grows
-// upwards. What a ripple does at its ends makes half a wave there.
-func ends(row *plan.Row, r course, below float64, size int) (left, right float64) {
+// upwards. What a ripple does at its ends makes half a wave there. Where what the row is said to make does not come out as so
+// much wider than the last one, as with meshes, nothing is known of its ends.
+func ends(row *plan.Row, r course, below, wider float64, size int) (left, right float64) {
 	if row == nil || r.waves > 0 {
 		return 0, 0
 	}
 	list, taken := changes(row.Work, size, below)
-	begin, end := 0.0, 0.0
+	begin, end, sum := 0.0, 0.0, 0.0
+	for _, c := range list {
+		sum += c.net
+	}
+	if math.Abs(sum*r.stitch-wider) > 0.6*r.stitch {
+		return 0, 0
+	}
 	for _, c := range list {
 		if taken <= 0 || c.net == 0 {
 			continue

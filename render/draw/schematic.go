@@ -37,6 +37,7 @@ func Schematic(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.
 	for i, sh := range drawn {
 		pen.scale, pen.shift = sh.scale, at[i]
 		sh.piece(pen)
+		sh.marks(pen)
 		pen.scale = 1
 		sh.signs(pen)
 	}
@@ -93,6 +94,7 @@ func (l *layout) sheet(gr *group, scale float64) *sheet {
 	s := &sheet{g: l.g, gr: gr, scale: scale}
 	s.walls()
 	s.place(l)
+	s.times()
 	return s
 }
 
@@ -129,7 +131,7 @@ func (s *sheet) walls() {
 func (s *sheet) overhang() margins {
 	b := s.gr.bounds()
 	piece := box{s.on(b.min), s.on(b.max), b.full}
-	all := piece.grown(bandWide / 2)
+	all := piece.grown(max(bandWide/2, startWide/2, startDot, heldDot+dimLine) + 0.05)
 	for _, l := range s.board.lines {
 		for _, p := range l {
 			all.join(box{p, p, true}.grown(arrowWide/2 + dimLine))
@@ -137,6 +139,9 @@ func (s *sheet) overhang() margins {
 	}
 	for _, l := range s.board.labels {
 		all.join(l.grown(0.4))
+	}
+	for _, a := range s.arrows {
+		all.join(a.box())
 	}
 	return margins{
 		left: piece.min.x - all.min.x, right: all.max.x - piece.max.x,
@@ -199,5 +204,11 @@ func (s *sheet) signs(p *pen) {
 	}
 	for _, a := range s.arrows {
 		a.draw(p)
+	}
+	if s.count != nil {
+		label := *s.count
+		at := p.on(vec{label.X, label.Y})
+		label.X, label.Y = at.x, at.y
+		p.items = append(p.items, label)
 	}
 }

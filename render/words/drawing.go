@@ -19,6 +19,8 @@ type Drawing struct {
 	Down, Up, Outward            string
 	Legs, Sleeves, Branch        string
 	OnEdge, Empty                string
+	Made, Open                   string
+	Begin, Wait                  string // what signs on lines mean
 	Yarn, Ribs                   string
 	Bars, Dots, Dashes           string // how the rows of a yarn are drawn
 	Motifs, MotifRows            string

@@ -149,6 +149,7 @@ const (
 	drawingMotifs // {} size
 	drawingHalves // {} size, {} letters
 	drawingHalf   // {} size, {} letter
+	drawingWait
 	notionPin
 	notionFormer // {} diameter
 	longTail

@@ -188,14 +188,30 @@ func (c *context) drawing() rich.Text {
 	if len(halves) == 0 && slices.ContainsFunc(c.p.Parts, func(p *plan.Part) bool { return p.Grid != nil }) {
 		return fill(c.l.voice.line(drawingMotifs), size)
 	}
-	if len(halves) == 0 {
-		return fill(c.l.voice.line(drawingText), size)
+	said := fill(c.l.voice.line(drawingText), size)
+	if len(halves) > 0 {
+		key := drawingHalves
+		if len(halves) == 1 {
+			key = drawingHalf
+		}
+		said = fill(c.l.voice.line(key), size, c.list(halves))
 	}
-	key := drawingHalves
-	if len(halves) == 1 {
-		key = drawingHalf
+	if c.waits() {
+		said = join(" ", said, fill(c.l.voice.line(drawingWait)))
 	}
-	return fill(c.l.voice.line(key), size, c.list(halves))
+	return said
+}
+
+// waits reports whether a part that is drawn grows on stitches that another had left waiting, which the drawing marks.
+func (c *context) waits() bool {
+	for i, p := range c.p.Parts {
+		for _, o := range p.From {
+			if o.Kind == plan.RefSkipped && c.p.Schematic.Shows(i) && c.p.Schematic.Shows(o.Part) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // isAround reports whether a measure goes once around, in one piece or in two of one width.
