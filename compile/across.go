@@ -66,7 +66,30 @@ func (c *checker) measuredAcross(e *lang.Expr) (value.Vector, *plan.MeasuredOn) 
 		h.Values, n.Values = have, need
 		c.report(diag.Diagnostic{Code: codeDiscCups, Span: e.Span(), Sizes: cups.sizes(), Args: diag.Args{"part": p.plan.Name, "have": h, "need": n}})
 	}
-	return value.OfLengths(out), nil
+	return value.OfLengths(out), &plan.MeasuredOn{Kind: plan.Across, Part: p.index, Row: at, Values: out}
+}
+
+// seenFromAbove reports whether the drawing shows a part as rounds seen from above, where it has a way across: its rounds grow all
+// the way about as fast as those of a flat disc, and nothing stands on them.
+func (c *checker) seenFromAbove(part int) bool {
+	const flat = 4.7 // of the round to the height; 2 pi in a disc
+	for _, other := range c.pat.Parts {
+		for _, o := range other.From {
+			if o.Part == part {
+				return false
+			}
+		}
+	}
+	for _, facts := range c.pat.Parts[part].Worked {
+		var widest, tall plan.Length
+		for _, f := range facts {
+			widest, tall = max(widest, f.Width), tall+f.Height
+		}
+		if len(facts) == 0 || tall <= 0 || float64(facts[len(facts)-1].Width) < 0.98*float64(widest) || float64(widest) < flat*float64(tall) {
+			return false
+		}
+	}
+	return true
 }
 
 // rowsUpTo are the rows up to a number.

@@ -35,6 +35,8 @@ func (c *checker) drawnAs(m *plan.Measure) (drawn, half bool) {
 		return false, false // the source leaves the part out of the drawing
 	case slices.ContainsFunc(of, func(t plan.MeasuredOn) bool { return c.pat.Parts[t.Part].Grid != nil }):
 		return true, false
+	case len(of) == 1 && of[0].Kind == plan.Across:
+		return c.seenFromAbove(of[0].Part), false
 	case len(of) == 1:
 		return true, of[0].Kind == plan.Around || of[0].Kind == plan.Width && c.pat.Folded(of[0].Part)
 	case is(plan.Height):

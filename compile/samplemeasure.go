@@ -83,7 +83,7 @@ func goesAround(m *plan.Measure) bool {
 	widths := 0
 	for _, of := range m.Of {
 		switch {
-		case of.Minus || of.Kind == plan.Height:
+		case of.Minus || of.Kind == plan.Height || of.Kind == plan.Across:
 			return false
 		case of.Kind == plan.Width:
 			widths++

@@ -273,13 +273,14 @@ const (
 	Height                        // along the rows
 	Width                         // across a flat piece, at a row
 	Long                          // length of a run
+	Across                        // through the middle of rounds seen from above, up to a round
 )
 
 // MeasuredOn is one term of a measure.
 type MeasuredOn struct {
 	Kind   MeasureKind
 	Part   int  // index into Parts
-	Row    Nums // for Around and Width: the row; nil: the widest
+	Row    Nums // for Around, Width and Across: the row; nil: the widest, or for Across the last
 	Minus  bool
 	Values Lengths // the term alone
 }

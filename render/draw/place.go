@@ -172,6 +172,9 @@ func (pt *patch) line(on plan.MeasuredOn, size int) (int, bool) {
 }
 
 func (s *sheet) acrossAny(pt *patch, k int, kind plan.MeasureKind) []dimension {
+	if kind == plan.Across {
+		return s.through(pt, k)
+	}
 	if !pt.rings {
 		return s.across(pt, k)
 	}
@@ -194,6 +197,29 @@ func (s *sheet) circle(pt *patch, k int) []dimension {
 	d.from, d.to = d.onRing(0), d.onRing(math.Pi)
 	d.label = d.onRing(roundAt)
 	return []dimension{d}
+}
+
+// through are the ways to draw how wide rounds are that are seen from above, through their middle. A figure with corners lies on
+// one of its sides: what is measured is the way from there up.
+func (s *sheet) through(pt *patch, k int) []dimension {
+	if !pt.rings {
+		return nil
+	}
+	if pt.pc.corner <= 2 || pt.pc.corner == 4 {
+		return s.diameter(pt, k)
+	}
+	deep := pt.pc.height(0, k)
+	var ways []dimension
+	for i, x := range []float64{0, 0.15, -0.15, 0.3, -0.3} {
+		at := pt.f.o.add(vec{x * deep, 0})
+		d := dimension{from: s.on(at.sub(vec{0, deep})), to: s.on(at.add(vec{0, deep}))}
+		for _, t := range letters {
+			w := d.inLine(t)
+			w.cost = 4*float64(i) + 10*math.Abs(t-0.5)
+			ways = append(ways, w)
+		}
+	}
+	return ways
 }
 
 // diameter are the ways to draw the width of rings, through them or below or above.

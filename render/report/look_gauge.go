@@ -141,6 +141,17 @@ func (s *subject) taken(of plan.MeasuredOn, z int) (plan.Length, bool) {
 			sum += f.Height
 		}
 		return sum, len(rows) > 0 && s.p.Parts[of.Part].Grid == nil
+	case plan.Across:
+		sum := plan.Length(0)
+		for _, f := range rows {
+			if f.Height == plan.NoLength {
+				return 0, false
+			}
+			if of.Row == nil || f.Number <= of.Row[z] {
+				sum += 2 * f.Height
+			}
+		}
+		return sum, len(rows) > 0
 	case plan.Around, plan.Width:
 		if of.Row == nil {
 			return 0, false
