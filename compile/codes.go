@@ -106,6 +106,7 @@ const (
 	codeDrawnBeyond    diag.Code = "OV424" // stitches to be drawn beyond the row
 	codeDrawnRepeats   diag.Code = "OV426" // repeats to be drawn of rows that do not repeat so often
 	codeDrawnMany      diag.Code = "OV449" // more stitches than a chart may have
+	codeDrawnMotifs    diag.Code = "OV218" // a chart of joined motifs, which have no rows of their own
 	codeDrawnGrid      diag.Code = "OV488" // rows to be drawn in a chart that is of no part
 	codeSchematicTwice diag.Code = "OV497" // a second line for the schematic
 	codeSchematicPart  diag.Code = "OV498" // a part that it names twice

@@ -90,6 +90,10 @@ func (c *checker) drawCharts() {
 			c.say(codeNoName, d.at.Of.Span(), diag.Args{"word": d.at.Of.Text, "near": lang.Near(d.at.Of.Text, keys(c.parts))})
 			continue
 		}
+		if p.plan.Grid != nil {
+			c.say(codeDrawnMotifs, d.at.Of.Span(), diag.Args{"part": d.at.Of.Text, "motif": c.pat.Parts[p.plan.Grid.Motif].Name})
+			continue
+		}
 		if out := c.drawChart(d, p); out != nil {
 			c.pat.Drawn = append(c.pat.Drawn, out)
 		}

@@ -1,7 +1,17 @@
 package diag
 
-// Codes 422 to 426, 449, 488 and 497 to 499: what is drawn.
+// Codes 218, 422 to 426, 449, 488 and 497 to 499: what is drawn.
 var drawings = []Entry{
+	{Code: "OV218", Severity: Error,
+		En: Wording{Message: `{part} is joined motifs and has no rows of its own to draw`, Mark: `has no rows`,
+			Help:    map[string]string{"": `draw the motif: {=chart {motif}_drawn of {motif}}`},
+			Explain: `Rows belong to the motif, which is a part like any other; a chart draws that. How the motifs lie is shown by their plan.`},
+		Es: Wording{Message: `{part} son motivos unidos y no tiene hileras propias que dibujar`, Mark: `no tiene hileras`,
+			Help:    map[string]string{"": `dibujar el motivo: {=chart {motif}_drawn of {motif}}`},
+			Explain: `Las hileras son del motivo, que es una pieza como las demás; un gráfico dibuja ese. Cómo se colocan los motivos lo muestra su plano.`},
+		Example: joined(square, "2 across, 3 down", joinedAt) + "\nchart plan_drawn of throw\nend\n",
+		Fixed:   joined(square, "2 across, 3 down", joinedAt) + "\nchart plan_drawn of strip\nend\n"},
+
 	{Code: "OV422", Severity: Error,
 		En: Wording{Message: `a chart of the rows of {part} says which rows are drawn, and how much of them`, Mark: `says something else`,
 			Help: map[string]string{"": `the stitches are drawn as they were worked: leave out marks, legend and mesh`,
