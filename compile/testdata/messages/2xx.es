@@ -146,9 +146,9 @@ example.ovillo: 1 error
 
 # OV218
 error[OV218]: throw son motivos unidos y no tiene hileras propias que dibujar
-  --> example.ovillo:24:20
- 24 | chart all_drawn of throw
-    |                    ^^^^^ no tiene hileras
+  --> example.ovillo:24:21
+ 24 | chart plan_drawn of throw
+    |                     ^^^^^ no tiene hileras
     = ayuda: dibujar el motivo: chart strip_drawn of strip
 
 example.ovillo: 1 error
