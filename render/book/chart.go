@@ -1,6 +1,8 @@
 package book
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/render/draw"
 	"ovillo/render/layout"
@@ -121,6 +123,9 @@ func (s *setter) chartSheets(list []*scene.Scene, k float64, key []draw.KeyItem,
 		}))
 		b.H = layout.Snap(b.H)
 		out = append(out, set{strips: []layout.Strip{{Box: b, Space: s.rowSpace}}, leads: len(key) > 0})
+	}
+	if len(out) > 1 {
+		key = append(slices.Clone(key), draw.SharedKey(s.speakers()...))
 	}
 	if len(out) > 0 && len(key) > 0 {
 		out = append(out, set{strips: s.key(key, note), leads: true})

@@ -25,6 +25,7 @@ const (
 	gridNarrow = 2.0 // room at a side where nothing stands
 	gridPlan   = 9.0 // room above for the plan of the sheets
 	gridSoon   = 12  // cells that an eye counts without a heavier line
+	gridTiny   = 1.0 // no cell is smaller
 	gridFewest = 6   // cells of a sheet, in either direction: cells are smaller rather than fewer
 )
 
@@ -32,7 +33,7 @@ const (
 // number where it begins, with an arrow that points the way it is read; stitches are numbered below from where row 1 begins. Cells
 // have marks that need no colour, and tints that tell nothing by themselves. It is drawn on as many sheets as it needs, none wider
 // than w or taller than h: one, if cells of 5 mm have room; with w and h infinite one at its natural size. Two sheets beside each
-// other share two columns or rows. What the marks are says [GridKey]. nil if there is no such chart.
+// other share two columns or rows. What the marks are says [GridKey]. nil if there is no such chart, or no room for one.
 func Grid(p *plan.Pattern, i int, w, h float64, langs ...*words.Language) []*scene.Scene {
 	g := gridOf(p, i)
 	if g == nil || !(w > 0 && h > 0) {
@@ -42,6 +43,9 @@ func Grid(p *plan.Pattern, i int, w, h float64, langs ...*words.Language) []*sce
 	n := len(across) * len(down)
 	room := vec{g.room(w, across, g.sides().x), g.room(h, down, g.sides().y+planRoom(n))}
 	side := min(gridCell, room.x, room.y)
+	if side < gridTiny {
+		return nil
+	}
 	var out []*scene.Scene
 	for d, rows := range down {
 		for a, columns := range across {

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -221,6 +222,14 @@ func TestGridsInTheMirror(t *testing.T) {
 			require.Equal(t, scene.Start, l.Anchor)
 		}
 	}
+	arrows := 0
+	for _, m := range figuresOf(left.Items, blackInk) {
+		if m.name() == "triangle" && m.box().width() > 2 {
+			require.Greater(t, m.pts[0].x, m.pts[1].x, "row 1 is read from left to right")
+			arrows++
+		}
+	}
+	require.Equal(t, 1, arrows)
 	require.Contains(t, left.Desc["en-US"], "Row 1, from left to right: 1\u00a0sand, 2\u00a0foam, 1\u00a0sand.")
 	require.Contains(t, left.Desc["es"], "Hilera 2, de derecha a izquierda: ")
 }
@@ -276,6 +285,21 @@ func TestSheetsAreTheChart(t *testing.T) {
 	}
 	require.Empty(t, Grid(tide(3, 3), 1, 80, 80))
 	require.Empty(t, Grid(tide(3, 3), 0, 0, 80))
+}
+
+// In any room there is a drawing that keeps to it, or none, and its rows can be read back.
+func TestGridsKeepToTheirRoom(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := tide(rapid.IntRange(1, 70).Draw(t, "wide"), rapid.IntRange(1, 70).Draw(t, "high"))
+		w, h := rapid.Float64Range(0, 400).Draw(t, "w"), rapid.Float64Range(0, 400).Draw(t, "h")
+		for _, s := range Grid(p, 0, w, h, both...) {
+			require.LessOrEqual(t, s.H, h+1e-6)
+			require.LessOrEqual(t, s.W, max(w, 40)+1e-6) // the plan of sheets takes what it needs
+			if _, err := readGrid(s); err != nil {
+				t.Fatalf("%v by %v: %v", w, h, err)
+			}
+		}
+	})
 }
 
 // Spans are as few as have room and as long as each other.

@@ -244,22 +244,17 @@ func (g *grid) cellSign(cell int) *scene.Scene {
 	return &scene.Scene{W: signRoom, H: signRoom, Items: p.items}
 }
 
-// arrowSign is the arrow of a row beside its number.
+// arrowSign is the arrow of a row, larger than beside its number: a key has no small figures, which large print could not have.
 func arrowSign(fromLeft bool) *scene.Scene {
 	way := -1.0
 	if fromLeft {
 		way = 1
 	}
+	const long = 2.6
 	p := &pen{scale: 1}
-	m := vec{signRoom / 2, gridEm / 2}
-	x := m.x + way*0.2
-	p.area(black, straight(vec{x + way*gridArrow, m.y}, vec{x, m.y + 0.42*gridArrow}, vec{x, m.y - 0.42*gridArrow}))
-	anchor := scene.Start
-	if fromLeft {
-		anchor = scene.End
-	}
-	p.items = append(p.items, scene.Label{X: x - way*gridGap, Y: m.y, Text: "1", Height: gridEm, Anchor: anchor})
-	return &scene.Scene{W: signRoom, H: gridEm, Items: p.items}
+	m := vec{signRoom / 2, 0.42 * long}
+	p.area(black, straight(m.add(vec{way * long / 2, 0}), m.add(vec{-way * long / 2, 0.42 * long}), m.add(vec{-way * long / 2, -0.42 * long})))
+	return &scene.Scene{W: signRoom, H: 0.84 * long, Items: p.items}
 }
 
 // frameSign is a corner of the heavy frame.
