@@ -53,6 +53,10 @@ func TestMeasureDrawn(t *testing.T) {
 		{"width of apart + width of wider", " +2+4"},
 		{"width of apart - width of alike", " +2-3"},
 		{"width of apart + height of apart", " +2+2"},
+		{"across disc", "A +5"},
+		{"across crown at round 3", " +6"}, // a side stands on it
+		{"across based at round 3", " +7"}, // another part grows on it
+		{"around disc + across disc", " +5+5"},
 		{"2 * height of one", " "},
 		{"height of one / 2", " "},
 		{"length(9, sc) + height of one", " "},
@@ -91,6 +95,37 @@ part wider
   title en "Wider" es "Más ancha"
   chain 12
   5 rows: sc in each
+end
+part disc
+  title en "Disc" es "Disco"
+  in joined rounds
+  ring
+  round: 6 sc in ring
+  round: 2 sc in each
+  round: [sc in next, 2 sc in next] around
+end
+part crown
+  title en "Crown" es "Copa"
+  in joined rounds
+  ring
+  round: 6 sc in ring
+  round: 2 sc in each
+  round: [sc in next, 2 sc in next] around
+  9 rounds: sc in each
+end
+part based
+  title en "Base" es "Base"
+  in joined rounds
+  ring
+  round: 6 sc in ring
+  round: 2 sc in each
+  round: [sc in next, 2 sc in next] around
+end
+part side
+  title en "Side" es "Lado"
+  in joined rounds
+  from based.edge
+  5 rounds: sc in each
 end
 measure
   m en "M" es "M" = ` + c.value + `

@@ -10,6 +10,7 @@ import (
 type layout struct {
 	g      *graph
 	groups []*group
+	times  map[*group]int // how many of a group are made, where alike ones are drawn once; nil: as the parts say
 }
 
 // group is pieces that hang together.

@@ -111,8 +111,11 @@ func (gr *group) made(p *plan.Pattern) int {
 }
 
 // times finds a place for the number of pieces that are made alike, such as ×2.
-func (s *sheet) times() {
+func (s *sheet) times(l *layout) {
 	n := s.gr.made(s.g.p)
+	if l.times != nil {
+		n = l.times[s.gr]
+	}
 	if n < 2 {
 		return
 	}

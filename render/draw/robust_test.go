@@ -162,7 +162,7 @@ func TestEveryRoundIsALine(t *testing.T) {
 
 // FuzzDraw draws plausible and less plausible patterns that a seed makes.
 func FuzzDraw(f *testing.F) {
-	for seed := range uint64(60) {
+	for seed := range uint64(200) {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, seed uint64) {
@@ -187,6 +187,13 @@ func randomPattern(seed uint64) *plan.Pattern {
 	for range d.IntN(9) {
 		d.measure(parts)
 	}
+	if d.IntN(4) == 0 {
+		show := &plan.Schematic{Without: d.IntN(2) == 0}
+		for range 1 + d.IntN(3) {
+			show.Parts = append(show.Parts, d.IntN(len(parts)))
+		}
+		d.m.p.Schematic = show
+	}
 	return d.m.p
 }
 
@@ -207,7 +214,7 @@ func (d dice) part(before []*work) *work {
 	}
 	w.dc(1 + d.IntN(200))
 	for range d.IntN(5) {
-		switch d.IntN(4) {
+		switch d.IntN(7) {
 		case 0:
 			w.even(d.IntN(20))
 		case 1:
@@ -217,6 +224,12 @@ func (d dice) part(before []*work) *work {
 		case 3:
 			w.row(w.last().Stitches, float64(d.IntN(3)), stitch.SC)
 			w.last().Passed = d.IntN(30)
+		case 4:
+			d.wedge(w)
+		case 5:
+			w.narrow(min(1+d.IntN(6), w.last().Stitches/2), d.IntN(2) == 0)
+		case 6:
+			w.last().Wrong = d.IntN(2) == 0
 		}
 	}
 	if d.IntN(60) == 0 {
@@ -228,11 +241,27 @@ func (d dice) part(before []*work) *work {
 	return w
 }
 
+// wedge adds short rows, some of which never come back, and some of which come back over more than was left.
+func (d dice) wedge(w *work) {
+	left := 0
+	for range 1 + d.IntN(6) {
+		n := 1 + d.IntN(8)
+		if w.last().Stitches <= n {
+			break
+		}
+		w.shortRow(n)
+		left += n
+	}
+	for range d.IntN(4) {
+		w.back(max(0, left+d.IntN(3)-1))
+	}
+}
+
 func (d dice) origin(w *work, before []*work) {
 	if len(before) == 0 {
 		return
 	}
-	kinds := []plan.RefKind{plan.RefStitches, plan.RefSpace, plan.RefSkipped, plan.RefEdge, plan.RefFoundation, plan.RefRow, plan.RefSection}
+	kinds := []plan.RefKind{plan.RefStitches, plan.RefSpace, plan.RefSkipped, plan.RefEdge, plan.RefFoundation, plan.RefRow, plan.RefSection, plan.RefRowEnds, plan.RefRowEnds, plan.RefAround}
 	on := before[d.IntN(len(before))]
 	of := 1 + d.IntN(200)
 	if len(on.Worked[0]) > 0 && d.IntN(3) > 0 {
@@ -240,6 +269,7 @@ func (d dice) origin(w *work, before []*work) {
 	}
 	from := d.IntN(of + 1)
 	w.on(kinds[d.IntN(len(kinds))], on, d.IntN(len(on.Worked[0])+3), from, from+d.IntN(of-from+2), of)
+	w.From[len(w.From)-1].Side = plan.Side(d.IntN(2))
 	if d.IntN(20) == 0 {
 		w.From[len(w.From)-1].Part = d.IntN(20) - 5
 	}
@@ -249,7 +279,7 @@ func (d dice) origin(w *work, before []*work) {
 }
 
 func (d dice) measure(parts []*work) {
-	kinds := []plan.MeasureKind{plan.Around, plan.Height, plan.Width, plan.Long}
+	kinds := []plan.MeasureKind{plan.Around, plan.Height, plan.Width, plan.Long, plan.Across}
 	var on []plan.MeasuredOn
 	for range 1 + d.IntN(3) {
 		part := parts[d.IntN(len(parts))]

@@ -29,6 +29,7 @@ func Schematic(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.
 	}
 	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
 	schematicWords(l, s, langs)
+	l.alike()
 	if len(l.groups) == 0 {
 		return s, nil
 	}
@@ -94,7 +95,7 @@ func (l *layout) sheet(gr *group, scale float64) *sheet {
 	s := &sheet{g: l.g, gr: gr, scale: scale}
 	s.walls()
 	s.place(l)
-	s.times()
+	s.times(l)
 	return s
 }
 
