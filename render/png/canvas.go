@@ -26,25 +26,48 @@ func (c *canvas) area(pts []page.Point) {
 	}
 }
 
-// fill fills the areas. Only the part of the picture round them is looked at, since a drawing is many small areas.
+// tile is the side of the squares of dots in which areas are filled. What is in the way of one square is all that is looked at, so that
+// a drawing of many small areas, or a large picture, takes no more time and memory than it has ink.
+const tile = 512
+
+// fill fills the areas.
 func (c *canvas) fill(ink page.Color) {
-	lo, hi := page.Point{X: math.Inf(1), Y: math.Inf(1)}, page.Point{X: math.Inf(-1), Y: math.Inf(-1)}
+	all := c.img.Bounds()
+	over := map[image.Point][][]page.Point{}
+	var order []image.Point
 	for _, a := range c.areas {
-		for _, p := range a {
-			lo = page.Point{X: math.Min(lo.X, p.X), Y: math.Min(lo.Y, p.Y)}
-			hi = page.Point{X: math.Max(hi.X, p.X), Y: math.Max(hi.Y, p.Y)}
+		in := dots(a).Intersect(all)
+		if in.Empty() {
+			continue
+		}
+		for y := in.Min.Y / tile; y <= (in.Max.Y-1)/tile; y++ {
+			for x := in.Min.X / tile; x <= (in.Max.X-1)/tile; x++ {
+				at := image.Pt(x, y)
+				if over[at] == nil {
+					order = append(order, at)
+				}
+				over[at] = append(over[at], a)
+			}
 		}
 	}
-	all := c.img.Bounds()
-	dot := func(v, most float64) int { return int(math.Max(-1, math.Min(most+1, v))) }
-	w, h := float64(all.Dx()), float64(all.Dy())
-	in := image.Rect(dot(math.Floor(lo.X), w), dot(math.Floor(lo.Y), h), dot(math.Floor(hi.X)+1, w), dot(math.Floor(hi.Y)+1, h)).Intersect(all)
-	if len(c.areas) == 0 || in.Empty() {
-		c.areas = c.areas[:0]
+	c.areas = c.areas[:0]
+	src := image.NewUniform(opaque(ink))
+	for _, at := range order {
+		c.fillTile(over[at], image.Rect(at.X*tile, at.Y*tile, at.X*tile+tile, at.Y*tile+tile).Intersect(all), src)
+	}
+}
+
+// fillTile fills what of some areas lies in a square of dots.
+func (c *canvas) fillTile(areas [][]page.Point, in image.Rectangle, src image.Image) {
+	var all image.Rectangle
+	for _, a := range areas {
+		all = all.Union(dots(a))
+	}
+	if in = in.Intersect(all); in.Empty() {
 		return
 	}
 	c.raster.Reset(in.Dx(), in.Dy())
-	for _, a := range c.areas {
+	for _, a := range areas {
 		for i, p := range a {
 			x, y := float32(p.X-float64(in.Min.X)), float32(p.Y-float64(in.Min.Y))
 			if i == 0 {
@@ -55,8 +78,19 @@ func (c *canvas) fill(ink page.Color) {
 		}
 		c.raster.ClosePath()
 	}
-	c.raster.Draw(c.img, in, image.NewUniform(opaque(ink)), image.Point{})
-	c.areas = c.areas[:0]
+	c.raster.Draw(c.img, in, src, image.Point{})
+}
+
+// dots is the box of dots round an area.
+func dots(a []page.Point) image.Rectangle {
+	lo, hi := page.Point{X: math.Inf(1), Y: math.Inf(1)}, page.Point{X: math.Inf(-1), Y: math.Inf(-1)}
+	for _, p := range a {
+		lo = page.Point{X: math.Min(lo.X, p.X), Y: math.Min(lo.Y, p.Y)}
+		hi = page.Point{X: math.Max(hi.X, p.X), Y: math.Max(hi.Y, p.Y)}
+	}
+	const far = 1 << 20 // farther out than any picture
+	dot := func(v float64) int { return int(math.Max(-far, math.Min(far, math.Floor(v)))) }
+	return image.Rect(dot(lo.X), dot(lo.Y), dot(hi.X)+1, dot(hi.Y)+1)
 }
 
 // label fills the outlines of the letters.

@@ -134,15 +134,23 @@ func measured(shape [][]page.Point) (area, round float64) {
 // lie on one grid over the whole drawing, so that areas beside each other are hatched as one.
 func hatch(shape [][]page.Point) []page.Cmd {
 	const step = hatchEvery * math.Sqrt2 // from line to line along x, as x + y is the same all along a line
-	lo, hi := math.Inf(1), math.Inf(-1)
+	// Each line is laid only over the outlines that it can meet: a row of a chart is many small ones.
+	meets := map[int][][]page.Point{}
+	least, most := math.MaxInt, math.MinInt
 	for _, ring := range shape {
+		lo, hi := math.Inf(1), math.Inf(-1)
 		for _, p := range ring {
 			lo, hi = math.Min(lo, p.X+p.Y), math.Max(hi, p.X+p.Y)
 		}
+		for k := int(math.Ceil(lo / step)); float64(k)*step < hi; k++ {
+			meets[k] = append(meets[k], ring)
+			least, most = min(least, k), max(most, k)
+		}
 	}
 	var out []page.Cmd
-	for k := math.Ceil(lo / step); k*step < hi; k++ {
-		for _, in := range inside(shape, k*step) {
+	for n := least; n <= most; n++ {
+		k := float64(n)
+		for _, in := range inside(meets[n], k*step) {
 			// The ends of a line are cut square; half its width is kept off the outline for them.
 			const off = hatchWidth / 2 / math.Sqrt2
 			a, b := in[0]+off, in[1]-off
