@@ -66,6 +66,9 @@ const (
 // no source.
 const phoneWide, phoneLeast = 320, 8
 
+// phoneMM is the width of a drawing that a telephone shows in its own size.
+const phoneMM = 85
+
 // drawOptions are the choices of the command line.
 type drawOptions struct {
 	draw.FileOptions
@@ -195,7 +198,7 @@ func (c *call) draw(path string, o drawOptions) int {
 			c.say(msgNotInSize.with("path", s.file.Name, "name", name, "size", sizeShown(p)))
 			return failed
 		}
-		files = append(files, o.files(s, name, sheets)...)
+		files = append(files, o.files(s, drawn[i], sheets)...)
 	}
 	return c.writeDrawings(s, files, o)
 }
@@ -223,7 +226,7 @@ func (c *call) allDrawings(s *loaded, p *plan.Pattern, drawn []draw.Drawing, o d
 		if len(sheets) == 0 {
 			continue // this size has nothing to draw
 		}
-		files = append(files, o.files(s, d.Name, sheets)...)
+		files = append(files, o.files(s, d, sheets)...)
 		line := c.dimensions(msgListed, sheets[0], "what", c.titleOf(sheets[0]))
 		if len(sheets) > 1 {
 			line = msgListedSheets.with("what", c.titleOf(sheets[0]), "n", strconv.Itoa(len(sheets)))
@@ -265,14 +268,14 @@ func (c *call) dimensions(t text, s *scene.Scene, pairs ...string) said {
 
 // drawnFile is a sheet of a drawing and where it goes.
 type drawnFile struct {
-	path  string
-	sheet *scene.Scene
-	name  string // of the drawing
-	of    int    // how many sheets it has
+	path    string
+	sheet   *scene.Scene
+	drawing draw.Drawing
+	of      int // how many sheets it has
 }
 
 // files says where the sheets of a drawing go.
-func (o drawOptions) files(s *loaded, name string, sheets []*scene.Scene) []drawnFile {
+func (o drawOptions) files(s *loaded, d draw.Drawing, sheets []*scene.Scene) []drawnFile {
 	ending := ".svg"
 	if o.dpi > 0 {
 		ending = ".png"
@@ -287,7 +290,7 @@ func (o drawOptions) files(s *loaded, name string, sheets []*scene.Scene) []draw
 		if s.path == "-" {
 			stemmed = "drawing"
 		}
-		base = filepath.Join(base, stemmed+"-"+name+o.suffix()+ending)
+		base = filepath.Join(base, stemmed+"-"+d.Name+o.suffix()+ending)
 	}
 	var out []drawnFile
 	for k, sheet := range sheets {
@@ -296,7 +299,7 @@ func (o drawOptions) files(s *loaded, name string, sheets []*scene.Scene) []draw
 			ext := filepath.Ext(base)
 			path = strings.TrimSuffix(base, ext) + "-" + strconv.Itoa(k+1) + ext
 		}
-		out = append(out, drawnFile{path, sheet, name, len(sheets)})
+		out = append(out, drawnFile{path, sheet, d, len(sheets)})
 	}
 	return out
 }
@@ -321,7 +324,7 @@ func (c *call) writeDrawings(s *loaded, files []drawnFile, o drawOptions) int {
 	pictures := make([][]byte, len(files))
 	for i, f := range files {
 		if f.path == "-" && (f.of > 1 || len(files) > 1) {
-			c.say(msgOneOnOutput.with("name", f.name, "n", strconv.Itoa(len(files))))
+			c.say(msgOneOnOutput.with("name", f.drawing.Name, "n", strconv.Itoa(len(files))))
 			return failed
 		}
 		var b bytes.Buffer
@@ -361,20 +364,24 @@ func (c *call) writeDrawings(s *loaded, files []drawnFile, o drawOptions) int {
 	return clean
 }
 
-// sayLegible says that a drawing has letters that a telephone makes too small.
+// sayLegible says that a drawing has letters that a telephone makes too small, and what would help.
 func (c *call) sayLegible(f drawnFile, o drawOptions) {
-	em := f.sheet.SmallestLetter()
-	if em == 0 {
+	pixels, fine := onPhone(f.sheet)
+	if fine {
 		return
 	}
-	// At its own size a picture of 96 dots to the inch is as many pixels wide as it has; it is only ever made smaller.
-	pixels := em * min(96/25.4, phoneWide/f.sheet.W)
-	if pixels >= phoneLeast-0.5 {
-		return
-	}
-	t := msgTooSmall
-	if o.Wide > 0 && o.Wide <= 85 {
-		t = msgTooSmallStill
+	o.Wide = phoneMM
+	t := msgTooSmallStill
+	if narrow := f.drawing.Sheets(o.FileOptions); !slices.ContainsFunc(narrow, func(s *scene.Scene) bool { _, fine := onPhone(s); return !fine }) {
+		t = msgTooSmall
 	}
 	c.say(t.with("path", f.path, "n", strconv.Itoa(int(math.Round(pixels)))))
+}
+
+// onPhone is how many pixels high the smallest letters of a drawing are on a telephone, and whether they can be read. At its own size a
+// picture has 96 pixels to the inch; a telephone only ever makes it smaller.
+func onPhone(s *scene.Scene) (pixels float64, fine bool) {
+	em := s.SmallestLetter()
+	pixels = em * min(96/25.4, phoneWide/s.W)
+	return pixels, em == 0 || pixels >= phoneLeast-0.1
 }

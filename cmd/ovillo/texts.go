@@ -89,8 +89,8 @@ var (
 	msgListed         = text{"{what}, {wide} × {high} mm", "{what}, {wide} × {high} mm"}
 	msgListedSheets   = text{"{what}, {n} sheets", "{what}, {n} hojas"}
 	msgTooSmall       = text{
-		"{path}: on the screen of a phone its smallest letters are {n} pixels high; drawn with --width 85 it is narrower",
-		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} píxeles; con --width 85 sale más estrecho"}
+		"{path}: on the screen of a phone its smallest letters are {n} pixels high; with --width 85 they can be read",
+		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} píxeles; con --width 85 se leen bien"}
 	msgTooSmallStill = text{
 		"{path}: on the screen of a phone its smallest letters are {n} pixels high; enlarge it there, or print it",
 		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} píxeles; ampliarlo allí, o imprimirlo"}
