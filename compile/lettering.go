@@ -38,7 +38,8 @@ func (c *checker) drawnAs(m *plan.Measure) (drawn, half bool) {
 	case len(of) == 1 && of[0].Kind == plan.Across:
 		return c.seenFromAbove(of[0].Part), false
 	case len(of) == 1:
-		return true, of[0].Kind == plan.Around || of[0].Kind == plan.Width && c.pat.Folded(of[0].Part)
+		return true, of[0].Kind == plan.Around || of[0].Kind == plan.Width && c.pat.Folded(of[0].Part) ||
+			of[0].Kind == plan.Height && c.pat.Turned(of[0].Part) >= 0
 	case is(plan.Height):
 		return c.hangTogether(of), false
 	case is(plan.Width) && len(of) == 2:

@@ -31,8 +31,34 @@ func (o Origin) whole() bool {
 	if o.Kind != RefEdge && o.Kind != RefFoundation && o.Kind != RefRow {
 		return false
 	}
+	return o.ends()
+}
+
+// Turned is the part in rounds that stands on the whole side of a flat part, as the crown of a hat stands on a brim that was worked
+// sideways and joined to a ring; -1 if there is none. Laid flat, the flat part lies across, half as long as it was worked.
+func (p *Pattern) Turned(part int) int {
+	if part < 0 || part >= len(p.Parts) || p.Parts[part].Style != Rows || len(p.Parts[part].From) > 0 || p.Parts[part].Make > 1 {
+		return -1
+	}
+	found := -1
+	for i, other := range p.Parts {
+		for _, o := range other.From {
+			switch {
+			case o.Part != part:
+			case found >= 0 || other.Style == Rows || len(other.From) > 1 || o.Kind != RefRowEnds || !o.ends():
+				return -1
+			default:
+				found = i
+			}
+		}
+	}
+	return found
+}
+
+// ends reports whether a run is an edge from end to end.
+func (o Origin) ends() bool {
 	for i, of := range o.Of {
-		if of != Absent && (o.From[i] != 1 || o.To[i] != of) {
+		if of != Absent && (min(o.From[i], o.To[i]) != 1 || max(o.From[i], o.To[i]) != of) {
 			return false
 		}
 	}

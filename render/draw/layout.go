@@ -48,10 +48,15 @@ func (g *graph) lie() *layout {
 			for _, b := range bands {
 				drawn[b.piece] = l.join(b)
 			}
+			for k := range g.pieces {
+				if !drawn[k] && g.turned(k) >= 0 {
+					drawn[k] = l.turn(k)
+				}
+			}
 			late = true
 		}
 		i %= len(g.pieces)
-		if drawn[i] || !late && isBand(bands, i) {
+		if drawn[i] || !late && (isBand(bands, i) || g.turned(i) >= 0) {
 			continue
 		}
 		root := g.root(g.group[i], drawn)

@@ -70,6 +70,7 @@ func Title(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.Scen
 
 // round lets every line of a group hang through a little, as rounds of a body do when it is seen from the front.
 func (gr *group) round() {
+	gr.stiffen()
 	for _, pt := range gr.patches {
 		if pt.rings || !pt.pc.closed {
 			pt.ripple()
@@ -78,6 +79,31 @@ func (gr *group) round() {
 		pt.sag()
 	}
 }
+
+// stiffen finds the edges of tubes that lie along a flat piece.
+func (gr *group) stiffen() {
+	for _, tube := range gr.patches {
+		if tube.rings || !tube.pc.closed {
+			continue
+		}
+		for edge, c := range [2]curve{tube.near(), tube.far()} {
+			for _, flat := range gr.patches {
+				if flat.rings || flat.pc.closed || flat.over {
+					continue
+				}
+				b := flat.bounds()
+				if m := b.middle(); math.Abs(m.x-c.at(0.5).x) > b.width()/2+lengthOf(c)/2 {
+					continue
+				}
+				for _, y := range [2]float64{b.min.y, b.max.y} {
+					tube.stiff[edge] = tube.stiff[edge] || math.Abs(y-c.at(0.5).y) < 0.01
+				}
+			}
+		}
+	}
+}
+
+func lengthOf(c curve) float64 { return c.last().sub(c.first()).length() }
 
 // sag lets the rounds of a tube hang through: less where it is narrow, in a rounded end, and near an edge that is bent to
 // meet several pieces, which must stay where it is. On the way to a crotch they come down little by little.
@@ -113,7 +139,7 @@ func (pt *patch) slack(deep, all float64) float64 {
 	const soon = 3 // centimetres from a bent edge
 	slack := 1.0
 	for edge, d := range [2]float64{deep, all - deep} {
-		if pt.forks[edge] {
+		if pt.forks[edge] || pt.stiff[edge] {
 			slack *= clamp(d/soon, 0, 1)
 		}
 		if t := pt.tips[edge]; t != nil {
