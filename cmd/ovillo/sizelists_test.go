@@ -80,7 +80,10 @@ func TestSizeListsNeverBreak(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			for _, lines := range linesOf(d) {
+			for elem, lines := range linesOf(d) {
+				if elem.Tag == "Figure" {
+					continue // the numbers in a drawing stand apart
+				}
 				text := strings.Join(lines, "¶")
 				lists += strings.Count(text, "\u00a0(")
 				for _, rx := range []*regexp.Regexp{brokenList, numberBreak} {
