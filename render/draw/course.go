@@ -21,11 +21,12 @@ type course struct {
 	wrong   bool
 	yarn    int
 	texture plan.Texture
-	waves   int  // valleys of a ripple, 0 if the row is straight
-	folded  bool // it lies folded round the wearer: open in the middle of the front, and drawn half as wide as it is
-	passed  bool // it left places aside
-	places  int  // of its edge: stitches and spaces
-	exact   bool // its width must be drawn as it is, since something is measured or joined here
+	waves   int     // valleys of a ripple, 0 if the row is straight
+	folded  bool    // it lies folded round the wearer: open in the middle of the front, and drawn half as wide as it is
+	short   float64 // width of a short row within a tube, on one face of it; 0 for others
+	passed  bool    // it left places aside
+	places  int     // of its edge: stitches and spaces
+	exact   bool    // its width must be drawn as it is, since something is measured or joined here
 }
 
 // courses reads the rows of a part in a size.

@@ -55,10 +55,11 @@ func schematicWords(l *layout, s *scene.Scene, langs []*words.Language) {
 
 // signs explains the signs on the lines.
 func (l *layout) signs(w speech) []string {
-	begins, waits := false, false
+	begins, waits, short := false, false, false
 	for _, gr := range l.groups {
 		for _, pt := range gr.patches {
 			begins, waits = begins || l.g.beginning(pt) != onAnother, waits || l.g.waits(pt)
+			short = short || len(pt.shortRows()) > 0
 		}
 	}
 	var said []string
@@ -67,6 +68,9 @@ func (l *layout) signs(w speech) []string {
 	}
 	if waits {
 		said = append(said, w.Wait)
+	}
+	if short {
+		said = append(said, w.Short)
 	}
 	return said
 }

@@ -26,6 +26,7 @@
 //
 // Where short rows turn before the end and come back, a flat piece is a wedge: each row stands on what is below it between its
 // own two ends, so both side edges are as tall as the rows that reach them. Places that are left for good make a step.
+// Short rows in a tube raise one of its faces: it is drawn as tall as that one, with the rows on it.
 //
 // A band along the ends of rows lies on the side it is worked along, as wide everywhere as its rows are high. The bands of two
 // fronts lie on each other.

@@ -55,6 +55,7 @@ func connect(p *plan.Pattern, read rowsOf) (*graph, error) {
 		if p.Folded(i) {
 			fold(rows)
 		}
+		raise(rows)
 		g.rows[i], g.bridge[i], g.from[i] = rows, len(rows), origins(p, i)
 	}
 	g.mark()

@@ -115,6 +115,11 @@ func (s *sheet) walls() {
 			}
 			continue
 		}
+		for _, c := range pt.shortRows() {
+			for i := 1; i < len(c.pts); i++ {
+				s.board.inner = append(s.board.inner, [2]vec{s.on(c.pts[i-1]), s.on(c.pts[i])})
+			}
+		}
 		for _, st := range stretches(pt.pc.rows) {
 			if st.texture == plan.Rib {
 				a, b := pt.lines[st.from], pt.lines[st.to]
@@ -172,6 +177,9 @@ func (s *sheet) piece(p *pen) {
 				}
 			}
 		}
+	}
+	for _, pt := range s.gr.patches {
+		p.lines(thinned(pt.shortRows(), pt.pc.rows, s.scale), ribWide)
 	}
 	for _, pt := range s.gr.patches {
 		if pt.over {
