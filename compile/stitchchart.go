@@ -321,6 +321,10 @@ func (t *taking) line(k keptRow) {
 		w := t.worked(id)
 		for _, pl := range t.f.Feet(id) {
 			if foot, ok := t.foot(pl, own); ok {
+				if foot.Into == plan.FootChain && foot.Line < line && t.s.Lines[foot.Line].FromLeft != l.FromLeft {
+					// A row that comes from the other side meets the chains of a space last made first.
+					foot.Chain = t.s.Lines[foot.Line].Stitches[foot.At].Chains - 1 - foot.Chain
+				}
 				w.Feet = append(w.Feet, foot)
 			}
 		}

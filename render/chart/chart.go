@@ -20,8 +20,8 @@ type Chart struct {
 // Line is one row.
 type Line struct {
 	Stitches []Stitch // one for each that the plan has
-	// Begin is where the number of the row stands, End where its count does, each in the middle of what is written; Way is
-	// the direction of work at its beginning, of length 1.
+	// Begin is where the number of the row stands, End where its count does, and Way is the direction of work at its beginning,
+	// of length 1. In rows a text begins there and runs away from the row; in rounds its middle stands there.
 	Begin, End, Way page.Point
 	Join            *page.Point // where the slip stitch lies that closes the round; nil: none, or the line has it as a stitch
 }
@@ -66,26 +66,43 @@ const (
 	chainPitch = 0.9  // of chains beside a stitch
 	chainLong  = 0.77 // of a chain's oval
 	chainHigh  = 0.42 // its thickness
+	cornerLong = 0.62 // of the oval of a chain beside a corner, so that two of them do not meet there
 	beginPitch = 0.8
-	slipPitch  = 0.5
+	slipPitch  = 0.42
 	footClear  = 0.17 // between a foot and what it stands on
+	slipClear  = 0.32 // of a slip stitch over what it lies on
 	postClear  = 0.46 // with the hook of a post stitch
 	loopClear  = 0.40 // with the arc of a loop
 	ringRadius = 0.62 // of a ring
-	seamRoom   = 0.55 // more between the last and the first stitch of a round, for its number
-	digitRoom  = 0.22
+	joinRoom   = 0.36 // more between the last and the first stitch of a round, for the slip stitch that joins it
+	besideText = 0.28 // between a number and what stands beside it
+	digitWide  = 0.56 // of a digit, in heights of its type
 )
 
-// Lay lays out a chart; nil if there is nothing to lay out. Tall says how tall a stitch is that the table of stitches does not have.
-func Lay(s *plan.Stitches, tall func(stitch.ID) float64) *Chart {
+// Lay lays out a chart; nil if there is nothing to lay out. Tall says how tall a stitch is that the table of stitches does not have, em how
+// high the type of the numbers is.
+func Lay(s *plan.Stitches, tall func(stitch.ID) float64, em float64) *Chart {
 	if s == nil || len(s.Lines) == 0 {
 		return nil
 	}
-	l := newLayout(s, tall)
-	for i := range s.Lines {
+	laid, at := turned(s)
+	l := newLayout(laid, tall, em)
+	l.turned = at
+	for i := range laid.Lines {
 		l.line(i)
 	}
-	return l.chart()
+	c := l.chart()
+	for i, at := range at {
+		if at == nil {
+			continue
+		}
+		list := make([]Stitch, len(at))
+		for k, pos := range at {
+			list[k] = c.Lines[i].Stitches[pos]
+		}
+		c.Lines[i].Stitches = list
+	}
+	return c
 }
 
 // Height is how tall a stitch stands in a chart.

@@ -114,9 +114,9 @@ func (l *layout) level(i int, tallest, shortest float64) {
 		case n.spike:
 			n.v = max((a.v+b.v)/2, n.under+0.5)
 		case w.Kind == plan.WorkedSlip:
-			n.v = min(a.under, b.under) + 0.2
+			n.v = min(a.under, b.under) + slipClear
 			if len(n.feet) > 0 {
-				n.v = n.feet[0].v + 0.2
+				n.v = n.feet[0].v + slipClear
 			} else if len(w.Feet) > 0 && w.Feet[0].Line == i && w.Feet[0].At >= 0 && w.Feet[0].At < len(r.nodes) {
 				n.v = r.nodes[w.Feet[0].At].v // it closes the round
 			}

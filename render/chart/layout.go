@@ -11,12 +11,15 @@ import (
 type layout struct {
 	s       *plan.Stitches
 	tall    func(stitch.ID) float64
+	em      float64
+	turned  [][]int // the lines whose order is not that of making
 	frame   frame
 	pitch   float64
 	rows    []row
 	corners [][]corner
-	feeds   []map[int]int // which places of a line the first corners stand on, and the number of the corner
-	covered [][]float64   // how high the work over each place reaches; 0: nothing is worked into it
+	feeds   []map[int]int  // which places of a line the first corners stand on, and the number of the corner
+	single  []map[int]bool // spaces of a line whose chains are worked into one by one
+	covered [][]float64    // how high the work over each place reaches; 0: nothing is worked into it
 }
 
 // row is a line in the making.
@@ -40,19 +43,34 @@ type node struct {
 	least  float64
 	bulge  float64 // of a space: how far its middle rises over its ends
 	across float64 // of a space: from end to end
+	corner bool    // it stands at a corner
 }
 
 // foot is a place that something is worked into.
 type foot struct {
 	s, v, nominal float64
+	clear         float64 // how much farther than usual a foot stays off
 	hub           bool
 	line, at      int
 }
 
-func newLayout(s *plan.Stitches, tall func(stitch.ID) float64) *layout {
-	l := &layout{s: s, tall: tall, frame: flat{}, pitch: flatPitch, rows: make([]row, len(s.Lines)), covered: make([][]float64, len(s.Lines))}
+func newLayout(s *plan.Stitches, tall func(stitch.ID) float64, em float64) *layout {
+	l := &layout{s: s, tall: tall, em: em, frame: flat{}, pitch: flatPitch, rows: make([]row, len(s.Lines)), covered: make([][]float64, len(s.Lines))}
 	for i := range s.Lines {
 		l.covered[i] = make([]float64, len(s.Lines[i].Stitches))
+	}
+	l.single = make([]map[int]bool, len(s.Lines))
+	for i := range s.Lines {
+		for _, w := range s.Lines[i].Stitches {
+			for _, f := range w.Feet {
+				if f.Into == plan.FootChain && f.Line >= 0 && f.Line < i {
+					if l.single[f.Line] == nil {
+						l.single[f.Line] = map[int]bool{}
+					}
+					l.single[f.Line][f.At] = true
+				}
+			}
+		}
 	}
 	if !s.Outward {
 		return l
@@ -241,6 +259,12 @@ func (l *layout) foot(f plan.Foot) foot {
 	if r.hub {
 		return out
 	}
+	if l.s.Lines[f.Line].Stitches[f.At].Kind == plan.WorkedSpace {
+		out.clear = chainHigh / 2 // a space is as high as the middle of its chains
+	}
+	if o, ok := l.frame.(oval); ok && f.Line == 0 && (n.s == 0 || math.Abs(n.s-math.Pi*r.v-2*o.half) < 1e-9) {
+		out.clear = (chainLong - chainHigh) / 2 // the end of a chain reaches farther than its side
+	}
 	switch f.Into {
 	case plan.FootChain:
 		w := &l.s.Lines[f.Line].Stitches[f.At]
@@ -270,9 +294,13 @@ func (l *layout) foot(f plan.Foot) foot {
 }
 
 // width is how much of a row something needs.
-func (l *layout) width(w *plan.Worked) float64 {
+func (l *layout) width(i, k int) float64 {
+	w := &l.s.Lines[i].Stitches[k]
 	switch w.Kind {
 	case plan.WorkedSpace:
+		if l.single[i][k] { // a stitch will stand on each of its chains
+			return l.pitch * float64(max(w.Chains, 1))
+		}
 		return chainPitch * min(1+0.35*float64(max(w.Chains, 1)-1), 2.2)
 	case plan.WorkedSlip:
 		return slipPitch
@@ -292,8 +320,8 @@ func (l *layout) gap(i, k int) float64 {
 	if next == len(list) {
 		next = 0
 	}
-	g := (l.width(&list[k]) + l.width(&list[next])) / 2
-	if list[k].Kind == plan.WorkedSpace || list[next].Kind == plan.WorkedSpace {
+	g := (l.width(i, k) + l.width(i, next)) / 2
+	if !l.single[i][k] && !l.single[i][next] && (list[k].Kind == plan.WorkedSpace || list[next].Kind == plan.WorkedSpace) {
 		g *= 0.9
 	}
 	// The feet of stitches worked together stand out towards the chains at the beginning of the row.
@@ -306,7 +334,7 @@ func (l *layout) gap(i, k int) float64 {
 		g *= fanPitch
 	}
 	if next == 0 && i > 0 {
-		g += seamRoom + digitRoom*float64(digits(l.s.Lines[i].Number)-1)
+		g += l.joinWide(i) + l.numberWide(i) + besideText
 	}
 	return g
 }
@@ -314,6 +342,21 @@ func (l *layout) gap(i, k int) float64 {
 // sameFoot reports whether two stitches go into one place, and into no space, in which they stand side by side.
 func sameFoot(a, b *plan.Worked) bool {
 	return a.Kind == plan.WorkedStitch && b.Kind == plan.WorkedStitch && len(a.Feet) == 1 && len(b.Feet) == 1 && a.Feet[0] == b.Feet[0]
+}
+
+// joinWide is the room for the slip stitch that joins a round, numberWide that for its number.
+func (l *layout) joinWide(i int) float64 {
+	if line := &l.s.Lines[i]; !line.Joined {
+		return 0
+	}
+	return joinRoom
+}
+
+func (l *layout) numberWide(i int) float64 {
+	if l.s.Lines[i].Number == 0 || !l.s.Outward {
+		return 0
+	}
+	return digitWide * l.em * float64(digits(l.s.Lines[i].Number))
 }
 
 func digits(n int) int {

@@ -52,19 +52,21 @@ func (l *layout) place(i int) {
 	switch {
 	case l.s.Outward:
 		around = l.frame.length(r.v)
-	case line.Closed && i > 0: // laid flat, a round is as long as the first line
-		around = l.pitch * float64(max(len(l.rows[0].nodes), 1))
+	case line.Closed && i > 0: // laid flat, it goes on at the other end of the round below
+		lo, hi := l.rows[i-1].ends()
+		around = hi - lo + l.pitch
 	}
-	total := 0.0
+	total, wide := 0.0, l.widened(i)
 	for k := range r.nodes {
-		w.least[k] = r.nodes[k].least
+		w.least[k] = r.nodes[k].least * wide
 		total += w.least[k]
 	}
-	near := func(x, want float64) float64 { // the same place of a round, on the turn nearest to another
+	near := func(x, want float64) float64 { // the same place of a round, on the turn on which the row goes on to it
 		if math.IsInf(around, 1) {
 			return x
 		}
-		return x + around*math.Round((want-x)/around)
+		const back = 0.25 // a row goes back a little at most
+		return x + around*math.Ceil((want-x)/around-back)
 	}
 	pins := l.pins(i, r.v)
 	last, anchors := 0.0, 0
@@ -122,12 +124,40 @@ func (l *layout) place(i int) {
 	}
 }
 
-// edge is where a round that is laid flat begins: at the end of the first line that its direction comes from.
-func (l *layout) edge(i int) float64 {
-	lo, hi := math.Inf(1), math.Inf(-1)
-	for _, nd := range l.rows[0].nodes {
-		lo, hi = min(lo, nd.s), max(hi, nd.s)
+// widened is how much farther apart the places of a line are than they must be. Of rounds that are laid flat the first lies as wide as
+// the widest needs, since they grow all along, so that stems do not lean more and more towards the ends.
+func (l *layout) widened(i int) float64 {
+	if i > 0 || l.s.Outward || len(l.s.Lines) < 2 || !l.s.Lines[1].Closed {
+		return 1
 	}
+	first, most := 0.0, 0.0
+	for j := range l.s.Lines {
+		need := 0.0
+		for k := range l.s.Lines[j].Stitches {
+			need += l.gap(j, k)
+		}
+		if most = max(most, need); j == 0 {
+			first = need
+		}
+	}
+	return min(most/max(first, 1e-9), 3)
+}
+
+// ends are the least and the greatest place of a row.
+func (r *row) ends() (lo, hi float64) {
+	if len(r.nodes) == 0 {
+		return 0, 0
+	}
+	lo, hi = math.Inf(1), math.Inf(-1)
+	for k := range r.nodes {
+		lo, hi = min(lo, r.nodes[k].s), max(hi, r.nodes[k].s)
+	}
+	return lo, hi
+}
+
+// edge is where a round that is laid flat begins: at the end of the one below that its direction comes from.
+func (l *layout) edge(i int) float64 {
+	lo, hi := l.rows[i-1].ends()
 	if l.rows[i].way < 0 {
 		return -hi
 	}
@@ -162,7 +192,11 @@ func (l *layout) ideals(i int, w *wish, total float64) {
 	for k := range n {
 		if w.weight[k] > 0 {
 			if before >= 0 && sum > 0 {
-				share := min(max((w.at[k]-w.at[before])/sum, 1), 2)
+				most := 2.0
+				if l.s.Lines[i].Closed {
+					most = 3
+				}
+				share := min(max((w.at[k]-w.at[before])/sum, 1), most)
 				for j := before; j < k; j++ {
 					w.ideal[j] *= share
 				}
@@ -224,6 +258,7 @@ func (l *layout) spaces(i int) {
 	if r.closed {
 		around = l.frame.length(r.v)
 	}
+	pins := l.pins(i, r.v)
 	for k := range r.nodes {
 		if line.Stitches[k].Kind != plan.WorkedSpace {
 			continue
@@ -262,16 +297,30 @@ func (l *layout) spaces(i int) {
 		}
 		// Two spaces side by side share the stretch.
 		chains := float64(max(line.Stitches[k].Chains, 1))
+		if _, corner := pins[k]; corner { // its middle stays where it is
+			from, to = max(from, 2*x-to), min(to, 2*x-from)
+		}
 		nd.across = max(to-from, 0.3)
 		if share := l.spacesBeside(i, k); share > 1 {
 			nd.across /= share
 		} else {
 			nd.s = r.way * (from + to) / 2
 		}
+		// Chains lie end to end, in the middle of a stretch that is longer than they are.
+		longest := chains * chainLong * 1.1
+		if _, nd.corner = pins[k]; nd.corner {
+			longest = chains * cornerLong * 1.55
+		}
+		if l.single[i][k] {
+			longest = chains * l.pitch
+		}
+		nd.across = min(nd.across, longest)
 		if over := chains*chainLong*0.96 - nd.across; over > 0 {
 			nd.bulge = min(math.Sqrt(over*3*nd.across/8), 1.1)
 		}
-		if chains > 2 {
+		if _, corner := pins[k]; corner {
+			nd.bulge = 0
+		} else if chains > 2 {
 			nd.bulge = max(nd.bulge, 0.11*nd.across)
 		}
 		nd.v = base + nd.bulge
@@ -332,7 +381,7 @@ func (l *layout) fans(i int) {
 				stitches, end = stitches+1, j
 			}
 		}
-		for j := k; stitches > 3 && j <= end; j++ {
+		for j := k; stitches > 3 && stitches < 10 && j <= end; j++ {
 			if m := &r.nodes[j]; len(m.feet) == 1 {
 				lean := m.s - l.frame.carry(m.feet[0].s, m.feet[0].nominal, r.v)
 				m.v -= min(0.6*lean*lean/(2*m.tall), 0.32*m.tall)

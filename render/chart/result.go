@@ -57,11 +57,16 @@ func (l *layout) points(i int) Line {
 	l.ends(i, &out)
 	if line.Joined && r.closed && !l.joins(i) {
 		first := &r.nodes[0]
-		p, _ := l.at(i, first.s-r.way*0.42, first.v)
+		p, _ := l.at(i, first.s-r.way*(l.width(i, 0)/2+0.06), first.v)
 		out.Join = &p
 	} else if line.Joined && line.Closed && !l.joins(i) {
-		last := &r.nodes[len(r.nodes)-1]
-		p, _ := l.at(i, last.s+r.way*0.75, last.v)
+		last, s := &r.nodes[len(r.nodes)-1], 0.0
+		if s = last.s + r.way*0.75; l.turned[i] != nil {
+			last = &r.nodes[0]
+			s = last.s - r.way*0.75
+			out.Begin = minus(out.Begin, times(out.Way, 0.6))
+		}
+		p, _ := l.at(i, s, last.v)
 		out.Join = &p
 	}
 	return out
@@ -94,8 +99,10 @@ func (l *layout) point(i, k int, out *Stitch) {
 		l.arc(i, k, out)
 		return
 	case w.Kind == plan.WorkedStitch && w.Form.ID == stitch.Chain:
-		if _, below := l.again(k); i == 0 && below {
-			return // it is drawn where it was made
+		if i == 0 {
+			if _, below := l.again(k); below {
+				return // it is drawn where it was made
+			}
 		}
 		middle := out.Head
 		if _, isOval := l.frame.(oval); !isOval || i > 0 {
@@ -107,6 +114,7 @@ func (l *layout) point(i, k int, out *Stitch) {
 		return
 	}
 	clear := clearance(w.Form)
+	standing := w.Kind == plan.WorkedBegin || w.Begin
 	for _, f := range n.feet {
 		p, up := page.Point{}, page.Point{}
 		if f.hub {
@@ -118,14 +126,20 @@ func (l *layout) point(i, k int, out *Stitch) {
 				p, up = l.frame.at(f.s, f.nominal, f.v)
 			}
 		}
-		out.Feet = append(out.Feet, plus(p, times(up, clear)))
+		if standing && l.besides(i, k) {
+			p = minus(p, times(r.ahead(up), 0.27))
+		}
+		out.Feet = append(out.Feet, plus(p, times(up, clear+f.clear)))
 	}
-	standing := w.Kind == plan.WorkedBegin || w.Begin
 	if len(out.Feet) == 0 {
 		s := n.s
 		p, up := l.at(i, s, n.under)
 		if standing {
-			out.Feet = append(out.Feet, plus(p, times(up, footClear)))
+			clear := footClear
+			if _, isOval := l.frame.(oval); isOval && i == 1 {
+				clear += chainLong / 2
+			}
+			out.Feet = append(out.Feet, plus(p, times(up, clear)))
 		} else {
 			// A stitch that makes its own chain stands on it.
 			base := plus(p, times(up, footClear+chainHigh/2))
@@ -134,7 +148,7 @@ func (l *layout) point(i, k int, out *Stitch) {
 		}
 	}
 	if standing {
-		out.Ovals = stack(out.Head, out.Feet[0], max(w.Chains, 1))
+		out.Ovals = stack(out.Head, out.Feet[0], out.Up, max(w.Chains, 1))
 	} else if w.Kind == plan.WorkedStitch {
 		middle := page.Point{}
 		for _, f := range out.Feet {
@@ -142,6 +156,16 @@ func (l *layout) point(i, k int, out *Stitch) {
 		}
 		out.Up = unit(minus(out.Head, middle), out.Up)
 	}
+}
+
+// besides reports whether the stitch after one goes into the same place: chains are wider than a stem, and stand beside it.
+func (l *layout) besides(i, k int) bool {
+	nodes := l.rows[i].nodes
+	if k+1 >= len(nodes) || len(nodes[k].feet) == 0 || len(nodes[k+1].feet) == 0 {
+		return false
+	}
+	a, b := nodes[k].feet[0], nodes[k+1].feet[0]
+	return !a.hub && a.line == b.line && a.at == b.at && a.s == b.s
 }
 
 // clearance is how far a foot stays off what it stands on.
@@ -156,13 +180,16 @@ func clearance(f stitch.Form) float64 {
 }
 
 // stack is chains that stand upright, one over the other.
-func stack(head, foot page.Point, n int) []Oval {
+func stack(head, foot, way page.Point, n int) []Oval {
 	up := minus(head, foot)
+	if least := 0.45 * float64(n); long(up) < least {
+		up = times(way, least)
+	}
 	along := unit(up, page.Point{Y: -1})
-	each := long(up) / float64(n)
+	each := min(long(up)/float64(n), chainLong*1.2)
 	var out []Oval
 	for k := range n {
-		out = append(out, Oval{between(foot, head, (float64(k)+0.5)/float64(n)), along, min(each*0.95, chainLong*1.15)})
+		out = append(out, Oval{plus(foot, times(along, each*(float64(k)+0.5))), along, each * 0.95})
 	}
 	return out
 }
@@ -190,8 +217,11 @@ func (l *layout) arc(i, k int, out *Stitch) {
 		p, _ := l.at(i, n.s+r.way*t*n.across/2, n.v-n.bulge*t*t)
 		return p
 	}
-	length := n.across + 8*n.bulge*n.bulge/(3*n.across)
-	each := min(length/float64(chains)*0.94, chainLong)
+	length := n.across + 8*n.bulge*n.bulge/(3*max(n.across, 0.1))
+	each := min(length/float64(chains)*0.94, chainLong*1.3)
+	if n.corner {
+		each = min(each, cornerLong)
+	}
 	if each < 0.36 || chains > 12 {
 		out.Many = chains
 		for _, t := range [3]float64{-1, 0, 1} {
@@ -283,7 +313,7 @@ func (l *layout) ends(i int, out *Line) {
 		if under == 0 || under >= nd.v {
 			under = max(nd.v-1, 0)
 		}
-		return (under+nd.v)/2 + footClear/2
+		return under + 0.6*(nd.v-under)
 	}
 	if r.hub {
 		return
@@ -291,13 +321,38 @@ func (l *layout) ends(i int, out *Line) {
 	_, up := l.at(i, first.s, first.v)
 	out.Way = r.ahead(up)
 	v := low(first)
+	if !l.s.Outward {
+		off := func(k int) float64 { // clear of the stitch, and of the feet of those worked together
+			spread := 0.0
+			for _, f := range r.nodes[k].feet {
+				spread = max(spread, math.Abs(f.s-r.nodes[k].s))
+			}
+			return max(l.width(i, k)/2, spread) + 0.3
+		}
+		out.Begin, _ = l.at(i, first.s-r.way*off(0), v)
+		end := off(n - 1)
+		if out.Join != nil || l.s.Lines[i].Joined {
+			end += 0.6
+		}
+		out.End, _ = l.at(i, last.s+r.way*end, low(last))
+		return
+	}
+	for k := range r.nodes { // slip stitches at the beginning lie lower than the row
+		if l.s.Lines[i].Stitches[k].Kind != plan.WorkedSlip {
+			v = max(v, low(&r.nodes[k]))
+			break
+		}
+	}
 	if !r.closed {
-		out.Begin, _ = l.at(i, first.s-r.way*1.1, v)
+		out.Begin, _ = l.at(i, first.s-r.way*(l.width(i, 0)/2+besideText+l.numberWide(i)/2), v)
 		out.End, _ = l.at(i, last.s+r.way*1.1, low(last))
 		return
 	}
-	gap := r.way*first.s + l.frame.length(r.v) - r.way*last.s
-	out.Begin, _ = l.at(i, first.s-r.way*min(gap/2, 0.5+seamRoom/2+digitRoom*float64(digits(l.s.Lines[i].Number)-1)/2), v)
+	off := l.width(i, 0)/2 + l.joinWide(i) + besideText/2 + l.numberWide(i)/2
+	if gap := r.way*first.s + l.frame.length(r.v) - r.way*last.s; !l.s.Lines[i].Joined && l.s.Lines[i].Stitches[0].Kind == plan.WorkedStitch {
+		off = max(off, gap/2)
+	}
+	out.Begin, _ = l.at(i, first.s-r.way*off, v)
 	out.End, _ = l.at(i, last.s, last.v+0.6)
 }
 
@@ -323,10 +378,7 @@ func (l *layout) arrow(c *Chart) {
 			c.Arrow, c.Way = plus(c.Lines[i].Begin, times(c.Lines[i].Way, -0.35)), c.Lines[i].Way
 			return
 		}
-		p, up := l.at(i, l.frame.carry(first.s, r.v, top+1)-r.way*0.4, top+1)
-		if _, ok := l.frame.(disc); ok {
-			p, up = l.frame.at(first.s-r.way*0.4, r.v, top+1)
-		}
+		p, up := l.frame.at(first.s-r.way*0.4, r.v, top+1)
 		c.Arrow, c.Way = p, r.ahead(up)
 		return
 	}

@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 
@@ -16,17 +15,18 @@ import (
 // A symbol chart. Lengths are millimetres at its natural scale, at which a dc is 8.6 mm tall.
 const (
 	chartUnit   = dcTall / 1.9 // a unit of package chart: the height of an sc, in which a dc is 1.9
-	leastScale  = 0.45         // smaller symbols are not legible
-	sheetScale  = 0.6          // of a chart that needs several sheets anyway
-	numberEm    = 2.6          // type of row numbers and counts
-	numberLeast = 1.9          // however small the chart
+	leastScale  = 0.55         // smaller symbols are not legible, and rows have no room for their numbers
+	leastOwn    = 0.75         // the same where symbols have letters in them
+	sheetScale  = 0.65         // of a chart that needs several sheets anyway
+	numberEm    = 2.9          // type of row numbers, counts and letters, however small the symbols
 	lightLine   = 0.16         // of the row below the first, and of what marks the repeat and the sheets
 	repeatLine  = 0.22
 	wayLong     = 7.0 // of the arrow of direction
 	wayHead     = 1.7
-	sheetsHigh  = 7.5 // for the name of a sheet and the plan of all of them
-	overlapping = 2.4 // units that neighbouring sheets have in common
-	beyondEdge  = 2.2 // units that symbols and numbers reach beyond the middle of a stitch
+	sheetsHigh  = 7.5  // for the name of a sheet and the plan of all of them
+	overlapping = 2.4  // units that neighbouring sheets have in common
+	digitShare  = 0.56 // of the height of its type that a digit is wide
+	beyondEdge  = 2.2  // units that symbols and numbers reach beyond the middle of a stitch
 )
 
 // StitchChart draws chart i of p.Drawn in the size that is shown, on as many sheets as it needs, none larger than w by h
@@ -34,11 +34,10 @@ const (
 // the numbers of its rows, and a small plan that says where it belongs. It is nil if nothing is drawn in the size.
 func StitchChart(p *plan.Pattern, i int, w, h float64, langs ...*words.Language) []*scene.Scene {
 	s := stitchesOf(p, i)
-	c := chart.Lay(s, tallOwn(p))
-	if c == nil {
+	if s == nil {
 		return nil
 	}
-	d := &symbolChart{p: p, s: s, c: c, own: ownLetters(p)}
+	d := &symbolChart{p: p, s: s, own: ownLetters(p)}
 	var out []*scene.Scene
 	for _, t := range d.sheets(w, h) {
 		one := d.sheet(t)
@@ -107,27 +106,57 @@ func (t tile) holds(v vec) bool {
 	return v.x >= t.min.x && v.x <= t.max.x && v.y >= t.min.y && v.y <= t.max.y
 }
 
+// lay lays the chart out for a scale, since the numbers between its symbols do not shrink with them, and returns its corners.
+func (d *symbolChart) lay(scale float64) (lo, hi vec) {
+	d.c = chart.Lay(d.s, tallOwn(d.p), numberEm/chartUnit/scale)
+	return vec{d.c.Min.X, d.c.Min.Y}, vec{d.c.Max.X, d.c.Max.Y}
+}
+
+// letters reports whether there are symbols with letters in them.
+func (d *symbolChart) letters() bool {
+	for i := range d.s.Lines {
+		for _, w := range d.s.Lines[i].Stitches {
+			if _, known := stitch.Of(w.Form.ID); !known && w.Kind == plan.WorkedStitch {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // sheets cuts a chart into sheets.
 func (d *symbolChart) sheets(w, h float64) []tile {
-	lo, hi := vec{d.c.Min.X, d.c.Min.Y}, vec{d.c.Max.X, d.c.Max.Y}
-	whole := tile{min: lo.sub(vec{9, 9}), max: hi.add(vec{9, 9}), of: [2]int{1, 1}, scale: 1}
-	for range 4 { // letters do not shrink with the rest, so the scale is found by looking
+	least, several := leastScale, sheetScale
+	if d.letters() {
+		least, several = leastOwn, leastOwn
+	}
+	lo, hi := d.lay(1)
+	whole := tile{of: [2]int{1, 1}, scale: 1}
+	size := vec{max(hi.x-lo.x, 1), max(hi.y-lo.y, 1)}.times(chartUnit)
+	for range 5 {
+		whole.min, whole.max = lo.sub(vec{9, 9}), hi.add(vec{9, 9})
+		if min(w/size.x, h/size.y) < least*0.95 { // there is no need to try
+			whole.scale = 0
+			break
+		}
+		// Letters do not shrink with the rest, so the scale is found by looking.
 		s := d.sheet(whole)
 		k := min(w/s.W, h/s.H, 1)
 		if k > 0.999 {
 			break
 		}
-		whole.scale *= k * 0.999
-		if whole.scale < leastScale {
+		if whole.scale *= k * 0.999; whole.scale < least {
 			break
 		}
+		lo, hi = d.lay(whole.scale)
 	}
-	if whole.scale >= leastScale {
+	if whole.scale >= least {
 		return []tile{whole}
 	}
-	mm := chartUnit * sheetScale
+	lo, hi = d.lay(several)
+	mm := chartUnit * several
 	room := vec{max(w/mm-2*beyondEdge, 4), max((h-sheetsHigh)/mm-2*beyondEdge, 4)}
-	size := hi.sub(lo)
+	size = hi.sub(lo)
 	cut := func(size, room float64) (n int, step float64) {
 		n = max(1, int(math.Ceil((size-overlapping)/max(room-overlapping, 1))))
 		return n, (size - overlapping) / float64(n)
@@ -137,7 +166,7 @@ func (d *symbolChart) sheets(w, h float64) []tile {
 	var out []tile
 	for y := range ny {
 		for x := range nx {
-			t := tile{at: [2]int{x, y}, of: [2]int{nx, ny}, scale: sheetScale}
+			t := tile{at: [2]int{x, y}, of: [2]int{nx, ny}, scale: several}
 			t.min = vec{lo.x + stepX*float64(x), lo.y + stepY*float64(y)}
 			t.max = t.min.add(vec{stepX + overlapping, stepY + overlapping})
 			t.cuts = [4]bool{x > 0, x < nx-1, y > 0, y < ny-1}
@@ -155,7 +184,7 @@ func (d *symbolChart) sheets(w, h float64) []tile {
 
 // sheet draws one sheet.
 func (d *symbolChart) sheet(t tile) *scene.Scene {
-	q := &chartPen{symbolChart: d, pen: &pen{scale: t.scale}, t: t, em: max(numberEm*t.scale, numberLeast)}
+	q := &chartPen{symbolChart: d, pen: &pen{scale: t.scale}, t: t, em: numberEm}
 	s := &scene.Scene{Title: map[string]string{}, Desc: map[string]string{}}
 	for i := range d.c.Lines {
 		from := len(q.items)
@@ -213,7 +242,7 @@ func (d *symbolChart) groupName(i int) string {
 
 // labelBox is about where a label stands.
 func labelBox(l scene.Label) box {
-	wide := 0.56 * l.Height * float64(len([]rune(l.Text)))
+	wide := digitShare * l.Height * float64(len([]rune(l.Text)))
 	from := l.X
 	switch l.Anchor {
 	case scene.Middle:
@@ -240,6 +269,12 @@ func (q *chartPen) write(text string, at vec, em float64) {
 	q.items = append(q.items, scene.Label{X: v.x, Y: v.y, Text: text, Height: em, Face: page.Sans, Anchor: scene.Middle})
 }
 
+// writeAt adds a text beside a point.
+func (q *chartPen) writeAt(text string, at vec, anchor scene.Anchor) {
+	v := q.on(at)
+	q.items = append(q.items, scene.Label{X: v.x, Y: v.y, Text: text, Height: q.em, Face: page.Sans, Anchor: anchor})
+}
+
 // arrow draws the direction of work.
 func (q *chartPen) arrow() {
 	if q.c.Way == (page.Point{}) || !q.t.holds(vec{q.c.Arrow.X, q.c.Arrow.Y}) {
@@ -249,11 +284,21 @@ func (q *chartPen) arrow() {
 	to := mm(q.c.Arrow).add(way.times(wayLong / 2))
 	from := to.sub(way.times(wayLong))
 	if !q.s.Outward { // its point stands before the number
-		by := way.times(-wayLong/2 - q.em*0.3/q.scale)
+		by := way.times(-wayLong/2 - 1.2 - q.em*digitShare*float64(len(strconv.Itoa(q.firstNumber())))/q.scale)
 		from, to = from.add(by), to.add(by)
 	}
 	q.items = append(q.items, q.stroke(straight(from, to.sub(way.times(wayHead*0.8))), 0.3))
 	q.head(to, way, wayHead, wayHead*0.85)
+}
+
+// firstNumber is that of the lowest row drawn.
+func (q *chartPen) firstNumber() int {
+	for i := range q.s.Lines {
+		if line := &q.s.Lines[i]; line.Number > 0 && !line.Base {
+			return line.Number
+		}
+	}
+	return 0
 }
 
 // stroke is a line whose width shrinks with the chart.
@@ -283,11 +328,8 @@ func (q *chartPen) repeat() {
 	for _, end := range [2]vec{c.first(), c.last()} {
 		q.items = append(q.items, q.stroke(straight(end, end.add(inner)), 0.3))
 	}
-	text := strconv.Itoa(r.N)
-	if r.Times > 1 {
-		text = fmt.Sprintf("%d × %d", r.N, r.Times)
-	}
-	q.write(text, mm(r.Label), q.em)
+	off := mm(r.Label).sub(c.at(0.5)).unit().times(q.em * 0.75 / q.scale)
+	q.write(strconv.Itoa(r.N), c.at(0.5).add(off), q.em)
 }
 
 // kept is a point of the chart, held inside the sheet.

@@ -14,7 +14,6 @@ const (
 	crossOff  = 0.35 // of an sc below what stands on its head
 	tickWide  = 1.7  // of a stitch of the row below the first
 	ownWide   = 3.2  // of the box of a stitch of the designer's own
-	ownEm     = 2.4
 	ringTight = 0.86 // of a ring, so that what goes into it stands clear
 )
 
@@ -50,7 +49,10 @@ func (q *chartPen) line(i int) {
 // numbers writes the number of a row before its first stitch, or before the first on this sheet, and its count behind the last.
 func (q *chartPen) numbers(i, first int) {
 	line, plans := &q.c.Lines[i], &q.s.Lines[i]
-	at := mm(line.Begin)
+	at, anchor := mm(line.Begin), scene.Middle
+	if !q.s.Outward {
+		anchor = outside(line.Way.X < 0)
+	}
 	if first > 0 {
 		st := &line.Stitches[first]
 		at = mm(st.Head).sub(mm(line.Way).unit().times(chartUnit))
@@ -65,14 +67,22 @@ func (q *chartPen) numbers(i, first int) {
 			at.y = (mm(st.Head).y + mm(st.Feet[0]).y) / 2
 		}
 	}
-	q.write(strconv.Itoa(plans.Number), at, q.em)
+	q.writeAt(strconv.Itoa(plans.Number), at, anchor)
 	last := len(line.Stitches) - 1
 	if q.s.Outward && plans.Closed || !q.t.holds(headOf(&line.Stitches[last])) {
 		return
 	}
 	if n := stitchCount(plans); n > 0 {
-		q.write("("+strconv.Itoa(n)+")", mm(line.End).add(mm(line.Way).unit().times(q.em*0.3/q.scale)), q.em*0.84)
+		q.writeAt("("+strconv.Itoa(n)+")", mm(line.End), outside(line.Way.X > 0))
 	}
+}
+
+// outside is how a text is set that runs away from a row at its right or its left end.
+func outside(right bool) scene.Anchor {
+	if right {
+		return scene.Start
+	}
+	return scene.End
 }
 
 // stitchCount is how many stitches a row has.
@@ -216,14 +226,13 @@ func (q *chartPen) standing(f stitch.Form, st *chart.Stitch) {
 // box draws a stitch of the designer's own: its stem, and its letter in a box on it.
 func (q *chartPen) box(letter string, g stance) {
 	foot := g.foot()
-	up := g.head.sub(foot)
-	size := min(ownWide, up.length()*0.92, max(g.room*0.8, 1.6))
+	size := max(ownWide, numberEm*1.02/q.scale)
 	half := size / 2
 	right, along := g.right().times(half), g.up.times(half)
 	middle := g.head.sub(g.up.times(half))
-	q.ink(curve{pts: []vec{middle.add(along), middle.add(right), middle.sub(along), middle.sub(right)}, closed: true})
+	q.ink(curve{pts: []vec{middle.add(along).sub(right), middle.add(along).add(right), middle.sub(along).add(right), middle.sub(along).sub(right)}, closed: true})
 	if below := middle.sub(along); below.sub(foot).length() > 0.3 && below.sub(foot).dot(g.up) > 0 {
 		q.ink(straight(below, foot))
 	}
-	q.write(letter, middle, max(ownEm*q.scale*size/ownWide, 1.2))
+	q.write(letter, middle, q.em)
 }

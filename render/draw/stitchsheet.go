@@ -40,8 +40,9 @@ func (q *chartPen) cutMarks(b *box) {
 			side := out.normal().times(size / 2)
 			tip := curve{pts: []vec{end.add(side), end.sub(side), end.add(out.times(size))}, closed: true}
 			q.items = append(q.items, scene.Path{Cmds: plain.path(tip), Fill: &ink})
-			b.add(end.add(side.times(2)))
-			b.add(end.sub(side.times(2)))
+			for _, v := range [3]vec{end.add(side.times(2)), end.sub(side.times(2)), end.add(out.times(size * 1.1))} {
+				b.add(v)
+			}
 		}
 	}
 }

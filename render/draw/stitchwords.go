@@ -30,8 +30,8 @@ func (d *symbolChart) say(s *scene.Scene, i int, t tile, langs []*words.Language
 					said = append(said, w.StitchChartRow(d.p, line))
 				}
 			}
-			if r := d.c.Repeat; r != nil && r.Times > 1 {
-				said = append(said, fmt.Sprintf(w.ChartRepeat, r.N, r.Times))
+			if r := d.c.Repeat; r != nil {
+				said = append(said, fmt.Sprintf(w.ChartRepeat, r.N))
 			}
 		}
 		s.Desc[lang] = strings.Join(said, " ")

@@ -233,6 +233,11 @@ func (p *pen) foot(f stitch.Form, g stance, foot vec) {
 		way = 1
 	case stitch.FrontLoop:
 		way = -1
+	case stitch.ThirdLoop: // no custom has a sign for it: a bar, which the key explains
+		bar := foot.sub(g.up.times(loopBelow))
+		across := g.right().times(loopWide / 2)
+		p.ink(straight(bar.sub(across), bar.add(across)))
+		return
 	default:
 		return
 	}

@@ -122,21 +122,23 @@ func (p *pen) bowed(k stitch.Kind, g stance, out, size float64) {
 		c.pts = append(c.pts, head.to(foot, t).add(right.times(4*out*t*(1-t))))
 	}
 	p.ink(c)
-	middle := head.to(foot, 0.5).add(right.times(out))
+	on := func(t float64) vec { return head.to(foot, t).add(right.times(4 * out * t * (1 - t))) }
 	if k.Symbol == stitch.Cross {
-		across := right.times(scArm / 5 * size)
-		p.ink(straight(middle.sub(across), middle.add(across)))
+		across := right.times(scArm * 0.17 * size)
+		p.ink(straight(on(0.5).sub(across), on(0.5).add(across)))
 		return
 	}
 	half := right.times(slashWide / 2).add(up.times(slashHigh / 2)).times(0.6 * size)
+	apart := slashPitch * 0.8 / max(head.sub(foot).length(), 1)
 	for i := range k.Slashes {
-		mid := middle.sub(up.times(slashPitch * 0.8 * (float64(i) - float64(k.Slashes-1)/2)))
+		mid := on(0.5 + apart*(float64(i)-float64(k.Slashes-1)/2))
 		p.ink(straight(mid.sub(half), mid.add(half)))
 	}
 }
 
 // picot draws a ring of chains over a point, closed there with a dot; size 1 is that of the key.
 func (p *pen) picot(n int, at, up vec, size float64) {
+	n = max(n, 1)
 	away := ringAway * size * max(1, float64(n)/4)
 	middle := at.add(up.times(away))
 	right := up.normal()

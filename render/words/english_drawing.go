@@ -45,7 +45,7 @@ var englishDrawing = Drawing{
 	StitchRows:   "Size %s, in rows from the bottom up, one symbol for each stitch over what it is worked into. Each row is read from its number.",
 	StitchRounds: "Size %s, in rounds from the middle outwards, one symbol for each stitch over what it is worked into. Each round is read from its number.",
 	StitchLevels: "Size %s, the rounds one above the other from the bottom up, one symbol for each stitch over what it is worked into. Each round is read from its number.",
-	ChartRepeat:  "The repeat is %d stitches wide; it is worked %d times.",
+	ChartRepeat:  "The repeat is %d stitches wide.",
 	ChartSheet:   "Sheet %d of %d.",
 	KeyNote:      "Symbols differ from publisher to publisher; this key is for the charts of this pattern.",
 	KeyBegin:     "beginning chain, counts as no stitch",

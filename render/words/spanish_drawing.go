@@ -45,7 +45,7 @@ var spanishDrawing = Drawing{
 	StitchRows:   "{Size} %s, en {row*} de abajo arriba, con un símbolo por {st} encima de donde se teje. Cada {row} se lee desde su número.",
 	StitchRounds: "{Size} %s, en {round*} del centro hacia fuera, con un símbolo por {st} encima de donde se teje. Cada {round} se lee desde su número.",
 	StitchLevels: "{Size} %s, con las {round*} una encima de otra de abajo arriba y un símbolo por {st} encima de donde se teje. Cada {round} se lee desde su número.",
-	ChartRepeat:  "La repetición ocupa %d {st*} y se teje %d veces.",
+	ChartRepeat:  "La repetición ocupa %d {st*}.",
 	ChartSheet:   "Hoja %d de %d.",
 	KeyNote:      "Los símbolos cambian de una editorial a otra; esta clave vale para los diagramas de este patrón.",
 	KeyBegin:     "{ch} de inicio, no cuenta como {st}",
