@@ -23,6 +23,13 @@ func (s *sheet) heights(terms []plan.MeasuredOn) []dimension {
 		default:
 			some = s.upright(set, side, s.net(terms))
 		}
+		for i := range some {
+			for _, pt := range set {
+				if pt.brake != nil {
+					some[i].cut = pt.brake.cut
+				}
+			}
+		}
 		if !own {
 			for i := range some {
 				some[i].cost += 3 // the other of two pieces that are alike

@@ -53,6 +53,18 @@ func schematicWords(l *layout, s *scene.Scene, langs []*words.Language) {
 	}
 }
 
+// broken reports whether a piece is drawn shorter than it is.
+func (l *layout) broken() bool {
+	for _, gr := range l.groups {
+		for _, pt := range gr.patches {
+			if pt.brake != nil {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // signs explains the signs on the lines.
 func (l *layout) signs(w speech) []string {
 	begins, waits, short := false, false, false
@@ -68,6 +80,9 @@ func (l *layout) signs(w speech) []string {
 	}
 	if waits {
 		said = append(said, w.Wait)
+	}
+	if l.broken() {
+		said = append(said, w.Broken)
 	}
 	if short {
 		said = append(said, w.Short)

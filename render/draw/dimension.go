@@ -32,6 +32,7 @@ type dimension struct {
 	lead     float64  // of the line towards that letter
 	aside    bool     // the letter stands at one side of the line
 	outside  bool     // the arrows point at the distance from outside
+	cut      float64  // centimetres by which the line is shorter than what it measures, since the piece is broken there
 	ring     float64  // radius: the line runs once round, from may be any point on it
 	middle   vec      // of that ring
 	upright  int      // -1 or +1: an upright line at that side of the piece
@@ -124,6 +125,9 @@ func (d dimension) draw(p *pen) {
 	}
 	for _, s := range d.strokes() {
 		p.line(straight(s[0], s[1]), dimLine)
+	}
+	if d.cut > 0 {
+		d.breakLine(p)
 	}
 	for _, h := range d.heads() {
 		p.head(h[0], h[1], arrowLong, arrowWide)

@@ -49,6 +49,11 @@
 // another and the rounds of the border around them. A motif is as large as the source says, and the schematic is drawn only
 // where it does. One with other parts besides is drawn piece by piece like any other.
 //
+// # Long pieces
+//
+// A piece by itself that is long and thin is drawn with a break in its even middle, and so is the line of its length, so that
+// it does not make all others small. See broken.go.
+//
 // # What is shown
 //
 // The source may leave parts out of the schematic or set them in an order; see chosen.go. Nothing else of it can be steered.

@@ -87,6 +87,7 @@ type patch struct {
 	over       bool      // it lies on top of others
 	drop       float64   // how far the middle of its bent edge lies beyond the ends of that edge (a crotch)
 	yoke       [2]bool   // its near or far edge runs from sleeve to underarm to underarm to sleeve
+	brake      *brake    // where it is drawn shorter than it is; nil: nowhere
 	stiff      [2]bool   // its near or far edge lies along a flat piece, and does not hang through
 	forks      [2]bool   // its near or far edge is bent to meet several pieces
 	seams      []curve   // lines of increases on it

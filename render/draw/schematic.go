@@ -28,6 +28,7 @@ func Schematic(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.
 		return nil, err
 	}
 	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
+	l.breaks()
 	schematicWords(l, s, langs)
 	l.alike()
 	if len(l.groups) == 0 {
@@ -115,6 +116,10 @@ func (s *sheet) walls() {
 			}
 			continue
 		}
+		if from, to, ok := pt.breakAcross(s.scale); ok {
+			off := to.sub(from).unit().normal().times(breakGap)
+			s.board.walls = append(s.board.walls, [2]vec{s.on(from).add(off), s.on(to).add(off)}, [2]vec{s.on(from).sub(off), s.on(to).sub(off)})
+		}
 		for _, c := range pt.shortRows() {
 			for i := 1; i < len(c.pts); i++ {
 				s.board.inner = append(s.board.inner, [2]vec{s.on(c.pts[i-1]), s.on(c.pts[i])})
@@ -138,6 +143,11 @@ func (s *sheet) overhang() margins {
 	b := s.gr.bounds()
 	piece := box{s.on(b.min), s.on(b.max), b.full}
 	all := piece.grown(max(bandWide/2, startWide/2, startDot, heldDot+dimLine) + 0.05)
+	for _, pt := range s.gr.patches {
+		if from, to, ok := pt.breakAcross(s.scale); ok {
+			all.join(box{s.on(from), s.on(to), true}.grown(breakGap))
+		}
+	}
 	for _, l := range s.board.lines {
 		for _, p := range l {
 			all.join(box{p, p, true}.grown(arrowWide/2 + dimLine))
@@ -192,6 +202,7 @@ func (s *sheet) piece(p *pen) {
 		for _, c := range pt.seams {
 			p.line(c, ribWide, 1.6, 1)
 		}
+		p.broken(pt, s.scale)
 	}
 }
 

@@ -42,7 +42,7 @@ func lines(t *testing.T, p *plan.Pattern) map[string]float64 {
 	found := map[string]float64{}
 	for _, s := range placed(t, p) {
 		for _, d := range s.dims {
-			found[d.letter] = d.to.sub(d.from).length() / s.scale
+			found[d.letter] = d.to.sub(d.from).length()/s.scale + d.cut
 			if d.ring > 0 {
 				found[d.letter] = 2 * math.Pi * (d.ring - dimOff) / s.scale
 			}

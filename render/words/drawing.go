@@ -20,7 +20,7 @@ type Drawing struct {
 	Legs, Sleeves, Branch        string
 	OnEdge, Empty                string
 	Made, Open                   string
-	Begin, Wait, Short           string // what signs on lines mean
+	Begin, Wait, Short, Broken   string // what signs on lines mean
 	Yarn, Ribs                   string
 	Bars, Dots, Dashes           string // how the rows of a yarn are drawn
 	Motifs, MotifRows            string
