@@ -91,6 +91,9 @@ func Lay(s *plan.Stitches, tall func(stitch.ID) float64, em float64) *Chart {
 	for i := range laid.Lines {
 		l.line(i)
 	}
+	if _, ok := l.frame.(flat); ok {
+		l.frame = flat{l.bent()}
+	}
 	c := l.chart()
 	for i, at := range at {
 		if at == nil {

@@ -329,3 +329,43 @@ func TestNothingToLay(t *testing.T) {
 	require.Nil(t, Lay(&plan.Stitches{}, nil, 0.6))
 	require.NotNil(t, Lay(&plan.Stitches{Lines: []plan.Line{{}, {Number: 1}}, Outward: true}, nil, 0.6))
 }
+
+// A ripple waves: where it increases its rows are high, where it decreases they are low, from its foundation on, and its stitches
+// stand square to them; rows that do not lean stay straight.
+func TestRipplesWave(t *testing.T) {
+	const n, half = 30, 15
+	b := chains(n)
+	for i := range 4 {
+		var list []plan.Worked
+		add := func(at ...int) {
+			for k := range at {
+				if i > 0 {
+					at[k] = n - 1 - at[k]
+				}
+			}
+			list = append(list, made(stitch.SC, at...))
+		}
+		for _, from := range []int{0, half} {
+			add(from)
+			add(from)
+			for k := 1; k < 6; k++ {
+				add(from + k)
+			}
+			add(from+6, from+7, from+8)
+			for k := 9; k < 14; k++ {
+				add(from + k)
+			}
+			add(from + 14)
+			add(from + 14)
+		}
+		b.row(i%2 == 1, false, list[:n]...)
+	}
+	c := Lay(&b.s, nil, 0.6)
+	base := c.Lines[0].Stitches
+	middle, dip := base[half].Head.Y, base[7].Head.Y
+	require.Less(t, middle, dip-1, "the foundation is high where the rows increase")
+	require.InDelta(t, dip, base[half+7].Head.Y, 0.3)
+	for k := range 4 {
+		require.InDelta(t, base[k].Head.Y, base[n-1-k].Head.Y, 0.3, "both ends alike")
+	}
+}

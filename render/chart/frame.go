@@ -19,14 +19,16 @@ type frame interface {
 	at(s, nominal, v float64) (p, up page.Point)
 }
 
-// flat is rows one above the other.
-type flat struct{}
+// flat is rows one above the other, straight or waving.
+type flat struct{ bend *bend }
 
 func (flat) length(float64) float64        { return math.Inf(1) }
 func (flat) least(float64) float64         { return 0 }
 func (flat) carry(s, _, _ float64) float64 { return s }
-func (flat) at(s, _, v float64) (p, up page.Point) {
-	return page.Point{X: -s, Y: -v}, page.Point{Y: -1}
+
+func (f flat) at(s, _, v float64) (p, up page.Point) {
+	high, slope := f.bend.at(s)
+	return page.Point{X: -s, Y: -v - high}, unit(page.Point{X: slope, Y: -1}, page.Point{Y: -1})
 }
 
 // disc is rounds about a point. s is 0 at the top.

@@ -193,8 +193,11 @@ func (l *layout) ideals(i int, w *wish, total float64) {
 		if w.weight[k] > 0 {
 			if before >= 0 && sum > 0 {
 				most := 2.0
-				if l.s.Lines[i].Closed {
+				switch {
+				case l.s.Lines[i].Closed:
 					most = 3
+				case k == before+1: // what is skipped without chains draws the row together
+					most = 1.28
 				}
 				share := min(max((w.at[k]-w.at[before])/sum, 1), most)
 				for j := before; j < k; j++ {

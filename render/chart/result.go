@@ -334,7 +334,7 @@ func (l *layout) ends(i int, out *Line) {
 		if out.Join != nil || l.s.Lines[i].Joined {
 			end += 0.6
 		}
-		out.End, _ = l.at(i, last.s+r.way*end, low(last))
+		out.End, _ = l.at(i, last.s+r.way*end, low(last)-0.1)
 		return
 	}
 	for k := range r.nodes { // slip stitches at the beginning lie lower than the row
@@ -413,26 +413,26 @@ func (l *layout) repeat() *Repeat {
 	a, b := edge(rep.From), edge(rep.From+rep.N)
 	out := &Repeat{N: rep.N, Times: rep.Times}
 	bottom, bracket := -0.75, -1.05
+	at := func(s, v float64) page.Point { p, _ := l.at(0, s, v); return p }
 	if l.s.Outward {
 		bottom, top = r.v+0.1, top+0.7
 		bracket = top + 0.2
 	} else {
-		top += 0.5
+		top += 0.5 + l.frame.(flat).bend.most()
+		at = func(s, v float64) page.Point { p, _ := flat{}.at(s, 0, v); return p } // straight, below and above all waves
 	}
 	for k, s := range [2]float64{a, b} {
-		out.Sides[k][0], _ = l.at(0, s, bottom)
-		out.Sides[k][1], _ = l.at(0, s, top)
+		out.Sides[k] = [2]page.Point{at(s, bottom), at(s, top)}
 	}
 	const steps = 24
 	for k := range steps + 1 {
-		p, _ := l.at(0, a+(b-a)*float64(k)/steps, bracket)
-		out.Bracket = append(out.Bracket, p)
+		out.Bracket = append(out.Bracket, at(a+(b-a)*float64(k)/steps, bracket))
 	}
 	beyond := bracket - 0.75
 	if l.s.Outward {
 		beyond = bracket + 0.75
 	}
-	out.Label, _ = l.at(0, (a+b)/2, beyond)
+	out.Label = at((a+b)/2, beyond)
 	return out
 }
 
