@@ -267,6 +267,31 @@ func TestRipple(t *testing.T) {
 	}
 }
 
+// The schematic shows the waves of a ripple where it begins and ends: as many valleys as are worked, between corners that are as far
+// apart as without them.
+func TestRippleHasWavesAtItsEdges(t *testing.T) {
+	l := laid(t, blanket())
+	pt := only(t, l, "blanket")
+	wide, tall := pt.widthAt(0), pt.lines[60].first().sub(pt.lines[0].first()).length()
+	l.trim()
+	for _, k := range []int{0, 60} {
+		c, valleys := pt.lines[k], 0
+		for i := 1; i < len(c.pts)-1; i++ {
+			if c.pts[i].y > c.pts[i-1].y && c.pts[i].y >= c.pts[i+1].y {
+				valleys++
+			}
+		}
+		if valleys != 12 {
+			t.Errorf("line %d has %d valleys", k, valleys)
+		}
+		about(t, "the width", pt.widthAt(k), wide)
+	}
+	about(t, "the height", pt.lines[60].first().sub(pt.lines[0].first()).length(), tall)
+	if len(pt.lines[30].pts) != 2 {
+		t.Error("a row in between is bent")
+	}
+}
+
 // A part may grow on a section by its name alone: the counting off tells where it lies.
 func TestSectionsByName(t *testing.T) {
 	m := make1("sections", "trousers")

@@ -28,7 +28,7 @@ func Schematic(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.
 		return nil, err
 	}
 	s := &scene.Scene{W: w, H: h, Title: map[string]string{}, Desc: map[string]string{}}
-	l.breaks()
+	l.trim()
 	schematicWords(l, s, langs)
 	l.alike()
 	if len(l.groups) == 0 {
@@ -45,6 +45,16 @@ func Schematic(p *plan.Pattern, w, h float64, langs ...*words.Language) (*scene.
 	}
 	s.Items, s.H = pen.items, min(h, high)
 	return s, nil
+}
+
+// trim gives the pieces the outlines of the schematic: the edges of ripples in waves, and long pieces broken.
+func (l *layout) trim() {
+	for _, gr := range l.groups {
+		for _, pt := range gr.patches {
+			pt.rippleEdges()
+		}
+	}
+	l.breaks()
 }
 
 // dimensioned sets the groups and their dimension lines out as large as they go. The room that lines and letters take
@@ -125,6 +135,12 @@ func (s *sheet) walls() {
 				s.board.inner = append(s.board.inner, [2]vec{s.on(c.pts[i-1]), s.on(c.pts[i])})
 			}
 		}
+		for _, c := range pt.bands(s.g.ground()) {
+			c = c.fine()
+			for i := 1; i < len(c.pts); i++ {
+				s.board.inner = append(s.board.inner, [2]vec{s.on(c.pts[i-1]), s.on(c.pts[i])})
+			}
+		}
 		for _, st := range stretches(pt.pc.rows) {
 			if st.texture == plan.Rib {
 				a, b := pt.lines[st.from], pt.lines[st.to]
@@ -170,22 +186,18 @@ func (s *sheet) piece(p *pen) {
 	ground := s.g.ground()
 	for _, pt := range s.gr.patches {
 		for _, st := range stretches(pt.pc.rows) {
-			if pt.rings {
-				break
+			if pt.rings || st.texture != plan.Rib {
+				continue
 			}
-			switch {
-			case st.texture == plan.Rib:
-				p.ribs(pt, st, ribWide, 1)
-				for _, k := range [2]int{st.from, st.to} {
-					if k > 0 && k < len(pt.lines)-1 {
-						p.line(pt.lines[k], outlineWide)
-					}
-				}
-			case st.yarn != ground && pt.banded(ground):
-				for k := st.from; k < st.to; k++ {
-					p.line(pt.lines[k].between(pt.lines[k+1], 0.5), bandWide, 1.2, 0.9)
+			p.ribs(pt, st, ribWide, 1)
+			for _, k := range [2]int{st.from, st.to} {
+				if k > 0 && k < len(pt.lines)-1 {
+					p.line(pt.lines[k], outlineWide)
 				}
 			}
+		}
+		for _, c := range pt.bands(ground) {
+			p.line(c, bandWide, 1.2, 0.9)
 		}
 	}
 	for _, pt := range s.gr.patches {
@@ -204,6 +216,23 @@ func (s *sheet) piece(p *pen) {
 		}
 		p.broken(pt, s.scale)
 	}
+}
+
+// bands are the rows of a patch in other yarns than the ground, where they are a band or two.
+func (pt *patch) bands(ground int) []curve {
+	if pt.rings || !pt.banded(ground) {
+		return nil
+	}
+	var out []curve
+	for _, st := range stretches(pt.pc.rows) {
+		if st.yarn == ground || st.texture == plan.Rib {
+			continue
+		}
+		for k := st.from; k < st.to; k++ {
+			out = append(out, pt.lines[k].between(pt.lines[k+1], 0.5))
+		}
+	}
+	return out
 }
 
 // banded reports whether the rows of a patch in other yarns are a band or two, worth showing; stripes all over are not.

@@ -28,10 +28,12 @@ const (
 // placed is the schematic of a pattern with its dimension lines still apart.
 func placed(t *testing.T, p *plan.Pattern) []*sheet {
 	t.Helper()
-	l, err := lie(p, courses)
+	l, err := chosen(p, courses)
 	if err != nil {
 		t.Fatal(err)
 	}
+	l.trim()
+	l.alike()
 	sheets, _, _ := l.dimensioned(roomW, roomH)
 	return sheets
 }
