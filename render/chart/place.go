@@ -10,7 +10,8 @@ import (
 const (
 	cornerWeight = 1000
 	roundStiff   = 4.0 // even distances in rounds about a point
-	flatStiff    = 1.0
+	flatStiff    = 4.0 // in rows
+	sideStiff    = 1.0 // along straight sides, where stitches stand upright
 )
 
 // pins are the stitches of a round that stand at its corners, and the place of the corner when the round is at the distance v.
@@ -47,7 +48,10 @@ func (l *layout) place(i int) {
 	if n == 0 {
 		return
 	}
-	w := wish{at: make([]float64, n), weight: make([]float64, n), least: make([]float64, n), ideal: make([]float64, n), stiff: flatStiff}
+	w := wish{at: make([]float64, n), weight: make([]float64, n), least: make([]float64, n), ideal: make([]float64, n), stiff: sideStiff}
+	if !l.s.Outward {
+		w.stiff = flatStiff
+	}
 	around := math.Inf(1)
 	switch {
 	case l.s.Outward:
