@@ -327,7 +327,10 @@ func (l *layout) ends(i int, out *Line) {
 			for _, f := range r.nodes[k].feet {
 				spread = max(spread, math.Abs(f.s-r.nodes[k].s))
 			}
-			return max(l.width(i, k)/2, spread) + 0.3
+			return max(l.width(i, k)/2, spread) + max(0.3, 0.42*l.em)
+		}
+		if n > 1 && l.s.Lines[i].Stitches[0].Kind == plan.WorkedBegin {
+			v = low(&r.nodes[1])
 		}
 		out.Begin, _ = l.at(i, first.s-r.way*off(0), v)
 		end := off(n - 1)

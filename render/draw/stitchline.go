@@ -24,7 +24,7 @@ func (q *chartPen) line(i int) {
 	first := -1
 	for k := range line.Stitches {
 		st := &line.Stitches[k]
-		if !q.t.holds(headOf(st)) {
+		if !q.t.holds(standsAt(st)) {
 			continue
 		}
 		if first < 0 {
@@ -56,6 +56,13 @@ func (q *chartPen) numbers(i, first int) {
 	if first > 0 {
 		st := &line.Stitches[first]
 		at = mm(st.Head).sub(mm(line.Way).unit().times(chartUnit))
+		if way := line.Way.X; !q.s.Outward { // clear of all that leans out over the edge of the sheet
+			for k := first; k < min(first+8, len(line.Stitches)); k++ {
+				if x := mm(line.Stitches[k].Head).x; (x-at.x)*way < chartUnit {
+					at.x = x - way*chartUnit
+				}
+			}
+		}
 		if q.s.Outward {
 			ahead := mm(st.Up).unit().normal()
 			if !plans.FromLeft {
@@ -69,7 +76,7 @@ func (q *chartPen) numbers(i, first int) {
 	}
 	q.writeAt(strconv.Itoa(plans.Number), at, anchor)
 	last := len(line.Stitches) - 1
-	if q.s.Outward && plans.Closed || !q.t.holds(headOf(&line.Stitches[last])) {
+	if q.s.Outward && plans.Closed || !q.t.holds(standsAt(&line.Stitches[last])) {
 		return
 	}
 	if n := stitchCount(plans); n > 0 {
@@ -96,8 +103,17 @@ func stitchCount(l *plan.Line) int {
 	return n
 }
 
-// headOf is the head of a stitch, by which it belongs to a sheet.
-func headOf(st *chart.Stitch) vec { return vec{st.Head.X, st.Head.Y} }
+// standsAt is where a stitch belongs to a sheet: by its foot, so that a shell is not cut apart, or where it lies if it has none.
+func standsAt(st *chart.Stitch) vec {
+	if len(st.Feet) == 0 {
+		return vec{st.Head.X, st.Head.Y}
+	}
+	var v vec
+	for _, f := range st.Feet {
+		v = v.add(vec{f.X, f.Y}.times(1 / float64(len(st.Feet))))
+	}
+	return v
+}
 
 // gathered makes one path of all strokes of one width, and one of all that is filled.
 func gathered(items []scene.Item) []scene.Item {
