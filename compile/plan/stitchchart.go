@@ -16,6 +16,14 @@ type StitchChart struct {
 	Same  bool // every size that has the rows is drawn alike
 }
 
+// Drawn is the size that is drawn where one is shown: that one, or else the first that has the rows; -1 if none has.
+func (c *StitchChart) Drawn(shown int) int {
+	if shown >= 0 && shown < len(c.Sizes) && c.Sizes[shown] != nil {
+		return shown
+	}
+	return slices.IndexFunc(c.Sizes, func(s *Stitches) bool { return s != nil })
+}
+
 // Stitches are rows of a fabric, stitch by stitch, from the bottom or from the middle outwards. A place is always one of
 // Lines and one of its stitches; what lies below Lines[0] is not there.
 type Stitches struct {

@@ -6,7 +6,6 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/render/draw"
 	"ovillo/render/layout"
-	"ovillo/render/page"
 	"ovillo/render/rich"
 	"ovillo/render/scene"
 )
@@ -86,12 +85,12 @@ func (s *setter) lastOf(c *plan.StitchChart, step plan.Step) bool {
 	default:
 		return false
 	}
-	drawn := c.Sizes[s.p.Shown]
-	if drawn == nil {
+	z := c.Drawn(s.p.Shown)
+	if z < 0 {
 		return false
 	}
-	n := drawn.Lines[len(drawn.Lines)-1].Number
-	return first[s.p.Shown] <= n && n <= last[s.p.Shown]
+	n := c.Sizes[z].Lines[len(c.Sizes[z].Lines)-1].Number
+	return first[z] <= n && n <= last[z]
 }
 
 // chartW is the width that a chart may have.
@@ -136,7 +135,6 @@ func (s *setter) chartSheets(list []*scene.Scene, k float64, key []draw.KeyItem,
 // key sets the key of a chart, below what is said of all of it, if anything is: with two languages side by side each symbol on the
 // axis between its two names, else before its name.
 func (s *setter) key(items []draw.KeyItem, note func(side) rich.Text) []layout.Strip {
-	item := s.list.New("LI").New("LBody")
 	var strips []layout.Strip
 	high := 0.0
 	add := func(b layout.Box) {
@@ -144,6 +142,7 @@ func (s *setter) key(items []draw.KeyItem, note func(side) rich.Text) []layout.S
 		strips = append(strips, layout.Strip{Box: b})
 	}
 	if note != nil {
+		item := s.list.New("LI").New("LBody")
 		b := s.each(func(sd side) layout.Box {
 			return layout.Set(layout.Break(note(sd), s.captionType, sd.w(), 0), s.captionType, sd.x, sd.elem(item, "P"))
 		})
@@ -151,7 +150,7 @@ func (s *setter) key(items []draw.KeyItem, note func(side) rich.Text) []layout.S
 		add(b)
 	}
 	for _, it := range items {
-		add(s.keyLine(it, item))
+		add(s.keyLine(it))
 	}
 	strips[0].Space = s.rowSpace
 	if high > keyWhole {
@@ -161,18 +160,18 @@ func (s *setter) key(items []draw.KeyItem, note func(side) rich.Text) []layout.S
 }
 
 // keyLine sets one line of a key: the symbol and its names, their middles at one height.
-func (s *setter) keyLine(it draw.KeyItem, parent *page.Elem) layout.Box {
-	sign := drawn(it.Symbol, nil)
-	if sign != nil && s.edition.Has(LeftHanded) {
-		sign = sign.Mirrored()
-	}
+func (s *setter) keyLine(it draw.KeyItem) layout.Box {
+	parent := s.list.New("LI").New("LBody")
 	high := s.textType.Leading
+	sign := drawn(it.Symbol, nil)
 	if sign != nil {
+		sign = s.inked(sign).Enlarged(s.larger(figuresLarge))
 		high = max(high, sign.H)
 	}
+	symbolW := keySymbolW * s.larger(figuresLarge)
 	names := make([][]layout.Line, len(s.sides))
 	for i, sd := range s.sides {
-		w := sd.w() - keySymbolW
+		w := sd.w() - symbolW
 		if s.two() {
 			w = sd.w() - keyMargin
 		}
@@ -189,13 +188,13 @@ func (s *setter) keyLine(it draw.KeyItem, parent *page.Elem) layout.Box {
 		case s.two():
 			b.Put(0, y, layout.Set(names[i], s.textType, sd.x+keyMargin, elem))
 		default:
-			b.Put(0, y, layout.Set(names[i], s.textType, sd.x+keySymbolW, elem))
+			b.Put(0, y, layout.Set(names[i], s.textType, sd.x+symbolW, elem))
 		}
 	}
 	if sign != nil {
 		x := s.spine - sign.W/2
 		if !s.two() {
-			x = s.sides[0].x + (keySymbolW-keyMargin-sign.W)/2
+			x = s.sides[0].x + (symbolW-keyMargin-sign.W)/2
 		}
 		b.Put(0, (high-sign.H)/2, layout.Drawing(sign, x))
 	}

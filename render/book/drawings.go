@@ -102,16 +102,22 @@ func symbol(f stitch.Form) *scene.Scene {
 	return drawn(s, nil)
 }
 
-// figure places a drawing and says, in the words of each language, what it shows. An element speaks one language: so
-// there is one for each over the same place, and each holds something of the drawing, since one that holds nothing is not
-// read.
-func (s *setter) figure(d *scene.Scene, x float64, parent *page.Elem) layout.Box {
+// inked is a drawing for the hand and the ink of the edition.
+func (s *setter) inked(d *scene.Scene) *scene.Scene {
 	if s.edition.Has(LeftHanded) {
 		d = d.Mirrored()
 	}
 	if s.edition.Has(LowInk) {
 		d = d.LowInk()
 	}
+	return d
+}
+
+// figure places a drawing and says, in the words of each language, what it shows. An element speaks one language: so
+// there is one for each over the same place, and each holds something of the drawing, since one that holds nothing is not
+// read.
+func (s *setter) figure(d *scene.Scene, x float64, parent *page.Elem) layout.Box {
+	d = s.inked(d)
 	figures := make([]*page.Elem, len(s.sides))
 	for i, sd := range s.sides {
 		figures[i] = sd.elem(parent, "Figure")

@@ -37,7 +37,9 @@ func StitchChart(p *plan.Pattern, i int, w, h float64, langs ...*words.Language)
 	if s == nil {
 		return nil
 	}
-	d := &symbolChart{p: p, s: s, own: ownLetters(p)}
+	of := *p
+	of.Shown = p.Drawn[i].Drawn(p.Shown) // where the size shown has none of the rows, another is drawn
+	d := &symbolChart{p: &of, s: s, own: ownLetters(p)}
 	var out []*scene.Scene
 	for _, t := range d.sheets(w, h) {
 		one := d.sheet(t)
@@ -48,14 +50,14 @@ func StitchChart(p *plan.Pattern, i int, w, h float64, langs ...*words.Language)
 }
 
 func stitchesOf(p *plan.Pattern, i int) *plan.Stitches {
-	if i < 0 || i >= len(p.Drawn) || p.Drawn[i] == nil || p.Shown < 0 || p.Shown >= len(p.Drawn[i].Sizes) {
+	if i < 0 || i >= len(p.Drawn) || p.Drawn[i] == nil {
 		return nil
 	}
-	s := p.Drawn[i].Sizes[p.Shown]
-	if s == nil || len(s.Lines) == 0 {
+	z := p.Drawn[i].Drawn(p.Shown)
+	if z < 0 || len(p.Drawn[i].Sizes[z].Lines) == 0 {
 		return nil
 	}
-	return s
+	return p.Drawn[i].Sizes[z]
 }
 
 // tallOwn says how tall the stitches of the designer's own are: as tall as the stitch the source compares them with.

@@ -9,11 +9,13 @@ import (
 // left out, and sizes that look otherwise.
 func (l *Language) StitchCaption(p *plan.Pattern, i int) rich.Text {
 	c := p.Drawn[i]
-	s := c.Sizes[p.Shown]
+	z := c.Drawn(p.Shown)
+	if z < 0 {
+		return nil
+	}
+	s := c.Sizes[z]
 	key := StitchRowsCaption
 	switch {
-	case s == nil:
-		return nil
 	case s.Outward:
 		key = StitchRoundsCaption
 	case len(s.Lines) > 1 && s.Lines[1].Closed:
@@ -24,7 +26,7 @@ func (l *Language) StitchCaption(p *plan.Pattern, i int) rich.Text {
 		out += " " + l.Say(FewerRepeats)
 	}
 	if !c.Same && len(p.Sizes) > 1 {
-		out += " " + l.SayWith(DrawnForSize, l.InSize(p.Sizes[p.Shown]))
+		out += " " + l.SayWith(DrawnForSize, l.InSize(p.Sizes[z]))
 	}
 	return rich.T(out)
 }
