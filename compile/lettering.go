@@ -37,6 +37,8 @@ func (c *checker) drawnAs(m *plan.Measure) (drawn, half bool) {
 		return true, false
 	case len(of) == 1 && of[0].Kind == plan.Across:
 		return c.seenFromAbove(of[0].Part), false
+	case len(of) == 1 && of[0].Kind == plan.Long:
+		return c.upright(of[0].Part), false
 	case len(of) == 1:
 		return true, of[0].Kind == plan.Around || of[0].Kind == plan.Width && c.pat.Folded(of[0].Part) ||
 			of[0].Kind == plan.Height && c.pat.Turned(of[0].Part) >= 0
@@ -47,6 +49,13 @@ func (c *checker) drawnAs(m *plan.Measure) (drawn, half bool) {
 		return alike, alike
 	}
 	return false, false
+}
+
+// upright reports whether the drawing shows the side edges of a flat part upright: neither a band along the side of another part nor
+// one that was joined to a ring lies so.
+func (c *checker) upright(part int) bool {
+	along := func(o plan.Origin) bool { return o.Kind == plan.RefRowEnds }
+	return c.pat.Turned(part) < 0 && !slices.ContainsFunc(c.pat.Parts[part].From, along)
 }
 
 // hangTogether reports whether the parts of a sum grow on each other, one from the next in any order.

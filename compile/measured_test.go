@@ -70,7 +70,7 @@ func TestMeasuresOfExamples(t *testing.T) {
 	for _, path := range sources(t, "../examples/*.ovillo") {
 		p := checked(t, path)
 		for _, m := range p.Measures {
-			if len(m.Of) != 1 || m.Of[0].Row == nil || p.Parts[m.Of[0].Part].Grid != nil {
+			if len(m.Of) != 1 || m.Of[0].Row == nil || m.Of[0].Kind != plan.Around && m.Of[0].Kind != plan.Width || p.Parts[m.Of[0].Part].Grid != nil {
 				continue
 			}
 			on := m.Of[0]

@@ -148,7 +148,14 @@ func (c *checker) measuredAlong(e *lang.Expr) (value.Vector, *plan.MeasuredOn) {
 			return value.Unknown, nil
 		}
 	}
-	return value.OfLengths(out), nil
+	on := &plan.MeasuredOn{Kind: plan.Long, Part: edge.part.index, Side: plan.Side(edge.side), Values: out}
+	if edge.rows != nil {
+		on.Row, on.ToRow = c.nums(plan.Absent), c.nums(plan.Absent)
+		for z, r := range edge.rows {
+			on.Row[z], on.ToRow[z] = r.from, r.to
+		}
+	}
+	return value.OfLengths(out), on
 }
 
 func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.MeasuredOn) (plan.Length, bool) {

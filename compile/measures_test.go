@@ -53,6 +53,9 @@ func TestMeasureDrawn(t *testing.T) {
 		{"width of apart + width of wider", " +2+4"},
 		{"width of apart - width of alike", " +2-3"},
 		{"width of apart + height of apart", " +2+2"},
+		{"along right edge of apart", "A +2"},
+		{"along left edge of apart rows 2 to 4", "A +2"},
+		{"along left edge of apart + height of apart", " +2+2"},
 		{"across disc", "A +5"},
 		{"across crown at round 3", " +6"}, // a side stands on it
 		{"across based at round 3", " +7"}, // another part grows on it

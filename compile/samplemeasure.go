@@ -83,7 +83,7 @@ func goesAround(m *plan.Measure) bool {
 	widths := 0
 	for _, of := range m.Of {
 		switch {
-		case of.Minus || of.Kind == plan.Height || of.Kind == plan.Across:
+		case of.Minus || of.Kind == plan.Height || of.Kind == plan.Across || of.Kind == plan.Long:
 			return false
 		case of.Kind == plan.Width:
 			widths++

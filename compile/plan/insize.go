@@ -247,7 +247,7 @@ func (s *sized) measure(m Measure) (Measure, bool) {
 		m.Over = &over
 	}
 	m.Of = each(m.Of, func(t MeasuredOn) MeasuredOn {
-		t.Row, t.Values = s.nums(t.Row), s.lengths(t.Values)
+		t.Row, t.ToRow, t.Values = s.nums(t.Row), s.nums(t.ToRow), s.lengths(t.Values)
 		return t
 	})
 	return m, ok

@@ -272,7 +272,7 @@ const (
 	Around MeasureKind = iota + 1 // once around a tube, at a round
 	Height                        // along the rows
 	Width                         // across a flat piece, at a row
-	Long                          // length of a run
+	Long                          // along a side edge
 	Across                        // through the middle of rounds seen from above, up to a round
 )
 
@@ -281,6 +281,8 @@ type MeasuredOn struct {
 	Kind   MeasureKind
 	Part   int  // index into Parts
 	Row    Nums // for Around, Width and Across: the row; nil: the widest, or for Across the last
+	ToRow  Nums // for Long: it goes from the end of Row to that of ToRow; both nil: along all rows
+	Side   Side // for Long
 	Minus  bool
 	Values Lengths // the term alone
 }

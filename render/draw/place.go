@@ -66,8 +66,10 @@ func (s *sheet) tasks(l *layout) []task {
 		if m.Letter == "" || l.home(m) != s.gr {
 			continue
 		}
-		t := task{letter: m.Letter, order: i, inside: m.Of[0].Kind != plan.Height}
-		if t.inside {
+		t := task{letter: m.Letter, order: i, inside: m.Of[0].Kind != plan.Height && m.Of[0].Kind != plan.Long}
+		if m.Of[0].Kind == plan.Long {
+			t.ways = s.sideways(m.Of[0])
+		} else if t.inside {
 			t.ways = s.widths(m.Of[first(m)])
 		} else {
 			t.ways = s.heights(m.Of)
