@@ -65,7 +65,7 @@ func (s *setter) stitchCharts(n int, step plan.Step) []set {
 			s.symbols = map[int]bool{}
 		}
 		s.symbols[i] = true
-		k := s.larger(figuresLarge)
+		k := s.larger(symbolsLarge)
 		sheets := draw.StitchChart(s.p, i, s.chartW()/k, stitchesH/k, s.speakers()...)
 		key := draw.StitchKey(s.p, i, s.speakers()...)
 		note := func(sd side) rich.Text { return rich.T(sd.l.Drawing().KeyNote) }
@@ -153,6 +153,7 @@ func (s *setter) key(items []draw.KeyItem, note func(side) rich.Text) []layout.S
 		add(s.keyLine(it))
 	}
 	strips[0].Space = s.rowSpace
+	strips[len(strips)-1].H += layout.Module // what follows is no line of the key
 	if high > keyWhole {
 		return layout.Loosely(strips, 3)
 	}
@@ -165,7 +166,7 @@ func (s *setter) keyLine(it draw.KeyItem) layout.Box {
 	high := s.textType.Leading
 	sign := drawn(it.Symbol, nil)
 	if sign != nil {
-		sign = s.inked(sign).Enlarged(s.larger(figuresLarge))
+		sign = s.inked(sign).Enlarged(s.larger(symbolsLarge))
 		high = max(high, sign.H)
 	}
 	symbolW := keySymbolW * s.larger(figuresLarge)

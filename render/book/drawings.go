@@ -29,10 +29,11 @@ func (s *setter) schematic(high float64) *scene.Scene {
 }
 
 // In large print drawings are made for less room and then enlarged, so that their letters have 18 points and more: those of a
-// schematic are 4 mm, and the figures of charts 3.2 mm.
+// schematic are 4 mm, the figures of grids 3.2 mm, those of charts in symbols 2.9 mm.
 const (
 	lettersLarge = 1.6
 	figuresLarge = 2.0
+	symbolsLarge = 2.25
 )
 
 // point is a point in millimetres.
