@@ -188,6 +188,7 @@ func (d *symbolChart) sheets(w, h float64) []tile {
 func (d *symbolChart) sheet(t tile) *scene.Scene {
 	q := &chartPen{symbolChart: d, pen: &pen{scale: t.scale}, t: t, em: numberEm}
 	s := &scene.Scene{Title: map[string]string{}, Desc: map[string]string{}}
+	q.numbers()
 	for i := range d.c.Lines {
 		from := len(q.items)
 		q.line(i)
@@ -259,8 +260,9 @@ func labelBox(l scene.Label) box {
 type chartPen struct {
 	*symbolChart
 	*pen
-	t  tile
-	em float64
+	t    tile
+	em   float64
+	said [][]scene.Label // the texts of each line
 }
 
 func mm(v page.Point) vec { return vec{v.X * chartUnit, v.Y * chartUnit} }
@@ -269,12 +271,6 @@ func mm(v page.Point) vec { return vec{v.X * chartUnit, v.Y * chartUnit} }
 func (q *chartPen) write(text string, at vec, em float64) {
 	v := q.on(at)
 	q.items = append(q.items, scene.Label{X: v.x, Y: v.y, Text: text, Height: em, Face: page.Sans, Anchor: scene.Middle})
-}
-
-// writeAt adds a text beside a point.
-func (q *chartPen) writeAt(text string, at vec, anchor scene.Anchor) {
-	v := q.on(at)
-	q.items = append(q.items, scene.Label{X: v.x, Y: v.y, Text: text, Height: q.em, Face: page.Sans, Anchor: anchor})
 }
 
 // arrow draws the direction of work.

@@ -141,7 +141,7 @@ func TestNumbersStandClear(t *testing.T) {
 				for _, l := range labels(s) {
 					wide := font.Of(l.Face).Width(l.Text, l.Height*72/25.4)
 					x := l.X - map[scene.Anchor]float64{scene.Middle: 0.5, scene.End: 1}[l.Anchor]*wide
-					boxes = append(boxes, box{vec{x, l.Y - l.Height*0.36}, vec{x + wide, l.Y + l.Height*0.36}, true})
+					boxes = append(boxes, box{vec{x, l.Y - l.Height*0.4}, vec{x + wide, l.Y + l.Height*0.4}, true})
 					texts = append(texts, l.Text)
 				}
 				var lines [][2]vec
@@ -160,7 +160,7 @@ func TestNumbersStandClear(t *testing.T) {
 						t.Errorf("%s, %.0f mm: %q is struck by %d strokes", d.Name, w, texts[k], n)
 					}
 					for j := range boxes[:k] {
-						if b.overlaps(boxes[j]) {
+						if b.grown(0.2).overlaps(boxes[j].grown(0.2)) {
 							t.Errorf("%s, %.0f mm: %q and %q run together", d.Name, w, texts[k], texts[j])
 						}
 					}

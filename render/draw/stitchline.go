@@ -21,14 +21,10 @@ const (
 func (q *chartPen) line(i int) {
 	line, plans := &q.c.Lines[i], &q.s.Lines[i]
 	from := len(q.items)
-	first := -1
 	for k := range line.Stitches {
 		st := &line.Stitches[k]
 		if !q.t.holds(standsAt(st)) {
 			continue
-		}
-		if first < 0 {
-			first = k
 		}
 		if plans.Base && plans.Stitches[k].Kind != plan.WorkedRing && plans.Stitches[k].Form.ID != stitch.Chain {
 			q.lies(st)
@@ -40,47 +36,8 @@ func (q *chartPen) line(i int) {
 		q.dot(mm(*line.Join), slipWide/2*0.85)
 	}
 	q.items = append(q.items[:from], gathered(q.items[from:])...)
-	if plans.Number == 0 || first < 0 {
-		return
-	}
-	q.numbers(i, first)
-}
-
-// numbers writes the number of a row before its first stitch, or before the first on this sheet, and its count behind the last.
-func (q *chartPen) numbers(i, first int) {
-	line, plans := &q.c.Lines[i], &q.s.Lines[i]
-	at, anchor := mm(line.Begin), scene.Middle
-	if !q.s.Outward {
-		anchor = outside(line.Way.X < 0)
-	}
-	if first > 0 {
-		st := &line.Stitches[first]
-		at = mm(st.Head).sub(mm(line.Way).unit().times(chartUnit))
-		if way := line.Way.X; !q.s.Outward { // clear of all that leans out over the edge of the sheet
-			for k := first; k < min(first+8, len(line.Stitches)); k++ {
-				if x := mm(line.Stitches[k].Head).x; (x-at.x)*way < chartUnit {
-					at.x = x - way*chartUnit
-				}
-			}
-		}
-		if q.s.Outward {
-			ahead := mm(st.Up).unit().normal()
-			if !plans.FromLeft {
-				ahead = ahead.times(-1)
-			}
-			at = mm(st.Head).sub(ahead.times(chartUnit))
-		}
-		if !q.s.Outward && len(st.Feet) > 0 {
-			at.y = (mm(st.Head).y + mm(st.Feet[0]).y) / 2
-		}
-	}
-	q.writeAt(strconv.Itoa(plans.Number), at, anchor)
-	last := len(line.Stitches) - 1
-	if q.s.Outward && plans.Closed || !q.t.holds(standsAt(&line.Stitches[last])) {
-		return
-	}
-	if n := stitchCount(plans); n > 0 {
-		q.writeAt("("+strconv.Itoa(n)+")", mm(line.End), outside(line.Way.X > 0))
+	for _, l := range q.said[i] {
+		q.items = append(q.items, l)
 	}
 }
 

@@ -1,0 +1,116 @@
+package draw
+
+import (
+	"strconv"
+
+	"ovillo/render/page"
+	"ovillo/render/scene"
+)
+
+// Between two texts of a chart, in millimetres.
+const (
+	textApart  = 0.5
+	textBeside = 1.0 // where one stands beside the other
+	textTall   = 0.8 // of the height of its type, of capitals and what hangs below them
+)
+
+// numbers sets the numbers of rows and their counts. In rows a text that would run into another, since rows are lower than figures, stands
+// farther out, counts behind numbers. Rounds have no room farther out: there the number of a round is left out if that of the round over
+// it is too close.
+func (q *chartPen) numbers() {
+	n := len(q.c.Lines)
+	q.said = make([][]scene.Label, n)
+	var placed []box
+	put := func(i int, text string, at vec, anchor scene.Anchor) {
+		v := q.on(at)
+		l := scene.Label{X: v.x, Y: v.y, Text: text, Height: q.em, Face: page.Sans, Anchor: anchor}
+		for again := true; again; {
+			again = false
+			b := textBox(l).grown(textApart / 2)
+			for _, o := range placed {
+				if !b.overlaps(o) {
+					continue
+				}
+				if again = true; anchor == scene.Start {
+					l.X = o.max.x + textBeside - textApart/2
+				} else if anchor == scene.End {
+					l.X = o.min.x - textBeside + textApart/2
+				} else {
+					return
+				}
+				b = textBox(l).grown(textApart / 2)
+			}
+		}
+		placed = append(placed, textBox(l).grown(textApart/2))
+		q.said[i] = append(q.said[i], l)
+	}
+	for k := range n {
+		i := k
+		if q.s.Outward {
+			i = n - 1 - k
+		}
+		if first := q.firstOn(i); first >= 0 && q.s.Lines[i].Number > 0 {
+			at, anchor := q.numberAt(i, first)
+			put(i, strconv.Itoa(q.s.Lines[i].Number), at, anchor)
+		}
+	}
+	for i := range n {
+		line, plans := &q.c.Lines[i], &q.s.Lines[i]
+		last := len(line.Stitches) - 1
+		if q.s.Outward || plans.Number == 0 || last < 0 || !q.t.holds(standsAt(&line.Stitches[last])) {
+			continue
+		}
+		if n := stitchCount(plans); n > 0 {
+			put(i, "("+strconv.Itoa(n)+")", mm(line.End), outside(line.Way.X > 0))
+		}
+	}
+}
+
+// textBox is where the letters of a text stand, without the white above capitals.
+func textBox(l scene.Label) box {
+	b := labelBox(l)
+	off := l.Height * (1 - textTall) / 2
+	b.min.y, b.max.y = b.min.y+off, b.max.y-off
+	return b
+}
+
+// firstOn is the first stitch of a line on this sheet; -1 if there is none.
+func (q *chartPen) firstOn(i int) int {
+	for k := range q.c.Lines[i].Stitches {
+		if q.t.holds(standsAt(&q.c.Lines[i].Stitches[k])) {
+			return k
+		}
+	}
+	return -1
+}
+
+// numberAt is where the number of a row stands: where it begins, or before its first stitch on this sheet.
+func (q *chartPen) numberAt(i, first int) (vec, scene.Anchor) {
+	line, plans := &q.c.Lines[i], &q.s.Lines[i]
+	anchor := scene.Middle
+	if !q.s.Outward {
+		anchor = outside(line.Way.X < 0)
+	}
+	if first == 0 {
+		return mm(line.Begin), anchor
+	}
+	st := &line.Stitches[first]
+	if q.s.Outward {
+		ahead := mm(st.Up).unit().normal()
+		if !plans.FromLeft {
+			ahead = ahead.times(-1)
+		}
+		return mm(st.Head).sub(ahead.times(chartUnit)), anchor
+	}
+	at := mm(st.Head).sub(mm(line.Way).unit().times(chartUnit))
+	way := line.Way.X
+	for k := first; k < min(first+8, len(line.Stitches)); k++ { // clear of all that leans out over the edge of the sheet
+		if x := mm(line.Stitches[k].Head).x; (x-at.x)*way < chartUnit {
+			at.x = x - way*chartUnit
+		}
+	}
+	if len(st.Feet) > 0 {
+		at.y = (mm(st.Head).y + mm(st.Feet[0]).y) / 2
+	}
+	return at, anchor
+}
