@@ -89,11 +89,11 @@ var (
 	msgListed         = text{"{what}, {wide} × {high} mm", "{what}, {wide} × {high} mm"}
 	msgListedSheets   = text{"{what}, {n} sheets", "{what}, {n} hojas"}
 	msgTooSmall       = text{
-		"{path}: on the screen of a phone its smallest letters are {n} pixels high; with --width 85 they can be read",
-		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} píxeles; con --width 85 se leen bien"}
+		"{path}: on the screen of a phone its smallest letters are {n} px high; with --width 85 they can be read",
+		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} px; con --width 85 se leen bien"}
 	msgTooSmallStill = text{
-		"{path}: on the screen of a phone its smallest letters are {n} pixels high; enlarge it there, or print it",
-		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} píxeles; ampliarlo allí, o imprimirlo"}
+		"{path}: on the screen of a phone its smallest letters are {n} px high; enlarge it there, or print it",
+		"{path}: en la pantalla de un teléfono sus letras más pequeñas miden {n} px; ampliarlo allí, o imprimirlo"}
 	whyTooManyDots = text{
 		"it would have more than {most} million dots; --dpi {dpi} would do",
 		"tendría más de {most} millones de puntos; con --dpi {dpi} cabe"}
