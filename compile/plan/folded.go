@@ -64,3 +64,21 @@ func (o Origin) ends() bool {
 	}
 	return len(o.Of) > 0
 }
+
+// Waited reports whether a part that is shown hangs on stitches that another, shown as well, had left waiting: the drawing marks
+// where. What is worked along the ends of rows besides lies across pieces and is drawn by itself.
+func (p *Pattern) Waited(part int) bool {
+	if !p.Schematic.Shows(part) {
+		return false
+	}
+	found := false
+	for _, o := range p.Parts[part].From {
+		switch o.Kind {
+		case RefRowEnds, RefAround:
+			return false
+		case RefSkipped:
+			found = found || p.Schematic.Shows(o.Part)
+		}
+	}
+	return found
+}

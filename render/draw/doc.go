@@ -31,9 +31,12 @@
 // A band along the ends of rows lies on the side it is worked along, as wide everywhere as its rows are high. The bands of two
 // fronts lie on each other.
 //
-// Two tubes on one edge are legs. So are a part that goes on and a tube beside it, where each takes half of the edge. Their inner and outer edges are true. Where bridging stitches make them together wider
-// than the body they are turned out until they fit, within limits again, and what is still too much goes to the outer
-// side over the first rows. More than two are fingers.
+// Two tubes on one edge are legs. So are a part that goes on and a tube beside it, where each takes half of the edge. Their inner
+// and outer edges are true. Where bridging stitches make them together wider than the body they are turned out until they fit,
+// within limits again, and what is still too much goes to the outer side over the first rows. More than two are fingers.
+//
+// The upper of a shoe stands by itself, seen from the side on which its rounds do not begin, above its sole, an oval from above.
+// A flat piece that was joined to a ring lies across below what stands on its side.
 //
 // # Which way up
 //
@@ -48,6 +51,11 @@
 // A pattern of joined motifs, with or without a border, is no strip and no ring: it is drawn as it lies, squares beside one
 // another and the rounds of the border around them. A motif is as large as the source says, and the schematic is drawn only
 // where it does. One with other parts besides is drawn piece by piece like any other.
+//
+// # Signs
+//
+// A heavy line or a dot is where work begins, small circles are stitches that wait for the piece that hangs there, thin lines are
+// short rows, and ×2 stands beside a piece that is made twice: of pieces that are alike one is drawn.
 //
 // # Long pieces
 //

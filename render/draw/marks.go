@@ -45,12 +45,7 @@ func (g *graph) waits(pt *patch) bool {
 	if pt.pc.first > 0 || pt.free[startEdge] || pt.band {
 		return false
 	}
-	for _, o := range g.from[pt.pc.part] {
-		if o.Kind == plan.RefSkipped && g.show.Shows(o.Part) {
-			return true
-		}
-	}
-	return false
+	return g.p.Waited(pt.pc.part)
 }
 
 // marks draws where work begins and where stitches wait.

@@ -204,11 +204,9 @@ func (c *context) drawing() rich.Text {
 
 // waits reports whether a part that is drawn grows on stitches that another had left waiting, which the drawing marks.
 func (c *context) waits() bool {
-	for i, p := range c.p.Parts {
-		for _, o := range p.From {
-			if o.Kind == plan.RefSkipped && c.p.Schematic.Shows(i) && c.p.Schematic.Shows(o.Part) {
-				return true
-			}
+	for i := range c.p.Parts {
+		if c.p.Waited(i) {
+			return true
 		}
 	}
 	return false
