@@ -39,7 +39,7 @@ func (l *layout) bent() *bend {
 		lean, many := make([]float64, n), make([]float64, n)
 		for k := range l.rows[i].nodes {
 			nd := &l.rows[i].nodes[k]
-			if len(nd.feet) == 0 || nd.spike || nd.tall == 0 {
+			if len(nd.feet) == 0 || nd.spike || nd.tall == 0 || l.fanned(i, k) {
 				continue
 			}
 			off := nd.s
@@ -91,6 +91,18 @@ func (l *layout) bent() *bend {
 		b.high[at] -= least
 	}
 	return b
+}
+
+// fanned reports whether a stitch is one of three or more in one place, which lean each its own way.
+func (l *layout) fanned(i, k int) bool {
+	list, n := l.s.Lines[i].Stitches, 1
+	for j := k - 1; j >= 0 && sameFoot(&list[j], &list[k]); j-- {
+		n++
+	}
+	for j := k + 1; j < len(list) && sameFoot(&list[j], &list[k]); j++ {
+		n++
+	}
+	return n > 2
 }
 
 // at is how high a row lies at a place, and how it slopes there.

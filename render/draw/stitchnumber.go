@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"math"
 	"strconv"
 
 	"ovillo/render/page"
@@ -21,7 +22,7 @@ func (q *chartPen) numbers() {
 	n := len(q.c.Lines)
 	q.said = make([][]scene.Label, n)
 	var placed []box
-	put := func(i int, text string, at vec, anchor scene.Anchor) {
+	put := func(i int, text string, at vec, anchor scene.Anchor, count bool) {
 		v := q.on(at)
 		l := scene.Label{X: v.x, Y: v.y, Text: text, Height: q.em, Face: page.Sans, Anchor: anchor}
 		for again := true; again; {
@@ -41,6 +42,13 @@ func (q *chartPen) numbers() {
 				b = textBox(l).grown(textApart / 2)
 			}
 		}
+		// A row that is shorter than the one below it ends over that: its number stands beyond, its count has no place.
+		for step := 0; q.onStitches(i, textBox(l)); step++ {
+			if count || anchor == scene.Middle || step == 40 {
+				return
+			}
+			l.X += 2 * map[scene.Anchor]float64{scene.Start: 1, scene.End: -1}[anchor]
+		}
 		placed = append(placed, textBox(l).grown(textApart/2))
 		q.said[i] = append(q.said[i], l)
 	}
@@ -51,7 +59,7 @@ func (q *chartPen) numbers() {
 		}
 		if first := q.firstOn(i); first >= 0 && q.s.Lines[i].Number > 0 {
 			at, anchor := q.numberAt(i, first)
-			put(i, strconv.Itoa(q.s.Lines[i].Number), at, anchor)
+			put(i, strconv.Itoa(q.s.Lines[i].Number), at, anchor, false)
 		}
 	}
 	for i := range n {
@@ -61,9 +69,43 @@ func (q *chartPen) numbers() {
 			continue
 		}
 		if n := stitchCount(plans); n > 0 {
-			put(i, "("+strconv.Itoa(n)+")", mm(line.End), outside(line.Way.X > 0))
+			put(i, "("+strconv.Itoa(n)+")", mm(line.End), outside(line.Way.X > 0), true)
 		}
 	}
+}
+
+// onStitches reports whether a text beside a row would stand on stitches of it or of those next to it.
+func (q *chartPen) onStitches(i int, b box) bool {
+	if q.s.Outward {
+		return false
+	}
+	arms := capWide / 2 * q.scale * 0.8
+	b = b.grown(0.3 * q.scale)
+	b.min.x, b.max.x = b.min.x-arms, b.max.x+arms
+	for k := max(i-2, 0); k <= min(i+2, len(q.c.Lines)-1); k++ {
+		if q.s.Lines[k].Base {
+			continue
+		}
+		for n := range q.c.Lines[k].Stitches {
+			st := &q.c.Lines[k].Stitches[n]
+			head := q.on(mm(st.Head))
+			if math.Abs(head.x-b.min.x) > 60 || !q.t.holds(standsAt(st)) {
+				continue
+			}
+			stems := [][2]vec{}
+			for _, f := range st.Feet {
+				stems = append(stems, [2]vec{head, q.on(mm(f))})
+			}
+			for _, o := range st.Ovals {
+				half := mm(o.Along).unit().times(o.Long * chartUnit / 2)
+				stems = append(stems, [2]vec{q.on(mm(o.At).add(half)), q.on(mm(o.At).sub(half))})
+			}
+			if struck(b, stems) > 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // textBox is where the letters of a text stand, without the white above capitals.
