@@ -8,6 +8,7 @@ const (
 	workHeadWide = 3.0
 	workLong     = 11.0
 	workLeast    = 6.0
+	workShort    = 4.4
 )
 
 // workArrow says which way a piece is worked.
@@ -25,6 +26,9 @@ func (s *sheet) arrow() {
 	all := deep[len(deep)-1] * s.scale
 	long := min(workLong, all*0.4)
 	if long < workLeast {
+		long = min(workLeast, all*0.65) // in a low piece it is little more than its head
+	}
+	if long < workShort {
 		s.besidePiece(dir)
 		return
 	}
