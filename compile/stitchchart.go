@@ -292,7 +292,7 @@ func (t *taking) worked(id fabric.ID) plan.Worked {
 	el := &t.f.Elems[id]
 	kind := map[fabric.Kind]plan.WorkedKind{fabric.Stitch: plan.WorkedStitch, fabric.Space: plan.WorkedSpace, fabric.Slip: plan.WorkedSlip,
 		fabric.Ring: plan.WorkedRing, fabric.End: plan.WorkedEnd}[el.Kind]
-	w := plan.Worked{Kind: kind, Form: t.f.FormOf(id), Yarn: int(el.Yarn), Rides: t.f.RidesOn(id)}
+	w := plan.Worked{Kind: kind, Form: t.f.FormOf(id), Yarn: int(el.Yarn), Rides: t.f.RidesOn(id), Behind: t.f.Behind(id)}
 	if el.Kind == fabric.Space {
 		w.Form, w.Chains = stitch.Plain(stitch.Chain), int(el.N)
 	}

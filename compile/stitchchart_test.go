@@ -98,6 +98,9 @@ func workedAs(w plan.Worked) string {
 			out += "s"
 		}
 	}
+	if w.Behind {
+		out += "<"
+	}
 	for range w.Rides {
 		out += "^"
 	}

@@ -157,7 +157,7 @@ func (t *taking) alike(s strip) bool {
 }
 
 func sameTrait(a, b trait) bool {
-	if a.n != b.n || a.w.Kind != b.w.Kind || a.w.Form != b.w.Form || a.w.Chains != b.w.Chains || a.w.Begin != b.w.Begin {
+	if a.n != b.n || a.w.Kind != b.w.Kind || a.w.Form != b.w.Form || a.w.Chains != b.w.Chains || a.w.Begin != b.w.Begin || a.w.Behind != b.w.Behind {
 		return false
 	}
 	for i := range a.feet {

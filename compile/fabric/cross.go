@@ -1,5 +1,7 @@
 package fabric
 
+import "ovillo/compile/stitch"
+
 // cross makes N groups of stitches that cross: each skips half of its places, works the other half, and goes back to the
 // first. In the row they stand as they were made.
 func (r *row) cross(op *Op) (int, *Fault) {
@@ -28,6 +30,9 @@ func (r *row) cross(op *Op) (int, *Fault) {
 		r.from = len(r.made)
 		for i := range places {
 			p := places[(i+of/2)%of]
+			if op.Form.Group == stitch.CrossBack && i >= of/2 {
+				r.f.passesBehind(ID(len(r.f.Elems)))
+			}
 			if f := r.make(Elem{Kind: Stitch, Form: form, Into: p, Into2: p}); f != nil {
 				return 0, f
 			}

@@ -69,11 +69,12 @@ type Fabric struct {
 	Parts map[string]*Part
 	Limit int // most elements allowed; 0: no limit
 
-	rides map[ID][]stitch.Form // the picots on an element
-	legs  map[ID][]Place       // of an element that draws more than two places together: all of them
-	rows  int32
-	steps int // instructions carried out
-	forms []stitch.Form
+	rides  map[ID][]stitch.Form // the picots on an element
+	behind map[ID]bool          // the elements that pass behind the stitches they cross
+	legs   map[ID][]Place       // of an element that draws more than two places together: all of them
+	rows   int32
+	steps  int // instructions carried out
+	forms  []stitch.Form
 }
 
 // New makes an empty fabric for size number z.
@@ -119,6 +120,16 @@ func (f *Fabric) standsOn(id ID, legs []Place) {
 	}
 	f.legs[id] = legs
 }
+
+func (f *Fabric) passesBehind(id ID) {
+	if f.behind == nil {
+		f.behind = map[ID]bool{}
+	}
+	f.behind[id] = true
+}
+
+// Behind reports whether an element was worked behind the stitches that it crosses.
+func (f *Fabric) Behind(id ID) bool { return f.behind[id] }
 
 // Feet are the places that an element was worked into, in the order they were taken; none for chains.
 func (f *Fabric) Feet(id ID) []Place {

@@ -51,6 +51,9 @@ func (r *row) stitch(op *Op, p Place) *Fault {
 	if op.Form.ID == slip {
 		k = Slip
 	}
+	if op.Cross == plan.CrossBack {
+		r.f.passesBehind(ID(len(r.f.Elems)))
+	}
 	return r.makeAll(op, Elem{Kind: k, Form: r.f.intern(op.Form), Into: p, Into2: p})
 }
 

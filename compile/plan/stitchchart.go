@@ -84,7 +84,9 @@ type Worked struct {
 	// a part, or a row, that is not drawn.
 	Feet  []Foot
 	Rides []stitch.Form // picots on it
-	Yarn  int           // -1: the pattern names none
+	// Behind says of a stitch that crosses some made before it in its row that it passes behind them.
+	Behind bool
+	Yarn   int // -1: the pattern names none
 }
 
 // Foot is a place that something was worked into.
@@ -112,7 +114,7 @@ func (s *Stitches) Like(o *Stitches) bool {
 		slices.EqualFunc(s.Lines, o.Lines, func(a, b Line) bool {
 			return a.Number == b.Number && a.Wrong == b.Wrong && a.Closed == b.Closed && a.Joined == b.Joined && a.FromLeft == b.FromLeft && a.Base == b.Base &&
 				slices.EqualFunc(a.Stitches, b.Stitches, func(a, b Worked) bool {
-					return a.Kind == b.Kind && a.Form == b.Form && a.Chains == b.Chains && a.Begin == b.Begin && a.Yarn == b.Yarn &&
+					return a.Kind == b.Kind && a.Form == b.Form && a.Chains == b.Chains && a.Begin == b.Begin && a.Yarn == b.Yarn && a.Behind == b.Behind &&
 						slices.Equal(a.Feet, b.Feet) && slices.Equal(a.Rides, b.Rides)
 				})
 		})

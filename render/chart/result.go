@@ -278,8 +278,8 @@ func (l *layout) shared(i int, list []Stitch) {
 	}
 }
 
-// broken finds where the stems of stitches cross, and which of the two lies behind. By custom that is the one made first, unless the
-// group says that the later ones pass behind.
+// broken finds where the stems of stitches cross, and which of the two lies behind: the one made first, unless the later one was worked
+// behind it.
 func (l *layout) broken(i int, list []Stitch) {
 	const reach = 12
 	line := &l.s.Lines[i]
@@ -292,7 +292,7 @@ func (l *layout) broken(i int, list []Stitch) {
 				continue
 			}
 			behind, over := k, j
-			if line.Stitches[k].Form.Group == stitch.CrossBack {
+			if line.Stitches[j].Behind {
 				behind, over = j, k
 			}
 			t, ok := crossing(list[behind].Head, list[behind].Feet[0], list[over].Head, list[over].Feet[0])

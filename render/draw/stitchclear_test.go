@@ -125,6 +125,29 @@ func TestSymbolsDoNotCross(t *testing.T) {
 	}
 }
 
+// Nor do they in the charts that the examples draw, in any size; cables apart.
+func TestSymbolsOfExamplesDoNotCross(t *testing.T) {
+	looked := 0
+	for name, p := range sources(t) {
+		for z := range p.Sizes {
+			p.Shown = z
+			for i, d := range p.Drawn {
+				if d.Sizes[z] == nil || z > 0 && d.Same || name == "jarcia-headband" {
+					continue
+				}
+				all := strokesOf(p, i)
+				looked += len(all)
+				if bad := tangled(all); len(bad) > 0 {
+					t.Errorf("%s, %s, %s: %d symbols cross: %v", name, d.Name, p.Sizes[z].Name, len(bad), bad[:min(len(bad), 8)])
+				}
+			}
+		}
+	}
+	if looked < 1000 {
+		t.Errorf("only %d strokes", looked)
+	}
+}
+
 // Numbers and counts stand clear of all strokes and of each other, at the natural scale and where symbols are small.
 func TestNumbersStandClear(t *testing.T) {
 	text, err := os.ReadFile("testdata/symbols.ovillo")
