@@ -10,6 +10,7 @@ import (
 const (
 	cornerWeight = 1000
 	roundStiff   = 4.0 // even distances in rounds about a point
+	ovalStiff    = 2.0 // in rounds about a chain
 	flatStiff    = 4.0 // in rows
 	sideStiff    = 1.0 // along straight sides, where stitches stand upright
 )
@@ -172,8 +173,8 @@ func (l *layout) edge(i int) float64 {
 // are kept, so that stitches stand upright, unless they are too narrow or so wide that the row would fall apart.
 func (l *layout) ideals(i int, w *wish, total float64) {
 	n := len(w.at)
-	if _, ok := l.frame.(disc); ok && w.length > 0 {
-		w.stiff = roundStiff
+	if stiff := evenness(l.frame, i); stiff > 0 && w.length > 0 {
+		w.stiff = stiff
 		share := max(w.length/total, 1)
 		fixed := 0.0
 		for k := range w.ideal {
@@ -212,6 +213,18 @@ func (l *layout) ideals(i int, w *wish, total float64) {
 		}
 		sum += w.least[k]
 	}
+}
+
+// evenness is how much even distances matter in a round that has no corners; 0 in other frames, and next to a chain, where stitches
+// stand on their own chains.
+func evenness(f frame, round int) float64 {
+	switch _, isOval := f.(oval); {
+	case f == disc{}:
+		return roundStiff
+	case isOval && round > 1:
+		return ovalStiff
+	}
+	return 0
 }
 
 // starts reports whether what follows a stitch begins a round.

@@ -12,21 +12,22 @@ import (
 
 // A grid, in millimetres.
 const (
-	gridCell   = 6.5  // side of a cell
-	gridLeast  = 5.0  // the smallest at which it is not cut into sheets
-	gridLine   = 0.18 // between cells
-	gridHeavy  = 0.35 // every so many cells, and all round
-	gridRepeat = 0.75 // all round, where the rows repeat the chart
-	gridEm     = 3.2  // type of the numbers
-	gridDigit  = 1.65 // room for a figure of them
-	gridGap    = 0.9  // from the grid to the arrow of a row, and from that to its number
-	gridArrow  = 1.3
-	gridBelow  = 4.6 // room for the numbers below
-	gridNarrow = 2.0 // room at a side where nothing stands
-	gridPlan   = 9.0 // room above for the plan of the sheets
-	gridSoon   = 12  // cells that an eye counts without a heavier line
-	gridTiny   = 1.0 // no cell is smaller
-	gridFewest = 6   // cells of a sheet, in either direction: cells are smaller rather than fewer
+	gridCell    = 6.5  // side of a cell
+	gridLegible = 2.5  // the smallest at all
+	gridLeast   = 5.0  // the smallest at which it is not cut into sheets
+	gridLine    = 0.18 // between cells
+	gridHeavy   = 0.35 // every so many cells, and all round
+	gridRepeat  = 0.75 // all round, where the rows repeat the chart
+	gridEm      = 3.2  // type of the numbers
+	gridDigit   = 1.65 // room for a figure of them
+	gridGap     = 0.9  // from the grid to the arrow of a row, and from that to its number
+	gridArrow   = 1.3
+	gridBelow   = 4.6 // room for the numbers below
+	gridNarrow  = 2.0 // room at a side where nothing stands
+	gridPlan    = 9.0 // room above for the plan of the sheets
+	gridSoon    = 12  // cells that an eye counts without a heavier line
+	gridTiny    = 1.0 // no cell is smaller
+	gridFewest  = 6   // cells of a sheet, in either direction: cells are smaller rather than fewer
 )
 
 // Grid is a chart of colours or of filet as the right side looks, row 1 at the bottom, in the size that is shown. Each row has its
@@ -43,6 +44,9 @@ func Grid(p *plan.Pattern, i int, w, h float64, langs ...*words.Language) []*sce
 	n := len(across) * len(down)
 	room := vec{g.room(w, across, g.sides().x), g.room(h, down, g.sides().y+planRoom(n))}
 	side := min(gridCell, room.x, room.y)
+	if side < gridLegible {
+		return nil // in so little room nothing could be told apart
+	}
 	if side < gridTiny {
 		return nil
 	}

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"slices"
+	"strings"
 	"testing"
 
 	"ovillo/compile/plan"
@@ -125,7 +127,8 @@ func TestSymbolsDoNotCross(t *testing.T) {
 	}
 }
 
-// Nor do they in the charts that the examples draw, in any size; cables apart.
+// Nor do they in the charts that the examples draw, in any size; cables apart, and the chain at the beginning of the first round of an
+// oval, which has no room beside the end of the chain and touches the first stitch.
 func TestSymbolsOfExamplesDoNotCross(t *testing.T) {
 	looked := 0
 	for name, p := range sources(t) {
@@ -137,7 +140,11 @@ func TestSymbolsOfExamplesDoNotCross(t *testing.T) {
 				}
 				all := strokesOf(p, i)
 				looked += len(all)
-				if bad := tangled(all); len(bad) > 0 {
+				bad := tangled(all)
+				if d.Sizes[z].Start == plan.StartBothSides {
+					bad = slices.DeleteFunc(bad, func(s string) bool { return strings.HasPrefix(s, "1.1 and 1.0 ") })
+				}
+				if len(bad) > 0 {
 					t.Errorf("%s, %s, %s: %d symbols cross: %v", name, d.Name, p.Sizes[z].Name, len(bad), bad[:min(len(bad), 8)])
 				}
 			}
