@@ -91,7 +91,7 @@ var (
 	nReferences    = noun{text{"reference", "referencia"}, text{"references", "referencias"}}
 	nFinishing     = noun{text{"step of the finishing", "paso del acabado"}, text{"steps of the finishing", "pasos del acabado"}}
 	nCharts        = noun{text{"chart", "gráfico"}, text{"charts", "gráficos"}}
-	nChartRows     = noun{text{"row worked from a chart", "hilera tejida con un gráfico"}, text{"rows worked from a chart", "hileras tejidas con un gráfico"}}
+	nChartRows     = noun{text{"row of a chart", "hilera de un gráfico"}, text{"rows of charts", "hileras de gráficos"}}
 	nLettered      = noun{text{"measurement on the drawing", "medida en el dibujo"}, text{"measurements on the drawing", "medidas en el dibujo"}}
 	nEditions      = noun{text{"layout", "composición"}, text{"layouts", "composiciones"}}
 	nPages         = noun{text{"page", "página"}, text{"pages", "páginas"}}
