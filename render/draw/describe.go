@@ -67,11 +67,12 @@ func (l *layout) broken() bool {
 
 // signs explains the signs on the lines.
 func (l *layout) signs(w speech) []string {
-	begins, waits, short := false, false, false
+	begins, waits, short, markers := false, false, false, false
 	for _, gr := range l.groups {
 		for _, pt := range gr.patches {
 			begins, waits = begins || l.g.beginning(pt) != onAnother, waits || l.g.waits(pt)
 			short = short || len(pt.shortRows()) > 0
+			markers = markers || len(l.g.markersOn(pt)) > 0
 		}
 	}
 	var said []string
@@ -80,6 +81,9 @@ func (l *layout) signs(w speech) []string {
 	}
 	if waits {
 		said = append(said, w.Wait)
+	}
+	if markers {
+		said = append(said, w.Marker)
 	}
 	if l.broken() {
 		said = append(said, w.Broken)

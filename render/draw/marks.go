@@ -3,6 +3,7 @@ package draw
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"ovillo/compile/plan"
 	"ovillo/render/page"
@@ -11,11 +12,12 @@ import (
 
 // Signs on the lines of the schematic, in millimetres.
 const (
-	startWide = 0.7 // the line where work begins
-	startDot  = 0.6 // radius of the dot where it begins in a ring
-	heldDot   = 0.5 // radius of the circles where stitches wait
-	heldPitch = 2.2
-	madeEm    = letterEm
+	startWide  = 0.7 // the line where work begins
+	startDot   = 0.6 // radius of the dot where it begins in a ring
+	heldDot    = 0.5 // radius of the circles where stitches wait
+	heldPitch  = 2.2
+	markerHalf = 0.8 // of the diagonal of the diamond of a marker
+	madeEm     = letterEm
 )
 
 // beginning is how the piece of a patch begins.
@@ -62,6 +64,84 @@ func (s *sheet) marks(p *pen) {
 			p.circles(c, heldDot, heldPitch)
 		}
 	}
+	var cmds []page.Cmd
+	for _, v := range s.markers() {
+		d := markerHalf
+		for i, q := range []vec{{0, -d}, {d, 0}, {0, d}, {-d, 0}} {
+			op := byte('L')
+			if i == 0 {
+				op = 'M'
+			}
+			cmds = append(cmds, page.Cmd{Op: op, P: point(p.shift.add(v).add(q))})
+		}
+		cmds = append(cmds, page.Cmd{Op: 'Z'})
+	}
+	if len(cmds) > 0 {
+		ink := black
+		p.items = append(p.items, scene.Path{Cmds: cmds, Fill: &ink})
+	}
+}
+
+// markers are the places on paper to which markers are counted off, before the drawing is shifted. What lies in front of another is
+// drawn once.
+func (s *sheet) markers() []vec {
+	var out []vec
+	for _, pt := range s.gr.patches {
+		if pt.mirrored {
+			continue
+		}
+		for _, at := range s.g.markersOn(pt) {
+			at = s.on(at)
+			if !slices.ContainsFunc(out, func(o vec) bool { return o.sub(at).length() < 1.5*markerHalf }) {
+				out = append(out, at)
+			}
+		}
+	}
+	return out
+}
+
+// markersOn are the places of markers on a patch. On a yoke with lines of increases they stand where these begin.
+func (g *graph) markersOn(pt *patch) []vec {
+	var out []vec
+	for _, m := range g.p.MarkersAt(pt.pc.part) {
+		if at, ok := g.marker(pt, m); ok {
+			out = append(out, at)
+		}
+	}
+	if len(out) > 0 && len(pt.seams) > 0 {
+		out = out[:0]
+		for _, c := range pt.seams {
+			out = append(out, c.first())
+		}
+	}
+	return out
+}
+
+// marker is where a marker stands on a patch; false if its edge is of another.
+func (g *graph) marker(pt *patch, m plan.MarkerAt) (vec, bool) {
+	k, ok := pt.pc.boundary(m.Row)
+	if m.Row == 0 {
+		k, ok = 0, pt.pc.first == 0
+	}
+	if !ok || m.Of == 0 {
+		return vec{}, false
+	}
+	f := float64(m.At) / float64(m.Of)
+	if pt.rings {
+		return pt.lines[k].at(f), true
+	}
+	sign := 1.0
+	if pt.f.along.y > 0 {
+		sign = -1
+	}
+	if rows := pt.pc.rows; k > 1 && rows[k-1].wrong != rows[k-2].wrong && !rows[k-1].wrong || pt.pc.folded {
+		sign = -sign
+	}
+	x := sign * (1 - 2*f)
+	if pt.pc.closed {
+		x = sign * across(f)
+	}
+	return pt.lines[k].at((x + 1) / 2), true
 }
 
 // heart is where the rounds of a patch begin: its middle from above, and else the middle of its first line.

@@ -46,6 +46,9 @@ func TestBeginningsAreMarked(t *testing.T) {
 		if said := strings.Contains(s.Desc["en-US"], "kept waiting"); said != (circles > 0) {
 			t.Errorf("%s: waiting stitches are described: %v", name, said)
 		}
+		if said := strings.Contains(s.Desc["en-US"], "diamonds"); said != (diamonds(s) > 0) {
+			t.Errorf("%s: markers are described: %v", name, said)
+		}
 		waits := false
 		for i := range p.Parts {
 			waits = waits || p.Waited(i)
@@ -53,5 +56,45 @@ func TestBeginningsAreMarked(t *testing.T) {
 		if waits != (circles > 0) {
 			t.Errorf("%s: the page speaks of waiting stitches: %v", name, waits)
 		}
+	}
+}
+
+// diamonds is how many markers are drawn.
+func diamonds(s *scene.Scene) int {
+	for _, it := range s.Items {
+		if p, ok := it.(scene.Path); ok && p.Stroke == nil && p.Fill != nil && len(p.Cmds)%5 == 0 && count(p.Cmds, 'Z')*5 == len(p.Cmds) {
+			return len(p.Cmds) / 5
+		}
+	}
+	return 0
+}
+
+// Markers stand where they are counted off: those of the leggings two over each leg's edge, front and back lying over each other; and
+// the page speaks of them only where they are drawn.
+func TestMarkersAreDrawn(t *testing.T) {
+	drawn := 0
+	for name, p := range sources(t) {
+		for z := range p.Sizes {
+			p.Shown = z
+			s := must(Schematic(p, roomW, roomH, both...))
+			n, said := diamonds(s), 0
+			for i := range p.Parts {
+				said += len(p.MarkersAt(i))
+			}
+			drawn += n
+			if (n > 0) != (said > 0) && mosaicOf(p) == nil {
+				t.Errorf("%s, %s: %d markers are drawn, the page speaks of %d", name, p.Sizes[z].Name, n, said)
+			}
+			if n > said {
+				t.Errorf("%s: %d markers are drawn, there are %d", name, n, said)
+			}
+		}
+	}
+	if drawn < 10 {
+		t.Errorf("only %d markers", drawn)
+	}
+	p := sources(t)["marisma-leggings"]
+	if n := diamonds(must(Schematic(p, roomW, roomH, both...))); n != 2 {
+		t.Errorf("%d markers of the leggings: front and back lie over each other", n)
 	}
 }

@@ -112,6 +112,9 @@ func (l *layout) sheet(gr *group, scale float64) *sheet {
 
 // walls notes the lines of the piece, so that letters keep off them.
 func (s *sheet) walls() {
+	for _, v := range s.markers() {
+		s.board.walls = append(s.board.walls, [2]vec{v.sub(vec{markerHalf, 0}), v.add(vec{markerHalf, 0})}, [2]vec{v.sub(vec{0, markerHalf}), v.add(vec{0, markerHalf})})
+	}
 	for _, pt := range s.gr.patches {
 		pts := pt.outline()
 		for i := range pts {
@@ -171,6 +174,9 @@ func (s *sheet) overhang() margins {
 	}
 	for _, l := range s.board.labels {
 		all.join(l.grown(0.4))
+	}
+	for _, v := range s.markers() {
+		all.join(box{v, v, true}.grown(markerHalf))
 	}
 	for _, a := range s.arrows {
 		all.join(a.box())

@@ -13,19 +13,19 @@ type Drawing struct {
 
 	Here, HereAll, HereOne string
 
-	Schematic, Flat, Piece, Line string
-	Tube, Sheet, Dome, Disc      string
-	Measure, Half                string
-	Down, Up, Outward            string
-	Legs, Sleeves, Branch        string
-	OnEdge, Empty                string
-	Made, Open                   string
-	Begin, Wait, Short, Broken   string // what signs on lines mean
-	Yarn, Ribs                   string
-	Bars, Dots, Dashes           string // how the rows of a yarn are drawn
-	Motifs, MotifRows            string
-	Mosaic, Border, MotifSide    string
-	Chart, ChartGrid             string
+	Schematic, Flat, Piece, Line       string
+	Tube, Sheet, Dome, Disc            string
+	Measure, Half                      string
+	Down, Up, Outward                  string
+	Legs, Sleeves, Branch              string
+	OnEdge, Empty                      string
+	Made, Open                         string
+	Begin, Wait, Short, Broken, Marker string // what signs on lines mean
+	Yarn, Ribs                         string
+	Bars, Dots, Dashes                 string // how the rows of a yarn are drawn
+	Motifs, MotifRows                  string
+	Mosaic, Border, MotifSide          string
+	Chart, ChartGrid                   string
 
 	// Of charts in symbols: what they are and how they lie.
 	StitchChart              string

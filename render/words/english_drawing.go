@@ -28,6 +28,7 @@ var englishDrawing = Drawing{
 	Open:      "Open at the front.",
 	Begin:     "A heavy line or a black dot marks where work begins.",
 	Wait:      "Small circles on a line mark stitches that were kept waiting.",
+	Marker:    "Black diamonds mark where stitch markers go.",
 	Broken:    "A break means that the piece is longer than it is drawn.",
 	Short:     "Thin lines are short rows.",
 	Empty:     "Nothing has been worked in this size.",

@@ -71,6 +71,7 @@ var englishLines = map[line]string{
 	gaugeCheck:       "Check it on a washed swatch of {} {st*.} or more, measured in the middle, and change the {hook} if yours differs.",
 	sizeNamed:        "size {}",
 	drawingWait:      "Small circles: stitches that wait.",
+	drawingMarkers:   "Diamonds: markers.",
 	drawingMotifs:    "{}, to scale, seen from the right side.",
 	drawingText:      "{}, to scale. Arrow: direction of work, from the heavy line or dot on.",
 	drawingHalves:    "{}, to scale, laid flat: {} show half. Arrow: direction of work, from the heavy line or dot on.",

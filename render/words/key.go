@@ -150,6 +150,7 @@ const (
 	drawingHalves // {} size, {} letters
 	drawingHalf   // {} size, {} letter
 	drawingWait
+	drawingMarkers
 	notionPin
 	notionFormer // {} diameter
 	longTail

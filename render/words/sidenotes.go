@@ -199,7 +199,20 @@ func (c *context) drawing() rich.Text {
 	if c.waits() {
 		said = join(" ", said, fill(c.l.voice.line(drawingWait)))
 	}
+	if c.marks() {
+		said = join(" ", said, fill(c.l.voice.line(drawingMarkers)))
+	}
 	return said
+}
+
+// marks reports whether markers are counted off along an edge that is drawn.
+func (c *context) marks() bool {
+	for i := range c.p.Parts {
+		if len(c.p.MarkersAt(i)) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // waits reports whether a part that is drawn grows on stitches that another had left waiting, which the drawing marks.

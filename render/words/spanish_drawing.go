@@ -28,6 +28,7 @@ var spanishDrawing = Drawing{
 	Open:      "Va abierta por delante.",
 	Begin:     "Una línea gruesa o un círculo negro marca dónde comienza la labor.",
 	Wait:      "Los círculos pequeños sobre una línea marcan los puntos en espera.",
+	Marker:    "Los rombos negros señalan dónde van los marcadores.",
 	Broken:    "Un corte en el dibujo indica que la pieza es más larga de lo que se ve.",
 	Short:     "Las líneas finas son {row*} cortas.",
 	Empty:     "En {ese size} no hay nada tejido.",

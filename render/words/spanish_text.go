@@ -72,6 +72,7 @@ var spanishLines = map[line]string{
 	gaugeCheck:       "Comprobarla sobre una muestra lavada de {} puntos o más, medida en el centro, y cambiar {el hook} si no coincide.",
 	sizeNamed:        "{size} {}",
 	drawingWait:      "Círculos pequeños: puntos en espera.",
+	drawingMarkers:   "Rombos: marcadores.",
 	drawingMotifs:    "{}, a escala, visto por el derecho.",
 	drawingText:      "{}, a escala. Flecha: dirección del tejido, desde la línea gruesa o el círculo negro.",
 	drawingHalves:    "{}, a escala, en plano: {} muestran la mitad. Flecha: dirección del tejido, desde la línea gruesa o el círculo negro.",
