@@ -62,6 +62,9 @@ func (q *chartPen) numbers() {
 			put(i, strconv.Itoa(q.s.Lines[i].Number), at, anchor, false)
 		}
 	}
+	if q.s.Left > 0 || q.s.CutLeft || q.s.CutRight {
+		return // the row has more stitches than are drawn, and the text says how many
+	}
 	for i := range n {
 		line, plans := &q.c.Lines[i], &q.s.Lines[i]
 		last := len(line.Stitches) - 1
