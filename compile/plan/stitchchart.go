@@ -108,6 +108,9 @@ const (
 	FootSide                  // the side of a stitch at the end of a row
 )
 
+// Whole reports whether every stitch of the rows is drawn.
+func (s *Stitches) Whole() bool { return s.Left == 0 && !s.CutLeft && !s.CutRight }
+
 // Like reports whether two sizes are drawn alike: the same rows with the same stitches in the same places.
 func (s *Stitches) Like(o *Stitches) bool {
 	return s.Outward == o.Outward && s.Start == o.Start && s.CutLeft == o.CutLeft && s.CutRight == o.CutRight && s.Repeat == o.Repeat &&

@@ -208,6 +208,7 @@ func (d *symbolChart) sheet(t tile) *scene.Scene {
 	if !b.full {
 		b.add(vec{})
 	}
+	q.roundCounts(&b)
 	b = b.grown(0.3)
 	top := 0.0
 	if t.split() {

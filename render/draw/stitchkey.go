@@ -84,7 +84,22 @@ func StitchKey(p *plan.Pattern, i int, langs ...*words.Language) []KeyItem {
 			q.items = append(q.items, scene.Label{Y: -3.6, Text: "14", Height: numberEm, Face: page.Sans})
 		}, func(w speech) string { return w.KeySpaces })
 	}
+	if n := firstCount(s); n > 0 {
+		k.add(func(q *pen) {
+			q.items = append(q.items, scene.Label{Text: fmt.Sprintf("(%d)", n), Height: numberEm, Face: page.Sans})
+		}, func(w speech) string { return w.KeyCount })
+	}
 	return k.items
+}
+
+// firstCount is the first count that a chart prints, 0 if it prints none.
+func firstCount(s *plan.Stitches) int {
+	for i := range s.Lines {
+		if line := &s.Lines[i]; s.Whole() && !line.Base && line.Number > 0 {
+			return stitchCount(line)
+		}
+	}
+	return 0
 }
 
 // plain is a form as the key has it: a stitch of an open group stands in a chart as the stitch it is.

@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 
@@ -62,7 +63,7 @@ func (q *chartPen) numbers() {
 			put(i, strconv.Itoa(q.s.Lines[i].Number), at, anchor, false)
 		}
 	}
-	if q.s.Left > 0 || q.s.CutLeft || q.s.CutRight {
+	if !q.s.Whole() {
 		return // the row has more stitches than are drawn, and the text says how many
 	}
 	for i := range n {
@@ -74,6 +75,31 @@ func (q *chartPen) numbers() {
 		if n := stitchCount(plans); n > 0 {
 			put(i, "("+strconv.Itoa(n)+")", mm(line.End), outside(line.Way.X > 0), true)
 		}
+	}
+}
+
+// roundCounts sets the number of every round with its count, 4 (48), below rounds that grow from a middle: in the drawing there is no
+// room for counts. b is the box round what is drawn so far, and grows with them. Of several sheets the last has them.
+func (q *chartPen) roundCounts(b *box) {
+	if !q.s.Outward || !q.s.Whole() || q.t.number() < q.t.of[0]*q.t.of[1] {
+		return
+	}
+	const apart, down = 2.4, 1.4 // between two of them, and from line to line in heights of the type
+	left, right := b.min.x, max(b.max.x, b.min.x+30)
+	x, y := left, b.max.y+down*q.em
+	for i := range q.s.Lines {
+		line := &q.s.Lines[i]
+		if line.Number == 0 || line.Base {
+			continue
+		}
+		l := scene.Label{X: x, Y: y, Text: fmt.Sprintf("%d\u00a0(%d)", line.Number, stitchCount(line)), Height: q.em, Face: page.Sans, Anchor: scene.Start}
+		if labelBox(l).max.x > right && x > left {
+			x, y = left, y+down*q.em
+			l.X, l.Y = x, y
+		}
+		x = labelBox(l).max.x + apart
+		b.join(labelBox(l))
+		q.items = append(q.items, l)
 	}
 }
 

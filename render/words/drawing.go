@@ -35,6 +35,7 @@ type Drawing struct {
 	// Of their key.
 	KeyNote                       string // said once of the whole key
 	KeyBegin, KeyBeginAs, KeyJoin string
+	KeyCount                      string // of a number in brackets
 	KeySpaces, KeyRing, KeyBelow  string
 	InBackLoop, InFrontLoop       string
 	InThirdLoop                   string

@@ -54,6 +54,7 @@ var englishDrawing = Drawing{
 	KeyBeginAs:   "beginning chain, counts as %s",
 	KeyJoin:      "slip stitch that joins the round",
 	KeySpaces:    "so many chains",
+	KeyCount:     "stitches of the row or round",
 	KeyRing:      "ring that the first round is worked into",
 	KeyBelow:     "stitch of the row or round below, which is not part of the chart",
 	InBackLoop:   "%s in the back loop only",

@@ -54,6 +54,7 @@ var spanishDrawing = Drawing{
 	KeyBeginAs:   "{ch} de inicio, cuenta como %s",
 	KeyJoin:      "{slst} que cierra {el round}",
 	KeySpaces:    "ese número de {ch*}",
+	KeyCount:     "{st*} de la {row} o {round}",
 	KeyRing:      "anillo en el que se teje la primera {round}",
 	KeyBelow:     "{st} de la {row} o {round} de abajo, que no entra en el diagrama",
 	InBackLoop:   "%s solo por la hebra trasera",
