@@ -56,20 +56,6 @@ func unnumbered(work []plan.Instr) bool {
 	return false
 }
 
-// rowsOf lists the printed rows of a part: those of a repeat stand for their first pass.
-func rowsOf(part *plan.Part) []*plan.Row {
-	var out []*plan.Row
-	for _, s := range part.Steps {
-		switch s := s.(type) {
-		case *plan.Row:
-			out = append(out, s)
-		case *plan.Block:
-			out = append(out, s.Rows...)
-		}
-	}
-	return out
-}
-
 // What prints is what was counted: the stitches of the printed instructions, with a beginning chain that counts, are those
 // of the row.
 func TestPrintedIsCounted(t *testing.T) {
@@ -77,7 +63,7 @@ func TestPrintedIsCounted(t *testing.T) {
 	for _, path := range append(sources(t, casesAt+"/*.ovillo"), sources(t, "../examples/*.ovillo")...) {
 		p := checked(t, path)
 		for _, part := range p.Parts {
-			for _, r := range rowsOf(part) {
+			for _, r := range part.Rows() {
 				if unnumbered(r.Work) {
 					continue
 				}

@@ -12,6 +12,7 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/lang"
+	"ovillo/render/book"
 	"ovillo/render/draw"
 	"ovillo/render/png"
 	"ovillo/render/scene"
@@ -50,8 +51,8 @@ var drawCommand = command{
 		{name: "--dpi", value: "N", help: text{
 			"PNG, with so many dots to the inch; without it, SVG, or 200 for a name that ends in .png",
 			"PNG, con tantos puntos por pulgada; si no se indica, SVG, o 200 si el nombre acaba en .png"}},
-		{name: "--left", help: text{"mirrored, for the left hand", "en espejo, para tejer con la izquierda"}},
-		{name: "--low-ink", help: text{"black lines only", "solo líneas negras"}},
+		{name: editionFlag.name, value: editionFlag.value, help: text{
+			"left: mirrored, for the left hand; low-ink: black lines only", "left: en espejo, para tejer con la izquierda; low-ink: solo líneas negras"}},
 	},
 	run: runDraw,
 }
@@ -65,6 +66,9 @@ const (
 // On a telephone held upright a picture is so many pixels wide, and letters under so many of them cannot be read: common practice,
 // no source.
 const phoneWide, phoneLeast = 320, 8
+
+// ofDrawings are the editions that change drawings, and not only the pages they stand on.
+const ofDrawings = book.LeftHanded | book.LowInk
 
 // phoneMM is the width of a drawing that a telephone shows in its own size.
 const phoneMM = 85
@@ -92,7 +96,10 @@ func runDraw(c *call) int {
 func (c *call) drawOptions() (o drawOptions, wrong *said) {
 	refuse := func(s said) (drawOptions, *said) { return o, &s }
 	o.names, o.output = c.args[1:], c.flags["-o"]
-	o.Left, o.LowInk = c.has("--left"), c.has("--low-ink")
+	if o.edition.kind, wrong = c.editionKind(ofDrawings); wrong != nil {
+		return o, wrong
+	}
+	o.Left, o.LowInk = o.edition.kind.Has(book.LeftHanded), o.edition.kind.Has(book.LowInk)
 	o.edition.size = c.flags["--size"]
 	if c.has("--lang") {
 		langs, wrong := readLangs(c.flags["--lang"])
@@ -309,12 +316,6 @@ func (o drawOptions) suffix() string {
 	s := o.edition.suffix()
 	if o.Wide > 0 {
 		s += "-" + strconv.FormatFloat(o.Wide, 'f', -1, 64) + "mm"
-	}
-	if o.Left {
-		s += "-left"
-	}
-	if o.LowInk {
-		s += "-low-ink"
 	}
 	return s
 }

@@ -64,7 +64,7 @@ func (c *call) edition() (e edition, wrong *said) {
 	}
 	e.size = c.flags[sizeFlag.name]
 	e.paper, _ = layout.PaperNamed(c.flags[paperFlag.name])
-	if e.kind, wrong = c.editionKind(); wrong != nil {
+	if e.kind, wrong = c.editionKind(allEditions); wrong != nil {
 		return e, wrong
 	}
 	if wrong := e.clash(); wrong != nil {
@@ -97,21 +97,32 @@ func (e edition) clash() *said {
 	return &s
 }
 
-// editionKind reads the editions that are put together: "large,left".
-func (c *call) editionKind() (kind book.Edition, wrong *said) {
+// allEditions are those that pages can be set in.
+const allEditions = ^book.Edition(0)
+
+// editionKind reads the editions that are put together, of those that there may be: "large,left".
+func (c *call) editionKind(of book.Edition) (kind book.Edition, wrong *said) {
 	if !c.has(editionFlag.name) {
 		return 0, nil
 	}
 	for name := range strings.SplitSeq(c.flags[editionFlag.name], ",") {
 		name = strings.TrimSpace(name)
 		one, ok := book.EditionNamed(name)
-		if !ok {
-			s := msgFlagChoice.with("flag", editionFlag.name, "value", name, "allowed", strings.Join(book.EditionNames(), ", "))
+		if !ok || !of.Has(one) {
+			s := msgFlagChoice.with("flag", editionFlag.name, "value", name, "allowed", strings.Join(editionNames(of), ", "))
 			return 0, &s
 		}
 		kind |= one
 	}
 	return kind, nil
+}
+
+// editionNames are the names of editions.
+func editionNames(of book.Edition) []string {
+	return slices.DeleteFunc(book.EditionNames(), func(name string) bool {
+		one, _ := book.EditionNamed(name)
+		return !of.Has(one)
+	})
 }
 
 // fullSheet reports whether a paper is a whole sheet, not a half of one or a phone.

@@ -206,6 +206,26 @@ type Counted struct {
 	For    Sizes
 }
 
+// RowsOf are the rows that a step prints: one, those of a repeat in its first pass, or none.
+func RowsOf(s Step) []*Row {
+	switch s := s.(type) {
+	case *Row:
+		return []*Row{s}
+	case *Block:
+		return s.Rows
+	}
+	return nil
+}
+
+// Rows are the rows that a part prints, those of repeats in their first pass.
+func (p *Part) Rows() []*Row {
+	var out []*Row
+	for _, s := range p.Steps {
+		out = append(out, RowsOf(s)...)
+	}
+	return out
+}
+
 func (*Row) step()       {}
 func (*Block) step()     {}
 func (*CountOff) step()  {}

@@ -22,21 +22,10 @@ const (
 	keyWhole   = 90.0  // a key that is no taller stays on one sheet
 )
 
-// rowsOf are the rows that a step prints.
-func rowsOf(step plan.Step) []*plan.Row {
-	switch st := step.(type) {
-	case *plan.Row:
-		return []*plan.Row{st}
-	case *plan.Block:
-		return st.Rows
-	}
-	return nil
-}
-
 // grids sets the grids that a step is the first to be worked from.
 func (s *setter) grids(step plan.Step) []set {
 	var out []set
-	for _, r := range rowsOf(step) {
+	for _, r := range plan.RowsOf(step) {
 		if r.Chart == nil || s.charted[r.Chart.Chart] {
 			continue
 		}

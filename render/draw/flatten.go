@@ -1,37 +1,19 @@
 package draw
 
-import "ovillo/render/page"
+import (
+	"ovillo/render/page"
+	"ovillo/render/scene"
+)
 
-// flatten turns the steps of a path into runs of straight lines.
+// flatten turns the steps of a path into runs of straight lines, ten to a curve.
 func flatten(cmds []page.Cmd) []curve {
-	var runs []curve
-	v := func(p page.Point) vec { return vec{p.X, p.Y} }
-	for _, c := range cmds {
-		switch c.Op {
-		case 'M':
-			runs = append(runs, straight(v(c.P[0])))
-			continue
-		case 'Z':
-			if len(runs) > 0 {
-				runs[len(runs)-1].closed = true
-			}
-			continue
+	var out []curve
+	for _, r := range scene.Flatten(cmds, func(...page.Point) int { return 10 }) {
+		c := curve{closed: r.Closed, pts: make([]vec, len(r.Pts))}
+		for i, p := range r.Pts {
+			c.pts[i] = vec{p.X, p.Y}
 		}
-		if len(runs) == 0 {
-			continue
-		}
-		r := &runs[len(runs)-1]
-		if c.Op == 'L' {
-			r.pts = append(r.pts, v(c.P[0]))
-			continue
-		}
-		const steps = 10
-		a, b, d, e := r.last(), v(c.P[0]), v(c.P[1]), v(c.P[2])
-		for i := 1; i <= steps; i++ {
-			t := float64(i) / steps
-			ab, bd, de := a.to(b, t), b.to(d, t), d.to(e, t)
-			r.pts = append(r.pts, ab.to(bd, t).to(bd.to(de, t), t))
-		}
+		out = append(out, c)
 	}
-	return runs
+	return out
 }

@@ -94,7 +94,7 @@ func TestGridsAgreeWithTheRows(t *testing.T) {
 				key, err := keyedMarks(GridKey(p, i, both...))
 				require.NoError(t, err)
 				for _, part := range p.Parts {
-					for _, r := range partRows(part) {
+					for _, r := range part.Rows() {
 						worked += rowAgrees(t, p, i, part, r, z, b, key)
 					}
 				}
@@ -393,7 +393,7 @@ func TestRepeatsAreFramed(t *testing.T) {
 	} {
 		p := charted(plan.Chart{Name: "wave", Rows: [][]int{{0, 2, 2, 0}, {2, 0, 0, 2}}})
 		p.Sizes = []plan.Size{{Name: "S"}, {Name: "M"}}
-		for k, r := range partRows(p.Parts[0]) {
+		for k, r := range p.Parts[0].Rows() {
 			if c.cells != nil {
 				r.Work = []plan.Instr{{Op: plan.Repeat, Cells: c.cells[k], N: plan.Nums{1, 1}}}
 			}

@@ -27,7 +27,7 @@ func timesOf(p *plan.Pattern, i int) (times int, repeats bool) {
 		repeats = repeats || n > 1
 	}
 	for _, part := range p.Parts {
-		for _, r := range partRows(part) {
+		for _, r := range part.Rows() {
 			if r.Chart == nil || r.Chart.Chart != i {
 				continue
 			}
@@ -62,20 +62,6 @@ func timesOf(p *plan.Pattern, i int) (times int, repeats bool) {
 		times = 0
 	}
 	return times, repeats
-}
-
-// partRows are the printed rows of a part.
-func partRows(part *plan.Part) []*plan.Row {
-	var out []*plan.Row
-	for _, s := range part.Steps {
-		switch s := s.(type) {
-		case *plan.Row:
-			out = append(out, s)
-		case *plan.Block:
-			out = append(out, s.Rows...)
-		}
-	}
-	return out
 }
 
 // run is cells of one kind beside one another.
@@ -290,18 +276,9 @@ func yarnsOf(c plan.Chart) []int {
 // eachChartRow calls f for what every printed row from a chart says of it.
 func eachChartRow(p *plan.Pattern, f func(*plan.ChartRow)) {
 	for _, part := range p.Parts {
-		for _, s := range part.Steps {
-			var rows []*plan.Row
-			switch s := s.(type) {
-			case *plan.Row:
-				rows = []*plan.Row{s}
-			case *plan.Block:
-				rows = s.Rows
-			}
-			for _, r := range rows {
-				if r.Chart != nil {
-					f(r.Chart)
-				}
+		for _, r := range part.Rows() {
+			if r.Chart != nil {
+				f(r.Chart)
 			}
 		}
 	}

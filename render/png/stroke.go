@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"ovillo/render/page"
+	"ovillo/render/scene"
 )
 
 // run is a line of straight stretches.
@@ -12,62 +13,20 @@ type run struct {
 	closed bool
 }
 
-func to(a, b page.Point, t float64) page.Point {
-	return page.Point{X: a.X + (b.X-a.X)*t, Y: a.Y + (b.Y-a.Y)*t}
-}
+// offCurve is how many dots a flattened curve may lie off itself.
+const offCurve = 0.1
 
 // flatten turns the steps of a path, in millimetres, into runs of dots.
 func (c *canvas) flatten(cmds []page.Cmd) []run {
-	var runs []run
-	on := func(p page.Point) page.Point { return page.Point{X: p.X * c.k, Y: p.Y * c.k} }
-	for _, s := range cmds {
-		switch s.Op {
-		case 'M':
-			runs = append(runs, run{pts: []page.Point{on(s.P[0])}})
-			continue
-		case 'Z':
-			if len(runs) > 0 {
-				runs[len(runs)-1].closed = true
-			}
-			continue
+	runs := scene.Flatten(cmds, scene.Fine(offCurve/c.k))
+	out := make([]run, len(runs))
+	for i, r := range runs {
+		for k := range r.Pts {
+			r.Pts[k].X, r.Pts[k].Y = r.Pts[k].X*c.k, r.Pts[k].Y*c.k
 		}
-		if len(runs) == 0 {
-			continue
-		}
-		r := &runs[len(runs)-1]
-		a := r.pts[len(r.pts)-1]
-		switch s.Op {
-		case 'L':
-			r.pts = append(r.pts, on(s.P[0]))
-		case 'Q':
-			b, d := on(s.P[0]), on(s.P[1])
-			n := pieces(a, b, d)
-			for i := 1; i <= n; i++ {
-				t := float64(i) / float64(n)
-				r.pts = append(r.pts, to(to(a, b, t), to(b, d, t), t))
-			}
-		case 'C':
-			b, d, e := on(s.P[0]), on(s.P[1]), on(s.P[2])
-			n := pieces(a, b, d, e)
-			for i := 1; i <= n; i++ {
-				t := float64(i) / float64(n)
-				ab, bd, de := to(a, b, t), to(b, d, t), to(d, e, t)
-				r.pts = append(r.pts, to(to(ab, bd, t), to(bd, de, t), t))
-			}
-		}
+		out[i] = run{r.Pts, r.Closed}
 	}
-	return runs
-}
-
-// pieces is into how many straight stretches a curve is cut: what it bends away from them is under a tenth of a dot.
-func pieces(pts ...page.Point) int {
-	bend := 0.0
-	for i := 2; i < len(pts); i++ {
-		bend = math.Max(bend, math.Hypot(pts[i].X-2*pts[i-1].X+pts[i-2].X, pts[i].Y-2*pts[i-1].Y+pts[i-2].Y))
-	}
-	degree := float64(len(pts) - 1)
-	n := math.Sqrt(degree * (degree - 1) * bend / 8 / 0.1) // the bound of the distance between a curve and its chord
-	return int(math.Max(1, math.Min(200, math.Ceil(n))))
+	return out
 }
 
 // dashes cuts a run into its dashes, k dots a millimetre; the whole run if there are none.
@@ -89,7 +48,7 @@ func dashes(r run, pattern []float64, k float64) []run {
 	for i := 1; i < len(pts); i++ {
 		from, l := pts[i-1], math.Hypot(pts[i].X-pts[i-1].X, pts[i].Y-pts[i-1].Y)
 		for l > left {
-			from = to(from, pts[i], left/l)
+			from = scene.Between(from, pts[i], left/l)
 			l -= left
 			if now.pts = append(now.pts, from); at%2 == 0 {
 				out = append(out, now)
