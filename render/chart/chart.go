@@ -68,6 +68,7 @@ const (
 	chainHigh  = 0.42 // its thickness
 	cornerLong = 0.62 // of the oval of a chain beside a corner, so that two of them do not meet there
 	beginPitch = 0.8
+	ovalBegin  = 0.22 // how far behind its place the chain at the beginning of an oval stands, where the first stitch has room
 	slipPitch  = 0.42
 	footClear  = 0.17 // between a foot and what it stands on
 	slipClear  = 0.32 // of a slip stitch over what it lies on

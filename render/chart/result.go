@@ -138,6 +138,8 @@ func (l *layout) point(i, k int, out *Stitch) {
 			clear := footClear
 			if _, isOval := l.frame.(oval); isOval && i == 1 {
 				clear += chainLong / 2
+				aside := times(r.ahead(up), ovalBegin)
+				p, out.Head = minus(p, aside), minus(out.Head, aside)
 			}
 			out.Feet = append(out.Feet, plus(p, times(up, clear)))
 		} else {

@@ -77,6 +77,16 @@ func looksLike(f stitch.Form, feet int) string {
 	return name + tail
 }
 
+// chainReach is how far the chain in the middle of an oval goes to either side, as it is drawn.
+func chainReach(sheet *scene.Scene) float64 {
+	for _, g := range sheet.Groups {
+		if g.Name == "below" {
+			return extent(sheet.Items[g.From:g.To]).width()/2 - chainWide/2
+		}
+	}
+	return 0
+}
+
 // readBack reads every row of a chart from its drawing and compares it with the plan. It returns how many stitches were read and what
 // differs.
 func readBack(p *plan.Pattern, s *plan.Stitches, sheet *scene.Scene) (int, []string) {
@@ -85,7 +95,11 @@ func readBack(p *plan.Pattern, s *plan.Stitches, sheet *scene.Scene) (int, []str
 	r := chartReader{k: scaleOf(sheet), up: func(vec) vec { return vec{0, -1} }}
 	if s.Outward {
 		middle := middleOf(s, sheet)
-		r.up = func(v vec) vec { return v.sub(middle).unit() }
+		reach := 0.0
+		if s.Start == plan.StartBothSides { // away from the nearest point of the chain
+			reach = chainReach(sheet)
+		}
+		r.up = func(v vec) vec { return v.sub(vec{clamp(v.x, middle.x-reach, middle.x+reach), middle.y}).unit() }
 	}
 	groups := map[string]scene.Group{}
 	for _, g := range sheet.Groups {

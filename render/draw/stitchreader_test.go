@@ -408,7 +408,7 @@ func (r chartReader) crosses(lines []trace, used []bool, curves []trace, usedCur
 	done := map[int]bool{}
 	top := func(i int) (head, foot vec) {
 		a, b := lines[i].first(), lines[i].last()
-		if b.sub(a).dot(r.up(a)) > 0 {
+		if b.sub(a).dot(r.up(a.to(b, 0.5))) > 0 {
 			return b, a
 		}
 		return a, b
