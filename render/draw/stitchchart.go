@@ -208,13 +208,13 @@ func (d *symbolChart) sheet(t tile) *scene.Scene {
 	if !b.full {
 		b.add(vec{})
 	}
-	q.roundCounts(&b)
 	b = b.grown(0.3)
 	top := 0.0
 	if t.split() {
 		top = sheetsHigh
 	}
 	q.cutMarks(&b)
+	q.roundCounts(&b)
 	s.W, s.H = b.width(), b.height()+top
 	by := vec{-b.min.x, top - b.min.y}
 	for k, it := range q.items {

@@ -148,45 +148,21 @@ func TestSymbolsOfExamplesDoNotCross(t *testing.T) {
 	}
 }
 
-// Numbers and counts stand clear of all strokes and of each other, at the natural scale and where symbols are small.
+// Numbers and counts stand clear of all strokes and of each other, at the natural scale and where symbols are small, in the file of kinds
+// and in the charts of the examples.
 func TestNumbersStandClear(t *testing.T) {
 	text, err := os.ReadFile("testdata/symbols.ovillo")
 	if err != nil {
 		t.Fatal(err)
 	}
-	p := compiled(t, "symbols", string(text))
+	all := sources(t)
+	all["symbols"] = compiled(t, "symbols", string(text))
 	looked := 0
-	for i, d := range p.Drawn {
-		for _, w := range []float64{math.Inf(1), 60} {
-			for _, s := range StitchChart(p, i, w, math.Inf(1)) {
-				var boxes []box
-				var texts []string
-				for _, l := range labels(s) {
-					wide := font.Of(l.Face).Width(l.Text, l.Height*72/25.4)
-					x := l.X - map[scene.Anchor]float64{scene.Middle: 0.5, scene.End: 1}[l.Anchor]*wide
-					boxes = append(boxes, box{vec{x, l.Y - l.Height*0.4}, vec{x + wide, l.Y + l.Height*0.4}, true})
-					texts = append(texts, l.Text)
-				}
-				var lines [][2]vec
-				for _, it := range s.Items {
-					if path, ok := it.(scene.Path); ok && len(path.Dash) == 0 {
-						for _, run := range flatten(path.Cmds) {
-							for n := 1; n < len(run.pts); n++ {
-								lines = append(lines, [2]vec{run.pts[n-1], run.pts[n]})
-							}
-						}
-					}
-				}
-				for k, b := range boxes {
-					looked++
-					if n := struck(b, lines); n > 0 {
-						t.Errorf("%s, %.0f mm: %q is struck by %d strokes", d.Name, w, texts[k], n)
-					}
-					for j := range boxes[:k] {
-						if b.grown(0.2).overlaps(boxes[j].grown(0.2)) {
-							t.Errorf("%s, %.0f mm: %q and %q run together", d.Name, w, texts[k], texts[j])
-						}
-					}
+	for name, p := range all {
+		for i, d := range p.Drawn {
+			for _, w := range []float64{math.Inf(1), 60} {
+				for _, s := range StitchChart(p, i, w, math.Inf(1)) {
+					looked += numbersClear(t, fmt.Sprintf("%s, %s, %.0f mm", name, d.Name, w), s)
 				}
 			}
 		}
@@ -194,4 +170,29 @@ func TestNumbersStandClear(t *testing.T) {
 	if looked < 100 {
 		t.Errorf("only %d texts", looked)
 	}
+}
+
+// numbersClear looks at the texts of one sheet, and says how many there are.
+func numbersClear(t *testing.T, at string, s *scene.Scene) int {
+	t.Helper()
+	lines := strokesIn(s.Items)
+	var boxes []box
+	var texts []string
+	for _, l := range labels(s) {
+		wide := font.Of(l.Face).Width(l.Text, l.Height*72/25.4)
+		x := l.X - map[scene.Anchor]float64{scene.Middle: 0.5, scene.End: 1}[l.Anchor]*wide
+		boxes = append(boxes, box{vec{x, l.Y - l.Height*0.4}, vec{x + wide, l.Y + l.Height*0.4}, true})
+		texts = append(texts, l.Text)
+	}
+	for k, b := range boxes {
+		if n := struck(b, lines); n > 0 {
+			t.Errorf("%s: %q is struck by %d strokes", at, texts[k], n)
+		}
+		for j := range boxes[:k] {
+			if b.grown(0.2).overlaps(boxes[j].grown(0.2)) {
+				t.Errorf("%s: %q and %q run together", at, texts[k], texts[j])
+			}
+		}
+	}
+	return len(boxes)
 }

@@ -3,6 +3,7 @@ package draw
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 
 	"ovillo/render/page"
@@ -49,6 +50,9 @@ func (q *chartPen) numbers() {
 				return
 			}
 			l.X += 2 * map[scene.Anchor]float64{scene.Start: 1, scene.End: -1}[anchor]
+		}
+		if q.s.Outward && !q.clear(i, &l, placed) {
+			return
 		}
 		placed = append(placed, textBox(l).grown(textApart/2))
 		q.said[i] = append(q.said[i], l)
@@ -101,6 +105,60 @@ func (q *chartPen) roundCounts(b *box) {
 		b.join(labelBox(l))
 		q.items = append(q.items, l)
 	}
+}
+
+// clear moves the number of a round to where no symbol of it or of its neighbours is drawn and no other text, not far away; false if there is no such
+// place.
+func (q *chartPen) clear(i int, l *scene.Label, placed []box) bool {
+	at := vec{l.X, l.Y}
+	reach := 14 * q.scale
+	var lines [][2]vec
+	for k := max(i-1, 0); k <= min(i+1, len(q.c.Lines)-1); k++ {
+		line := &q.c.Lines[k]
+		for n := range line.Stitches {
+			if q.on(mm(line.Stitches[n].Head)).sub(at).length() > reach {
+				continue
+			}
+			one := &chartPen{symbolChart: q.symbolChart, pen: &pen{scale: q.scale}, t: q.t, em: q.em}
+			one.worked(&q.s.Lines[k].Stitches[n], &line.Stitches[n])
+			lines = append(lines, strokesIn(one.items)...)
+		}
+		if line.Join != nil {
+			dot := q.on(mm(*line.Join))
+			lines = append(lines, [2]vec{dot.sub(vec{slipWide / 2 * q.scale, 0}), dot.add(vec{slipWide / 2 * q.scale, 0})})
+		}
+	}
+	for _, far := range []float64{0, 0.5, 1, 1.5, 2} {
+		for turn := range 12 {
+			sin, cos := math.Sincos(2 * math.Pi * float64(turn) / 12)
+			l.X, l.Y = at.x+far*cos, at.y+far*sin
+			b := textBox(*l).grown(textApart / 2)
+			if struck(textBox(*l).grown(0.15), lines) == 0 && !slices.ContainsFunc(placed, b.overlaps) {
+				return true
+			}
+			if far == 0 {
+				break
+			}
+		}
+	}
+	return false
+}
+
+// strokesIn are the straight stretches of the lines of a drawing.
+func strokesIn(items []scene.Item) [][2]vec {
+	var out [][2]vec
+	for _, it := range items {
+		path, ok := it.(scene.Path)
+		if !ok || len(path.Dash) > 0 {
+			continue
+		}
+		for _, run := range flatten(path.Cmds) {
+			for n := 1; n < len(run.pts); n++ {
+				out = append(out, [2]vec{run.pts[n-1], run.pts[n]})
+			}
+		}
+	}
+	return out
 }
 
 // onStitches reports whether a text beside a row would stand on stitches of it or of those next to it.
