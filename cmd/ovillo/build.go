@@ -41,7 +41,7 @@ var buildCommand = command{
 		gaugeFlag,
 		{name: "--archive", help: text{"make a PDF for keeping, PDF/A-1b", "hacer un PDF para conservar, PDF/A-1b"}},
 	},
-	tail: func(lang string) string { return editionsHelp(lang) + readingsHelp(lang) },
+	tail: func(lang string) string { return editionsHelp(lang, allEditions) + readingsHelp(lang) },
 	run:  runBuild,
 }
 

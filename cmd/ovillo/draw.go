@@ -52,9 +52,10 @@ var drawCommand = command{
 			"PNG, with so many dots to the inch; without it, SVG, or 200 for a name that ends in .png",
 			"PNG, con tantos puntos por pulgada; si no se indica, SVG, o 200 si el nombre acaba en .png"}},
 		{name: editionFlag.name, value: editionFlag.value, help: text{
-			"left: mirrored, for the left hand; low-ink: black lines only", "left: en espejo, para tejer con la izquierda; low-ink: solo líneas negras"}},
+			"the edition whose drawings they are", "la edición de la que son los dibujos"}},
 	},
-	run: runDraw,
+	tail: func(lang string) string { return editionsHelp(lang, ofDrawings) },
+	run:  runDraw,
 }
 
 // The bounds of what can be asked for, and what goes without asking.

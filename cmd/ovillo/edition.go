@@ -35,11 +35,11 @@ var editionsSay = map[string]text{
 	"booklet": {"pages of half a sheet, to be folded", "páginas de media hoja, para doblar"},
 }
 
-// editionsHelp lists the editions, with what each is.
-func editionsHelp(lang string) string {
+// editionsHelp lists editions, with what each is.
+func editionsHelp(lang string, of book.Edition) string {
 	var b strings.Builder
 	b.WriteString(msgEditions.in(lang) + "\n")
-	for _, name := range book.EditionNames() {
+	for _, name := range editionNames(of) {
 		b.WriteString("    " + pad(name, 12) + editionsSay[name].in(lang) + "\n")
 	}
 	return b.String()
@@ -117,11 +117,11 @@ func (c *call) editionKind(of book.Edition) (kind book.Edition, wrong *said) {
 	return kind, nil
 }
 
-// editionNames are the names of editions.
+// editionNames are the names of editions; the usual one changes nothing, and is named only among all of them.
 func editionNames(of book.Edition) []string {
 	return slices.DeleteFunc(book.EditionNames(), func(name string) bool {
 		one, _ := book.EditionNamed(name)
-		return !of.Has(one)
+		return !of.Has(one) || one == 0 && of != allEditions
 	})
 }
 

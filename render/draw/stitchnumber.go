@@ -89,7 +89,8 @@ func (q *chartPen) roundCounts(b *box) {
 		return
 	}
 	const apart, down = 2.4, 1.4 // between two of them, and from line to line in heights of the type
-	left, right := b.min.x, max(b.max.x, b.min.x+30)
+	const inset = 1              // from the edges of the drawing
+	left, right := b.min.x+inset, max(b.max.x, b.min.x+30)-inset
 	x, y := left, b.max.y+down*q.em
 	for i := range q.s.Lines {
 		line := &q.s.Lines[i]
