@@ -326,9 +326,24 @@ type Caution struct {
 	Text     Text
 	Source   string // standard or authority, as printed
 	Basis    string // how well the source was read, in the table's words
-	Step     int    // index into Finish of the step it belongs to, -1 if none
+	Read     Read
+	Seller   bool // for makers who sell what they make
+	Reason   Text // why the designer keeps to it all the same, if she said so
+	Step     int  // index into Finish of the step it belongs to, -1 if none
 	For      Sizes
+	At       source.Span // what it is about
 }
+
+// Read says how well the source of a caution was read.
+type Read uint8
+
+// How a source was read. The zero value is a rule of our own, which has no source.
+const (
+	OwnRule     Read = iota
+	ReadItself       // the law, or the page of the authority
+	ReadSummary      // what a test house, a journal or the trade says of it
+	ReadMemory       // not read: the figure is remembered
+)
 
 // Match is a rate at which the two edges of a seam meet: so many stitches to so many ends of rows; 0 if there is none.
 type Match struct{ Stitches, Rows int }
