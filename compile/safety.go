@@ -15,7 +15,8 @@ func (c *checker) cautions() {
 	if c.z == 0 {
 		return
 	}
-	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, Words: c.file.Names("kind", caution.Kinds()), SizeNames: c.sizeNames(), SizesAt: c.sizesAt, Gap: c.gaps()}
+	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, Words: c.file.Names("kind", caution.Kinds()), SizeNames: c.sizeNames(), SizesAt: c.sizesAt, Gap: c.gaps(),
+		Fibres: -1}
 	for _, s := range c.pat.Sizes {
 		f.AgeMonths = append(f.AgeMonths, s.Age)
 	}
@@ -26,9 +27,9 @@ func (c *checker) cautions() {
 		case plan.ThreadElastic:
 			f.Elastics = append(f.Elastics, caution.Elastic{Step: i, At: step.Span, Zone: c.elasticZone(i, step)})
 		case plan.SewButtons:
-			f.Buttons = append(f.Buttons, caution.Piece{Step: i, At: step.Span, For: someOf(step.Buttons.N)})
+			f.Parts = append(f.Parts, caution.Part{Kind: "button", Size: plan.NoLength, Step: i, At: step.Span, For: someOf(step.Buttons.N)})
 		case plan.MakePompom:
-			f.Pompoms = append(f.Pompoms, caution.Piece{Step: i, At: step.Span})
+			f.Parts = append(f.Parts, caution.Part{Kind: "pompom", Material: "yarn", Size: plan.NoLength, Step: i, At: step.Span})
 		}
 	}
 	cautions, found := caution.Evaluate(f)
@@ -66,14 +67,14 @@ func someOf(n plan.Nums) plan.Sizes {
 
 // cordFacts is what is known of a cord: where it is, its length, and how far round the row it runs through goes.
 func (c *checker) cordFacts(i int, step plan.Finishing) caution.Cord {
-	out := caution.Cord{Step: i, At: step.Span, Length: step.Length, Drawstring: caution.False, Zone: c.zones[i]}
+	out := caution.Cord{Step: i, At: step.Span, Length: step.Length, Thick: plan.NoLength, Name: "cord", Zone: c.zones[i]}
 	if step.Through == nil {
 		if out.Zone == caution.UnknownZone {
 			out.Zone = caution.ZoneOf(c.pat.Kind, "")
 		}
 		return out
 	}
-	out.Drawstring = caution.True
+	out.Role = "drawstring"
 	p := c.parts[c.pat.Parts[step.Through.Part].Name]
 	if out.Zone == caution.UnknownZone {
 		out.Zone = caution.ZoneOf(c.pat.Kind, p.plan.Name)

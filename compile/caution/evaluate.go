@@ -68,19 +68,17 @@ func (ev *evaluation) things(e element) []thing {
 	switch e {
 	case cord:
 		for i, c := range ev.facts.Cords {
-			out = append(out, thing{e, i, c.Step, c.At, nil})
+			out = append(out, thing{e, i, c.Step, c.At, c.For})
 		}
 	case elastic:
 		for i, b := range ev.facts.Elastics {
 			out = append(out, thing{e, i, b.Step, b.At, nil})
 		}
 	case button, pompom:
-		pieces := ev.facts.Buttons
-		if e == pompom {
-			pieces = ev.facts.Pompoms
-		}
-		for i, p := range pieces {
-			out = append(out, thing{e, i, p.Step, p.At, p.For})
+		for i, p := range ev.facts.Parts {
+			if p.Kind == string(e) {
+				out = append(out, thing{e, i, p.Step, p.At, p.For})
+			}
 		}
 	default:
 		out = append(out, thing{e, 0, -1, ev.facts.KindAt, nil})
@@ -128,11 +126,7 @@ func (ev *evaluation) applies(r *Rule, t thing, i int) verdict {
 	c := ev.facts.Cords[t.index]
 	v = v.and(r.in(c.Zone), lackZone)
 	if r.drawn != Unknown {
-		is := Unknown
-		if c.Drawstring != Unknown {
-			is = truth(c.Drawstring == r.drawn)
-		}
-		v = v.and(is, lackFree)
+		v = v.and(truth((c.Role == "drawstring") == (r.drawn == True)), lackFree)
 	}
 	return v
 }
@@ -221,5 +215,5 @@ func (ev *evaluation) silent() bool {
 }
 
 func (ev *evaluation) hasThings() bool {
-	return len(ev.facts.Cords)+len(ev.facts.Buttons)+len(ev.facts.Pompoms)+len(ev.facts.Elastics) > 0
+	return len(ev.facts.Cords)+len(ev.facts.Parts)+len(ev.facts.Elastics) > 0
 }

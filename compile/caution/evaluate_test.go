@@ -21,13 +21,13 @@ func one(kind string, age int) Facts {
 // drawn is a drawstring whose free ends measure so much, through an opening of 50 cm.
 func drawn(z Zone, free plan.Length) Cord {
 	const around = 50 * plan.Centimetre
-	return Cord{Zone: z, Drawstring: True, Length: plan.Lengths{around + 2*free}, Opening: plan.Lengths{around},
+	return Cord{Zone: z, Role: "drawstring", Length: plan.Lengths{around + 2*free}, Opening: plan.Lengths{around},
 		At: source.Span{Start: 5, End: 9}}
 }
 
 // loose is a cord that draws nothing in.
 func loose(z Zone, length plan.Length) Cord {
-	return Cord{Zone: z, Drawstring: False, Length: plan.Lengths{length}, At: source.Span{Start: 5, End: 9}}
+	return Cord{Zone: z, Length: plan.Lengths{length}, At: source.Span{Start: 5, End: 9}}
 }
 
 func with(f Facts, cords ...Cord) Facts {
@@ -63,9 +63,9 @@ func TestFigures(t *testing.T) {
 	gap := func(f Facts, g plan.Length) Facts { f.Gap = plan.Lengths{g}; return f }
 	sewn := func(f Facts, what string) Facts {
 		if what == "button" {
-			f.Buttons = []Piece{{Step: 2}}
+			f.Parts = []Part{{Kind: "button", Step: 2}}
 		} else {
-			f.Pompoms = []Piece{{Step: 2}}
+			f.Parts = []Part{{Kind: "pompom", Step: 2}}
 		}
 		return f
 	}
@@ -186,9 +186,9 @@ func TestEachRule(t *testing.T) {
 					f.Cords = []Cord{drawn(z, free)}
 				}
 			case button:
-				f.Buttons = []Piece{{}}
+				f.Parts = []Part{{Kind: "button"}}
 			case pompom:
-				f.Pompoms = []Piece{{}}
+				f.Parts = []Part{{Kind: "pompom"}}
 			case elastic:
 				f.Elastics = []Elastic{{Zone: z}}
 			}
@@ -245,7 +245,7 @@ func TestStraddling(t *testing.T) {
 // and that its remedy passes while a millimetre more does not.
 func TestStrictest(t *testing.T) {
 	f := Facts{Kind: "jacket", SizeNames: []string{"1 y", "4 y"}, AgeMonths: []int{12, 48}}
-	c := Cord{Zone: Waist, Drawstring: True, Length: plan.Lengths{90 * cmm, 94 * cmm}, Opening: plan.Lengths{50 * cmm, 54 * cmm}}
+	c := Cord{Zone: Waist, Role: "drawstring", Length: plan.Lengths{90 * cmm, 94 * cmm}, Opening: plan.Lengths{50 * cmm, 54 * cmm}}
 	_, found := Evaluate(with(f, c))
 	if codes(found) != "OV910" {
 		t.Fatalf("found %v", found)
@@ -279,8 +279,6 @@ func TestUnknown(t *testing.T) {
 	noOpening.Opening = nil
 	noLength := nothing
 	noLength.Length = nil
-	noRole := nothing
-	noRole.Drawstring = Unknown
 	for _, c := range []struct {
 		name   string
 		facts  Facts
@@ -300,9 +298,8 @@ func TestUnknown(t *testing.T) {
 		{"no zone", with(one("cardigan", 12), drawn(UnknownZone, 20*cmm)), "OV903", "CORD-01 CORD-10"},
 		{"no opening", with(one("trousers", 24), noOpening), "OV904", "CORD-10"},
 		{"no length", with(one("trousers", 24), noLength), "OV904", "CORD-10"},
-		{"no way through anything", with(one("trousers", 24), noRole), "OV904", "CORD-10"},
-		{"a pompom on a thing nobody names", func() Facts { f := one("", -1); f.Pompoms = []Piece{{}}; return f }(), "OV902", "PART-10"},
-		{"a button on a thing nobody names", func() Facts { f := one("", -1); f.Buttons = []Piece{{}}; return f }(), "OV901", ""},
+		{"a pompom on a thing nobody names", func() Facts { f := one("", -1); f.Parts = []Part{{Kind: "pompom"}}; return f }(), "OV902", "PART-10"},
+		{"a button on a thing nobody names", func() Facts { f := one("", -1); f.Parts = []Part{{Kind: "button"}}; return f }(), "OV901", ""},
 	} {
 		prints, found := Evaluate(c.facts)
 		if got := codes(found); got != c.codes {
@@ -339,7 +336,7 @@ func TestLonger(t *testing.T) {
 		sizes := rapid.IntRange(1, 4).Draw(t, "sizes")
 		f := Facts{Kind: rapid.SampledFrom(append(kinds, "", "gizmo")).Draw(t, "kind")}
 		c := Cord{Zone: rapid.SampledFrom(zones).Draw(t, "zone"),
-			Drawstring: rapid.SampledFrom([]Truth{Unknown, True, False}).Draw(t, "drawstring")}
+			Role: rapid.SampledFrom([]Role{"drawstring", ""}).Draw(t, "role")}
 		longer := c
 		for i := range sizes {
 			f.SizeNames = append(f.SizeNames, string(rune('a'+i)))
@@ -387,7 +384,7 @@ func covers(a, b []string) bool {
 // TestSizes checks cautions and findings that hold in some sizes only.
 func TestSizes(t *testing.T) {
 	f := Facts{Kind: "hat", SizeNames: []string{"3 m", "12 m", "3 y"}, AgeMonths: []int{3, 12, 36},
-		Pompoms: []Piece{{Step: 1, For: plan.Sizes{false, true, true}}}}
+		Parts: []Part{{Kind: "pompom", Step: 1, For: plan.Sizes{false, true, true}}}}
 	prints, found := Evaluate(f)
 	if codes(found) != "OV922" || !slices.Equal(found[0].Sizes, []string{"12 m"}) {
 		t.Errorf("found %v", found)

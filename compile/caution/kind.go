@@ -50,13 +50,18 @@ type Zone string
 const (
 	UnknownZone Zone = ""
 	Neck        Zone = "neck" // front of the neck and upper chest
+	Nape        Zone = "nape" // back of the neck
 	Hood        Zone = "hood"
+	Head        Zone = "head"
 	Chest       Zone = "chest"
 	Waist       Zone = "waist"
 	Back        Zone = "back"
 	Hem         Zone = "hem"
-	Sleeve      Zone = "sleeve"
+	Sleeve      Zone = "sleeve" // anywhere on a long sleeve but its cuff
+	ShortSleeve Zone = "short_sleeve"
+	Cuff        Zone = "cuff" // of a long sleeve
 	Other       Zone = "other"
+	OnToy       Zone = "toy"
 )
 
 var zoneWords = func() map[string]Zone {
