@@ -67,6 +67,7 @@ func (c *checker) check() {
 	c.finishing()
 	c.notions()
 	c.yarns()
+	c.contents()
 	c.putAllIn()
 	c.bodyMeasures()
 	c.headUnchecked()

@@ -22,6 +22,7 @@ func (p *Pattern) In(z int) *Pattern {
 	q.Notes = each(p.Notes, s.prose)
 	q.Body = some(p.Body, s.body)
 	q.Yarns = s.keptYarns(p)
+	q.Contents = s.contents(p.Contents)
 	q.Charts = s.keptCharts(p)
 	q.Drawn = some(p.Drawn, s.drawn)
 	q.Sample = s.sample(p.Sample)
@@ -130,6 +131,13 @@ func (s *sized) keptYarns(p *Pattern) []Yarn {
 		}
 	}
 	return out
+}
+
+func (s *sized) contents(c *Contents) *Contents {
+	if c == nil {
+		return nil
+	}
+	return &Contents{Shares: at(c.Shares, s.z), Weighted: at(c.Weighted, s.z)}
 }
 
 // chartsOf leaves out a chart from which only rows of other sizes are worked.

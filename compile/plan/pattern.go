@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	"ovillo/compile/stitch"
 	"ovillo/lang/source"
@@ -26,13 +27,14 @@ type Pattern struct {
 
 	Photo *Photo // for the first page; nil if the source names none
 
-	Sizes  []Size
-	Shown  int // index of the size that is drawn
-	Body   []BodyMeasure
-	Gauges []Gauge
-	Hooks  []Length // all hooks used, the main one first
-	Yarns  []Yarn
-	Sample *Sample // the piece that was made; nil if the source tells of none
+	Sizes    []Size
+	Shown    int // index of the size that is drawn
+	Body     []BodyMeasure
+	Gauges   []Gauge
+	Hooks    []Length // all hooks used, the main one first
+	Yarns    []Yarn
+	Contents *Contents // what the finished piece is made of; nil if that is not known
+	Sample   *Sample   // the piece that was made; nil if the source tells of none
 
 	Allowance int // how much yarn is added to what the pieces take, in thousandths
 	Own       []OwnStitch
@@ -170,6 +172,22 @@ type Sum struct {
 type Share struct {
 	Fibre   string
 	Percent int
+}
+
+// Contents is what the finished piece is made of: the fibres of its yarns, without trimmings and stuffing.
+type Contents struct {
+	Shares   [][]Share // one list a size: whole per cent that make a hundred, in falling order; nil for a size that takes no yarn
+	Weighted []bool    // by size: yarns of unlike fibres are weighed by the amounts it takes, which is an estimate
+}
+
+// Alike reports whether all sizes are made of the same.
+func (c *Contents) Alike() bool {
+	for _, s := range c.Shares {
+		if !slices.Equal(s, c.Shares[0]) {
+			return false
+		}
+	}
+	return true
 }
 
 // YarnAmount is what one size needs, the allowance included. Everything is rounded up from the exact weight; none of the figures

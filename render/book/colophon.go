@@ -5,13 +5,35 @@ import (
 	"ovillo/render/words"
 )
 
-// colophon sets what stands last: care, what changed in this edition, what may be done with the pattern.
+// colophon sets what stands last: care and what goes on a label, what changed in this edition, what may be done with the pattern.
 func (s *setter) colophon() {
 	s.section()
-	strips := s.minor(s.fixed(words.CareHead), s.p.Care)
+	strips := s.careAndLabel()
 	strips = append(strips, s.minor(func(sd side) string { return sd.l.Edition(s.p) }, s.p.Changes)...)
 	strips = append(strips, s.minor(s.fixed(words.LicenceHead), s.p.Licence)...)
 	s.add(strips...)
+}
+
+// careAndLabel sets the care of the piece, in words and never in symbols, which are trademarks, and what it is made of.
+func (s *setter) careAndLabel() []layout.Strip {
+	head := func(sd side) string { return sd.l.CareHead(s.p) }
+	return s.under(head, func() []layout.Strip {
+		strips := s.prose(s.p.Care)
+		var b layout.Box
+		for i, sd := range s.sides {
+			if text := sd.l.Contents(s.p); len(text) > 0 {
+				x, w := s.textColumn(i)
+				b.Put(0, 0, layout.Set(sd.broken(text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
+			}
+		}
+		if b.H > 0 {
+			if n := len(strips); n > 0 {
+				strips[n-1].Keep = true // they are copied to a label together
+			}
+			strips = append(strips, divided([]layout.Strip{{Box: b, Space: layout.Module}}, s.textType.Leading)...)
+		}
+		return strips
+	})
 }
 
 // ruledNotes draws lines to write on where the last sheet has room for a few.

@@ -96,7 +96,8 @@ func resize(v reflect.Value, from, to int, seen map[uintptr]bool) {
 func perSize(t reflect.Type) bool {
 	switch t {
 	case reflect.TypeFor[plan.Nums](), reflect.TypeFor[plan.Lengths](), reflect.TypeFor[plan.Sizes](),
-		reflect.TypeFor[[]plan.Size](), reflect.TypeFor[[]plan.YarnAmount](), reflect.TypeFor[[][]plan.RowFact]():
+		reflect.TypeFor[[]plan.Size](), reflect.TypeFor[[]plan.YarnAmount](), reflect.TypeFor[[][]plan.RowFact](),
+		reflect.TypeFor[[][]plan.Share](), reflect.TypeFor[[]bool]():
 		return true
 	}
 	return false

@@ -15,11 +15,16 @@ const (
 
 // minor sets a small head and the prose below it; a head that is empty in the first language is left out.
 func (s *setter) minor(head func(sd side) string, prose plan.Prose) []layout.Strip {
+	return s.under(head, func() []layout.Strip { return s.prose(prose) })
+}
+
+// under sets a small head and what stands below it; without that it is nil.
+func (s *setter) under(head func(sd side) string, below func() []layout.Strip) []layout.Strip {
 	b := s.each(func(sd side) layout.Box { // before the prose, for that is the order of reading
 		h := sd.elem(s.sect, "H3")
 		return layout.Set(layout.Break(strong(head(sd)), s.minorType, s.headRoom(sd), 0), s.minorType, s.headAt(sd), h)
 	})
-	strips := s.prose(prose)
+	strips := below()
 	if len(strips) == 0 {
 		return nil
 	}

@@ -95,6 +95,7 @@ func Leggings() *plan.Pattern {
 		Measures:  measures(),
 		Allowance: 100,
 		Notions:   plan.Notions{Markers: 4, Needle: true, Pin: true},
+		Contents:  contents(),
 		Cautions:  cautions(),
 		Stitches:  []stitch.Form{chain, slip, hdc, front, back, dc, dec},
 		Source:    []byte("pattern vega_leggings\n  title en \"Vega leggings\" es \"Mallas Vega\"\nend\n"),

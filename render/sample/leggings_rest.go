@@ -1,6 +1,8 @@
 package sample
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 )
@@ -22,6 +24,14 @@ func yarns() []plan.Yarn {
 		return y
 	}
 	return []plan.Yarn{yarn("sand", "arena", 220, 255, 290, 325), yarn("kelp", "alga", 70, 75, 80, 85)}
+}
+
+// contents are those of the yarns, which are alike.
+func contents() *plan.Contents {
+	return &plan.Contents{
+		Shares:   slices.Repeat([][]plan.Share{{{Fibre: "cotton", Percent: 60}, {Fibre: "wool", Percent: 40}}}, 4),
+		Weighted: make([]bool, 4),
+	}
 }
 
 // cordLength leaves 12 cm free at each end with the waistband laid open.

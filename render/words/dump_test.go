@@ -116,7 +116,9 @@ func dump(l *Language, p *plan.Pattern) string {
 		head, text := l.Caution(k)
 		line("%s: %s", head, shown(text))
 	}
+	line("\n# %s", l.CareHead(p))
 	prose(p.Care)
+	line("%s", shown(l.Contents(p)))
 	prose(p.Licence)
 	prose(p.Changes)
 	return b.String()

@@ -23,8 +23,10 @@ func everything() *plan.Pattern {
 		{Stitch: "fans", Pattern: "fans", Over: 12 * plan.Centimetre, Sts: 6000, Repeats: 1000, Rows: 1000, Rounds: true, Blocked: plan.BeforeBlocking}}
 	p.Hooks = []plan.Length{4500}
 	p.Yarns[0].Weight, p.Yarns[1].Weight = "super bulky", "tape"
-	p.Yarns[0].Fibre, p.Yarns[1].Fibre = []plan.Share{{Fibre: "cotton", Percent: 100}}, []plan.Share{{Fibre: "wool", Percent: 75}, {Fibre: "nettle_fibre", Percent: 25}}
+	p.Yarns[0].Fibre, p.Yarns[1].Fibre = []plan.Share{{Fibre: "cotton", Percent: 100}}, []plan.Share{{Fibre: "wool", Percent: 75}, {Fibre: "nettle", Percent: 25}}
 	p.Yarns[0].WhyNoAmount = "gauge"
+	p.Contents = &plan.Contents{Weighted: []bool{true, true, false},
+		Shares: [][]plan.Share{{{Fibre: "cotton", Percent: 60}, {Fibre: "nettle", Percent: 40}}, {{Fibre: "cotton", Percent: 60}, {Fibre: "nettle", Percent: 40}}, {{Fibre: "metallic", Percent: 100}}}}
 	p.Yarns[0].BallWeight, p.Yarns[1].BallWeight = 50000, 100000
 	p.Stitches = []stitch.Form{
 		plainForm(stitch.SC), {ID: stitch.TR, Post: stitch.FrontPost, Together: 2}, {ID: stitch.SC, Together: 3}, {ID: stitch.HDC, Together: 2},

@@ -12,6 +12,8 @@ const (
 	AssemblyHead
 	FinishingHead
 	CareHead
+	CareLabelHead // care and what the piece is made of, together
+	LabelHead     // what the piece is made of, alone
 	EditionHead
 	NotesHead
 	MyNotes
@@ -195,8 +197,13 @@ const (
 	cautionMemory // {} source
 	weaveEnds
 	blockPiece
-	fibreShare // {} per cent, {} fibre
-	ringName   // the adjustable ring, as an explained stitch
+	fibreShare      // {} per cent, {} fibre
+	contentsAre     // {} the fibres
+	contentsByYarn  // {} the fibres of each yarn
+	contentsIn      // {} one size or several, {} their fibres
+	contentsGuessed // the shares are an estimate
+	contentsAlone   // trimmings are not among them
+	ringName        // the adjustable ring, as an explained stitch
 	ringText
 	motifLayout // label of the step that lays motifs out
 	motifFree

@@ -99,6 +99,7 @@ func (l *Language) eachText(p *plan.Pattern, f func(rich.Text)) {
 		f(l.Finishing(p, k))
 	}
 	prose(p.Care)
+	f(l.Contents(p))
 	prose(p.Licence)
 	prose(p.Changes)
 }

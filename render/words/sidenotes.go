@@ -134,44 +134,6 @@ func (c *context) notion(n plan.Notion) rich.Text {
 	return rich.T(name)
 }
 
-// fibres says what the yarns are made of, once if all are made of the same.
-func (c *context) fibres() rich.Text {
-	var texts []rich.Text
-	for i, y := range c.p.Yarns {
-		if len(y.Fibre) == 0 || i > 0 && c.oneFibre() {
-			continue
-		}
-		var shares []rich.Text
-		for _, s := range y.Fibre {
-			shares = append(shares, fill(c.l.voice.line(fibreShare), s.Percent, c.l.fibre(s.Fibre)))
-		}
-		text := join(", ", shares...)
-		if !c.oneFibre() {
-			text = fill("{}: {}", c.l.YarnName(y), text)
-		}
-		texts = append(texts, text)
-	}
-	return sentence(join("; ", texts...))
-}
-
-// oneFibre reports whether all yarns are made of the same.
-func (c *context) oneFibre() bool {
-	for _, y := range c.p.Yarns {
-		if !slices.Equal(y.Fibre, c.p.Yarns[0].Fibre) {
-			return false
-		}
-	}
-	return true
-}
-
-// fibre is the name of a fibre; one that the language has no word for is printed as it stands.
-func (l *Language) fibre(id string) string {
-	if t := l.voice.name(fibreName, id); t != "" {
-		return t
-	}
-	return spaced(id)
-}
-
 // drawing says which size the drawing shows, and which of its measures are drawn at half: the laid-flat width of what
 // is measured all around.
 func (c *context) drawing() rich.Text {
