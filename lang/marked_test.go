@@ -67,7 +67,7 @@ func languageWords(t *testing.T) map[string]bool {
 }
 
 // bothLanguages are words of the language that are Spanish words as well, or signs of units in every language.
-var bothLanguages = strings.Fields("no base plan cm mm g kg m x")
+var bothLanguages = strings.Fields("no base plan sale cm mm g kg m x")
 
 // texts gives every text of a wording a name.
 func texts(w diag.Wording) map[string]string {

@@ -22,8 +22,14 @@ var vocabularyOf = map[string]vocabulary{
 	"Body.Tables":        bodyTables,
 	"Measure.Name":       measureNames,
 	"SampleMeasure.Name": measureNames,
-	"Cord.Zone":          measureNames,
-	"Elastic.Zone":       measureNames,
+	"Markets.Words":      markets,
+	"Cord.Zone":          zones,
+	"Cord.Role":          roles,
+	"Cord.Ends":          endings,
+	"Cord.Trim":          trims,
+	"Elastic.Zone":       zones,
+	"Notion.Kind":        things,
+	"Notion.Material":    materials,
 	"LegendItem.Means":   meshNames,
 	"SideEdge.Side":      sideNames,
 	"GaugeLine.Stitch":   stitchNames,
@@ -44,7 +50,7 @@ var vocabularyOf = map[string]vocabulary{
 // alwaysTheirs are the vocabularies that no name of the designer's own gets into: nothing else can stand there.
 func (v vocabulary) alwaysTheirs() bool {
 	switch v {
-	case levels, kinds, weights, fibres, bodyTables, measureNames, functions:
+	case levels, kinds, weights, fibres, bodyTables, measureNames, functions, markets, zones, roles, endings, trims, things, materials:
 		return true
 	}
 	return false

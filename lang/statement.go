@@ -75,6 +75,8 @@ var forms = map[Block]map[string]*form{
 		"terms":     formOf[Terms]("", `terms us`),
 		"languages": formOf[Languages]("", `languages en, es`),
 		"kind":      formOf[Kind]("", `kind hat`),
+		"for":       formOf[Markets]("", `for eu, us, uk`),
+		"not":       formOf[NotForSale]("", `not for sale`),
 		"allowance": formOf[Allowance]("", `allowance 8 %`),
 		"yarn":      yarnUseForm,
 		"hook":      hookForm,

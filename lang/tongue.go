@@ -51,7 +51,7 @@ type vocabulary string
 const (
 	ownNames      vocabulary = ""         // names of the designer's own: never turned
 	stitchNames   vocabulary = "stitch"   // dc, fpdc, inc
-	measureNames  vocabulary = "measure"  // waist: of the wearer, of the piece, and where a cord is
+	measureNames  vocabulary = "measure"  // waist: of the wearer, of the piece
 	fitNames      vocabulary = "fit"      // what the wearer's measures are found by: fit.waist
 	memberNames   vocabulary = "member"   // foundation: what is found in every part
 	sideNames     vocabulary = "side"     // right edge of
@@ -63,8 +63,15 @@ const (
 	weights       vocabulary = "weight"
 	fibres        vocabulary = "fibre"
 	bodyTables    vocabulary = "table"
-	languageCodes vocabulary = "code"   // of languages and of terms: never turned
-	suffixes      vocabulary = "suffix" // dc2tog
+	markets       vocabulary = "market"   // where a pattern is offered
+	zones         vocabulary = "zone"     // waist: where a cord is
+	roles         vocabulary = "role"     // bow: what a cord is for
+	endings       vocabulary = "ending"   // plain: how the ends of a cord are finished
+	trims         vocabulary = "trim"     // beads: what is put on them
+	things        vocabulary = "thing"    // button: what a notion is
+	materials     vocabulary = "material" // plastic: what it is made of
+	languageCodes vocabulary = "code"     // of languages and of terms: never turned
+	suffixes      vocabulary = "suffix"   // dc2tog
 )
 
 // dictionary holds a vocabulary both ways.

@@ -179,6 +179,22 @@ type Kind struct {
 	Word *Name `parser:"'kind' @@"`
 }
 
+// Markets says where the pattern is offered, which decides the safety rules that hold.
+//
+//	for eu, us, uk
+type Markets struct {
+	At
+	Words []*Name `parser:"'for' @@ ( ',' @@ )*"`
+}
+
+// NotForSale says that makers do not sell what they make by the pattern.
+//
+//	not for sale
+type NotForSale struct {
+	At
+	Word bool `parser:"'not' 'for' @'sale'"`
+}
+
 // Prose opens a block of Markdown lines.
 //
 //	intro … end
@@ -209,12 +225,14 @@ type SizeNames struct {
 	Names []*Str `parser:"@@ ( ',' @@ )*"`
 }
 
-// Age is the age a size is made for.
+// Age is the age a size is made for: that of its youngest wearer, and that of its oldest if it is said.
 //
 //	age 12 (24, 36) months
+//	age 0 (6, 12) to 6 (12, 24) months
 type Age struct {
 	At
 	Value *Val `parser:"'age' @@"`
+	To    *Val `parser:"( 'to' @@ )?"`
 }
 
 // Fit gives measures of the wearer, used as fit.waist.
@@ -294,10 +312,17 @@ type Hook struct {
 //
 //	notion en "toy stuffing" es "relleno para muñecos", 30 g
 //	notion en "black embroidery thread" es "hilo de bordar negro"
+//
+// Where its words do not tell what it is, `as` does, with its size and what it is made of.
+//
+//	notion en "safety noses" es "hocicos de seguridad", as eye 9 mm of plastic, 1
 type Notion struct {
 	At
-	Text   []*Bi `parser:"'notion' @@+"`
-	Amount *Val  `parser:"( ',' @@ )?"`
+	Text     []*Bi `parser:"'notion' @@+"`
+	Kind     *Name `parser:"( ',' ( 'as' @@"`
+	Size     *Val  `parser:"        @@?"`
+	Material *Name `parser:"        ( 'of' @@ )?"`
+	Amount   *Val  `parser:"      | @@ ) )*"`
 }
 
 // Yarn opens a yarn, at the top; in a part it says which yarn is used.
@@ -1447,16 +1472,31 @@ type Edge struct {
 	Ref  *Ref
 }
 
-// Cord makes a cord, and says where it runs and at which place of the body: neck, waist, hood, sleeve …
+// Cord makes a cord, or says which part is one, and what is to be known of it: where it runs, at which place of the body, what it
+// is for, how it is finished. A fixed cord is sewn to the fabric midway between its ends; one that is inside shows nowhere when the
+// piece is fastened; a loop is how far round one that sticks out is.
 //
-//	cord with kelp, length fit.waist + 60 cm, through waistband round 2, at waist
+//	cord with kelp, length fit.waist + 60 cm, through waistband round 2, at waist, ends plain, fixed
+//	cord of strap, at nape, as halter, no ends
+//	cord with kelp, length 12 cm, at neck, as bow, ends with beads
 type Cord struct {
 	At
-	Yarn    *Name `parser:"'cord' 'with' @@"`
+	Yarn    *Name `parser:"'cord' ( 'with' @@"`
+	Part    *Name `parser:"| 'of' @@ )"`
 	Length  *Val  `parser:"( ',' ( 'length' @@"`
 	Through *Ref  `parser:"    | 'through' @@"`
 	Row     *Cnt  `parser:"      ( ( 'row' | 'round' ) @@ )?"`
-	Zone    *Name `parser:"    | 'at' @@ ) )*"`
+	Zone    *Name `parser:"    | 'at' @@"`
+	Role    *Name `parser:"    | 'as' @@"`
+	Ends    *Name `parser:"    | 'ends' ( @@"`
+	Trim    *Name `parser:"      | 'with' @@ )"`
+	NoEnds  bool  `parser:"    | 'no' @'ends'"`
+	Fixed   bool  `parser:"    | @'fixed'"`
+	Inside  bool  `parser:"    | @'inside'"`
+	Elastic bool  `parser:"    | @'elastic'"`
+	Width   *Val  `parser:"    | 'width' @@"`
+	Thick   *Val  `parser:"    | 'thick' @@"`
+	Loop    *Val  `parser:"    | 'loop' @@ ) )*"`
 }
 
 // Elastic threads elastic through a row or a casing, and says at which place of the body.
@@ -1551,6 +1591,8 @@ func (*Level) statement()         {}
 func (*Terms) statement()         {}
 func (*Languages) statement()     {}
 func (*Kind) statement()          {}
+func (*Markets) statement()       {}
+func (*NotForSale) statement()    {}
 func (*Prose) statement()         {}
 func (*Sizes) statement()         {}
 func (*SizeNames) statement()     {}
