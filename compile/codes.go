@@ -174,6 +174,14 @@ const (
 	codeUnbuttoned    diag.Code = "OV725" // holes that no button is for
 	codeElasticLong   diag.Code = "OV726"
 
+	codeNoMarket    diag.Code = "OV940" // a place whose rules are not known
+	codeCautionWord diag.Code = "OV941" // a word that says nothing of a cord or a notion
+	codeAgeOrder    diag.Code = "OV942" // the oldest wearer is younger than the youngest
+	codeCordPart    diag.Code = "OV943" // a part that is called like a cord
+	codeNotionWord  diag.Code = "OV944" // a notion whose words do not tell what it is
+	codeCordLength  diag.Code = "OV945" // the length of a part is worked out
+	codeCordEnds    diag.Code = "OV946" // ends, and no ends
+
 	codePhotoName   diag.Code = "OV728" // a picture outside of the folder of the source
 	codeNoPhoto     diag.Code = "OV729" // no such file
 	codePhotoRead   diag.Code = "OV730" // no JPEG or PNG, or broken

@@ -139,7 +139,11 @@ type checker struct {
 	kindAt         source.Span
 	sizesAt        source.Span
 	measureAt      map[string]source.Span // measures, by name
-	zones          map[int]caution.Zone   // of cords, by their step of the finishing
+	zones          map[int]caution.Zone   // of elastic, by its step of the finishing
+	cords          []saidCord
+	markets        []string // where the pattern is offered; nil: anywhere
+	notForSale     bool
+	things         []notionFact
 }
 
 func newChecker(f *lang.File) *checker {

@@ -74,35 +74,9 @@ func (c *checker) finishLine(s *lang.Statement) {
 	c.pat.Finish = append(c.pat.Finish, f)
 }
 
-// cord reads a cord: its length, the chains that make it, and the free ends it leaves.
-func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
-	f.Yarn = c.yarn(n.Yarn)
-	c.zones[len(c.pat.Finish)] = zoneOf(n.Zone)
-	if n.Length != nil {
-		if !c.cutLength(n.Length, f) {
-			return false
-		}
-		f.Chains = c.chainsFor(f.Length, n.Length.Span())
-	}
-	c.useForm(stitch.Form{ID: stitch.Chain, Together: 1})
-	c.useForm(stitch.Form{ID: stitch.Slip, Together: 1})
-	if len(c.pat.Hooks) > 0 {
-		c.hookUsed[c.pat.Hooks[0]] = true
-	}
-	if n.Through == nil {
-		return true
-	}
-	p := c.through(n.Through, n.Row, f)
-	if p == nil {
-		return false
-	}
-	f.Free = c.freeEnds(p, f)
-	return true
-}
-
 // elastic reads elastic: its width and length, and what it runs through. It draws the row in, so it is not longer than the row.
 func (c *checker) elastic(n *lang.Elastic, f *plan.Finishing) bool {
-	c.zones[len(c.pat.Finish)] = zoneOf(n.Zone)
+	c.zones[len(c.pat.Finish)] = c.elasticPlace(n.Zone)
 	if !c.cutLength(n.Length, f) {
 		return false
 	}

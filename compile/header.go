@@ -2,6 +2,7 @@ package compile
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -74,6 +75,10 @@ func (c *checker) headerLine(s *lang.Statement) {
 		c.pat.UKTerms = c.oneOf(n.Word, codeTerms, "us", "uk") == "uk"
 	case *lang.Kind:
 		c.pat.Kind, c.kindAt = n.Word.Text, n.Span()
+	case *lang.Markets:
+		c.offered(n)
+	case *lang.NotForSale:
+		c.notForSale = true
 	case *lang.Base:
 		c.base = c.stitchID(n.Stitch)
 	case *lang.Begin:
@@ -82,6 +87,19 @@ func (c *checker) headerLine(s *lang.Statement) {
 		c.style = n
 	case *lang.Prose:
 		c.headerProse(n.Word, c.prose(s))
+	}
+}
+
+// offered reads where the pattern is offered.
+func (c *checker) offered(n *lang.Markets) {
+	known := []string{"eu", "us", "uk"}
+	for _, w := range n.Words {
+		switch {
+		case !slices.Contains(known, w.Text):
+			c.say(codeNoMarket, w.Span(), diag.Args{"word": w.Text, "known": c.file.Names("market", known)})
+		case !slices.Contains(c.markets, w.Text):
+			c.markets = append(c.markets, w.Text)
+		}
 	}
 }
 

@@ -68,6 +68,7 @@ func (c *checker) readNotion(n *lang.Notion) {
 		}
 	}
 	c.pat.Notions.Others = append(c.pat.Notions.Others, out)
+	c.things = append(c.things, c.notionFact(n, out))
 }
 
 func (c *checker) hookSize(n *lang.Hook) plan.Length { return c.length(n.Size) }

@@ -2,12 +2,12 @@ package compile
 
 import (
 	"regexp"
+	"slices"
 
 	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
-	"ovillo/lang"
 )
 
 // cautions gathers what the rules of safety ask for and lets them judge.
@@ -22,16 +22,16 @@ func (c *checker) cautions() {
 	}
 	for i, step := range c.pat.Finish {
 		switch step.Kind {
-		case plan.MakeCord:
-			f.Cords = append(f.Cords, c.cordFacts(i, step))
 		case plan.ThreadElastic:
 			f.Elastics = append(f.Elastics, caution.Elastic{Step: i, At: step.Span, Zone: c.elasticZone(i, step)})
-		case plan.SewButtons:
-			f.Parts = append(f.Parts, caution.Part{Kind: "button", Size: plan.NoLength, Step: i, At: step.Span, For: someOf(step.Buttons.N)})
-		case plan.MakePompom:
-			f.Parts = append(f.Parts, caution.Part{Kind: "pompom", Material: "yarn", Size: plan.NoLength, Step: i, At: step.Span})
 		}
 	}
+	f.Cords, f.Parts = c.cordFacts(), c.partFacts()
+	f.Markets, f.ForSale = c.markets, ifSaid(c.notForSale, caution.False)
+	f.Weighted = c.saidOf(func(n notionFact) bool { return slices.Contains(n.kinds, weights) })
+	f.AnimalPart = c.saidOf(func(n notionFact) bool { return n.animal })
+	c.notionsAsked()
+	c.cordsAsked()
 	cautions, found := caution.Evaluate(f)
 	c.pat.Cautions = cautions
 	c.out = append(c.out, found...)
@@ -56,47 +56,16 @@ func (c *checker) elasticZone(i int, step plan.Finishing) caution.Zone {
 	return zone
 }
 
-// someOf is the sizes that have any of a thing.
+// someOf is the sizes that have any of a thing; nil, all of them, if that is not said.
 func someOf(n plan.Nums) plan.Sizes {
+	if n == nil {
+		return nil
+	}
 	out := make(plan.Sizes, len(n))
 	for z, v := range n {
 		out[z] = v > 0
 	}
 	return out
-}
-
-// cordFacts is what is known of a cord: where it is, its length, and how far round the row it runs through goes.
-func (c *checker) cordFacts(i int, step plan.Finishing) caution.Cord {
-	out := caution.Cord{Step: i, At: step.Span, Length: step.Length, Thick: plan.NoLength, Name: "cord", Zone: c.zones[i]}
-	if step.Through == nil {
-		if out.Zone == caution.UnknownZone {
-			out.Zone = caution.ZoneOf(c.pat.Kind, "")
-		}
-		return out
-	}
-	out.Role = "drawstring"
-	p := c.parts[c.pat.Parts[step.Through.Part].Name]
-	if out.Zone == caution.UnknownZone {
-		out.Zone = caution.ZoneOf(c.pat.Kind, p.plan.Name)
-	}
-	for z := range c.pat.Sizes {
-		around := plan.NoLength
-		for _, r := range p.plan.Worked[z] {
-			if step.Row == nil || r.Number == step.Row[z] {
-				around = max(around, r.Width)
-			}
-		}
-		out.Opening = append(out.Opening, around)
-	}
-	return out
-}
-
-// zoneOf reads the place of the body a source names for a cord.
-func zoneOf(n *lang.Name) caution.Zone {
-	if n == nil {
-		return caution.UnknownZone
-	}
-	return caution.Zone(n.Text)
 }
 
 // gaps is the largest chain space of the fabric in each size, spaces under a name apart: those are openings that other

@@ -31,7 +31,7 @@ func (c *checker) sizes() {
 			continue
 		}
 		seen[n.Text] = true
-		c.pat.Sizes = append(c.pat.Sizes, plan.Size{Name: n.Text, Names: plan.Text{}, Age: -1})
+		c.pat.Sizes = append(c.pat.Sizes, plan.Size{Name: n.Text, Names: plan.Text{}, Age: -1, AgeTo: -1})
 	}
 	if len(c.pat.Sizes) > maxSizes {
 		c.say(codeManySizes, b[0].Head, diag.Args{"max": maxSizes, "have": len(c.pat.Sizes)})
@@ -63,14 +63,7 @@ func (c *checker) sizeLine(s *lang.Statement) {
 			c.pat.Sizes[i].Names[n.Lang] = t.Text
 		}
 	case *lang.Age:
-		if v := c.value(n.Value, nil); !v.Unknown {
-			for i := range c.pat.Sizes {
-				if q := v.At(i); q.N != nil {
-					months, _ := q.N.Float64()
-					c.pat.Sizes[i].Age = int(months)
-				}
-			}
-		}
+		c.ages(n)
 	case *lang.Fit:
 		for _, it := range n.Items {
 			v := c.value(it.Value, nil)
@@ -87,6 +80,34 @@ func (c *checker) sizeLine(s *lang.Statement) {
 			return
 		}
 		c.pat.Shown = i
+	}
+}
+
+// ages reads for how old a wearer each size is made: the youngest, and the oldest if that is said.
+func (c *checker) ages(n *lang.Age) {
+	months := func(v value.Vector, set func(s *plan.Size, months int)) {
+		for i := range c.pat.Sizes {
+			if q := v.At(i); !v.Unknown && q.N != nil {
+				m, _ := q.N.Float64()
+				set(&c.pat.Sizes[i], int(m))
+			}
+		}
+	}
+	if n.To == nil {
+		months(c.value(n.Value, nil), func(s *plan.Size, m int) { s.Age = m })
+		return
+	}
+	from, to := value.Range(n.Value.E, n.To.E, &scope{c: c})
+	months(from, func(s *plan.Size, m int) { s.Age = m })
+	months(to, func(s *plan.Size, m int) { s.AgeTo = m })
+	var bad []string
+	for _, s := range c.pat.Sizes {
+		if s.AgeTo >= 0 && s.AgeTo < s.Age {
+			bad = append(bad, s.Name)
+		}
+	}
+	if bad != nil {
+		c.report(diag.Diagnostic{Code: codeAgeOrder, Span: n.To.Span(), Sizes: bad})
 	}
 }
 

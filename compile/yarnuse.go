@@ -145,7 +145,7 @@ func (c *checker) yarnUses() [][]figure.Use {
 		}
 	}
 	for _, f := range c.pat.Finish {
-		if f.Yarn < 0 {
+		if f.Yarn < 0 || f.Made != nil {
 			continue
 		}
 		for z, l := range f.Length {

@@ -326,7 +326,7 @@ func (p *Pattern) inUse() *used {
 	}
 	for _, f := range p.Finish {
 		u.prose(f.Prose)
-		if f.Kind == MakeCord {
+		if f.Kind == MakeCord && f.Made == nil {
 			u.form(stitch.Form{ID: stitch.Chain, Together: 1})
 			u.form(stitch.Form{ID: stitch.Slip, Together: 1})
 		}

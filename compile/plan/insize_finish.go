@@ -43,7 +43,7 @@ func (s *sized) finishing(f Finishing) (Finishing, bool) {
 	f.Prose = s.prose(f.Prose)
 	f.Yarn = s.yarn(f.Yarn)
 	f.Length, f.Chains, f.Row = s.lengths(f.Length), s.nums(f.Chains), s.nums(f.Row)
-	f.Through = s.ref(f.Through)
+	f.Through, f.Made = s.ref(f.Through), s.ref(f.Made)
 	f.Ease, f.Free = s.lengths(f.Ease), s.lengths(f.Free)
 	f.Buttons.N = s.nums(f.Buttons.N)
 	return f, ok

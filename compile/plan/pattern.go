@@ -70,7 +70,8 @@ type Photo struct {
 type Size struct {
 	Name  string
 	Names Text
-	Age   int
+	Age   int // of the youngest wearer, in months; -1 if not said
+	AgeTo int // of the oldest; -1 if not said
 }
 
 // BodyMeasure is a measure of the wearer: fit.waist.
@@ -381,12 +382,31 @@ type Finishing struct {
 	Row     Nums    // Cord, Elastic: row it runs through; nil: the part is all one casing
 	Wraps   int     // Pompom
 	Winds   Lengths // Pompom: how much yarn it takes
-	Width   Length  // Elastic
+	Width   Length  // Elastic; Cord: how wide it lies, 0 if that is not said
+	Made    *Ref    // Cord: the part that is the cord; nil: it is chains with slip stitches on them
+	Ends    Ends    // Cord
+	Fixed   bool    // Cord: sewn to the fabric midway between its ends
+	Inside  bool    // Cord: nothing of it shows when the piece is fastened
 	Free    Lengths // Cord: each free end with the piece laid open; nil if not known
 	Buttons Buttons // Button
 	Span    source.Span
 	Before  int // the number of the part, from 1, that cannot be begun without it; 0: it is done after all parts
 }
+
+// Ends says how the free ends of a cord are finished.
+type Ends uint8
+
+// How the ends of a cord are finished.
+const (
+	EndsUnsaid Ends = iota
+	EndsPlain
+	EndsKnotted
+	EndsBeads
+	EndsPompoms
+	EndsTassels
+	EndsToggles
+	NoEnds // joined into a ring, or sewn in
+)
 
 // FinishKind says what a step of the finishing does.
 type FinishKind uint8

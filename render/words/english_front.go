@@ -112,30 +112,79 @@ func (e *english) edges(runs []named) rich.Text {
 	return e.and(texts)
 }
 
-// cord makes a cord and threads it.
+// cord makes a cord, threads it and finishes it. Its ends come after the threading, which a knot would not let through.
 func (e *english) cord(c cord) []rich.Text {
+	it := rich.T("it")
+	var out []rich.Text
+	if c.worked {
+		it = e.run(c.part)
+	} else {
+		out = e.cordMade(c)
+	}
+	if c.threads {
+		through := fill("thread {} through {}", it, e.run(c.through))
+		if c.free != nil {
+			through = fill("{} so that both ends are the same: with the piece laid open, each measures {}", through, c.free)
+		}
+		out = append(out, through)
+	}
+	if c.worked && c.threads {
+		it = rich.T("it")
+	}
+	if text := e.cordEnds(c.ends, c.threads); text != "" {
+		out = append(out, fill(text, it))
+	}
+	if c.fixed {
+		out = append(out, fill("sew {} to the fabric midway between its ends, so that it cannot be pulled out", it))
+	}
+	if c.inside {
+		out = append(out, rich.T("with the piece fastened, nothing of it shows"))
+	}
+	return out
+}
+
+// cordMade is a cord of chains with slip stitches on them.
+func (e *english) cordMade(c cord) []rich.Text {
 	ch, sl := e.short("ch").one, e.short("slst").one
 	with := "cord: "
 	if c.yarn != "" {
 		with += "with " + c.yarn + ", "
 	}
 	var out []rich.Text
+	length := c.length
+	if c.width != nil {
+		length = fill("{} and is {} wide", length, c.width)
+	}
 	if c.known {
-		out = append(out,
+		return append(out,
 			fill(with+"{}; {} in 2nd~{} from hook and in each {} across", e.chains(c.chains), sl, ch, ch),
-			rich.T(e.line(fastenOff)), fill("the cord measures {}", c.length))
-	} else {
-		out = append(out, fill(with+"work a "+e.word("ch")+" that measures {}; {} in 2nd~{} from hook and in each {} across", c.length, sl, ch, ch),
-			rich.T(e.line(fastenOff)))
+			rich.T(e.line(fastenOff)), fill("the cord measures {}", length))
 	}
-	if !c.threads {
-		return out
+	return append(out, fill(with+"work a "+e.word("ch")+" that measures {}; {} in 2nd~{} from hook and in each {} across", length, sl, ch, ch),
+		rich.T(e.line(fastenOff)))
+}
+
+// cordEnds says how the ends of a cord are finished; {} is the cord. One without ends that runs through nothing needs no word.
+func (e *english) cordEnds(ends plan.Ends, threads bool) string {
+	switch ends {
+	case plan.EndsPlain:
+		return "finish the ends of {} without knots"
+	case plan.EndsKnotted:
+		return "knot each end of {}"
+	case plan.EndsBeads:
+		return "sew a bead firmly to each end of {}"
+	case plan.EndsPompoms:
+		return "sew a pompom firmly to each end of {}"
+	case plan.EndsTassels:
+		return "sew a tassel firmly to each end of {}"
+	case plan.EndsToggles:
+		return "fix a toggle to each end of {}"
+	case plan.NoEnds:
+		if threads {
+			return "sew the two ends of {} together"
+		}
 	}
-	through := fill("thread it through {}", e.run(c.through))
-	if c.free != nil {
-		through = fill("{} so that both ends are the same: with the piece laid open, each measures {}", through, c.free)
-	}
-	return append(out, through)
+	return ""
 }
 
 func (e *english) elastic(k elastic) []rich.Text {

@@ -82,7 +82,12 @@ func (c *context) metres(ls plan.Lengths) rich.Text {
 }
 
 func (c *context) cord(f plan.Finishing) cord {
-	k := cord{yarn: c.yarn(f.Yarn), length: c.both(f.Length), known: f.Chains != nil}
+	k := cord{yarn: c.yarn(f.Yarn), length: c.both(f.Length), known: f.Chains != nil, ends: f.Ends, fixed: f.Fixed, inside: f.Inside}
+	if f.Made != nil {
+		k.part, k.worked = c.named(f.Made), true
+	} else if f.Width > 0 {
+		k.width = c.width(f.Width)
+	}
 	if k.known {
 		k.chains = c.num(f.Chains)
 	}

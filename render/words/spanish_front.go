@@ -110,8 +110,39 @@ func (s *spanish) sew(a, b []named, m plan.Match, eased rich.Text) rich.Text {
 	return text
 }
 
-// cord makes a cord and threads it.
+// cord makes a cord, threads it and finishes it.
 func (s *spanish) cord(c cord) []rich.Text {
+	it := rich.T("el cordón")
+	var out []rich.Text
+	if c.worked {
+		it = s.run(c.part)
+	} else {
+		out = s.cordMade(c)
+	}
+	if c.threads {
+		through := fill("pasarlo por {}", s.run(c.through))
+		if c.worked {
+			through = fill("pasar {} por {}", it, s.run(c.through))
+		}
+		if c.free != nil {
+			through = fill("{} de modo que los dos extremos queden iguales: con la pieza abierta, cada uno mide {}", through, c.free)
+		}
+		out = append(out, through)
+	}
+	if text := s.cordEnds(c.ends, c.threads); text != "" {
+		out = append(out, fill(text, of(it)))
+	}
+	if c.fixed {
+		out = append(out, fill("coser {} al tejido a media distancia entre sus extremos, para que no se pueda sacar", it))
+	}
+	if c.inside {
+		out = append(out, rich.T("con la pieza abrochada no asoma nada"))
+	}
+	return out
+}
+
+// cordMade is a cord of chains with slip stitches on them.
+func (s *spanish) cordMade(c cord) []rich.Text {
 	ch, sl := s.short("ch").one, s.short("slst").one
 	with := "cordón: "
 	if c.yarn != "" {
@@ -119,20 +150,40 @@ func (s *spanish) cord(c cord) []rich.Text {
 	}
 	back := fill("1~{} en {} y en cada {} hasta el final", sl, s.hookChain(2), ch)
 	off := rich.T(s.line(fastenOff))
-	var out []rich.Text
+	length := c.length
 	if c.known {
-		out = append(out, fill(with+"{}; {}", s.chains(c.chains), back), off, fill("el cordón mide {}", c.length))
-	} else {
-		out = append(out, fill(with+"tejer una "+s.word("ch")+" que mida {}; {}", c.length, back), off)
+		if c.width != nil {
+			length = fill("{} y tiene {} de ancho", length, c.width)
+		}
+		return []rich.Text{fill(with+"{}; {}", s.chains(c.chains), back), off, fill("el cordón mide {}", length)}
 	}
-	if !c.threads {
-		return out
+	if c.width != nil {
+		length = fill("{} y tenga {} de ancho", length, c.width)
 	}
-	through := fill("pasarlo por {}", s.run(c.through))
-	if c.free != nil {
-		through = fill("{} de modo que los dos extremos queden iguales: con la pieza abierta, cada uno mide {}", through, c.free)
+	return []rich.Text{fill(with+"tejer una "+s.word("ch")+" que mida {}; {}", length, back), off}
+}
+
+// cordEnds says how the ends of a cord are finished; {} is of the cord. One without ends that runs through nothing needs no word.
+func (s *spanish) cordEnds(ends plan.Ends, threads bool) string {
+	switch ends {
+	case plan.EndsPlain:
+		return "rematar los extremos {} sin nudos"
+	case plan.EndsKnotted:
+		return "hacer un nudo en cada extremo {}"
+	case plan.EndsBeads:
+		return "coser con firmeza una cuenta en cada extremo {}"
+	case plan.EndsPompoms:
+		return "coser con firmeza un pompón en cada extremo {}"
+	case plan.EndsTassels:
+		return "coser con firmeza una borla en cada extremo {}"
+	case plan.EndsToggles:
+		return "poner un tope en cada extremo {}"
+	case plan.NoEnds:
+		if threads {
+			return "coser entre sí los dos extremos {}"
+		}
 	}
-	return append(out, through)
+	return ""
 }
 
 func (s *spanish) elastic(k elastic) []rich.Text {

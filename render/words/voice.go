@@ -348,6 +348,12 @@ type cord struct {
 	through named
 	threads bool
 	free    rich.Text
+	worked  bool // a part is the cord
+	part    named
+	width   rich.Text // nil if it is not said
+	ends    plan.Ends
+	fixed   bool
+	inside  bool
 }
 
 // elastic is elastic that is threaded through a row.

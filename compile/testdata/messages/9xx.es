@@ -136,3 +136,67 @@ aviso[OV924]: un saco capullo o un nido para un bebé exige cuidado
 
 example.ovillo: 1 aviso
 
+# OV940
+error[OV940]: no hay normas de seguridad de mars
+ --> example.ovillo:5:11
+ 5 |   for eu, mars
+   |           ^^^^ no es uno de los lugares
+   = ayuda: los lugares son eu, us y uk; sin esa línea rigen todas las normas
+
+example.ovillo: 1 error
+
+# OV941
+error[OV941]: girdle no dice nada aquí
+  --> example.ovillo:42:30
+ 42 |   cord of belt, at waist, as girdle
+    |                              ^^^^^^
+    = ayuda: palabras que pueden ir aquí: drawstring, tie, bow, belt, halter, strap, tab, zip_pull, chin_tie, joining, decoration y fringe
+
+example.ovillo: 1 error
+
+# OV942
+error[OV942]: la persona de más edad es menor que la más joven
+ --> example.ovillo:8:18
+ 8 |   age 20 (30) to 19 (40) years
+   |                  ^^^^^^^^^^^^^ tras to va la edad mayor
+   = tallas: S
+   = ayuda: dar las dos en el orden de las tallas: age 0 (6) to 6 (12) months
+
+example.ovillo: 1 error
+
+# OV943
+aviso[OV943]: belt se llama como un cordón y el acabado no habla de esta pieza
+  --> example.ovillo:32:1
+ 32 | part belt
+    | ^^^^^^^^^ ¿un tirante, una atadura, un cinturón?
+    = ayuda: decir en el acabado qué es: cord of belt, at waist, as belt
+
+example.ovillo: 1 aviso
+
+# OV944
+aviso[OV944]: no se sabe qué es esto ni, por tanto, qué normas de seguridad rigen para un menor de 3 años
+  --> example.ovillo:22:1
+ 22 | notion en "three whatsits" es "tres chismes"
+    | ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿algo que se puede soltar?
+    = ayuda: decir qué es: notion en "…" es "…", as button 12 mm of wood
+
+example.ovillo: 1 aviso
+
+# OV945
+error[OV945]: el largo de belt sale de su tejido, así que no se puede dar además
+  --> example.ovillo:42:24
+ 42 |   cord of belt, length 50 cm, at waist, as belt
+    |                        ^^^^^
+    = ayuda: quitar el largo, o cambiar los puntos o las hileras de belt
+
+example.ovillo: 1 error
+
+# OV946
+error[OV946]: este cordón no tiene cabos, y se dice cómo se acaban
+  --> example.ovillo:42:50
+ 42 |   cord of belt, at waist, as belt, no ends, ends knotted
+    |                                                  ^^^^^^^
+    = ayuda: decir una de las dos cosas: no ends o ends plain
+
+example.ovillo: 1 error
+

@@ -1,0 +1,65 @@
+package compile
+
+import (
+	"embed"
+	"encoding/csv"
+	"fmt"
+	"regexp"
+	"strings"
+)
+
+// Lists of words by which texts of a source are understood, in English and Spanish at once. They are data, since they grow with what
+// designers write.
+
+//go:embed data
+var wordData embed.FS
+
+// wordRow is one row of a list: its other columns, and what finds its words in a text.
+type wordRow struct {
+	is    map[string]string
+	words *regexp.Regexp
+}
+
+// wordList reads a list. The lists are part of the program, so a broken one is a fault of the program.
+func wordList(name string) []wordRow {
+	f, err := wordData.Open("data/" + name)
+	if err != nil {
+		panic("compile: " + err.Error())
+	}
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.Comment = '#'
+	all, err := r.ReadAll()
+	if err != nil || len(all) == 0 {
+		panic(fmt.Sprintf("compile: %s: %v", name, err))
+	}
+	var out []wordRow
+	for _, cells := range all[1:] {
+		row := wordRow{is: map[string]string{}}
+		for i, column := range all[0] {
+			if column == "words" {
+				row.words = wholeWords(cells[i])
+				continue
+			}
+			row.is[column] = cells[i]
+		}
+		out = append(out, row)
+	}
+	return out
+}
+
+// wholeWords finds some words or turns of phrase in a text, whole: ~ stands for any ending, ? behind a letter that may be left out. The
+// words stand in the first group.
+func wholeWords(list string) *regexp.Regexp {
+	list = strings.ReplaceAll(strings.ReplaceAll(list, "~", `\p{L}*`), " ", `[\s_-]+`)
+	return regexp.MustCompile(`(?i)(?:^|[^\p{L}])(` + list + `)(?:[^\p{L}]|$)`)
+}
+
+// find is the first place of the words in a text, from and to; false if they are not in it.
+func (r wordRow) find(text string) (from, to int, ok bool) {
+	m := r.words.FindStringSubmatchIndex(text)
+	if m == nil {
+		return 0, 0, false
+	}
+	return m[2], m[3], true
+}
