@@ -1,8 +1,10 @@
 package compile
 
 import (
+	"slices"
 	"strings"
 
+	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
@@ -49,7 +51,8 @@ func nextSaid(body []*lang.Statement) (source.Span, bool) {
 
 // meantAt marks the findings of a code that begin within a statement.
 func (c *checker) meantAt(n *lang.Meant, at source.Span) (found bool) {
-	why := diag.Said(c.text(n.Text, n))
+	text := c.text(n.Text, n)
+	why := diag.Said(text)
 	for i := range c.out {
 		d := &c.out[i]
 		if string(d.Code) != strings.ToUpper(n.Code.Text) || d.Span.Start < at.Start || d.Span.Start >= at.End {
@@ -57,6 +60,20 @@ func (c *checker) meantAt(n *lang.Meant, at source.Span) (found bool) {
 		}
 		found = true
 		d.Meant = why // an error stays one
+		if diag.Lookup(d.Code).Severity != diag.Error {
+			c.reasoned(*d, at, text)
+		}
 	}
 	return found
+}
+
+// reasoned gives the reason to the cautions of the rules that are behind a finding, if they are about the same statement.
+func (c *checker) reasoned(d diag.Diagnostic, at source.Span, why plan.Text) {
+	rules, _ := d.Args["rules"].([]string)
+	for i := range c.pat.Cautions {
+		k := &c.pat.Cautions[i]
+		if slices.Contains(rules, k.ID) && k.At.Start >= at.Start && k.At.Start < at.End {
+			k.Reason = why
+		}
+	}
 }

@@ -15,26 +15,37 @@ func (c *checker) cautions() {
 	if c.z == 0 {
 		return
 	}
-	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, Words: c.file.Names("kind", caution.Kinds()), SizeNames: c.sizeNames(), SizesAt: c.sizesAt, Gap: c.gaps(),
-		Fibres: -1}
-	for _, s := range c.pat.Sizes {
-		f.AgeMonths = append(f.AgeMonths, s.Age)
-	}
-	for i, step := range c.pat.Finish {
-		switch step.Kind {
-		case plan.ThreadElastic:
-			f.Elastics = append(f.Elastics, caution.Elastic{Step: i, At: step.Span, Zone: c.elasticZone(i, step)})
-		}
-	}
-	f.Cords, f.Parts = c.cordFacts(), c.partFacts()
-	f.Markets, f.ForSale = c.markets, ifSaid(c.notForSale, caution.False)
-	f.Weighted = c.saidOf(func(n notionFact) bool { return slices.Contains(n.kinds, weights) })
-	f.AnimalPart = c.saidOf(func(n notionFact) bool { return n.animal })
-	c.notionsAsked()
-	c.cordsAsked()
-	cautions, found := caution.Evaluate(f)
+	cautions, found := caution.Evaluate(c.cautionFacts())
 	c.pat.Cautions = cautions
 	c.out = append(c.out, found...)
+	c.notionsAsked()
+	c.cordsAsked()
+}
+
+// cautionFacts is what is known of the piece, of its cords and of all that is on it.
+func (c *checker) cautionFacts() caution.Facts {
+	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, Words: c.file.Names("kind", caution.Kinds()), SizeNames: c.sizeNames(), SizesAt: c.sizesAt,
+		Markets: c.markets, ForSale: ifSaid(c.notForSale, caution.False)}
+	c.wearers(&f)
+	c.measuresOf(&f)
+	c.substance(&f)
+	f.Cords, f.Parts, f.Elastics = c.cordFacts(), c.partFacts(), c.elasticFacts()
+	f.Gap = c.gaps()
+	f.Weighted = c.saidOf(func(n notionFact) bool { return slices.Contains(n.kinds, weights) })
+	f.AnimalPart = c.saidOf(func(n notionFact) bool { return n.animal })
+	f.SleepUse, f.SafetyClaim, f.AdultOnly, f.SaysPure = c.claimed("sleep"), c.claimed("safety"), c.claimed("adult"), c.claimed("pure")
+	return f
+}
+
+// elasticFacts is what is known of the elastic that the finishing threads.
+func (c *checker) elasticFacts() []caution.Elastic {
+	var out []caution.Elastic
+	for i, step := range c.pat.Finish {
+		if step.Kind == plan.ThreadElastic {
+			out = append(out, caution.Elastic{Step: i, At: step.Span, Zone: c.elasticZone(i, step)})
+		}
+	}
+	return out
 }
 
 // limb is how a part round a wrist or an ankle is named, in English or Spanish. The words are ours.

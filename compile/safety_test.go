@@ -1,0 +1,290 @@
+package compile
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ovillo/compile/caution"
+	"ovillo/compile/plan"
+	"ovillo/lang/diag"
+)
+
+// factsOf is what is known of a source, for the cautions. The source has no errors but those the cautions themselves raise.
+func factsOf(t testing.TB, text string) caution.Facts {
+	t.Helper()
+	c := newChecker(parsed(t, text))
+	c.check()
+	for _, d := range c.out {
+		if diag.Lookup(d.Code).Severity == diag.Error && !strings.HasPrefix(string(d.Code), "OV9") {
+			t.Fatalf("%s %v\n%s", d.Code, d.Args, text)
+		}
+	}
+	return c.cautionFacts()
+}
+
+func truthWord(t caution.Truth) string {
+	return map[caution.Truth]string{caution.True: "True", caution.False: "False", caution.Unknown: "Unknown"}[t]
+}
+
+// piece is a small source: lines of the header, of the sizes, blocks behind the yarn, parts and the finishing may be put in.
+type piece struct{ header, sizes, blocks, parts, finish string }
+
+func (p piece) text() string {
+	or := func(a, b string) string {
+		if a == "" {
+			return b
+		}
+		return a
+	}
+	return strings.NewReplacer("%header", p.header, "%sizes", or(p.sizes, `sizes "S", "M"
+  age 12 (24) months
+end`), "%blocks", p.blocks, "%parts", or(p.parts, `part body
+  title en "Body" es "Cuerpo"
+  in rows
+  chain 40 (44)
+  4 rows: sc in each
+end`), "%finish", p.finish).Replace(`pattern trial
+  title en "Trial" es "Prueba"
+  terms us
+  %header
+end
+%sizes
+gauge 10 cm
+  sc 20 sts, 20 rows
+  dc 20 sts, 10 rows
+  ch 20 sts
+end
+yarn kelp
+  name en "kelp" es "alga"
+  fibre cotton 60 %, wool 40 %
+end
+%blocks
+%parts
+finish
+  %finish
+  weave in ends
+end
+`)
+}
+
+func cms(ls plan.Lengths) string {
+	var out []string
+	for _, l := range ls {
+		if l == plan.NoLength {
+			out = append(out, "?")
+			continue
+		}
+		out = append(out, fmt.Sprintf("%.4g", l.Cm()))
+	}
+	return strings.Join(out, " ")
+}
+
+func TestFactsOfWearers(t *testing.T) {
+	for _, c := range []struct{ sizes, from, to, height, child string }{
+		{"sizes \"S\", \"M\"\nend", "[-1 -1]", "[-1 -1]", "", "Unknown"},
+		{"sizes \"S\", \"M\"\n  age 12 (24) months\nend", "[12 24]", "[24 -1]", "", "Unknown"},
+		{"sizes \"S\", \"M\"\n  age 0 (6) to 6 (12) months\nend", "[0 6]", "[6 12]", "", "Unknown"},
+		{"sizes \"S\", \"M\"\n  age 2 (4) to 4 (6) years\nend", "[24 48]", "[48 72]", "", "Unknown"},
+		{"sizes \"S\", \"M\"\n  age 6 to 8 years\nend", "[72 72]", "[96 96]", "", "Unknown"},
+		{"sizes \"0-3 m\", \"3-6 m\"\nend", "[-1 -1]", "[-1 -1]", "", "True"},
+		{"sizes \"2 y\", \"4 y\"\nend", "[-1 -1]", "[-1 -1]", "", "True"},
+		{"sizes \"Adult S\", \"Adult M\"\n  names es \"Adulto S\", \"Adulto M\"\nend", "[-1 -1]", "[-1 -1]", "", "False"},
+		{"sizes \"Child\", \"Adult\"\n  names es \"Niño\", \"Adulto\"\nend", "[-1 -1]", "[-1 -1]", "", "True"},
+		{"sizes \"S\", \"M\"\n  body babies \"56\", \"62\"\nend", "[-1 -1]", "[-1 -1]", "56 62", "True"},
+		{"sizes \"S\", \"M\"\n  body children \"2\", \"4\"\nend", "[-1 -1]", "[-1 -1]", "", "True"},
+		{"sizes \"S\", \"M\"\n  body women \"Small\", \"Medium\"\nend", "[-1 -1]", "[-1 -1]", "", "False"},
+		{"sizes \"S\", \"M\"\n  fit height 98 (104) cm\nend", "[-1 -1]", "[-1 -1]", "98 104", "Unknown"},
+	} {
+		f := factsOf(t, piece{sizes: c.sizes}.text())
+		assert.Equal(t, c.from, fmt.Sprint(f.AgeMonths), c.sizes)
+		assert.Equal(t, c.to, fmt.Sprint(f.AgeTo), c.sizes)
+		assert.Equal(t, c.height, cms(f.Height), c.sizes)
+		assert.Equal(t, c.child, truthWord(f.Child), c.sizes)
+	}
+}
+
+func TestFactsOfThePiece(t *testing.T) {
+	plain := factsOf(t, piece{}.text())
+	assert.Nil(t, plain.Markets)
+	assert.Equal(t, caution.Unknown, plain.ForSale)
+	assert.Equal(t, caution.False, plain.CareText)
+	assert.Equal(t, caution.True, plain.FibreText)
+	assert.Equal(t, 2, plain.Fibres)
+	assert.Equal(t, caution.Unknown, plain.Fluffy)
+	assert.Nil(t, plain.Length)
+
+	said := factsOf(t, piece{header: `for eu, us
+  not for sale
+  kind bag
+  care
+    en | Wash by hand.
+    es | Lavar a mano.
+  end`, finish: "block\nend\nmeasure\n  length = height of body\n  neck = width of body\nend\nfinish"}.text())
+	assert.Equal(t, []string{"eu", "us"}, said.Markets)
+	assert.Equal(t, caution.False, said.ForSale)
+	assert.Equal(t, caution.True, said.CareText)
+	assert.Equal(t, "2 2", cms(said.Length))
+	assert.Equal(t, "20 22", cms(said.NeckOpening))
+	assert.Equal(t, caution.False, said.SoftFilled)
+
+	fluffy := factsOf(t, strings.ReplaceAll(piece{}.text(), "cotton 60 %, wool 40 %", "mohair 100 %"))
+	assert.Equal(t, caution.True, fluffy.Fluffy)
+	assert.Equal(t, caution.True, fluffy.Raised)
+	assert.Equal(t, 1, fluffy.Fibres)
+	bare := factsOf(t, strings.ReplaceAll(piece{}.text(), "  fibre cotton 60 %, wool 40 %\n", ""))
+	assert.Equal(t, caution.False, bare.FibreText)
+	assert.Equal(t, -1, bare.Fibres)
+
+	assert.Equal(t, caution.Unknown, factsOf(t, piece{header: "kind toy"}.text()).SoftFilled)
+	toy := factsOf(t, piece{header: "kind toy", blocks: `notion en "toy stuffing" es "relleno", 30 g`}.text())
+	assert.Equal(t, caution.True, toy.SoftFilled)
+}
+
+func TestFactsOfNotions(t *testing.T) {
+	for _, c := range []struct{ notion, kinds, material, size string }{
+		{`notion en "black embroidery thread" es "hilo de bordar negro"`, "", "", "?"},
+		{`notion en "safety eyes" es "ojos de seguridad"`, "safety_eye", "", "?"},
+		{`notion en "9 mm safety eyes" es "ojos de seguridad de 9 mm", 2`, "safety_eye", "", "0.9"},
+		{`notion en "wooden beads" es "cuentas de madera", 3`, "bead", "wood", "?"},
+		{`notion en "pompom maker" es "molde para pompones"`, "", "", "?"},
+		{`notion en "a small pompom" es "un pompón pequeño"`, "pompom", "", "?"},
+		{`notion en "snap fasteners" es "broches a presión", 3`, "snap", "", "?"},
+		{`notion en "buttons and thread" es "botones e hilo"`, "button", "", "?"},
+		{`notion en "toy stuffing" es "relleno para muñecos", 30 g`, "", "", "?"},
+		{`notion en "plastic pellets" es "granulado de plástico", 30 g`, "weight", "plastic", "?"},
+		{`notion en "safety pins" es "imperdibles"`, "", "", "?"},
+		{`notion en "noses" es "hocicos", as eye 12 mm of plastic, 1`, "safety_eye", "plastic", "1.2"},
+		{`notion en "button card" es "cartón de botones", as tool`, "", "", "?"},
+		{`notion en "trim" es "remate", as rings of horn`, "ring", "other", "?"},
+	} {
+		f := factsOf(t, piece{blocks: c.notion}.text())
+		var kinds []string
+		size := plan.NoLength
+		material := ""
+		for _, p := range f.Parts {
+			kinds, material, size = append(kinds, p.Kind), p.Material, p.Size
+			assert.Equal(t, -1, p.Step)
+		}
+		assert.Equal(t, c.kinds, strings.Join(kinds, " "), c.notion)
+		if kinds != nil {
+			assert.Equal(t, c.material, material, c.notion)
+			assert.Equal(t, c.size, cms(plan.Lengths{size}), c.notion)
+		}
+		assert.Equal(t, strings.Contains(c.notion, "pellets"), f.Weighted.Is == caution.True, c.notion)
+		assert.Equal(t, strings.Contains(c.notion, "horn"), f.AnimalPart.Is == caution.True, c.notion)
+	}
+	for notion, asked := range map[string]bool{`notion en "a whatsit" es "un chisme"`: true, `notion en "a button" es "un botón"`: false} {
+		assert.Equal(t, asked, saidCode(t, piece{blocks: notion}.text(), codeNotionWord), notion)
+		assert.False(t, saidCode(t, piece{blocks: notion, sizes: "sizes \"S\", \"M\"\n  age 36 (48) months\nend"}.text(), codeNotionWord), notion)
+	}
+}
+
+// saidCode reports whether a code is found in a source.
+func saidCode(t *testing.T, text string, code diag.Code) bool {
+	t.Helper()
+	c := newChecker(parsed(t, text))
+	c.check()
+	for _, d := range c.out {
+		if d.Code == code {
+			return true
+		}
+	}
+	return false
+}
+
+const beltAndBand = `part body
+  title en "Body" es "Cuerpo"
+  in joined rounds
+  chain 80 (88), join
+  4 rounds: sc in each
+end
+part belt
+  title en "Belt" es "Cinturón"
+  in rows
+  chain 60 (64)
+  6 rows: sc in each
+end
+part tube
+  title en "Tube" es "Tubo"
+  in spiral rounds
+  chain 6, join
+  30 rounds: sc in each
+end`
+
+func TestFactsOfCords(t *testing.T) {
+	base := piece{header: "kind cardigan", sizes: "sizes \"S\", \"M\"\n  age 12 (24) months\n  fit waist 38 (40) cm\nend", parts: beltAndBand}
+	one := func(line string) caution.Cord {
+		t.Helper()
+		p := base
+		p.finish = line
+		f := factsOf(t, p.text())
+		require.Len(t, f.Cords, 1, line)
+		return f.Cords[0]
+	}
+	c := one("cord with kelp, length 70 (74) cm, through body round 2, at waist")
+	assert.Equal(t, "waist drawstring 70 74 40 44 38 40", fmt.Sprint(c.Zone, " ", c.Role, " ", cms(c.Length), " ", cms(c.Opening), " ", cms(c.Drawn)))
+	assert.Equal(t, "0 0", cms(c.Loop))
+	assert.Equal(t, caution.End(""), c.End)
+	assert.Equal(t, [5]caution.Truth{caution.False, caution.False, caution.Unknown, caution.Unknown, caution.Unknown},
+		[5]caution.Truth{c.Fray, c.Elastic, c.Anchored, c.Outside, c.BelowHem})
+	assert.Equal(t, 0, c.Step)
+
+	c = one("cord with kelp, length 70 (74) cm, through body round 2, at waist, ends knotted, fixed, inside, elastic, width 1 cm, thick 2 mm")
+	assert.Equal(t, caution.End("knot"), c.End)
+	assert.Equal(t, [4]caution.Truth{caution.True, caution.True, caution.False, caution.False}, [4]caution.Truth{c.Elastic, c.Anchored, c.Outside, c.BelowHem})
+	assert.Equal(t, "1 1", cms(c.Width))
+	assert.Equal(t, 2*plan.Millimetre, c.Thick)
+
+	// Joined into a ring, what is longer than the opening sticks out as a loop, and more of it when it is drawn up.
+	c = one("cord with kelp, length 46 (44) cm, through body round 2, at waist, no ends")
+	assert.Equal(t, "6 0", cms(c.Loop))
+	assert.Equal(t, "8 4", cms(c.LoopDrawn))
+	assert.Equal(t, caution.End("none"), c.End)
+
+	// A part that is a cord: across its stitches, and around a tube.
+	c = one("cord of belt, at waist, as belt")
+	assert.Equal(t, "belt tie_belt 30 32 3 3", fmt.Sprint(c.Name, " ", c.Role, " ", cms(c.Length), " ", cms(c.Width)))
+	assert.Equal(t, -1, c.Step)
+	c = one("cord of tube, at chest, as tie")
+	assert.Equal(t, "functional 15 15 1.5 1.5", fmt.Sprint(c.Role, " ", cms(c.Length), " ", cms(c.Width)))
+
+	for line, want := range map[string]caution.Truth{
+		"cord of belt, at nape, as halter":                                 caution.True,
+		"cord of belt, at nape, as halter, no ends":                        caution.False,
+		"cord of belt, at nape, as tie":                                    caution.True,
+		"cord of belt, at neck, as bow":                                    caution.False,
+		"cord of belt":                                                     caution.Unknown,
+		"cord with kelp, length 12 cm, at chest, as decoration, no ends":   caution.False,
+		"cord with kelp, length 12 cm, at neck, as tie, ends with tassels": caution.False,
+	} {
+		assert.Equal(t, want, one(line).BehindNeck, line)
+	}
+	assert.Equal(t, "? ?", cms(one("cord with kelp, length 12 cm, at neck, as bow").Loop))
+	c = one("cord with kelp, at neck, loop 7 cm, no ends")
+	assert.Equal(t, "loop 7 7", fmt.Sprint(c.Role, " ", cms(c.Loop)))
+
+	// What the words stand for, and where it is by the names of parts.
+	for word, zone := range map[string]caution.Zone{"nape": "nape", "short_sleeve": "short_sleeve", "wrist": "cuff", "ankle": "hem", "other": "other"} {
+		assert.Equal(t, zone, one("cord with kelp, length 5 cm, at "+word).Zone)
+	}
+	assert.True(t, saidCode(t, base.text(), codeCordPart))
+	base.finish = "cord of belt, at waist, as belt"
+	assert.False(t, saidCode(t, base.text(), codeCordPart))
+}
+
+// A reason that is given before the line of a cord goes to the cautions of the rules behind the finding.
+func TestReasons(t *testing.T) {
+	c := newChecker(parsed(t, piece{}.text()))
+	c.check()
+	at := c.pat.Parts[0].Span
+	c.pat.Cautions = []plan.Caution{{ID: "A", At: at}, {ID: "B", At: at}, {ID: "A"}}
+	why := plan.Text{"en": "yes", "es": "sí"}
+	c.reasoned(diag.Diagnostic{Args: diag.Args{"rules": []string{"A"}}}, at, why)
+	assert.Equal(t, why, c.pat.Cautions[0].Reason)
+	assert.Nil(t, c.pat.Cautions[1].Reason)
+	assert.Nil(t, c.pat.Cautions[2].Reason)
+}
