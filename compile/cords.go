@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"strings"
+
 	"ovillo/compile/caution"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -12,7 +14,8 @@ import (
 type saidCord struct {
 	node        *lang.Cord
 	step        int        // of the finishing, -1 if there is nothing to do
-	made        *partState // the part that is the cord; nil: chains with slip stitches on them
+	made        *partState // the part that is the cord, or holds it; nil: chains with slip stitches on them
+	called      string     // that part, or the part and the label of its chains
 	through     *partState // nil: it runs through nothing
 	row         plan.Nums
 	length      plan.Lengths
@@ -27,13 +30,10 @@ type saidCord struct {
 // something to do.
 func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
 	s := saidCord{node: n, step: -1, thick: plan.NoLength, loop: plan.NoLength}
-	if n.Part != nil {
-		if s.made = c.cordPart(n); s.made == nil {
+	if n.Made != nil {
+		if !c.cordMade(n, &s, f) {
 			return false
 		}
-		f.Made = &plan.Ref{Kind: plan.RefRow, Part: s.made.index, Called: s.made.plan.Called}
-		s.length, s.width = c.stripOf(s.made)
-		f.Length = s.length
 	} else {
 		f.Yarn = c.yarn(n.Yarn)
 		if n.Length != nil {
@@ -66,17 +66,29 @@ func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
 	return toDo
 }
 
-// cordPart is the part that a cord is, nil if there is none of that name, which was said.
-func (c *checker) cordPart(n *lang.Cord) *partState {
-	p := c.parts[n.Part.Text]
-	if p == nil {
-		c.say(codeNoPart, n.Part.Span(), diag.Args{"word": n.Part.Text, "near": lang.Near(n.Part.Text, keys(c.parts))})
-		return nil
+// cordMade finds the part that is a cord, or the chains of one under a label; false if there are none of that name, which was said.
+func (c *checker) cordMade(n *lang.Cord, s *saidCord, f *plan.Finishing) bool {
+	name := n.Made.Path[0]
+	if s.made = c.parts[name]; s.made == nil {
+		c.say(codeNoPart, n.Made.Span(), diag.Args{"word": name, "near": lang.Near(name, keys(c.parts))})
+		return false
 	}
+	s.called = strings.Join(n.Made.Path, ".")
 	if n.Length != nil {
-		c.say(codeCordLength, n.Length.Span(), diag.Args{"part": n.Part.Text})
+		c.say(codeCordLength, n.Length.Span(), diag.Args{"part": s.called})
 	}
-	return p
+	if len(n.Made.Path) > 1 {
+		ref, ls, _ := c.placesRef(n.Made)
+		if ref == nil {
+			return false
+		}
+		f.Made, s.length = ref, ls
+		return true
+	}
+	f.Made = &plan.Ref{Kind: plan.RefRow, Part: s.made.index, Called: s.made.plan.Called}
+	s.length, s.width = c.stripOf(s.made)
+	f.Length = s.length
+	return true
 }
 
 // cordMeasures reads how wide and how thick a cord is, and how far round a loop of it that sticks out.

@@ -77,6 +77,8 @@ type partState struct {
 type rowAt struct {
 	number int
 	made   []fabric.ID
+	at     source.Span
+	style  plan.Style
 }
 
 // part checks a part.

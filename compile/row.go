@@ -413,7 +413,8 @@ func (w *working) size(z int) {
 		if i < 2 || len(w.low.spreads)+len(w.low.cells) > 0 {
 			w.each[z] = append(w.each[z], res)
 		}
-		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made}
+		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made, w.n.Span(), w.kick.style}
+		w.rests(z, res)
 		w.fact(z, res)
 		if turns || res.Turned {
 			p.wrong[z] = !p.wrong[z]

@@ -5,9 +5,7 @@ import (
 	"slices"
 
 	"ovillo/compile/caution"
-	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
-	"ovillo/compile/stitch"
 )
 
 // cautions gathers what the rules of safety ask for and lets them judge.
@@ -30,7 +28,8 @@ func (c *checker) cautionFacts() caution.Facts {
 	c.measuresOf(&f)
 	c.substance(&f)
 	f.Cords, f.Parts, f.Elastics = c.cordFacts(), c.partFacts(), c.elasticFacts()
-	f.Gap = c.gaps()
+	f.Gap, f.GapAt = c.holeSizes()
+	f.Floats = c.floats()
 	f.Weighted = c.saidOf(func(n notionFact) bool { return slices.Contains(n.kinds, weights) })
 	f.AnimalPart = c.saidOf(func(n notionFact) bool { return n.animal })
 	f.SleepUse, f.SafetyClaim, f.AdultOnly, f.SaysPure = c.claimed("sleep"), c.claimed("safety"), c.claimed("adult"), c.claimed("pure")
@@ -75,42 +74,6 @@ func someOf(n plan.Nums) plan.Sizes {
 	out := make(plan.Sizes, len(n))
 	for z, v := range n {
 		out[z] = v > 0
-	}
-	return out
-}
-
-// gaps is the largest chain space of the fabric in each size, spaces under a name apart: those are openings that other
-// parts go on from. Without a gauge it is not known.
-func (c *checker) gaps() plan.Lengths {
-	out := make(plan.Lengths, c.z)
-	first := stitch.SC
-	if len(c.pat.Gauges) > 0 {
-		first = c.pat.Gauges[0].Stitch
-	}
-	w, _, _ := c.stitchSize(first, manner{})
-	for z, f := range c.fabrics {
-		named := map[fabric.ID]bool{}
-		for _, p := range f.Parts {
-			for _, n := range p.Names() {
-				ids, _, _, _ := p.Label(n)
-				for _, id := range ids {
-					named[id] = true
-				}
-			}
-		}
-		most := 0
-		for id := range f.Elems {
-			if el := &f.Elems[id]; el.Kind == fabric.Space && !named[fabric.ID(id)] {
-				most = max(most, int(el.N))
-			}
-		}
-		switch {
-		case most == 0:
-		case w == 0:
-			out[z] = plan.NoLength
-		default:
-			out[z] = micro(w * float64(most))
-		}
 	}
 	return out
 }

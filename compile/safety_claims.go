@@ -116,7 +116,7 @@ func claimIn(claim, sentence string) (from, to int, ok bool) {
 			if !found {
 				break
 			}
-			if claim == "adult" || !denied(claim, sentence[:done+from]) {
+			if claim == "adult" || !denied(claim, sentence[:done+from]) && !(claim == "sleep" && turned(rest[to:])) {
 				return done + from, done + to, true
 			}
 			rest, done = rest[to:], done+to
@@ -145,4 +145,16 @@ func denied(claim, before string) bool {
 		before = before[i:] // no small parts, safe for babies
 	}
 	return slices.ContainsFunc(claimWords()["not"], func(r wordRow) bool { _, _, ok := r.find(before); return ok })
+}
+
+// nextThought is where what is said of a claim ends.
+var nextThought = regexp.MustCompile(`(?i)[,(]|[^\p{L}](?:and|but|so|y|e|pero|sino)[^\p{L}]`)
+
+// turned reports whether what stands behind words such as “in the cot” turns them round: in the cot it must never lie.
+func turned(behind string) bool {
+	if m := nextThought.FindStringIndex(behind); m != nil {
+		behind = behind[:m[0]]
+	}
+	_, _, ok := claimWords()["not"][0].find(behind)
+	return ok
 }

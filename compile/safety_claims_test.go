@@ -18,14 +18,14 @@ func TestClaims(t *testing.T) {
 	}{
 		{"sleep", []string{
 			"A soft blanket for the cot.", "Made for sleep and cuddles.", "A cot blanket in waves.", "Warm while the baby sleeps.",
-			"Lay it in the crib.", "A sleeping bag for summer.", "Not for the garden, but for naps.",
+			"Lay it in the crib.", "A sleeping bag for summer.", "Not for the garden, but for naps.", "In the cot, and nowhere else.",
 			"Una manta para la cuna.", "Ideal para dormir.", "Un saco de dormir ligero.", "Abriga mientras el bebé duerme.",
 			"Manta de cuna con ondas.", "No es para la playa, pero sí para la siesta.",
 		}, []string{
 			"Never leave it in the cot.", "Not for sleep, naps or in the cot.", "Do not use it for sleeping.", "Take off before the baby sleeps in the cot.",
 			"A sleepy bear.", "Keep it out of the crib.", "Remove it for naps.", "A blanket for the sofa.",
 			"Nunca dejar en la cuna.", "No usar para dormir.", "Retirar antes de dormir.", "No es para dormir ni para la cuna.", "Un oso dormilón.",
-			"Quitar el gorro en la cuna.",
+			"Quitar el gorro en la cuna.", "In the cot of a baby there must be no loose blankets.", "En la cuna de un bebé no debe haber mantas sueltas.",
 		}},
 		{"safety", []string{
 			"It is safe for babies.", "A safe toy.", "Certified for children.", "Non-toxic eyes.", "The yarn is flame-proof.", "It complies with the standard.",

@@ -1,16 +1,34 @@
 package compile
 
 import (
+	"cmp"
+	"slices"
+
 	"ovillo/compile/caution"
 	"ovillo/compile/plan"
 	"ovillo/lang"
 )
 
-// cordFacts is what is known of the cords that the finishing speaks of.
+// cordFacts is what is known of the cords that the finishing speaks of, and of what hangs from the fabric besides.
 func (c *checker) cordFacts() []caution.Cord {
 	var out []caution.Cord
+	loose := c.looseChains()
 	for _, s := range c.cords {
-		out = append(out, c.cordFact(s))
+		f := c.cordFact(s)
+		for _, l := range loose {
+			if l.name != s.called {
+				continue
+			}
+			if f.Length = l.length; l.loop && s.loop < 0 {
+				f.Loop, f.Role = l.around, cmp.Or(f.Role, "loop")
+			}
+		}
+		out = append(out, f)
+	}
+	for _, l := range loose {
+		if !slices.ContainsFunc(c.cords, func(s saidCord) bool { return s.called == l.name }) {
+			out = append(out, c.looseFact(l))
+		}
 	}
 	return out
 }
@@ -23,7 +41,7 @@ func (c *checker) cordFact(s saidCord) caution.Cord {
 		Fray: c.frays(), Elastic: truthOf(n.Elastic), Anchored: ifSaid(n.Fixed, caution.True), Outside: ifSaid(n.Inside, caution.False),
 		BelowHem: ifSaid(n.Inside || n.NoEnds, caution.False), Name: "cord", Step: s.step, At: n.Span()}
 	if s.made != nil {
-		f.Name = s.made.plan.Name
+		f.Name = s.called
 	}
 	if s.through != nil {
 		if f.Role == "" {
@@ -149,7 +167,7 @@ func (c *checker) cordParts() map[string]*lang.Cord {
 	out := map[string]*lang.Cord{}
 	for _, s := range c.cords {
 		if s.made != nil {
-			out[s.made.plan.Name] = s.node
+			out[s.made.plan.Name] = s.node // of its chains as well
 		}
 	}
 	return out

@@ -1472,17 +1472,18 @@ type Edge struct {
 	Ref  *Ref
 }
 
-// Cord makes a cord, or says which part is one, and what is to be known of it: where it runs, at which place of the body, what it
-// is for, how it is finished. A fixed cord is sewn to the fabric midway between its ends; one that is inside shows nowhere when the
+// Cord makes a cord, or says which part, or which chains of one, are a cord, and what is to be known of it: where it runs, at which place
+// of the body, what it is for, how it is finished. A fixed cord is sewn to the fabric midway between its ends; one that is inside shows nowhere when the
 // piece is fastened; a loop is how far round one that sticks out is.
 //
 //	cord with kelp, length fit.waist + 60 cm, through waistband round 2, at waist, ends plain, fixed
 //	cord of strap, at nape, as halter, no ends
+//	cord of brim.tie, at neck, as chin_tie, ends plain
 //	cord with kelp, length 12 cm, at neck, as bow, ends with beads
 type Cord struct {
 	At
 	Yarn    *Name `parser:"'cord' ( 'with' @@"`
-	Part    *Name `parser:"| 'of' @@ )"`
+	Made    *Ref  `parser:"| 'of' @@ )"`
 	Length  *Val  `parser:"( ',' ( 'length' @@"`
 	Through *Ref  `parser:"    | 'through' @@"`
 	Row     *Cnt  `parser:"      ( ( 'row' | 'round' ) @@ )?"`

@@ -229,14 +229,14 @@ diga su etiqueta. Deciden la ley local y un laboratorio de ensayo acreditado.`},
 	{Code: "OV914", Severity: Error,
 		En: Wording{
 			Message: `openings of {found} on a baby's hands or feet are larger than {limit}`,
-			Mark:    `as wide as their chains, by the gauge`,
+			Mark:    `by the gauge, as the fabric lies`,
 			Help:    map[string]string{"": `work this piece in a closed fabric`},
 			Explain: `Fingers and toes of babies have been caught in the open stitches of mittens and socks, and lost. No standard for clothes
 gives a figure; 5 mm is a limit of this tool, taken from rules for cots and playpens. The opening is an estimate. The advice of a
 licensed health professional and local law come first.`},
 		Es: Wording{
 			Message: `unas aberturas de {found} en manos o pies de un bebé son mayores que {limit}`,
-			Mark:    `tan anchas como sus cadenas, según la muestra`,
+			Mark:    `según la muestra, con el tejido en reposo`,
 			Help:    map[string]string{"": `tejer esta pieza en un punto cerrado`},
 			Explain: `Dedos de bebés han quedado atrapados en los calados de manoplas y calcetines, y se han perdido. Ninguna norma de ropa da
 una cifra; 5 mm es un límite de esta herramienta, tomado de reglas para cunas y parques. La abertura es una estimación. Prevalecen el
@@ -310,14 +310,14 @@ imprime la precaución sin ella. Deciden la ley local y un laboratorio de ensayo
 	{Code: "OV923", Severity: Warning,
 		En: Wording{
 			Message: `openings of {found} in a baby's things are larger than {limit}`,
-			Mark:    `as wide as their chains, by the gauge`,
+			Mark:    `by the gauge, as the fabric lies`,
 			Help:    map[string]string{"": `choose a denser stitch, or line the piece`},
 			Explain: `Openings of about 5 to 10 mm can trap a baby's finger or toe. No standard for clothes gives a figure; 5 mm is a limit of this
 tool, taken from rules for cots and playpens. The opening is an estimate. The caution prints; the advice of a licensed health
 professional and local law come first.`},
 		Es: Wording{
 			Message: `unas aberturas de {found} en cosas de bebé son mayores que {limit}`,
-			Mark:    `tan anchas como sus cadenas, según la muestra`,
+			Mark:    `según la muestra, con el tejido en reposo`,
 			Help:    map[string]string{"": `elegir un punto más denso o forrar la pieza`},
 			Explain: `Las aberturas de unos 5 a 10 mm pueden atrapar un dedo del bebé. Ninguna norma de ropa da una cifra; 5 mm es un límite de esta
 herramienta, tomado de reglas para cunas y parques. La abertura es una estimación. La precaución se imprime; prevalecen el consejo de un

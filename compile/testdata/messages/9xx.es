@@ -78,9 +78,11 @@ error[OV913]: aquí no se ponen botones en juguetes para niños pequeños
 example.ovillo: 1 error
 
 # OV914
-error[OV914]: unas aberturas de 1,25 cm en S, 1,88 cm en M en manos o pies de un bebé son mayores que 0,5 cm
- --> example.ovillo
-   = ayuda: tejer esta pieza en un punto cerrado
+error[OV914]: unas aberturas de 0,56 cm en manos o pies de un bebé son mayores que 0,5 cm
+  --> example.ovillo:28:3
+ 28 |   round: [sc in next, ch 2 (3), skip 2 (3)] around = 8 sts, 8 spaces
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ según la muestra, con el tejido en reposo
+    = ayuda: tejer esta pieza en un punto cerrado
 
 example.ovillo: 1 error
 
@@ -121,9 +123,11 @@ aviso[OV922]: un pompón para un menor de 3 años exige cuidado
 example.ovillo: 1 aviso
 
 # OV923
-aviso[OV923]: unas aberturas de 1,25 cm en S, 1,88 cm en M en cosas de bebé son mayores que 0,5 cm
- --> example.ovillo
-   = ayuda: elegir un punto más denso o forrar la pieza
+aviso[OV923]: unas aberturas de 0,56 cm en cosas de bebé son mayores que 0,5 cm
+  --> example.ovillo:28:3
+ 28 |   round: [sc in next, ch 2 (3), skip 2 (3)] around = 8 sts, 8 spaces
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ según la muestra, con el tejido en reposo
+    = ayuda: elegir un punto más denso o forrar la pieza
 
 example.ovillo: 1 aviso
 

@@ -1,0 +1,216 @@
+package compile
+
+import (
+	"cmp"
+	"slices"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/plan"
+	"ovillo/compile/stitch"
+	"ovillo/lang/source"
+)
+
+// This file looks at the fabric for what is not closed: runs of chains between stitches, and stitches that were skipped. What they are to
+// the cautions, holes, loops or strings, is told in safety_holes.go and safety_loose.go.
+
+// gap is a run of chains, or a place where stitches were skipped without any.
+type gap struct {
+	part   *partState
+	id     fabric.ID // of the chains; -1 if there are none
+	n      int       // chains
+	clear  float64   // stitches of the edge below that lie under it; -1 if that is not known
+	at     source.Span
+	chain  float64 // how wide a chain is, and a stitch of the row, and how tall the row, in micrometres; 0 if no gauge tells
+	stitch float64
+	height float64
+	tall   bool // stitches as tall as a double crochet stand on both sides
+	free   bool // nothing holds it at one end: the chains hang at the end of a row
+	slip   bool // it goes back to the fabric with a slip stitch
+	last   bool // it stands in the last row of its part
+	used   bool // something was worked into it
+}
+
+// scan is the fabric of one size, looked at for its gaps.
+type scan struct {
+	c    *checker
+	f    *fabric.Fabric
+	x    []float32             // where an element stands along its edge, in stitches
+	wide map[int32]float32     // how long each edge is
+	rows map[int32][]fabric.ID // what each row made, slip stitches left out
+	slip map[fabric.ID]bool    // a slip stitch was made right behind it
+}
+
+// gapsIn are all gaps of a size, part by part and row by row.
+func (c *checker) gapsIn(z int) []gap {
+	if c.gaps == nil {
+		c.gaps = make([][]gap, c.z)
+		for i := range c.gaps {
+			c.gaps[i] = c.scanned(i)
+		}
+	}
+	return c.gaps[z]
+}
+
+func (c *checker) scanned(z int) []gap {
+	s := &scan{c: c, f: c.fabrics[z], wide: map[int32]float32{}, rows: map[int32][]fabric.ID{}, slip: map[fabric.ID]bool{}}
+	s.x = make([]float32, len(s.f.Elems))
+	for i := range s.f.Elems {
+		s.place(fabric.ID(i))
+	}
+	var out []gap
+	for _, pl := range c.pat.Parts {
+		p := c.parts[pl.Name]
+		if p.fab[z].Halted() {
+			continue
+		}
+		var serials []int32
+		for k := range p.serials[z] {
+			serials = append(serials, k)
+		}
+		slices.Sort(serials)
+		for i, k := range serials {
+			out = append(out, s.rowGaps(p, p.serials[z][k], k, i == len(serials)-1)...)
+		}
+	}
+	return out
+}
+
+// place puts an element behind those of its row that were made before it.
+func (s *scan) place(id fabric.ID) {
+	el := &s.f.Elems[id]
+	w := float32(1)
+	switch el.Kind {
+	case fabric.Space:
+		w = float32(el.N)
+	case fabric.Slip, fabric.Ring:
+		w = 0
+	}
+	s.x[id] = s.wide[el.Row] + w/2
+	s.wide[el.Row] += w
+	if row := s.rows[el.Row]; el.Kind == fabric.Slip {
+		if len(row) > 0 {
+			s.slip[row[len(row)-1]] = true
+		}
+		return
+	}
+	s.rows[el.Row] = append(s.rows[el.Row], id)
+}
+
+// rowGaps are the gaps of a row.
+func (s *scan) rowGaps(p *partState, r rowAt, serial int32, last bool) []gap {
+	var out []gap
+	m := p.manner(r.style)
+	closed := r.style != plan.Rows
+	made := s.rows[serial]
+	for i, id := range made {
+		el := &s.f.Elems[id]
+		before, after := i-1, i+1
+		if closed {
+			before, after = (i+len(made)-1)%len(made), (i+1)%len(made)
+		}
+		if el.Kind != fabric.Space {
+			if after < len(made) && after != i && s.f.Elems[made[after]].Kind == fabric.Stitch {
+				if n := s.clear(id, made[after], closed && after == 0); n >= 1 && s.tall(id) && s.tall(made[after]) {
+					out = append(out, s.sized(gap{part: p, id: -1, clear: n, at: r.at, tall: true, last: last}, id, m))
+				}
+			}
+			continue
+		}
+		g := gap{part: p, id: id, n: int(el.N), clear: -1, at: r.at, used: el.Used > 0, last: last, slip: s.slip[id]}
+		side := fabric.ID(-1)
+		if before >= 0 && before != i {
+			side = made[before]
+		}
+		switch {
+		case after >= len(made) || after == i:
+			g.free = !g.slip
+		case side >= 0:
+			g.clear = s.clear(side, made[after], closed && (before > i || after < i))
+			side = made[after]
+		default:
+			side = made[after]
+		}
+		out = append(out, s.sized(g, side, m))
+	}
+	return out
+}
+
+// clear is how many stitches of the edge below lie between the feet of two elements; -1 if that is not known.
+func (s *scan) clear(a, b fabric.ID, round bool) float64 {
+	feetA, feetB := s.f.Feet(a), s.f.Feet(b)
+	if len(feetA) == 0 || len(feetB) == 0 {
+		return -1
+	}
+	from, to := feetA[len(feetA)-1].ID, feetB[0].ID
+	rowA, rowB := s.f.Elems[from].Row, s.f.Elems[to].Row
+	if rowA != rowB {
+		return -1
+	}
+	d := s.x[to] - s.x[from]
+	if d < 0 {
+		d = -d
+	}
+	if round || d > s.wide[rowA]/2 && s.wide[rowA] > 8 { // a round is met again at its beginning
+		d = min(d, s.wide[rowA]-d)
+	}
+	return max(float64(d)-1, 0)
+}
+
+// tallFrom is the height, beside a single crochet, from which stitches stand apart so far that a gap shows between them: that of a
+// double crochet. Common practice, no source.
+const tallFrom = 1.9
+
+func (s *scan) tall(id fabric.ID) bool {
+	form := s.f.FormOf(id)
+	if form.ID == stitch.Chain || s.f.Elems[id].Kind != fabric.Stitch {
+		return false
+	}
+	return s.height(form.ID) >= tallFrom
+}
+
+// height is the nominal height of a stitch, that of another one for a stitch of the designer's own.
+func (s *scan) height(id stitch.ID) float64 {
+	if o, own := s.c.own[id]; own {
+		id = o.Tall
+	}
+	k, _ := stitch.Of(id)
+	return k.Height
+}
+
+// sized gives a gap the sizes that the gauge tells, by a stitch beside it.
+func (s *scan) sized(g gap, side fabric.ID, m manner) gap {
+	id := g.part.base
+	if side >= 0 && s.f.Elems[side].Kind == fabric.Stitch {
+		id = s.f.FormOf(side).ID
+	}
+	if id == "" || id == stitch.Chain {
+		id = stitch.SC
+	}
+	g.stitch, g.height, _ = s.c.stitchSize(id, m)
+	g.chain = g.stitch
+	if s.c.gaugeFor(stitch.Chain, manner{}) != nil {
+		g.chain, _, _ = s.c.stitchSize(stitch.Chain, manner{})
+	}
+	return g
+}
+
+// arch is how long the chains of a gap are, span how far apart their ends are fixed; in micrometres.
+func (g gap) arch() float64 { return float64(g.n) * g.chain }
+func (g gap) span() float64 {
+	if g.clear < 0 {
+		return g.arch()
+	}
+	return g.clear * g.stitch
+}
+
+// key is what a gap is called: the part, with the label of the chains if they have one.
+func (c *checker) gapName(g gap, z int) string {
+	names := g.part.fab[z].Names()
+	slices.SortFunc(names, cmp.Compare)
+	for _, n := range names {
+		if ids, _, _, ok := g.part.fab[z].Label(n); ok && slices.Contains(ids, g.id) {
+			return g.part.plan.Name + "." + n
+		}
+	}
+	return g.part.plan.Name
+}
