@@ -129,6 +129,7 @@ func (c *checker) notions() {
 			no.Needle = true
 		case plan.MakeCord:
 			no.Pin = no.Pin || f.Through != nil
+			no.Needle = no.Needle || f.Fixed || f.Ends > plan.EndsKnotted
 		case plan.ThreadElastic:
 			no.Pin, no.Needle = true, true
 			no.Elastic = append(no.Elastic, plan.Elastic{Width: f.Width, Length: f.Length})

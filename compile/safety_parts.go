@@ -104,6 +104,10 @@ func (f *notionFact) fromText(text string) {
 	}
 }
 
+// endParts are the things that are put on the ends of a cord.
+var endParts = map[plan.Ends]caution.Part{plan.EndsBeads: {Kind: "bead"}, plan.EndsPompoms: {Kind: "pompom", Material: "yarn"},
+	plan.EndsToggles: {Kind: "other"}}
+
 // partFacts is what is known of the things that are no yarn: those that are sewn on, and the notions.
 func (c *checker) partFacts() []caution.Part {
 	var out []caution.Part
@@ -121,6 +125,11 @@ func (c *checker) partFacts() []caution.Part {
 				size = slices.Max(step.Length)
 			}
 			out = append(out, caution.Part{Kind: "pompom", Material: "yarn", Size: size, Step: i, At: step.Span})
+		case plan.MakeCord:
+			if k, ok := endParts[step.Ends]; ok {
+				k.Size, k.Step, k.At = plan.NoLength, i, step.Span
+				out = append(out, k)
+			}
 		}
 	}
 	for _, t := range c.things {

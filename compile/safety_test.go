@@ -239,6 +239,16 @@ func TestFactsOfCords(t *testing.T) {
 	assert.Equal(t, "1 1", cms(c.Width))
 	assert.Equal(t, 2*plan.Millimetre, c.Thick)
 
+	for end, kind := range map[string]string{"ends with beads": "bead", "ends with pompoms": "pompom", "ends with toggles": "other", "ends with tassels": "", "ends plain": ""} {
+		p := base
+		p.finish = "cord with kelp, length 20 cm, at hem, as tie, " + end
+		got := ""
+		for _, x := range factsOf(t, p.text()).Parts {
+			got += x.Kind
+		}
+		assert.Equal(t, kind, got, end)
+	}
+
 	// Joined into a ring, what is longer than the opening sticks out as a loop, and more of it when it is drawn up.
 	c = one("cord with kelp, length 46 (44) cm, through body round 2, at waist, no ends")
 	assert.Equal(t, "6 0", cms(c.Loop))

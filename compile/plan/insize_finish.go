@@ -29,7 +29,7 @@ func (s *sized) finishing(f Finishing) (Finishing, bool) {
 	ok := true
 	switch f.Kind {
 	case MakeCord, ThreadElastic, MakePompom:
-		ok = !sizeless
+		ok = !sizeless || f.Made != nil // a part that is the cord has its size, known or not
 	case SewButtons:
 		ok = len(f.Buttons.N) == 0 || f.Buttons.N[s.z] > 0
 	case SewRuns:

@@ -132,13 +132,17 @@ func (e *english) cord(c cord) []rich.Text {
 		it = rich.T("it")
 	}
 	if text := e.cordEnds(c.ends, c.threads); text != "" {
-		out = append(out, fill(text, it))
+		whose := rich.Text(nil) // the cord was just spoken of
+		if c.worked && !c.threads {
+			whose = fill(" of {}", it)
+		}
+		out = append(out, fill(text, whose))
 	}
 	if c.fixed {
 		out = append(out, fill("sew {} to the fabric midway between its ends, so that it cannot be pulled out", it))
 	}
 	if c.inside {
-		out = append(out, rich.T("with the piece fastened, nothing of it shows"))
+		out = append(out, fill("with the piece fastened, {} does not show", it))
 	}
 	return out
 }
@@ -164,24 +168,24 @@ func (e *english) cordMade(c cord) []rich.Text {
 		rich.T(e.line(fastenOff)))
 }
 
-// cordEnds says how the ends of a cord are finished; {} is the cord. One without ends that runs through nothing needs no word.
+// cordEnds says how the ends of a cord are finished; {} says whose they are. One without ends that runs through nothing needs no word.
 func (e *english) cordEnds(ends plan.Ends, threads bool) string {
 	switch ends {
 	case plan.EndsPlain:
-		return "finish the ends of {} without knots"
+		return "finish the ends{} without knots"
 	case plan.EndsKnotted:
-		return "knot each end of {}"
+		return "knot each end{}"
 	case plan.EndsBeads:
-		return "sew a bead firmly to each end of {}"
+		return "sew a bead firmly to each end{}"
 	case plan.EndsPompoms:
-		return "sew a pompom firmly to each end of {}"
+		return "sew a pompom firmly to each end{}"
 	case plan.EndsTassels:
-		return "sew a tassel firmly to each end of {}"
+		return "sew a tassel firmly to each end{}"
 	case plan.EndsToggles:
-		return "fix a toggle to each end of {}"
+		return "fix a toggle to each end{}"
 	case plan.NoEnds:
 		if threads {
-			return "sew the two ends of {} together"
+			return "sew the two ends{} together"
 		}
 	}
 	return ""

@@ -136,7 +136,7 @@ func (s *spanish) cord(c cord) []rich.Text {
 		out = append(out, fill("coser {} al tejido a media distancia entre sus extremos, para que no se pueda sacar", it))
 	}
 	if c.inside {
-		out = append(out, rich.T("con la pieza abrochada no asoma nada"))
+		out = append(out, fill("con la pieza abrochada, {} no asoma", it))
 	}
 	return out
 }
