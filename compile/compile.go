@@ -141,6 +141,7 @@ type checker struct {
 	measureAt      map[string]source.Span // measures, by name
 	zones          map[int]caution.Zone   // of elastic, by its step of the finishing
 	cords          []saidCord
+	fringes        []saidFringe
 	markets        []string // where the pattern is offered; nil: anywhere
 	notForSale     bool
 	things         []notionFact

@@ -50,6 +50,11 @@ func (c *checker) finishLine(s *lang.Statement) {
 		if !c.elastic(n, &f) {
 			return
 		}
+	case *lang.Fringe:
+		f.Kind = plan.MakeFringe
+		if !c.fringe(n, &f) {
+			return
+		}
 	case *lang.Pompom:
 		f.Kind, f.Yarn = plan.MakePompom, c.yarn(n.Yarn)
 		f.Length = c.value(n.Size, nil).Lengths()

@@ -144,6 +144,8 @@ func (c *checker) yarnLine(y *plan.Yarn, f *yarnFacts, b *lang.Statement) {
 		f.weight, f.at = w, m.Span()
 	case *lang.Fibre:
 		c.fibres(y, m)
+	case *lang.Surface:
+		f.surface, _ = read(c, m.Word, "surface", surfaces)
 	case *lang.Ball:
 		if mg := c.value(m.Weight, nil).Milligrams(); len(mg) > 0 {
 			y.BallWeight = mg[0]

@@ -25,6 +25,7 @@ func (c *checker) cordFacts() []caution.Cord {
 		}
 		out = append(out, f)
 	}
+	out = append(out, c.fringeFacts()...)
 	for _, l := range loose {
 		if !slices.ContainsFunc(c.cords, func(s saidCord) bool { return s.called == l.name }) {
 			out = append(out, c.looseFact(l))

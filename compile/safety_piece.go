@@ -145,9 +145,6 @@ func (c *checker) substance(f *caution.Facts) {
 		sum := 0
 		for _, s := range y.Fibre {
 			sum += s.Percent
-			if slices.Contains(shedding, s.Fibre) {
-				f.Fluffy, f.Raised = caution.True, caution.True
-			}
 		}
 		if c.used[i] && sum != 100 {
 			f.FibreText = caution.False
@@ -159,7 +156,41 @@ func (c *checker) substance(f *caution.Facts) {
 	if len(c.pat.Yarns) == 0 {
 		f.FibreText = caution.False
 	}
+	c.surfaceOf(f)
 }
 
 // shedding are fibres whose yarns are fluffy and shed: their long hairs stand off the thread. Common practice, no source.
 var shedding = []string{"mohair", "angora"}
+
+// surfaces are the words for what the surface of a yarn is like.
+var surfaces = wordsFor[string]{{"smooth", "smooth"}, {"brushed", "brushed"}, {"fluffy", "fluffy"}, {"looped", "looped"}}
+
+// surfaceOf fills in what the yarns are like that are used: as the source says, or by fibres with long hairs. Brushed and fluffy yarns shed
+// and stand off the fabric, looped ones only stand off it.
+func (c *checker) surfaceOf(f *caution.Facts) {
+	smooth := len(c.pat.Yarns) > 0
+	unlikely := smooth // no yarn sheds
+	for i, y := range c.pat.Yarns {
+		if !c.used[i] {
+			continue
+		}
+		surface := c.facts[i].surface
+		if surface == "" && slices.ContainsFunc(y.Fibre, func(s plan.Share) bool { return slices.Contains(shedding, s.Fibre) }) {
+			surface = "fluffy"
+		}
+		switch surface {
+		case "brushed", "fluffy":
+			f.Fluffy, f.Raised = caution.True, caution.True
+		case "looped":
+			f.Raised = caution.True
+		}
+		smooth = smooth && surface == "smooth"
+		unlikely = unlikely && (surface == "smooth" || surface == "looped")
+	}
+	if unlikely {
+		f.Fluffy = caution.False
+	}
+	if smooth {
+		f.Raised = caution.False
+	}
+}

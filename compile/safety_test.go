@@ -286,6 +286,39 @@ func TestFactsOfCords(t *testing.T) {
 	assert.False(t, saidCode(t, base.text(), codeCordPart))
 }
 
+func TestFactsOfFringe(t *testing.T) {
+	p := piece{header: "kind poncho", finish: "fringe with kelp, 8 (9) cm, along body.edge, at neck, 2 strands"}
+	text := p.text()
+	f := factsOf(t, text)
+	require.Len(t, f.Cords, 1)
+	k := f.Cords[0]
+	assert.Equal(t, "fringe neck plain 8 9 0 0", fmt.Sprint(k.Role, " ", k.Zone, " ", k.End, " ", cms(k.Length), " ", cms(k.Loop)))
+	assert.Equal(t, [2]caution.Truth{caution.True, caution.Unknown}, [2]caution.Truth{k.Fray, k.BelowHem})
+	c := newChecker(parsed(t, text))
+	c.check()
+	step := c.pat.Finish[k.Step]
+	assert.Equal(t, plan.Nums{80, 88}, step.Strands, "two in each of 40 and 44 places")
+	assert.Equal(t, "18 20", cms(step.Cut), "twice as long, and 2 cm for the knot")
+	p.finish = "fringe with kelp, 8 cm, along right edge of body, at hem"
+	k = factsOf(t, p.text()).Cords[0]
+	assert.Equal(t, caution.True, k.BelowHem)
+}
+
+func TestFactsOfSurfaces(t *testing.T) {
+	for line, want := range map[string][2]caution.Truth{ // fluffy, raised
+		"fibre cotton 100 %":                    {caution.Unknown, caution.Unknown},
+		"fibre cotton 100 %\n  surface smooth":  {caution.False, caution.False},
+		"fibre cotton 100 %\n  surface brushed": {caution.True, caution.True},
+		"fibre cotton 100 %\n  surface looped":  {caution.False, caution.True},
+		"fibre mohair 70 %, silk 30 %":          {caution.True, caution.True},
+		"fibre angora 100 %\n  surface smooth":  {caution.False, caution.False}, // the designer has the yarn in her hand
+		"fibre cotton 100 %\n  surface fluffy":  {caution.True, caution.True},
+	} {
+		f := factsOf(t, strings.ReplaceAll(piece{}.text(), "fibre cotton 60 %, wool 40 %", line))
+		assert.Equal(t, want, [2]caution.Truth{f.Fluffy, f.Raised}, line)
+	}
+}
+
 // A reason that is given before the line of a cord goes to the cautions of the rules behind the finding.
 func TestReasons(t *testing.T) {
 	c := newChecker(parsed(t, piece{}.text()))

@@ -23,6 +23,7 @@ type yarnFacts struct {
 	weighed source.Span // of the swatch
 	noGauge bool        // the stitch of the swatch has none
 	repeats bool        // the swatch is counted in repeats of its stitch pattern
+	surface string      // smooth, brushed, fluffy or looped; "" if it is not said
 	bad     bool        // the swatch cannot be understood; that was said
 }
 
@@ -155,6 +156,10 @@ func (c *checker) yarnUses() [][]figure.Use {
 				u.Seams = addYarn(u.Seams, figure.SeamYarn(l))
 			case plan.MakeCord:
 				u.Cords = addYarn(u.Cords, figure.CordYarn(l))
+			case plan.MakeFringe:
+				if f.Strands != nil {
+					u.Cords = addYarn(u.Cords, figure.FringeYarn(f.Strands[z], f.Cut[z]))
+				}
 			case plan.MakePompom:
 				u.Pompoms = addYarn(u.Pompoms, figure.PompomYarn(f.Wraps, l))
 			}

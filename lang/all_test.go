@@ -12,10 +12,10 @@ import (
 // source of the package.
 var (
 	allStatements = []StatementNode{&Pattern{}, &Title{}, &By{}, &Photo{}, &Edition{}, &Level{}, &Terms{}, &Languages{}, &Kind{}, &Markets{}, &NotForSale{}, &Prose{},
-		&Sizes{}, &SizeNames{}, &Age{}, &Fit{}, &Body{}, &CheckSum{}, &SampleMeasure{}, &Meant{}, &Shown{}, &Gauge{}, &GaugeLine{}, &Hook{}, &Notion{}, &Yarn{}, &YarnName{}, &Weight{}, &Fibre{},
+		&Sizes{}, &SizeNames{}, &Age{}, &Fit{}, &Body{}, &CheckSum{}, &SampleMeasure{}, &Meant{}, &Shown{}, &Gauge{}, &GaugeLine{}, &Hook{}, &Notion{}, &Yarn{}, &YarnName{}, &Weight{}, &Fibre{}, &Surface{},
 		&Ball{}, &Swatch{}, &Allowance{}, &Sample{}, &SampleWeight{}, &Let{}, &Group{}, &Stitch{}, &Takes{}, &Abbr{}, &Chart{}, &DrawnRows{}, &DrawnStitches{}, &DrawnRepeats{}, &Schematic{}, &Legend{}, &Mesh{}, &Part{}, &Call{}, &Base{}, &Begin{},
 		&Style{}, &FirstSide{}, &Make{}, &Chain{}, &Foundation{}, &Ring{}, &Start{}, &From{}, &CountOff{}, &Have{}, &RoundsBegin{},
-		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{},
+		&LevelWith{}, &Close{}, &FastenOff{}, &Repeat{}, &Only{}, &EndClaims{}, &Row{}, &WorkRow{}, &Finish{}, &Sew{}, &Cord{}, &Fringe{},
 		&Elastic{}, &Pompom{}, &Button{}, &PlainFinish{}, &MeasureBlock{}, &Measure{}, &Edges{}, &Shape{}, &ShapeRow{}, &Every{},
 		&OnRows{}, &FirstOn{}, &ShapeAt{}, &Motifs{}, &MotifGrid{}, &MotifSide{}, &MotifJoin{},
 		&Stripes{}, &StitchPattern{}, &MultipleOf{}, &PatternRow{}, &MayEnd{}}

@@ -28,6 +28,8 @@ var vocabularyOf = map[string]vocabulary{
 	"Cord.Ends":          endings,
 	"Cord.Trim":          trims,
 	"Elastic.Zone":       zones,
+	"Fringe.Zone":        zones,
+	"Surface.Word":       surfaces,
 	"Notion.Kind":        things,
 	"Notion.Material":    materials,
 	"LegendItem.Means":   meshNames,
@@ -50,7 +52,7 @@ var vocabularyOf = map[string]vocabulary{
 // alwaysTheirs are the vocabularies that no name of the designer's own gets into: nothing else can stand there.
 func (v vocabulary) alwaysTheirs() bool {
 	switch v {
-	case levels, kinds, weights, fibres, bodyTables, measureNames, functions, markets, zones, roles, endings, trims, things, materials:
+	case levels, kinds, weights, fibres, bodyTables, measureNames, functions, markets, zones, roles, endings, trims, surfaces, things, materials:
 		return true
 	}
 	return false

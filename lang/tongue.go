@@ -68,6 +68,7 @@ const (
 	roles         vocabulary = "role"     // bow: what a cord is for
 	endings       vocabulary = "ending"   // plain: how the ends of a cord are finished
 	trims         vocabulary = "trim"     // beads: what is put on them
+	surfaces      vocabulary = "surface"  // smooth: what a yarn is like
 	things        vocabulary = "thing"    // button: what a notion is
 	materials     vocabulary = "material" // plastic: what it is made of
 	languageCodes vocabulary = "code"     // of languages and of terms: never turned

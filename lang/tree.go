@@ -374,6 +374,14 @@ type Fibre struct {
 	Items []*FitItem `parser:"'fibre' @@ ( ',' @@ )*"`
 }
 
+// Surface is what the surface of the yarn is like: smooth, brushed, fluffy or looped.
+//
+//	surface smooth
+type Surface struct {
+	At
+	Word *Name `parser:"'surface' @@"`
+}
+
 // Ball is the weight and length of a ball.
 //
 //	ball 50 g, 120 m
@@ -1500,6 +1508,19 @@ type Cord struct {
 	Loop    *Val  `parser:"    | 'loop' @@ ) )*"`
 }
 
+// Fringe knots strands of yarn, folded in half, into each place of an edge: one in each if nothing is said. It hangs as far as its length,
+// at which place of the body.
+//
+//	fringe with kelp, 8 cm, along front.edge, at hem, 2 strands
+type Fringe struct {
+	At
+	Yarn    *Name `parser:"'fringe' 'with' @@"`
+	Length  *Val  `parser:"',' @@"`
+	Along   *Edge `parser:"',' 'along' @@"`
+	Zone    *Name `parser:"( ',' ( 'at' @@"`
+	Strands *Cnt  `parser:"    | @@ 'strands' ) )*"`
+}
+
 // Elastic threads elastic through a row or a casing, and says at which place of the body.
 //
 //	elastic 2 cm, length fit.waist - 2 cm, through waistband round 2
@@ -1609,6 +1630,7 @@ func (*Yarn) statement()          {}
 func (*YarnName) statement()      {}
 func (*Weight) statement()        {}
 func (*Fibre) statement()         {}
+func (*Surface) statement()       {}
 func (*Ball) statement()          {}
 func (*Swatch) statement()        {}
 func (*Allowance) statement()     {}
@@ -1668,6 +1690,7 @@ func (*WorkRow) statement()       {}
 func (*Finish) statement()        {}
 func (*Sew) statement()           {}
 func (*Cord) statement()          {}
+func (*Fringe) statement()        {}
 func (*Elastic) statement()       {}
 func (*Pompom) statement()        {}
 func (*Button) statement()        {}

@@ -276,6 +276,26 @@ func PompomYarn(wraps int, diameter plan.Length) *big.Rat {
 	return mm.Add(mm, big.NewRat(tie, 1))
 }
 
+// knotLength is what the knot of a strand takes of its length. Common practice, no source.
+const knotLength = 2 * plan.Centimetre
+
+// FringeCut is how long a strand is cut that hangs as far as a length from both its ends when it is folded in half and knotted into an
+// edge; [plan.NoLength] if that is not known.
+func FringeCut(length plan.Length) plan.Length {
+	if length <= 0 {
+		return plan.NoLength
+	}
+	return 2*length + knotLength
+}
+
+// FringeYarn is the yarn of so many strands of a length, in millimetres; nil if either is not known.
+func FringeYarn(strands int, cut plan.Length) *big.Rat {
+	if strands <= 0 {
+		return nil
+	}
+	return times(cut, int64(strands))
+}
+
 // seamFactor is how much longer the yarn of a seam is than the seam. Common practice, no source.
 const seamFactor = 3
 

@@ -30,6 +30,9 @@ func (s *sized) finishing(f Finishing) (Finishing, bool) {
 	switch f.Kind {
 	case MakeCord, ThreadElastic, MakePompom:
 		ok = !sizeless || f.Made != nil // a part that is the cord has its size, known or not
+	case MakeFringe:
+		f.Sewn = some(f.Sewn, s.run)
+		ok = !sizeless && len(f.Sewn) > 0
 	case SewButtons:
 		ok = len(f.Buttons.N) == 0 || f.Buttons.N[s.z] > 0
 	case SewRuns:
@@ -43,6 +46,7 @@ func (s *sized) finishing(f Finishing) (Finishing, bool) {
 	f.Prose = s.prose(f.Prose)
 	f.Yarn = s.yarn(f.Yarn)
 	f.Length, f.Chains, f.Row = s.lengths(f.Length), s.nums(f.Chains), s.nums(f.Row)
+	f.Strands, f.Cut = s.nums(f.Strands), s.lengths(f.Cut)
 	f.Through, f.Made = s.ref(f.Through), s.ref(f.Made)
 	f.Ease, f.Free = s.lengths(f.Ease), s.lengths(f.Free)
 	f.Buttons.N = s.nums(f.Buttons.N)

@@ -372,10 +372,10 @@ type Finishing struct {
 	Kind    FinishKind
 	Prose   Prose   // FreeStep
 	Yarn    int     // Cord, Pompom, Sew; -1 if none is known
-	Length  Lengths // Cord, Elastic, Pompom (its diameter), Sew (its longer edge, of all pieces together)
+	Length  Lengths // Cord, Elastic, Fringe, Pompom (its diameter), Sew (its longer edge, of all pieces together)
 	Chains  Nums    // Cord: chains to make, nil if no gauge tells
 	Through *Ref    // Cord, Elastic: the row it runs through
-	Sewn    []Ref   // Sew: the edges on one side of the seam, in order
+	Sewn    []Ref   // Sew: the edges on one side of the seam, in order; Fringe: the edge it hangs from
 	To      []Ref   // Sew: those on the other side
 	Match   Match   // Sew: how stitches meet ends of rows, where that is one rate in every size
 	Ease    Lengths // Sew: how much of the longer edge is eased in, to the half centimetre; nil if that is nowhere worth saying
@@ -385,6 +385,9 @@ type Finishing struct {
 	Width   Length  // Elastic; Cord: how wide it lies, 0 if that is not said
 	Made    *Ref    // Cord: the part that is the cord; nil: it is chains with slip stitches on them
 	Ends    Ends    // Cord
+	Strands Nums    // Fringe: all strands; nil if that is not known
+	Bundle  int     // Fringe: strands in one place
+	Cut     Lengths // Fringe: how long a strand is cut
 	Fixed   bool    // Cord: sewn to the fabric midway between its ends
 	Inside  bool    // Cord: nothing of it shows when the piece is fastened
 	Free    Lengths // Cord: each free end with the piece laid open; nil if not known
@@ -417,6 +420,7 @@ const (
 	SewRuns
 	MakeCord
 	MakePompom
+	MakeFringe
 	ThreadElastic
 	SewButtons
 	WeaveEnds

@@ -73,3 +73,29 @@ func TestCords(t *testing.T) {
 		require.Equal(t, want, got, tag)
 	}
 }
+
+// Fringe, as a step of the finishing.
+func TestFringe(t *testing.T) {
+	p := tablePattern()
+	f := plan.Finishing{Kind: plan.MakeFringe, Yarn: 1, Length: plan.Lengths{80_000, 80_000, 80_000}, Cut: plan.Lengths{180_000, 180_000, 180_000},
+		Strands: plan.Nums{80, 88, 96}, Bundle: 2, Sewn: []plan.Ref{{Kind: plan.RefEdge, Part: 0}}}
+	one := f
+	one.Yarn, one.Strands, one.Bundle = -1, nil, 1
+	for tag, want := range map[string][]string{
+		"en-US": {
+			"Fringe along the last round of the tube: with kelp, cut 80 (88, 96) strands of 18 cm (7 in). At each place of that edge, fold 2 strands together in half, draw the fold through with the hook, pull the ends through the fold and tighten. Trim the fringe to 8 cm (3¼ in).",
+			"Fringe along the last round of the tube: cut strands of 18 cm (7 in). At each place of that edge, fold one strand in half, draw the fold through with the hook, pull the ends through the fold and tighten. Trim the fringe to 8 cm (3¼ in).",
+		},
+		"es": {
+			"Fleco en la última vuelta del tubo: con el hilo alga, cortar 80 (88; 96) hebras de 18 cm. En cada lugar de ese borde, doblar 2 hebras juntas por la mitad, sacar el doblez por el tejido con el ganchillo, pasar los cabos por él y apretar. Igualar el fleco a 8 cm.",
+			"Fleco en la última vuelta del tubo: cortar hebras de 18 cm. En cada lugar de ese borde, doblar una hebra por la mitad, sacar el doblez por el tejido con el ganchillo, pasar los cabos por él y apretar. Igualar el fleco a 8 cm.",
+		},
+	} {
+		l := language(t, tag)
+		var got []string
+		for _, f := range []plan.Finishing{f, one} {
+			got = append(got, strings.ReplaceAll(l.Finishing(p, f).String(), tie, " "))
+		}
+		require.Equal(t, want, got, tag)
+	}
+}

@@ -191,6 +191,22 @@ func (e *english) cordEnds(ends plan.Ends, threads bool) string {
 	return ""
 }
 
+// fringe cuts strands and knots them into an edge.
+func (e *english) fringe(f fringe) []rich.Text {
+	cut := fill("cut strands of {}", f.cut)
+	if f.known {
+		cut = fill("cut {}~"+timesOf(f.strands, "strand", "strands")+" of {}", f.strands, f.cut)
+	}
+	if f.yarn != "" {
+		cut = fill("with {}, {}", f.yarn, cut)
+	}
+	fold := rich.T("at each place of that edge, fold one strand in half, draw the fold through with the hook, pull the ends through the fold and tighten")
+	if f.bundle > 1 {
+		fold = fill("at each place of that edge, fold {} strands together in half, draw the fold through with the hook, pull the ends through the fold and tighten", f.bundle)
+	}
+	return []rich.Text{fill("fringe along {}: {}", e.edges(f.along), cut), fold, fill("trim the fringe to {}", f.length)}
+}
+
 func (e *english) elastic(k elastic) []rich.Text {
 	return []rich.Text{
 		fill("cut {} of "+e.word("elastic")+" {} wide", k.length, k.width),

@@ -56,6 +56,7 @@ var englishLines = map[line]string{
 	theSeams:         "the seams",
 	theCord:          "the cord",
 	theCords:         "the cords",
+	theFringe:        "the fringe",
 	thePompom:        "the pompom",
 	thePompoms:       "the pompoms",
 	allowance:        "{}% for ends and swatch",

@@ -107,7 +107,7 @@ func (c *context) included() rich.Text {
 	for _, k := range []struct {
 		kind      plan.FinishKind
 		one, many line
-	}{{plan.SewRuns, theSeam, theSeams}, {plan.MakeCord, theCord, theCords}, {plan.MakePompom, thePompom, thePompoms}} {
+	}{{plan.SewRuns, theSeam, theSeams}, {plan.MakeCord, theCord, theCords}, {plan.MakeFringe, theFringe, theFringe}, {plan.MakePompom, thePompom, thePompoms}} {
 		n := 0
 		for _, f := range c.p.Finish {
 			if f.Kind == k.kind && f.Yarn >= 0 && c.p.Yarns[f.Yarn].Amount != nil && slices.ContainsFunc(f.Length, func(l plan.Length) bool { return l > 0 }) {

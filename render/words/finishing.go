@@ -22,6 +22,8 @@ func (l *Language) Finishing(p *plan.Pattern, f plan.Finishing) rich.Text {
 		return paragraph(sentence(l.voice.sew(c.runs(f.Sewn), c.runs(f.To), f.Match, eased)))
 	case plan.MakeCord:
 		return paragraph(c.asSentences(l.voice.cord(c.cord(f))))
+	case plan.MakeFringe:
+		return paragraph(c.asSentences(l.voice.fringe(c.fringe(f))))
 	case plan.MakePompom:
 		return paragraph(sentence(l.voice.pompom(pompom{c.yarn(f.Yarn), c.both(f.Length), f.Wraps, c.metres(f.Winds)})))
 	case plan.ThreadElastic:
@@ -51,6 +53,14 @@ func (c *context) elastic(f plan.Finishing) elastic {
 		e.through.row = c.num(f.Row)
 	}
 	return e
+}
+
+func (c *context) fringe(f plan.Finishing) fringe {
+	k := fringe{yarn: c.yarn(f.Yarn), length: c.both(f.Length), cut: c.both(f.Cut), along: c.runs(f.Sewn), known: f.Strands != nil, bundle: f.Bundle}
+	if k.known {
+		k.strands = c.tally(f.Strands)
+	}
+	return k
 }
 
 // width is how wide something is that is sold by its width: below a centimetre in millimetres.

@@ -134,6 +134,7 @@ const (
 	theSeams
 	theCord
 	theCords
+	theFringe // as theCord
 	thePompom
 	thePompoms
 	allowance    // {} per cent

@@ -118,7 +118,7 @@ func (c *context) finishedHow(list []plan.Finishing) rich.Text {
 	for _, k := range []struct {
 		kind      plan.FinishKind
 		one, many line
-	}{{plan.ThreadElastic, theElastic, theElastic}, {plan.MakeCord, theCord, theCords}, {plan.MakePompom, thePompom, thePompoms}, {plan.SewButtons, theButtons, theButtons}} {
+	}{{plan.ThreadElastic, theElastic, theElastic}, {plan.MakeCord, theCord, theCords}, {plan.MakeFringe, theFringe, theFringe}, {plan.MakePompom, thePompom, thePompoms}, {plan.SewButtons, theButtons, theButtons}} {
 		switch {
 		case counts[k.kind] == 1:
 			add(rich.T(v.line(k.one)))

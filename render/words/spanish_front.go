@@ -186,6 +186,26 @@ func (s *spanish) cordEnds(ends plan.Ends, threads bool) string {
 	return ""
 }
 
+// fringe cuts strands and knots them into an edge.
+func (s *spanish) fringe(f fringe) []rich.Text {
+	edges := make([]rich.Text, len(f.along))
+	for i, r := range f.along {
+		edges[i] = s.run(r)
+	}
+	cut := fill("cortar hebras de {}", f.cut)
+	if f.known {
+		cut = fill("cortar {}~"+timesOf(f.strands, "hebra", "hebras")+" de {}", f.strands, f.cut)
+	}
+	if f.yarn != "" {
+		cut = fill("con {}, {}", s.theYarn(f.yarn), cut)
+	}
+	fold := rich.T("en cada lugar de ese borde, doblar una hebra por la mitad, sacar el doblez por el tejido con el ganchillo, pasar los cabos por él y apretar")
+	if f.bundle > 1 {
+		fold = fill("en cada lugar de ese borde, doblar {} hebras juntas por la mitad, sacar el doblez por el tejido con el ganchillo, pasar los cabos por él y apretar", f.bundle)
+	}
+	return []rich.Text{fill("fleco en {}: {}", s.and(edges), cut), fold, fill("igualar el fleco a {}", f.length)}
+}
+
 func (s *spanish) elastic(k elastic) []rich.Text {
 	return []rich.Text{
 		fill("cortar {} de "+s.word("elastic")+" de {} de ancho", k.length, k.width),

@@ -57,6 +57,7 @@ var spanishLines = map[line]string{
 	theSeams:         "las costuras",
 	theCord:          "el cordón",
 	theCords:         "los cordones",
+	theFringe:        "el fleco",
 	thePompom:        "el pompón",
 	thePompoms:       "los pompones",
 	allowance:        "un {}~% para cabos y muestra",

@@ -203,6 +203,9 @@ func (y toy) sew(a, b []named, _ plan.Match, _ rich.Text) rich.Text {
 func (y toy) cord(c cord) []rich.Text {
 	return []rich.Text{y.t("∿", c.yarn, c.chains, c.length, c.free)}
 }
+func (y toy) fringe(f fringe) []rich.Text {
+	return []rich.Text{y.t("⋔", f.yarn, f.strands, f.bundle, f.cut, f.length, y.ref(f.along[0]))}
+}
 func (y toy) elastic(e elastic) []rich.Text {
 	return []rich.Text{y.t("≈", e.length, e.width, y.ref(e.through))}
 }

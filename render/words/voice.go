@@ -142,6 +142,7 @@ type motifTalk interface {
 type finishTalk interface {
 	sew(a, b []named, m plan.Match, eased rich.Text) rich.Text // eased: how much of the longer edge is eased in; nil: none
 	cord(c cord) []rich.Text
+	fringe(f fringe) []rich.Text
 	elastic(e elastic) []rich.Text
 	pompom(k pompom) rich.Text
 	buttons(n num, size string) rich.Text
@@ -354,6 +355,16 @@ type cord struct {
 	ends    plan.Ends
 	fixed   bool
 	inside  bool
+}
+
+// fringe is a fringe along edges.
+type fringe struct {
+	yarn        string
+	length, cut rich.Text
+	along       []named
+	strands     num
+	known       bool // the number of strands
+	bundle      int  // strands in one place
 }
 
 // elastic is elastic that is threaded through a row.
