@@ -44,6 +44,7 @@ func codesOf(t *testing.T, text string) map[diag.Code]bool {
 // arm of a child of 4 years, 19 cm (crochetkitten.com), of a year, 14.4 cm (WHO Child Growth Standards).
 func TestBodyFromTables(t *testing.T) {
 	p := worn(t, `pattern p
+  kind blanket
   terms us
 end
 sizes "1 y", "4 y"

@@ -2,129 +2,155 @@ package caution
 
 import (
 	"slices"
-	"strconv"
-	"strings"
 
 	"ovillo/compile/plan"
-	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/source"
 )
 
-// childBelow is the age in months from which no rule holds: a wearer of 17 is beyond the last of them.
-const childBelow = 204
+// What stands where a rule has no standard behind it.
+var (
+	ownRule  = diag.Said{"en": "a rule of this tool", "es": "una regla de esta herramienta"}
+	practice = diag.Said{"en": "common practice", "es": "la práctica común"}
+)
 
-// findings reports the rules that are crossed: one diagnostic for each code and thing, whichever rules are behind it.
+// group is what one thing crosses for one cause: one finding, whichever rules are behind it.
+type group struct {
+	code  diag.Code
+	attr  *attribute
+	thing thing
+	at    source.Span
+	hits  []crossing
+	sizes []int
+}
+
+// findings reports the rules that are crossed, one diagnostic for each cause and thing. A cord that may not be there at all is
+// not measured as well, and where a thing is refused it need not be asked for care.
 func (ev *evaluation) findings() diag.List {
+	var groups []*group
+	for _, c := range ev.crossed {
+		same := func(g *group) bool {
+			return g.code == c.cause.code && g.attr == c.cause.attr && g.thing.element == c.thing.element && g.thing.index == c.thing.index && g.at == c.at
+		}
+		i := slices.IndexFunc(groups, same)
+		if i < 0 {
+			i = len(groups)
+			groups = append(groups, &group{code: c.cause.code, attr: c.cause.attr, thing: c.thing, at: c.at})
+		}
+		g := groups[i]
+		g.hits = append(g.hits, c)
+		g.sizes = append(g.sizes, c.sizes...)
+	}
+	for _, g := range groups {
+		slices.Sort(g.sizes)
+		g.sizes = slices.Compact(g.sizes)
+	}
 	var out diag.List
-	done := make([]bool, len(ev.crossed))
-	for i, c := range ev.crossed {
-		if done[i] {
-			continue
+	for _, g := range groups {
+		if !slices.ContainsFunc(groups, func(o *group) bool { return o.settles(g) }) {
+			out.Add(ev.finding(g))
 		}
-		var same []crossing
-		for j := i; j < len(ev.crossed); j++ {
-			o := ev.crossed[j]
-			if o.rule.code == c.rule.code && o.thing.element == c.thing.element && o.thing.index == c.thing.index {
-				same, done[j] = append(same, o), true
-			}
-		}
-		out.Add(ev.finding(same))
 	}
 	return out
 }
 
-// finding words the rules of one code that one thing crosses.
-func (ev *evaluation) finding(hits []crossing) diag.Diagnostic {
-	limit := map[int]plan.Length{} // the strictest limit that is crossed in each size
-	var sources []string
-	for _, h := range hits {
-		for _, i := range h.sizes {
-			if l, ok := limit[i]; !ok || h.rule.Limit < l {
-				limit[i] = h.rule.Limit
-			}
-		}
-		if h.rule.Standard != "" && !slices.Contains(sources, h.rule.Standard) {
-			sources = append(sources, h.rule.Standard)
+// banned is the finding that a cord may not be where it is, whatever it is like.
+const banned = diag.Code("OV911")
+
+// settles reports whether a finding says enough for another to be left out.
+func (g *group) settles(o *group) bool {
+	if g == o || g.thing.element == piece || g.thing.element != o.thing.element || g.thing.index != o.thing.index {
+		return false
+	}
+	if slices.ContainsFunc(o.sizes, func(i int) bool { return !slices.Contains(g.sizes, i) }) {
+		return false
+	}
+	if g.code == banned {
+		return o.code != banned
+	}
+	return g.attr == o.attr && diag.Lookup(g.code).Severity == diag.Error && diag.Lookup(o.code).Severity == diag.Warning
+}
+
+// finding gives the facts of what one thing crosses for one cause.
+func (ev *evaluation) finding(g *group) diag.Diagnostic {
+	var standards, ids []string
+	add := func(to *[]string, s string) {
+		if s != "" && !slices.Contains(*to, s) {
+			*to = append(*to, s)
 		}
 	}
-	var sizes []int
-	for i := range limit {
-		sizes = append(sizes, i)
+	for _, h := range g.hits {
+		add(&standards, h.rule.Standard)
+		add(&ids, h.rule.ID)
 	}
-	slices.Sort(sizes)
-	d := diag.Diagnostic{Code: hits[0].rule.code, Span: hits[0].thing.at, Sizes: ev.names(sizes),
-		Args: diag.Args{"source": sources, "rule": hits[0].rule.ID}}
-	switch hits[0].rule.measure {
-	case freeEnd:
-		c := ev.facts.Cords[hits[0].thing.index]
-		d.Args["found"] = ev.perSize(sizes, func(i int) plan.Length { l, _, _ := c.free(i); return l })
-		d.Args["limit"] = ev.perSize(sizes, func(i int) plan.Length { return limit[i] })
-		d.Args["largest"] = ev.perSize(sizes, func(i int) plan.Length { return c.longest(i, limit[i]) })
-	case opening:
-		d.Span = ev.facts.GapAt
-		d.Args["found"] = ev.perSize(sizes, func(i int) plan.Length { return at(ev.facts.Gap, i) })
-		d.Args["limit"] = ev.perSize(sizes, func(i int) plan.Length { return limit[i] })
+	d := diag.Diagnostic{Code: g.code, Span: g.at, Sizes: ev.names(g.sizes),
+		Args: diag.Args{"source": ownRule, "rules": ids, "rule": ids[0], "name": ev.facts.Kind}}
+	switch {
+	case len(standards) > 0:
+		d.Args["source"] = standards
+	case g.hits[0].rule.Read != plan.OwnRule:
+		d.Args["source"] = practice
+	}
+	switch {
+	case g.thing.element == part:
+		d.Args["part"] = diag.Term{Key: "part " + ev.facts.Parts[g.thing.index].Kind, N: 2}
+	case slices.ContainsFunc(g.hits, func(h crossing) bool { return h.rule.uses.has(known().weighted) }):
+		d.Args["part"] = diag.Term{Key: "part weight", N: 2}
+	}
+	if g.attr != nil && g.attr.number != nil {
+		d.Args["what"] = diag.Term{Key: "measure " + g.attr.key(), N: 1}
+		ev.figures(g, d.Args)
+	}
+	if g.attr == known().wholeFits {
+		d.Args["what"] = diag.Term{Key: "measure " + g.attr.key(), N: 1}
+		d.Args["found"] = ev.perSize(g.sizes, func(i int) string {
+			return millimetres(max(at(ev.facts.Length, i), at(ev.facts.Diameter, i)))
+		})
+		d.Args["limit"] = ev.perSize(g.sizes, func(int) string { return millimetres(cylinderWidth) })
+		d.Args["largest"] = d.Args["limit"]
 	}
 	return d
 }
 
-// questions asks for what is missing: each thing once, and nothing that only matters once another is known.
-func (ev *evaluation) questions() diag.List {
-	var out diag.List
-	if d, ok := ev.kindQuestion(); ok {
-		return append(out, d)
+// key names the attribute among those of all elements.
+func (a *attribute) key() string {
+	if a.of == piece {
+		return a.name
 	}
-	var ages []int
-	asked := map[lack]map[int]bool{lackZone: {}, lackFree: {}}
-	for _, m := range ev.lacking {
-		switch m.lack {
-		case lackAge:
-			if !slices.Contains(ages, m.size) {
-				ages = append(ages, m.size)
-			}
-		case lackZone, lackFree:
-			if m.thing.element == cord { // of elastic the caution prints, and nothing is asked
-				asked[m.lack][m.thing.index] = true
-			}
-		}
-	}
-	if slices.Sort(ages); len(ages) > 0 {
-		out.Add(diag.Diagnostic{Code: "OV902", Span: ev.facts.SizesAt, Sizes: ev.names(ages)})
-	}
-	for i, c := range ev.facts.Cords {
-		switch {
-		case asked[lackZone][i]:
-			out.Add(diag.Diagnostic{Code: "OV903", Span: c.At})
-		case asked[lackFree][i]:
-			out.Add(diag.Diagnostic{Code: "OV904", Span: c.At})
-		}
-	}
-	return out
+	return string(a.of) + "." + a.name
 }
 
-// kindQuestion asks what is made, if a rule waits for it and there is something that can do harm or a child it is for; or
-// says that the word for it is not known.
-func (ev *evaluation) kindQuestion() (diag.Diagnostic, bool) {
-	if ev.class != "" {
-		return diag.Diagnostic{}, false
-	}
-	if ev.facts.Kind != "" {
-		known := ev.facts.Words
-		if known == nil {
-			known = words
+// figures gives what was found in each size, the strictest limit that it crosses, and the longest cord that keeps to all.
+func (ev *evaluation) figures(g *group, args diag.Args) {
+	found, limit := map[int]int64{}, map[int]int64{}
+	for _, h := range g.hits {
+		for _, i := range h.sizes {
+			e := view{facts: ev.facts, rule: h.rule, size: i, thing: g.thing}
+			r := g.attr.number(&e)
+			found[i] = r.least
+			n, ok := e.passing(h.rule, h.cause, r.least)
+			if !ok {
+				continue
+			}
+			if n > r.least {
+				found[i] = r.most
+			}
+			if old, ok := limit[i]; !ok || abs(found[i]-n) > abs(found[i]-old) {
+				limit[i] = n
+			}
 		}
-		d := diag.Diagnostic{Code: "OV905", Span: ev.facts.KindAt, Help: "none",
-			Args: diag.Args{"name": ev.facts.Kind, "names": known}}
-		if near := lang.Near(ev.facts.Kind, known); len(near) > 0 {
-			d.Help, d.Args["near"] = "near", near
-		}
-		return d, true
 	}
-	child := slices.ContainsFunc(ev.facts.AgeMonths, func(a int) bool { return a >= 0 && a < childBelow })
-	waits := slices.ContainsFunc(ev.lacking, func(m missing) bool {
-		return m.lack == lackKind && (m.thing.element != piece || child)
-	})
-	return diag.Diagnostic{Code: "OV901", Span: ev.facts.KindAt}, waits
+	args["found"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(found[i]) })
+	args["limit"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(limit[i]) })
+	args["largest"] = args["limit"]
+	if g.thing.element == cord {
+		args["largest"] = ev.perSize(g.sizes, func(i int) string {
+			if l, ok := ev.longest(g.thing, i); ok {
+				return cm(l)
+			}
+			return g.attr.written(limit[i])
+		})
+	}
 }
 
 // names are the names of some sizes, nil if they are all.
@@ -139,16 +165,10 @@ func (ev *evaluation) names(sizes []int) []string {
 	return out
 }
 
-func (ev *evaluation) perSize(sizes []int, value func(i int) plan.Length) diag.PerSize {
+func (ev *evaluation) perSize(sizes []int, value func(i int) string) diag.PerSize {
 	p := diag.PerSize{All: len(sizes) == len(ev.facts.SizeNames)}
 	for _, i := range sizes {
-		p.Names, p.Values = append(p.Names, ev.facts.SizeNames[i]), append(p.Values, cm(value(i)))
+		p.Names, p.Values = append(p.Names, ev.facts.SizeNames[i]), append(p.Values, value(i))
 	}
 	return p
-}
-
-// cm writes a length in centimetres to a tenth of a millimetre; the printer puts in the decimal sign of the language.
-func cm(l plan.Length) string {
-	text := strconv.FormatFloat(l.Cm(), 'f', 2, 64)
-	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".") + " cm"
 }

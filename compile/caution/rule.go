@@ -4,10 +4,9 @@ import (
 	"embed"
 	"encoding/csv"
 	"fmt"
-	"math"
 	"slices"
-	"strconv"
 	"strings"
+	"sync"
 
 	"ovillo/compile/plan"
 	"ovillo/lang/diag"
@@ -16,82 +15,149 @@ import (
 //go:embed data
 var data embed.FS
 
-// Element is what a rule looks at.
-type element string
-
-const (
-	piece   element = "" // the piece itself
-	cord    element = "cord"
-	button  element = "button"
-	pompom  element = "pompom"
-	elastic element = "elastic"
-)
-
-// quantity is what a rule measures.
-type quantity string
-
-const (
-	nothing quantity = ""     // it is enough that the thing is there
-	freeEnd quantity = "free" // the free end of a cord
-	opening quantity = "gap"  // the largest opening of the fabric
-)
-
 // Rule is one row of the table of rules.
 type Rule struct {
 	ID       string
-	Severity string // error, warn or caution
-	Figure   string // the published figure in words
-	Standard string // as it is printed
-	Basis    string // how the source was read
-	Evidence string // A authority, B test house or journal, C trade or forum, H limit of our own, M memory
+	Group    string
+	Markets  []string // eu, uk, us; nil: all
+	Trigger  string   // as it stands in the table
+	Severity string   // error, warn or caution
+	Figure   string   // the published figure, metric
+	Inches   string   // and in inches
+	Standard string   // as it is printed
+	Basis    string   // how the source was read
+	Evidence string   // A authority, B test house or journal, C trade or forum, H limit of our own, M memory
+	Read     plan.Read
+	Seller   bool // for makers who sell what they make
 	Text     plan.Text
-	AgeFrom  int // months, youngest wearer
-	AgeBelow int // months; any age if it is not above zero
-	Limit    plan.Length
-	code     diag.Code // of a finding; "" if only the caution prints
-	kinds    []string  // classes; nil for all
-	element  element
-	zones    []Zone // nil for all
-	drawn    Truth  // the cord must be a drawstring, or must be none; Unknown: either
-	measure  quantity
-	sources  []string
+	Note     string
+
+	sources []string
+	when    *predicate
+	causes  []cause
+	uses    attributes   // all that the trigger asks
+	asks    []*attribute // the same as a list
+	limits  attributes   // the measures among them
+	upper   []*attribute // the lengths of a cord among them that must not be too large
+	element map[element]bool
+}
+
+// cause is a part of a trigger that is a finding by itself: the conditions of its attribute, without those of the other causes.
+// Without an attribute it is the whole trigger.
+type cause struct {
+	attr *attribute
+	code diag.Code
 }
 
 // Rules is the table of rules.
-var Rules = func() []Rule {
-	var out []Rule
+func Rules() []*Rule { return rules() }
+
+var rules = sync.OnceValue(func() []*Rule {
+	how := map[string]plan.Read{"itself": plan.ReadItself, "summary": plan.ReadSummary, "memory": plan.ReadMemory, "own": plan.OwnRule}
+	var out []*Rule
 	for _, r := range table("rules.csv") {
-		rule := Rule{ID: r["id"], Severity: r["severity"], Figure: r["figure"], Standard: r["standard"], Basis: r["basis"],
-			Evidence: r["evidence"], Text: plan.Text{"en": r["en"], "es": r["es"]},
-			AgeFrom: whole(r["age_from"]), AgeBelow: whole(r["age_below"]), Limit: millimetres(r["limit"]),
-			code: diag.Code(r["code"]), element: element(r["element"]), measure: quantity(r["measure"]),
+		rule := &Rule{ID: r["id"], Group: r["group"], Trigger: r["trigger"], Severity: r["severity"], Figure: r["figure"],
+			Inches: r["inches"], Standard: r["standard"], Basis: r["basis"], Evidence: r["evidence"], Read: how[r["read"]],
+			Seller: r["seller"] == "yes", Text: plan.Text{"en": r["en"], "es": r["es"]}, Note: r["note"],
 			sources: strings.Fields(r["sources"])}
-		if r["kinds"] != "*" {
-			rule.kinds = strings.Fields(r["kinds"])
+		if r["market"] != "all" {
+			rule.Markets = strings.Fields(r["market"])
 		}
-		for _, z := range strings.Fields(r["zones"]) {
-			rule.zones = append(rule.zones, Zone(z))
+		var err error
+		if rule.when, err = read(rule.Trigger); err != nil {
+			panic(fmt.Sprintf("caution: %s: %v", rule.ID, err))
 		}
-		switch r["drawstring"] {
-		case "yes":
-			rule.drawn = True
-		case "no":
-			rule.drawn = False
+		rule.survey()
+		if err := rule.takeCodes(r["code"]); err != nil {
+			panic(fmt.Sprintf("caution: %s: %v", rule.ID, err))
 		}
 		out = append(out, rule)
 	}
 	return out
-}()
+})
+
+// survey finds out what the trigger asks.
+func (r *Rule) survey() {
+	r.element = map[element]bool{}
+	r.when.walk(func(p *predicate) {
+		if p.op == anyOf {
+			r.element[p.element] = true
+		}
+		if p.attr != nil {
+			if r.uses |= p.attr.bit(); p.attr.measured && p.op >= below {
+				r.limits |= p.attr.bit()
+			}
+		}
+	})
+	r.asks = r.uses.list()
+	for _, a := range r.limits.list() {
+		if a.of == cord && a.name != "width_cm" && a.name != "thick_mm" {
+			r.upper = append(r.upper, a)
+		}
+	}
+}
+
+// takeCodes reads the codes of the findings: one, or one for each attribute that is a cause of its own, as in
+// "free_cm OV910, end OV917".
+func (r *Rule) takeCodes(text string) error {
+	for _, item := range strings.Split(text, ",") {
+		switch f := strings.Fields(item); len(f) {
+		case 0:
+		case 1:
+			c := cause{code: diag.Code(f[0])}
+			if all := r.limits.list(); len(all) == 1 {
+				c.attr = all[0]
+			}
+			r.causes = append(r.causes, c)
+		default:
+			c := cause{code: diag.Code(f[1])}
+			for _, a := range r.asks {
+				if a.name == f[0] || string(a.of)+"."+a.name == f[0] {
+					c.attr = a
+				}
+			}
+			if c.attr == nil {
+				return fmt.Errorf("the trigger does not ask %s", f[0])
+			}
+			r.causes = append(r.causes, c)
+		}
+	}
+	return nil
+}
+
+// others is what a cause leaves out of the trigger: the attributes of the other causes.
+func (r *Rule) others(c cause) attributes {
+	var s attributes
+	if len(r.causes) > 1 {
+		for _, o := range r.causes {
+			if o.attr != c.attr {
+				s |= o.attr.bit()
+			}
+		}
+	}
+	return s
+}
+
+// onlyUS reports whether the rule is one of the United States alone.
+func (r *Rule) onlyUS() bool { return slices.Equal(r.Markets, []string{"us"}) }
+
+// heldIn reports whether the rule holds in one of some markets; nil: anywhere.
+func (r *Rule) heldIn(markets []string) bool {
+	if r.Markets == nil || len(markets) == 0 {
+		return true
+	}
+	return slices.ContainsFunc(markets, func(m string) bool { return slices.Contains(r.Markets, m) })
+}
 
 // Source is where a rule comes from.
-type Source struct{ Title, Address, Read string }
+type Source struct{ Title, Address, Kind, Read string }
 
 // Sources returns the sources of the rule.
-func (r Rule) Sources() []Source {
+func (r *Rule) Sources() []Source {
 	var out []Source
 	for _, row := range table("sources.csv") {
 		if slices.Contains(r.sources, row["key"]) {
-			out = append(out, Source{row["title"], row["address"], row["read"]})
+			out = append(out, Source{row["title"], row["address"], row["kind"], row["read"]})
 		}
 	}
 	return out
@@ -120,26 +186,4 @@ func table(name string) []map[string]string {
 		out = append(out, m)
 	}
 	return out
-}
-
-func whole(text string) int {
-	if text == "" {
-		return 0
-	}
-	n, err := strconv.Atoi(text)
-	if err != nil {
-		panic("caution: " + err.Error())
-	}
-	return n
-}
-
-func millimetres(text string) plan.Length {
-	if text == "" {
-		return 0
-	}
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		panic("caution: " + err.Error())
-	}
-	return plan.Length(math.Round(x * float64(plan.Millimetre)))
 }

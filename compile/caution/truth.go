@@ -18,37 +18,40 @@ func truth(b bool) Truth {
 	return False
 }
 
-// lack says what is missing for a rule to be decided, in the order in which it is asked for: without the kind the age
-// need not be asked, and so on.
-type lack uint8
-
-const (
-	none lack = iota
-	lackKind
-	lackAge
-	lackZone
-	lackFree
-	lackGap
-)
-
-// verdict is the conjunction of several truths: false if one of them is, else unknown if one of them is. It keeps the
-// first thing that is missing.
-type verdict struct {
-	holds Truth
-	lack  lack
+func (t Truth) not() Truth {
+	switch t {
+	case True:
+		return False
+	case False:
+		return True
+	}
+	return Unknown
 }
 
-func holds() verdict { return verdict{holds: True} }
+// verdict is a truth, and if it is not known the attributes that were not known and mattered.
+type verdict struct {
+	holds Truth
+	lacks attributes
+}
 
-// and adds a condition; what is missing if it is unknown is l.
-func (v verdict) and(t Truth, l lack) verdict {
+// and is false if one of two verdicts is, else unknown if one of them is.
+func (v verdict) and(o verdict) verdict {
 	switch {
-	case v.holds == False || t == False:
+	case v.holds == False || o.holds == False:
 		return verdict{holds: False}
-	case t == Unknown && v.holds == True:
-		return verdict{Unknown, l}
-	case t == Unknown:
-		return verdict{Unknown, min(v.lack, l)}
+	case v.holds == Unknown || o.holds == Unknown:
+		return verdict{Unknown, v.lacks | o.lacks}
 	}
-	return v
+	return verdict{holds: True}
+}
+
+// or is true if one of two verdicts is, else unknown if one of them is.
+func (v verdict) or(o verdict) verdict {
+	switch {
+	case v.holds == True || o.holds == True:
+		return verdict{holds: True}
+	case v.holds == Unknown || o.holds == Unknown:
+		return verdict{Unknown, v.lacks | o.lacks}
+	}
+	return verdict{holds: False}
 }

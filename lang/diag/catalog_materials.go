@@ -206,7 +206,7 @@ un dedo adulto es un límite propio. La norma es TRAP-05; prevalecen la ley loca
 // bootees is a small source of bootees with elastic, for wearers of some age.
 func bootees(age string) string {
 	return strings.Replace(strings.Replace(swatchOf(scGauge, plainPart, "\nfinish\n  elastic 5 mm, length 11 cm, through strip row 3\nend\n\nmeasure\n  width = width of strip at row 1\nend\n"),
-		"age 18 years", "age "+age, 1), "terms us", "terms us\n  kind  bootees", 1)
+		"age 18 years", "age "+age, 1), "terms us", "terms us\n  kind  bootees"+washable, 1)
 }
 
 // holesTrial is a small source with five buttonholes and a line of its finishing.

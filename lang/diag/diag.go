@@ -24,7 +24,7 @@ const (
 )
 
 // Args are the facts of a message, by the name of the hole they fill: an int, a string (shown as it is), a
-// [PerSize], a [Term], a [Length], a [Said] or a []string (a list, joined in the language of the message).
+// [PerSize], a [Term], a [Length], a [Said], or a []string or []Term (a list, joined in the language of the message).
 type Args map[string]any
 
 // PerSize is one value for each size named, in the pattern's order: "88 in 1 y, 100 in 2 y". When all values are equal and

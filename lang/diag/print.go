@@ -206,8 +206,14 @@ func Incomplete(d Diagnostic) []string {
 			}
 		}
 		for _, v := range a {
-			if t, ok := v.(Term); ok && terms[t.Key] == (wordPair{}) {
-				out = append(out, "no word for term "+t.Key)
+			list, _ := v.([]Term)
+			if t, ok := v.(Term); ok {
+				list = []Term{t}
+			}
+			for _, t := range list {
+				if _, ok := wordOf(t.Key); !ok {
+					out = append(out, "no word for term "+t.Key)
+				}
 			}
 		}
 	}

@@ -111,7 +111,7 @@ func (f *filler) text(s string) {
 // code, but not what joins them; all else is prose and ends the stretch of code before it.
 func (f *filler) value(v any, or bool) {
 	switch v := v.(type) {
-	case PerSize, Term, Length, Said:
+	case PerSize, Term, []Term, Length, Said:
 		f.endCode()
 		f.out.WriteString(say(v, f.Lang, or))
 	case []string:
@@ -294,6 +294,8 @@ func isOne(v any) bool {
 	switch v := v.(type) {
 	case []string:
 		return len(v) == 1
+	case []Term:
+		return len(v) == 1
 	case PerSize:
 		one, ok := v.same()
 		return ok && one == "1"
@@ -316,6 +318,12 @@ func say(v any, lang string, or bool) string {
 		return v.say(lang)
 	case Term:
 		return v.say(lang)
+	case []Term:
+		words := make([]string, len(v))
+		for i, t := range v {
+			words[i] = t.say(lang)
+		}
+		return conjoined(words, lang, or)
 	case Length:
 		return v.say(lang)
 	case Said:

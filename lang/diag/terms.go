@@ -76,7 +76,7 @@ var terms = map[string]wordPair{
 // say gives the word in a language. A key without a row is a stitch of the designer's own, or a fault that a test finds:
 // it is said as it stands.
 func (t Term) say(lang string) string {
-	row, ok := terms[t.Key]
+	row, ok := wordOf(t.Key)
 	if !ok {
 		return quotable(t.Key)
 	}
@@ -88,4 +88,13 @@ func (t Term) say(lang string) string {
 		return n.one
 	}
 	return n.other
+}
+
+// wordOf finds the row of a key.
+func wordOf(key string) (wordPair, bool) {
+	if row, ok := terms[key]; ok {
+		return row, true
+	}
+	row, ok := termsOfCautions[key]
+	return row, ok
 }

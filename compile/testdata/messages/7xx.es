@@ -331,8 +331,8 @@ example.ovillo: 1 aviso
 
 # OV727
 aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé exige cuidado
-  --> example.ovillo:24:3
- 24 |   elastic 5 mm, length 11 cm, through strip row 3
+  --> example.ovillo:28:3
+ 28 |   elastic 5 mm, length 11 cm, through strip row 3
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
     = ayuda: quitarla para los más pequeños: un elástico tejido sujeta igual; o dejar holgura para un dedo adulto
 
