@@ -158,7 +158,7 @@ func TestReportOnManySizes(t *testing.T) {
 	for _, sizes := range []int{1, 6, 12} {
 		var names, es, chains, places, rows []string
 		for z := range sizes {
-			names, es = append(names, fmt.Sprintf("%q", fmt.Sprint(z+1, " y"))), append(es, fmt.Sprintf("%q", fmt.Sprint(z+1, " años")))
+			names, es = append(names, fmt.Sprintf("%q", fmt.Sprint("mat ", z+1))), append(es, fmt.Sprintf("%q", fmt.Sprint("tapete ", z+1)))
 			chains, places, rows = append(chains, fmt.Sprint(60+4*z)), append(places, fmt.Sprint(15+z)), append(rows, fmt.Sprint(10+z))
 		}
 		text := strings.NewReplacer("NAMES", strings.Join(names, ", "), "NOMBRES", strings.Join(es, ", "), "CHAINS", perSize(chains),

@@ -44,7 +44,7 @@ dimensions, or to pass a test of flame resistance; crochet is usually neither. T
 decides.`},
 		Es: Wording{
 			Message: `en Estados Unidos la ropa de dormir infantil de esta talla es ceñida o resistente a la llama por ensayo ({source})`,
-			Help:    map[string]string{"": `ofrecerla como ropa de día, o solo para otros mercados: {=for eu, uk}`},
+			Help:    map[string]string{"": `hacer de la prenda ropa de día, o dejar el patrón solo para otros mercados: {=for eu, uk}`},
 			Explain: `La ropa de dormir holgada prende. La ley de Estados Unidos pide que la ropa de dormir de más de 9 meses hasta la talla 14 sea
 ceñida, según medidas publicadas, o supere un ensayo de resistencia a la llama; el ganchillo no suele cumplirlo. La regla se leyó en
 páginas de la autoridad; decide la ley local.`},
@@ -62,7 +62,7 @@ pure or all may be said only of a textile of one fibre.`},
 			Message: `estas palabras dicen más de lo que la pieza terminada puede sostener ({source})`,
 			Mark:    `tales palabras piden un informe de ensayo, o una sola fibra`,
 			Help:    map[string]string{"": `quitarlas y decir sin más de qué está hecha`},
-			Explain: `Solo un ensayo de la pieza terminada puede sostener palabras como segura, certificada, conforme, ignífuga o atóxica. Y 100 %,
+			Explain: `Solo un ensayo de la pieza terminada puede sostener palabras como segura, certificada, conforme, ignífuga o no tóxica. Y 100 %,
 puro o todo solo se dice de un textil de una sola fibra.`},
 		Example: claiming("certified and non-toxic", "certificado y no tóxico"), Fixed: claiming("soft and light", "suave y ligero")},
 
@@ -106,7 +106,7 @@ cifras se leyeron en resúmenes; deciden la ley local y un laboratorio de ensayo
 		Es: Wording{
 			Message: `ropa infantil se ofrece para dormir ({source})`,
 			Mark:    `aquí se ofrece para dormir`,
-			Help:    map[string]string{"": `ofrecerla para el día, y quitar esas palabras`},
+			Help:    map[string]string{"": `dejar la prenda para el día, y quitar esas palabras`},
 			Explain: `La ropa holgada de algodón prende con facilidad, y la de dormir tiene normas propias por eso. La precaución se imprime; decide la
 ley local.`},
 		Example: sleepy("cardigan", "24 (36) months"), Fixed: childTrial("cardigan", "24 (36) months", "band", "block")},

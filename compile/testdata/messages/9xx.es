@@ -79,11 +79,11 @@ error[OV913]: no se ponen botones en algo para un niño de esta edad (una regla 
 example.ovillo: 1 error
 
 # OV914
-error[OV914]: unas aberturas de 12,5 mm en S, 18,8 mm en M en manos o pies de un bebé son mayores que 5 mm
- --> example.ovillo:3:3
- 3 |   kind socks
-   |   ^^^^^^^^^^ tan anchas como sus cadenas, según la muestra
-   = ayuda: tejer esta pieza en un punto cerrado
+error[OV914]: unas aberturas de 5,6 mm en manos o pies de un bebé son mayores que 5 mm
+  --> example.ovillo:32:3
+ 32 |   round: [sc in next, ch 2 (3), skip 2 (3)] around = 8 sts, 8 spaces
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ según la muestra, con el tejido en reposo
+    = ayuda: tejer esta pieza en un punto cerrado
 
 example.ovillo: 1 error
 
@@ -203,11 +203,11 @@ aviso[OV922]: un pompón para un menor de 3 años exige cuidado
 example.ovillo: 1 aviso
 
 # OV923
-aviso[OV923]: unas aberturas de 12,5 mm en S, 18,8 mm en M en cosas de bebé son mayores que 5 mm
- --> example.ovillo:3:3
- 3 |   kind leggings
-   |   ^^^^^^^^^^^^^ tan anchas como sus cadenas, según la muestra
-   = ayuda: elegir un punto más denso o forrar la pieza
+aviso[OV923]: unas aberturas de 5,6 mm en cosas de bebé son mayores que 5 mm
+  --> example.ovillo:32:3
+ 32 |   round: [sc in next, ch 2 (3), skip 2 (3)] around = 8 sts, 8 spaces
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ según la muestra, con el tejido en reposo
+    = ayuda: elegir un punto más denso o forrar la pieza
 
 example.ovillo: 1 aviso
 
@@ -298,7 +298,7 @@ error[OV935]: en Estados Unidos la ropa de dormir infantil de esta talla es ceñ
  --> example.ovillo:3:3
  3 |   kind sleepwear
    |   ^^^^^^^^^^^^^^
-   = ayuda: ofrecerla como ropa de día, o solo para otros mercados: for eu, uk
+   = ayuda: hacer de la prenda ropa de día, o dejar el patrón solo para otros mercados: for eu, uk
 
 example.ovillo: 1 error
 
@@ -313,10 +313,10 @@ example.ovillo: 1 error
 
 # OV937
 aviso[OV937]: hay hileras de algo para un bebé tejidas con dos hilos, y por dentro pueden quedar hebras sueltas
- --> example.ovillo:3:3
- 3 |   kind hat
-   |   ^^^^^^^^
-   = ayuda: atrapar la hebra en cada punto, o forrar la pieza
+  --> example.ovillo:36:3
+ 36 |   4 rounds: sc in next 4 with sand, sc in each with kelp = 80 (88)
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: atrapar la hebra en cada punto, o forrar la pieza
 
 example.ovillo: 1 aviso
 
@@ -334,7 +334,7 @@ aviso[OV939]: ropa infantil se ofrece para dormir (CPSC 5132)
  --> example.ovillo:5:23
  5 |     en | For the baby to sleep in.
    |                       ^^^^^^^^^^^ aquí se ofrece para dormir
-   = ayuda: ofrecerla para el día, y quitar esas palabras
+   = ayuda: dejar la prenda para el día, y quitar esas palabras
 
 example.ovillo: 1 aviso
 
