@@ -18,7 +18,7 @@ import (
 
 // international are the words of a page that are the same in every language: units, the edition of a standard, letters of measures
 // and yarns, names of people.
-var international = []string{"cm", "mm", "m", "g", "EN", "ASTM", "F", "AAP", "in", "pt"}
+var international = []string{"cm", "mm", "m", "g", "EN", "ASTM", "F", "AAP", "CFR", "CPSIA", "EU", "EC", "in", "pt"}
 
 // Every example is set as pages in the toy language: what the pages print and what they say of drawings comes from its voice and
 // its column of terms, or from the author. A Latin letter was written by a shared file.
