@@ -20,6 +20,9 @@ func (c *checker) button(n *lang.Button, f *plan.Finishing) bool {
 	if ls := c.value(n.Size, nil).Lengths(); len(ls) > 0 {
 		b.Size = ls[0]
 	}
+	if _, ok := read(c, n.Material, "material", notionMaterials); ok {
+		b.Material = n.Material.Text
+	}
 	if n.N != nil {
 		if b.N = c.cnt(n.N, nil); b.N == nil {
 			return false

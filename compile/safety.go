@@ -31,7 +31,7 @@ func (c *checker) cautionFacts() caution.Facts {
 	f.Gap, f.GapAt = c.holeSizes()
 	f.Floats = c.floats()
 	f.Weighted = c.saidOf(func(n notionFact) bool { return slices.Contains(n.kinds, weights) })
-	f.AnimalPart = c.saidOf(func(n notionFact) bool { return n.animal })
+	f.AnimalPart = c.animalPart()
 	f.SleepUse, f.SafetyClaim, f.AdultOnly, f.SaysPure = c.claimed("sleep"), c.claimed("safety"), c.claimed("adult"), c.claimed("pure")
 	return f
 }

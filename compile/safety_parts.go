@@ -66,12 +66,23 @@ func (c *checker) notionFact(n *lang.Notion, out plan.Notion) notionFact {
 		}
 	}
 	if m, ok := read(c, n.Material, "material", notionMaterials); ok {
-		f.material, f.animal = m, m == animal
-		if f.animal {
-			f.material = "other"
-		}
+		f.material, f.animal = materialOf(n.Material.Text), m == animal
 	}
 	return f
+}
+
+// materialOf is what a thing is made of in the words of the table of rules, by the word of the source; "" if it is none.
+func materialOf(word string) string {
+	for _, m := range notionMaterials {
+		switch {
+		case m.word != word:
+		case m.is == animal:
+			return "other"
+		default:
+			return m.is
+		}
+	}
+	return ""
 }
 
 var millimetresSaid = regexp.MustCompile(`(\d+(?:[.,]\d+)?)\s*mm\b`)
@@ -118,7 +129,7 @@ func (c *checker) partFacts() []caution.Part {
 			if size <= 0 {
 				size = plan.NoLength
 			}
-			out = append(out, caution.Part{Kind: "button", Size: size, Step: i, At: step.Span, For: someOf(step.Buttons.N)})
+			out = append(out, caution.Part{Kind: "button", Material: materialOf(step.Buttons.Material), Size: size, Step: i, At: step.Span, For: someOf(step.Buttons.N)})
 		case plan.MakePompom:
 			size := plan.NoLength
 			if len(step.Length) > 0 {
@@ -141,6 +152,18 @@ func (c *checker) partFacts() []caution.Part {
 		}
 	}
 	return out
+}
+
+// animalPart tells whether a notion, or a button that is sewn on, is part of an animal that is no textile fibre.
+func (c *checker) animalPart() caution.Said {
+	for _, f := range c.pat.Finish {
+		for _, m := range notionMaterials {
+			if m.is == animal && m.word == f.Buttons.Material {
+				return caution.Said{Is: caution.True, At: f.Span}
+			}
+		}
+	}
+	return c.saidOf(func(n notionFact) bool { return n.animal })
 }
 
 // saidOf is the first notion of which something holds.

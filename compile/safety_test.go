@@ -331,3 +331,35 @@ func TestReasons(t *testing.T) {
 	assert.Nil(t, c.pat.Cautions[1].Reason)
 	assert.Nil(t, c.pat.Cautions[2].Reason)
 }
+
+// Reasons reach the cautions of a finding: before a line of the finishing, and before the kind of the piece in the header. Another code,
+// or another line, leaves them alone.
+func TestReasonsReachCautions(t *testing.T) {
+	why := plan.Text{"en": "it is sewn through", "es": "va cosido de lado a lado"}
+	meant := func(code string) string {
+		return "meant " + code + ` en "it is sewn through" es "va cosido de lado a lado"` + "\n"
+	}
+	for _, c := range []struct {
+		p        piece
+		reasoned bool
+	}{
+		{piece{header: "kind hat", finish: meant("OV922") + "  pompom with kelp, 5 cm, 80 wraps"}, true},
+		{piece{header: "kind hat", finish: "pompom with kelp, 5 cm, 80 wraps"}, false},
+		{piece{header: "kind hat", finish: meant("OV921") + "  pompom with kelp, 5 cm, 80 wraps"}, false},
+		{piece{header: "kind hat", finish: "pompom with kelp, 5 cm, 80 wraps\n" + meant("OV922") + "  block"}, false},
+		{piece{header: meant("OV924") + "  kind cocoon"}, true},
+		{piece{header: "kind cocoon"}, false},
+	} {
+		ch := newChecker(parsed(t, c.p.text()))
+		ch.check()
+		n := 0
+		for _, k := range ch.pat.Cautions {
+			if k.Reason != nil {
+				assert.Equal(t, why, k.Reason)
+				n++
+			}
+		}
+		assert.Equal(t, c.reasoned, n > 0, c.p.text())
+		assert.NotEmpty(t, ch.pat.Cautions)
+	}
+}

@@ -32,6 +32,7 @@ var vocabularyOf = map[string]vocabulary{
 	"Surface.Word":       surfaces,
 	"Notion.Kind":        things,
 	"Notion.Material":    materials,
+	"Button.Material":    materials,
 	"LegendItem.Means":   meshNames,
 	"SideEdge.Side":      sideNames,
 	"GaugeLine.Stitch":   stitchNames,

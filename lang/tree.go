@@ -1548,12 +1548,13 @@ type Pompom struct {
 //
 //	button 12 mm for band.buttonholes
 //	button 12 mm, 5 for band.buttonholes
-//	button 12 mm, 3
+//	button 12 mm of wood, 3
 type Button struct {
 	At
-	Size *Val `parser:"'button' @@"`
-	N    *Cnt `parser:"( ',' @@ )?"`
-	For  *Ref `parser:"( 'for' @@ )?"`
+	Size     *Val  `parser:"'button' @@"`
+	Material *Name `parser:"( 'of' @@ )?"`
+	N        *Cnt  `parser:"( ',' @@ )?"`
+	For      *Ref  `parser:"( 'for' @@ )?"`
 }
 
 // Plain finishing.

@@ -334,8 +334,9 @@ type Elastic struct {
 
 // Buttons of one size of button.
 type Buttons struct {
-	Size Length
-	N    Nums
+	Size     Length
+	N        Nums
+	Material string // plastic, wood, metal, glass, cloth, leather, horn, bone, shell, feather or fur; "" if it is not said
 }
 
 // Caution is a caution that prints, with its source.

@@ -55,12 +55,12 @@ func TestCords(t *testing.T) {
 		},
 		"es": {
 			"Cordón: con el hilo alga, tejer una cadena que mida 46 (48; 50) cm; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar.",
-			"Cordón: con el hilo alga, tejer una cadena que mida 46 (48; 50) cm; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar. Pasarlo por la vuelta 2 del tubo de modo que los dos extremos queden iguales: con la pieza abierta, cada uno mide 7 cm. Rematar los extremos del cordón sin nudos. Coser el cordón al tejido a media distancia entre sus extremos, para que no se pueda sacar.",
+			"Cordón: con el hilo alga, tejer una cadena que mida 46 (48; 50) cm; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar. Pasarlo por la vuelta 2 del tubo de modo que los dos extremos queden iguales: con la pieza abierta, cada uno mide 7 cm. Rematar los extremos del cordón sin nudos. Coser el cordón al tejido a igual distancia de sus dos extremos, para que no se pueda sacar.",
 			"Cordón: con el hilo alga, 92 (96; 100) cad; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar. El cordón mide 46 (48; 50) cm y tiene 3 cm de ancho. Hacer un nudo en cada extremo del cordón. Con la pieza abrochada, el cordón no asoma.",
 			"Cordón: con el hilo alga, tejer una cadena que mida 46 (48; 50) cm y tenga 5 mm de ancho; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar. Coser con firmeza una cuenta en cada extremo del cordón.",
 			"Cordón: con el hilo alga, tejer una cadena que mida 46 (48; 50) cm; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar. Pasarlo por la vuelta 2 del tubo. Coser entre sí los dos extremos del cordón.",
 			"Cordón: con el hilo alga, tejer una cadena que mida 46 (48; 50) cm; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar.",
-			"Pasar el tubo por la vuelta 2 del tubo. Poner un tope en cada extremo del tubo. Coser el tubo al tejido a media distancia entre sus extremos, para que no se pueda sacar.",
+			"Pasar el tubo por la vuelta 2 del tubo. Poner un tope en cada extremo del tubo. Coser el tubo al tejido a igual distancia de sus dos extremos, para que no se pueda sacar.",
 			"Coser con firmeza un pompón en cada extremo del tubo.",
 			"Coser con firmeza una borla en cada extremo del tubo.",
 		},
@@ -95,6 +95,22 @@ func TestFringe(t *testing.T) {
 		var got []string
 		for _, f := range []plan.Finishing{f, one} {
 			got = append(got, strings.ReplaceAll(l.Finishing(p, f).String(), tie, " "))
+		}
+		require.Equal(t, want, got, tag)
+	}
+}
+
+// Buttons say what they are made of, if the source does.
+func TestButtonsOf(t *testing.T) {
+	p := tablePattern()
+	for tag, want := range map[string][]string{
+		"en-US": {"Sew on 3 buttons of 12 mm.", "Sew on 1 wooden button of 12 mm."},
+		"es":    {"Coser 3 botones de 12 mm.", "Coser 1 botón de madera de 12 mm."},
+	} {
+		l := language(t, tag)
+		var got []string
+		for _, b := range []plan.Buttons{{Size: 12_000, N: plan.Nums{3, 3, 3}}, {Size: 12_000, N: plan.Nums{1, 1, 1}, Material: "wood"}} {
+			got = append(got, strings.ReplaceAll(l.Finishing(p, plan.Finishing{Kind: plan.SewButtons, Buttons: b}).String(), tie, " "))
 		}
 		require.Equal(t, want, got, tag)
 	}

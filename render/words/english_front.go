@@ -64,9 +64,14 @@ func (e *english) markerCount(n int) string {
 	return strconv.Itoa(n) + tie + word
 }
 
-func (e *english) buttonsNeeded(n num, size string) rich.Text {
-	return fill("{}~"+timesOf(n, "button", "buttons")+" of {}", n, size)
+func (e *english) buttonsNeeded(n num, size, material string) rich.Text {
+	of := englishMaterial[material]
+	return fill("{}~"+timesOf(n, of+"button", of+"buttons")+" of {}", n, size)
 }
+
+// englishMaterial says what a button is made of, before the noun.
+var englishMaterial = map[string]string{"plastic": "plastic ", "wood": "wooden ", "metal": "metal ", "glass": "glass ", "cloth": "fabric ", "leather": "leather ",
+	"horn": "horn ", "bone": "bone ", "shell": "shell ", "feather": "feather ", "fur": "fur "}
 
 func (e *english) around(name string) string { return name + ", around" }
 
@@ -234,6 +239,6 @@ func (e *english) pompom(k pompom) rich.Text {
 	return fill("{}make a pompom of {}: wrap {}~times round a card of that width, tie, cut and trim. Sew it on", with, k.across, k.wraps)
 }
 
-func (e *english) buttons(n num, size string) rich.Text {
-	return fill("sew on {}~"+timesOf(n, "button", "buttons")+" of {}", n, size)
+func (e *english) buttons(n num, size, material string) rich.Text {
+	return fill("sew on {}", e.buttonsNeeded(n, size, material))
 }

@@ -29,7 +29,7 @@ func (l *Language) Finishing(p *plan.Pattern, f plan.Finishing) rich.Text {
 	case plan.ThreadElastic:
 		return paragraph(c.asSentences(l.voice.elastic(c.elastic(f))))
 	case plan.SewButtons:
-		return paragraph(sentence(l.voice.buttons(c.tally(f.Buttons.N), l.millimetres(f.Buttons.Size))))
+		return paragraph(sentence(l.voice.buttons(c.tally(f.Buttons.N), l.millimetres(f.Buttons.Size), f.Buttons.Material)))
 	case plan.WeaveEnds:
 		return paragraph(sentence(rich.T(l.voice.line(weaveEnds))))
 	case plan.BlockPiece:

@@ -112,7 +112,7 @@ func (c *context) notions() rich.Text {
 		items = append(items, fill(c.l.voice.line(notionFormer), c.width(d)))
 	}
 	for _, b := range n.Buttons {
-		items = append(items, c.l.voice.buttonsNeeded(c.tally(b.N), c.l.millimetres(b.Size)))
+		items = append(items, c.l.voice.buttonsNeeded(c.tally(b.N), c.l.millimetres(b.Size), b.Material))
 	}
 	for _, o := range n.Others {
 		items = append(items, c.notion(o))

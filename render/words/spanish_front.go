@@ -55,9 +55,14 @@ func (s *spanish) hooksFor(size string, parts rich.Text) rich.Text {
 
 func (s *spanish) markers(n int) rich.Text { return rich.T(s.counted(n, "marker")) }
 
-func (s *spanish) buttonsNeeded(n num, size string) rich.Text {
-	return fill("{}~"+timesOf(n, "botón", "botones")+" de {}", n, size)
+func (s *spanish) buttonsNeeded(n num, size, material string) rich.Text {
+	of := spanishMaterial[material]
+	return fill("{}~"+timesOf(n, "botón"+of, "botones"+of)+" de {}", n, size)
 }
+
+// spanishMaterial says what a button is made of, behind the noun.
+var spanishMaterial = map[string]string{"plastic": " de plástico", "wood": " de madera", "metal": " de metal", "glass": " de vidrio", "cloth": " de tela",
+	"leather": " de cuero", "horn": " de asta", "bone": " de hueso", "shell": " de nácar", "feather": " de pluma", "fur": " de pelo"}
 
 func (s *spanish) around(name string) string { return name + ", contorno" }
 
@@ -233,6 +238,6 @@ func (s *spanish) pompom(k pompom) rich.Text {
 	return fill("{}hacer un pompón de {}: enrollar {}~veces en un cartón de ese ancho, atar, cortar y emparejar. Coserlo", with, k.across, k.wraps)
 }
 
-func (s *spanish) buttons(n num, size string) rich.Text {
-	return fill("coser {}~"+timesOf(n, "botón", "botones")+" de {}", n, size)
+func (s *spanish) buttons(n num, size, material string) rich.Text {
+	return fill("coser {}", s.buttonsNeeded(n, size, material))
 }

@@ -211,7 +211,7 @@ func (y toy) elastic(e elastic) []rich.Text {
 }
 func (y toy) elasticNeeded(w, l rich.Text) rich.Text               { return y.t("≈", l, w) }
 func (y toy) pompom(k pompom) rich.Text                            { return y.t("⊙", k.yarn, k.across, k.wraps, k.takes) }
-func (y toy) buttons(n num, size string) rich.Text                 { return y.t("⊙", n, size) }
+func (y toy) buttons(n num, size, of string) rich.Text             { return y.t("⊙", n, size, of) }
 func (y toy) span(lo, hi, unit string) string                      { return lo + "…" + hi + " " + unit }
 func (y toy) sizeList(n []string) string                           { return y.list(n) }
 func (y toy) balls(lo, hi, n int) rich.Text                        { return y.t("●", lo, hi, n) }
@@ -220,7 +220,7 @@ func (y toy) repeatsOf(p string) noun                              { return noun
 func (y toy) stsOf(p string) noun                                  { return noun{one: rich.T(p), many: rich.T(p)} }
 func (y toy) hooksFor(size string, p rich.Text) rich.Text          { return y.t("ω", size, p) }
 func (y toy) markers(n int) rich.Text                              { return y.t("!", n) }
-func (y toy) buttonsNeeded(n num, s string) rich.Text              { return y.t("⊙", n, s) }
+func (y toy) buttonsNeeded(n num, s, of string) rich.Text          { return y.t("⊙", n, s, of) }
 func (y toy) beginCounts(n int, f noun, counts bool) rich.Text     { return y.t("∞", n, f.one) }
 func (y toy) around(n string) string                               { return n + "○" }
 func (y toy) ease(n string) string                                 { return n + "±" }

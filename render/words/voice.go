@@ -145,7 +145,7 @@ type finishTalk interface {
 	fringe(f fringe) []rich.Text
 	elastic(e elastic) []rich.Text
 	pompom(k pompom) rich.Text
-	buttons(n num, size string) rich.Text
+	buttons(n num, size, material string) rich.Text // material: as in the plan; "" if it is not said
 }
 
 // frontTalk is what stands before the parts.
@@ -158,7 +158,7 @@ type frontTalk interface {
 	repeatsOf(pattern string) noun // repeats of a stitch pattern
 	hooksFor(size string, parts rich.Text) rich.Text
 	markers(n int) rich.Text
-	buttonsNeeded(n num, size string) rich.Text
+	buttonsNeeded(n num, size, material string) rich.Text
 	elasticNeeded(width, length rich.Text) rich.Text
 	beginCounts(chains int, f noun, counts bool) rich.Text
 	around(name string) string
