@@ -91,6 +91,9 @@ func (c *Cord) loop(i int) reach {
 	if c.ring() && length != plan.NoLength && opening != plan.NoLength {
 		return exactly(int64(max(0, length-opening, at(c.Loop, i))))
 	}
+	if c.Role == "" && c.End == "none" && opening != plan.NoLength { // it may be such a ring
+		return reach{int64(max(0, at(c.Loop, i))), anyNumber.most}
+	}
 	return measure(at(c.Loop, i))
 }
 
@@ -105,7 +108,7 @@ func (c *Cord) loopTight(i int) reach {
 		return exactly(int64(max(0, length-drawn)))
 	case c.ring() && length != plan.NoLength:
 		return reach{open.least, int64(length)}
-	case c.End != "" && open == exactly(0): // its ends are free, and no loop is said of it
+	case c.End != "" && c.End != "none" && open == exactly(0): // its ends are free, and no loop is said of it
 		return exactly(0)
 	}
 	return reach{open.least, anyNumber.most}

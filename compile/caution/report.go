@@ -93,7 +93,11 @@ func (ev *evaluation) finding(g *group) diag.Diagnostic {
 	}
 	switch {
 	case g.thing.element == part:
-		d.Args["part"] = diag.Term{Key: "part " + ev.facts.Parts[g.thing.index].Kind, N: 2}
+		kind := ev.facts.Parts[g.thing.index].Kind
+		if kind == "" {
+			kind = "other"
+		}
+		d.Args["part"] = diag.Term{Key: "part " + kind, N: 2}
 	case slices.ContainsFunc(g.hits, func(h crossing) bool { return h.rule.uses.has(known().weighted) }):
 		d.Args["part"] = diag.Term{Key: "part weight", N: 2}
 	}
