@@ -287,7 +287,7 @@ func TestAgreesWithTable(t *testing.T) {
 				if thing.element == elastic && f.Elastics == nil {
 					continue
 				}
-				v := r.when.evaluate(&view{facts: &f, rule: r, thing: thing})
+				v := r.when.evaluate(&view{facts: &f, class: kinds().class[f.Kind], rule: r, thing: thing})
 				if v.holds == Unknown {
 					t.Fatalf("%s: all is known, and yet %v are missing", r.ID, v.lacks.list()[0].name)
 				}

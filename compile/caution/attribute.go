@@ -119,6 +119,8 @@ type view struct {
 	rule    *Rule
 	size    int
 	thing   thing
+	class   string     // of what is made
+	open    bool       // any(…) is left open: could the rule be crossed?
 	beyond  bool       // limits count as crossed: does the rule apply?
 	without attributes // conditions on these count as false
 	put     *attribute // this number is taken to be put

@@ -61,7 +61,7 @@ var truthsOfPiece = map[string]func(*view) Truth{
 }
 
 var wordsOfPiece = map[string]func(*view) string{
-	"kind":        func(e *view) string { return kinds().class[e.facts.Kind] },
+	"kind":        func(e *view) string { return e.class },
 	"prints_mark": func(*view) string { return "none" },
 }
 
@@ -108,7 +108,7 @@ func declared(e *view) reach {
 // holding and cuddling count as toys for under 36 months); where only the rules of the United States hold, its label counts.
 func youngest(e *view) reach {
 	r := declared(e)
-	if kinds().class[e.facts.Kind] != "toy" || !e.facts.inEurope() || e.rule != nil && e.rule.onlyUS() {
+	if e.class != "toy" || !e.facts.inEurope() || e.rule != nil && e.rule.onlyUS() {
 		return r
 	}
 	switch e.facts.SoftFilled {

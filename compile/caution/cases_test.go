@@ -61,7 +61,7 @@ func asks(c diag.Code) bool { return c >= "OV901" && c <= "OV909" }
 // TestProgramHolds holds the rules that no source can cross: the pages draw neither symbols of care nor marks.
 func TestProgramHolds(t *testing.T) {
 	f := one("hat", 12)
-	e := view{facts: &f}
+	e := view{facts: &f, class: kinds().class[f.Kind]}
 	for _, r := range Rules() {
 		if r.ID == "LABL-01" || r.ID == "LABL-08" {
 			if v := r.when.evaluate(&e); v.holds != False {

@@ -11,7 +11,8 @@ import (
 // Evaluate goes through the rules. It returns the cautions that print, in the order of the table, and what was found: the
 // limits that are crossed, what asks for care, and what must be known before a rule can be decided.
 func Evaluate(f Facts) ([]plan.Caution, diag.List) {
-	ev := evaluation{facts: &f, class: kinds().class[f.Kind]}
+	ev := evaluation{facts: &f, class: kinds().class[f.Kind], settled: make([]Truth, len(f.SizeNames))}
+	ev.gather()
 	for _, r := range rules() {
 		if r.heldIn(f.Markets) {
 			ev.rule(r)
@@ -34,6 +35,9 @@ var unchecked = plan.Caution{ID: "NONE", Severity: "caution", Step: -1, Text: pl
 type evaluation struct {
 	facts    *Facts
 	class    string // "" if the kind is not known
+	things   []thing
+	view     view    // of what is looked at
+	settled  []Truth // room for what holds in each size
 	cautions []plan.Caution
 	crossed  []crossing
 	lacking  []missing
@@ -67,25 +71,17 @@ type thing struct {
 // has reports whether size i has the thing.
 func (t thing) has(i int) bool { return t.sizes == nil || i < len(t.sizes) && t.sizes[i] }
 
-// things lists what a rule looks at: the piece, and what it has of each element that the trigger asks about.
-func (ev *evaluation) things(r *Rule) []thing {
-	out := []thing{{piece, 0, -1, ev.place(r), nil}}
-	if r.element[cord] {
-		for i, c := range ev.facts.Cords {
-			out = append(out, thing{cord, i, c.Step, c.At, c.For})
-		}
+// gather lists the things that rules look at beside the piece.
+func (ev *evaluation) gather() {
+	for i, c := range ev.facts.Cords {
+		ev.things = append(ev.things, thing{cord, i, c.Step, c.At, c.For})
 	}
-	if r.element[part] {
-		for i, p := range ev.facts.Parts {
-			out = append(out, thing{part, i, p.Step, p.At, p.For})
-		}
+	for i, p := range ev.facts.Parts {
+		ev.things = append(ev.things, thing{part, i, p.Step, p.At, p.For})
 	}
-	if r.element[elastic] {
-		for i, b := range ev.facts.Elastics {
-			out = append(out, thing{elastic, i, b.Step, b.At, nil})
-		}
+	for i, b := range ev.facts.Elastics {
+		ev.things = append(ev.things, thing{elastic, i, b.Step, b.At, nil})
 	}
-	return out
 }
 
 // place is where the source says what a rule about the piece rests on: the first of its attributes that has a place, else
@@ -101,40 +97,75 @@ func (ev *evaluation) place(r *Rule) source.Span {
 	return ev.facts.KindAt
 }
 
-// rule applies one rule to each thing it looks at, size by size.
+// rule applies one rule to the piece, and to each thing that the trigger asks about, size by size.
 func (ev *evaluation) rule(r *Rule) {
 	n := len(ev.facts.SizeNames)
-	settled := make([]Truth, n) // what holds of the piece, whatever its cords and parts are
-	for k, t := range ev.things(r) {
-		prints := make(plan.Sizes, n)
-		hits := make([]crossing, len(r.causes))
-		for i := range n {
-			if !t.has(i) || k > 0 && settled[i] == True {
-				continue
-			}
-			e := view{facts: ev.facts, rule: r, size: i, thing: t}
-			v := r.when.evaluate(&e)
-			if k == 0 {
-				settled[i] = v.holds
-			}
-			prints[i] = ev.printed(r, &e, v)
-			switch {
-			case v.holds == True:
-				for j, c := range r.causes {
-					e.without = r.others(c)
-					if e.without == 0 || r.when.evaluate(&e).holds == True {
-						hits[j].sizes = append(hits[j].sizes, i)
-					}
-				}
-			case v.holds == Unknown && len(r.causes) > 0 && (k == 0 || settled[i] == False):
-				ev.lacking = append(ev.lacking, missing{v.lacks, t, i})
-			}
+	e := &ev.view
+	*e = view{facts: ev.facts, class: ev.class, rule: r, open: true}
+	settled := ev.settled[:n] // what holds of the piece, whatever its cords and parts are; False: no thing could change that
+	never := true
+	for i := range n {
+		e.size = i
+		settled[i] = r.when.evaluate(e).holds
+		never = never && settled[i] == False
+	}
+	if never {
+		return
+	}
+	e.open = false
+	possible := slices.Clone(settled)
+	ev.look(r, thing{piece, 0, -1, ev.place(r), nil}, possible, settled)
+	for _, t := range ev.things {
+		if r.element[t.element] {
+			ev.look(r, t, possible, settled)
 		}
-		ev.print(r, t, prints)
-		for j, c := range r.causes {
-			if len(hits[j].sizes) > 0 {
-				ev.crossed = append(ev.crossed, crossing{r, c, t, t.at, hits[j].sizes})
+	}
+}
+
+// look applies a rule to one thing in the sizes in which it may be crossed. What holds of the piece is noted, and is not found again
+// of its things.
+func (ev *evaluation) look(r *Rule, t thing, possible, settled []Truth) {
+	n := len(possible)
+	var prints plan.Sizes
+	var hits []crossing
+	e := &ev.view
+	e.thing = t
+	for i := range n {
+		if possible[i] == False || !t.has(i) || t.element != piece && settled[i] == True {
+			continue
+		}
+		e.size, e.without = i, 0
+		v := r.when.evaluate(e)
+		if t.element == piece {
+			settled[i] = v.holds
+		}
+		if ev.printed(r, e, v) {
+			if prints == nil {
+				prints = make(plan.Sizes, n)
 			}
+			prints[i] = true
+		}
+		switch {
+		case v.holds == True && len(r.causes) > 0:
+			if hits == nil {
+				hits = make([]crossing, len(r.causes))
+			}
+			for j, c := range r.causes {
+				e.without = r.others(c)
+				if e.without == 0 || r.when.evaluate(e).holds == True {
+					hits[j].sizes = append(hits[j].sizes, i)
+				}
+			}
+		case v.holds == Unknown && len(r.causes) > 0 && (t.element == piece || settled[i] == False):
+			ev.lacking = append(ev.lacking, missing{v.lacks, t, i})
+		}
+	}
+	if prints != nil {
+		ev.print(r, t, prints)
+	}
+	for j := range hits {
+		if len(hits[j].sizes) > 0 {
+			ev.crossed = append(ev.crossed, crossing{r, r.causes[j], t, t.at, hits[j].sizes})
 		}
 	}
 }
@@ -167,9 +198,6 @@ func (ev *evaluation) printed(r *Rule, e *view, v verdict) bool {
 
 // print enters the caution of a rule for the sizes that need it.
 func (ev *evaluation) print(r *Rule, t thing, sizes plan.Sizes) {
-	if !slices.Contains(sizes, true) {
-		return
-	}
 	c := plan.Caution{ID: r.ID, Severity: r.Severity, Text: r.Text, Source: r.Standard, Basis: r.Basis, Read: r.Read, Seller: r.Seller,
 		Step: t.step, For: sizes, At: t.at}
 	if sizes.All() {

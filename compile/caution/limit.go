@@ -41,7 +41,7 @@ func (e *view) bounds(r *Rule, c cause) bool {
 // sticks out.
 func (ev *evaluation) longest(t thing, i int) (plan.Length, bool) {
 	c := &ev.facts.Cords[t.index]
-	e := view{facts: ev.facts, size: i, thing: t}
+	e := view{facts: ev.facts, class: ev.class, size: i, thing: t}
 	most, found := plan.Length(math.MaxInt64), false
 	for _, r := range rules() {
 		if !r.heldIn(ev.facts.Markets) || !r.element[cord] {

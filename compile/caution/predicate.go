@@ -69,6 +69,9 @@ func (p *predicate) evaluate(e *view) verdict {
 		v.holds = v.holds.not()
 		return v
 	case anyOf:
+		if e.open {
+			return verdict{holds: Unknown}
+		}
 		if e.thing.element != p.element {
 			return verdict{holds: False}
 		}

@@ -129,7 +129,7 @@ func (ev *evaluation) figures(g *group, args diag.Args) {
 	found, limit := map[int]int64{}, map[int]int64{}
 	for _, h := range g.hits {
 		for _, i := range h.sizes {
-			e := view{facts: ev.facts, rule: h.rule, size: i, thing: g.thing}
+			e := view{facts: ev.facts, class: ev.class, rule: h.rule, size: i, thing: g.thing}
 			r := g.attr.number(&e)
 			found[i] = r.least
 			n, ok := e.passing(h.rule, h.cause, r.least)

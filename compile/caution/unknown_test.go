@@ -120,7 +120,7 @@ func crossedWith(r *Rule, f Facts, a *attribute) bool {
 		if th.element == cord && f.Cords == nil || th.element == part && f.Parts == nil {
 			continue
 		}
-		e := view{facts: &f, rule: r, thing: th}
+		e := view{facts: &f, class: kinds().class[f.Kind], rule: r, thing: th}
 		if a.of != piece && a.of != th.element || r.when.evaluate(&e).holds != True {
 			continue
 		}
