@@ -21,12 +21,12 @@ var comparisons = map[string]op{"<": below, "<=": belowOr, ">": above, ">=": abo
 
 var triggerToken = regexp.MustCompile(`[A-Za-z_][A-Za-z0-9_]*|[0-9]+(?:\.[0-9]+)?|[=!<>]=|\S`)
 
-// read reads a trigger.
-func read(text string) (*predicate, error) { return readIn(text, piece) }
+// conditions are the named conditions that were read, by the element they are on.
+type conditions map[elementName]*predicate
 
-// readIn reads a condition on an element, or on the piece.
-func readIn(text string, e element) (*predicate, error) {
-	r := triggerReader{rest: triggerToken.FindAllString(text, -1), of: e}
+// read reads a condition on an element, or on the piece.
+func (c conditions) read(text string, e element) (*predicate, error) {
+	r := triggerReader{rest: triggerToken.FindAllString(text, -1), of: e, seen: c}
 	p := r.condition()
 	if r.err == nil && len(r.rest) > 0 {
 		r.fail("%q is not expected", r.rest[0])
@@ -37,6 +37,7 @@ func readIn(text string, e element) (*predicate, error) {
 type triggerReader struct {
 	rest []string
 	of   element
+	seen conditions
 	err  error
 }
 
@@ -100,8 +101,7 @@ func (r *triggerReader) one() (p *predicate) {
 		return r.anyOf()
 	}
 	name := r.next()
-	if means, ok := names()[name]; ok {
-		p, err := readIn(means, r.of)
+	if p, err := r.named(name); p != nil || err != nil {
 		if err != nil {
 			r.fail("%s: %w", name, err)
 		}
@@ -113,6 +113,21 @@ func (r *triggerReader) one() (p *predicate) {
 		return &predicate{}
 	}
 	return r.test(a)
+}
+
+// named is the condition that goes by a name, nil if there is none. It is read once for all triggers of a table.
+func (r *triggerReader) named(name string) (*predicate, error) {
+	means, ok := names()[name]
+	if !ok {
+		return nil, nil
+	}
+	key := elementName{r.of, name}
+	if p, ok := r.seen[key]; ok {
+		return p, nil
+	}
+	p, err := r.seen.read(means, r.of)
+	r.seen[key] = p
+	return p, err
 }
 
 func (r *triggerReader) anyOf() *predicate {

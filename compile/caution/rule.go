@@ -55,6 +55,7 @@ func Rules() []*Rule { return rules() }
 var rules = sync.OnceValue(func() []*Rule {
 	how := map[string]plan.Read{"itself": plan.ReadItself, "summary": plan.ReadSummary, "memory": plan.ReadMemory, "own": plan.OwnRule}
 	var out []*Rule
+	shared := conditions{}
 	for _, r := range table("rules.csv") {
 		rule := &Rule{ID: r["id"], Group: r["group"], Trigger: r["trigger"], Severity: r["severity"], Figure: r["figure"],
 			Inches: r["inches"], Standard: r["standard"], Basis: r["basis"], Evidence: r["evidence"], Read: how[r["read"]],
@@ -64,7 +65,7 @@ var rules = sync.OnceValue(func() []*Rule {
 			rule.Markets = strings.Fields(r["market"])
 		}
 		var err error
-		if rule.when, err = read(rule.Trigger); err != nil {
+		if rule.when, err = shared.read(rule.Trigger, piece); err != nil {
 			panic(fmt.Sprintf("caution: %s: %v", rule.ID, err))
 		}
 		rule.survey()

@@ -265,7 +265,7 @@ func TestVocabulary(t *testing.T) {
 func TestBadTriggers(t *testing.T) {
 	for _, text := range []string{"", "kind", "kind in {hat", "kind = hat", "free_cm > 3", "any(cord: gap_mm > 3)", "any(cord: zone == hood", "has_floats == 3",
 		"gap_mm in {hat}", "gap_mm > 0.00001", "any(cord: any(cord: fray))", "for_sale for_sale", "for_sale and", "any(hat: fray)"} {
-		if p, err := read(text); err == nil {
+		if p, err := (conditions{}).read(text, piece); err == nil {
 			t.Errorf("%q is read as %v", text, p)
 		}
 	}

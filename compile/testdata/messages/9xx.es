@@ -19,7 +19,7 @@ aviso[OV903]: de esto no se sabe en qué lugar del cuerpo está, y no se puede d
   --> example.ovillo:37:3
  37 |   cord with kelp, length 55 (60) cm, through border round 2, ends plain, fixed
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ¿en la cintura o en el cuello?
-    = ayuda: decirlo, como con at waist
+    = ayuda: palabras que lo dicen: at waist
 
 example.ovillo: 1 aviso
 
@@ -28,7 +28,7 @@ aviso[OV904]: de este cordón no se sabe cómo se rematan sus extremos libres, y
   --> example.ovillo:38:3
  38 |   cord with kelp, length 60 (65) cm, through waistband round 2, fixed
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    = ayuda: decirlo, como con ends plain o no ends
+    = ayuda: palabras que lo dicen: ends plain o no ends
 
 example.ovillo: 1 aviso
 
@@ -117,7 +117,7 @@ aviso[OV908]: no se sabe cuánto mide la persona más baja, y no se puede decir 
  --> example.ovillo:3:3
  3 |   kind romper
    |   ^^^^^^^^^^^
-   = ayuda: decirlo, como con fit height 122 cm
+   = ayuda: palabras que lo dicen: fit height 122 cm
 
 example.ovillo: 1 aviso
 
