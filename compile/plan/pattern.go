@@ -354,6 +354,9 @@ type Caution struct {
 	At       source.Span // what it is about
 }
 
+// NoRule is the ID of the caution that stands where the source says too little for any rule.
+const NoRule = "NONE"
+
 // Read says how well the source of a caution was read.
 type Read uint8
 

@@ -5,12 +5,14 @@ import (
 	"ovillo/render/words"
 )
 
-// colophon sets what stands last: care and what goes on a label, what changed in this edition, what may be done with the pattern.
+// colophon sets what stands last: care and what goes on a label, what changed in this edition, what may be done with the pattern, what
+// those who sell must know.
 func (s *setter) colophon() {
 	s.section()
 	strips := s.careAndLabel()
 	strips = append(strips, s.minor(func(sd side) string { return sd.l.Edition(s.p) }, s.p.Changes)...)
 	strips = append(strips, s.minor(s.fixed(words.LicenceHead), s.p.Licence)...)
+	strips = append(strips, s.sellersNotes()...)
 	s.add(strips...)
 }
 

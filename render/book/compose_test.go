@@ -38,6 +38,9 @@ var editions = []edition{
 	{"twelve sizes, English", 12, []string{"en"}, nil, 0},
 	{"long words", 4, []string{"en", "es"}, lengthen, 0},
 	{"long words, Spanish", 4, []string{"es"}, lengthen, 0},
+	{"many cautions", 4, []string{"en", "es"}, manyCautions, 0},
+	{"many cautions, Spanish", 5, []string{"es"}, manyCautions, 0},
+	{"many cautions, twelve sizes", 12, []string{"en", "es"}, manyCautions, 0},
 	{"bare", 4, []string{"en", "es"}, strip, 0},
 	{"bare, one size, English", 1, []string{"en"}, strip, 0},
 }

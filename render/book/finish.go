@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strconv"
 
-	"ovillo/compile/plan"
 	"ovillo/render/layout"
 	"ovillo/render/rich"
 	"ovillo/render/words"
@@ -83,18 +82,13 @@ func (s *setter) finishStep(number, n int) []layout.Strip {
 		return box
 	})
 	b.Put(0, 0, s.ticks(s.axis, 1))
-	var list []plan.Caution
-	for _, c := range s.p.Cautions {
-		if c.Step == n {
-			list = append(list, c)
-		}
-	}
+	cautions := s.stepCautions(n, body, func(sd side) float64 { return sd.x + s.hang })
 	strips := divided([]layout.Strip{{Box: b}}, s.textType.Leading)
 	if len(strips) > 1 { // a step so long goes on on the next sheet, with its cautions
-		strips[len(strips)-1].Keep = len(list) > 0
-		return append(strips, s.cautions(list, body, func(sd side) float64 { return sd.x + s.hang })...)
+		strips[len(strips)-1].Keep = len(cautions) > 0
+		return append(strips, cautions...)
 	}
-	strips = append(strips, s.cautions(list, body, func(sd side) float64 { return sd.x + s.hang })...)
+	strips = append(strips, cautions...)
 	if len(strips) == 1 {
 		return strips
 	}

@@ -14,6 +14,7 @@ import (
 const (
 	introW       = 50.0
 	drawingLeast = 50.0 // it is no smaller, whatever has to stand below
+	drawingTight = 40.0 // but where no line of the cautions is then left for another page
 	afterRule    = 7.5
 	afterTitle   = 5.0
 	captionGap   = 2.5
@@ -38,6 +39,11 @@ func (s *setter) front() {
 			break
 		}
 		high = s.lower(high, all)
+	}
+	if tight := high - layout.Snap(all-s.frontH) - layout.Module; all > s.frontH && high == drawingLeast && tight >= drawingTight {
+		if all, _ = s.opened(tight); all > s.frontH {
+			s.opened(high)
+		}
 	}
 	if all <= s.frontH || s.arrangement != single {
 		return
@@ -67,10 +73,11 @@ func (s *setter) opened(high float64) (all, facts float64) {
 	s.add(s.facts()...)
 	s.add(s.editionNotes()...)
 	_, facts = layout.Fill(s.flow, endless, s.frontH)
-	if len(s.p.Cautions) > 0 && s.arrangement != single {
+	cautions := s.frontCautions()
+	if len(cautions) > 0 && s.arrangement != single {
 		s.flow[len(s.flow)-1].Keep = true // what is to be feared stands on the first page, whatever follows
 	}
-	s.add(s.frontCautions()...)
+	s.add(cautions...)
 	_, all = layout.Fill(s.flow, endless, s.frontH)
 	return all, facts
 }

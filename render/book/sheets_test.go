@@ -27,7 +27,7 @@ func TestCautionsAreOnTheFirstPage(t *testing.T) {
 		e := edition{sizes: 4, langs: langs}
 		doc := e.compose(t, A4)
 		for _, l := range languages(t, langs...) {
-			head, body := l.Caution(e.pattern().Cautions[0])
+			head, body := l.CautionsHead(2), l.Caution(e.pattern().Cautions[0])
 			if first := squeezed(pageText(doc.Pages[0])); !strings.Contains(first, squeezed(head)) || !strings.Contains(first, squeezed(body.String())) {
 				t.Errorf("%v: the first page lacks %q", langs, body)
 			}

@@ -187,10 +187,12 @@ func (l *looker) rows() {
 		}
 		split := s[0].page != s[1].page
 		switch {
+		case e.Tag == "LI" && split && cautions(l.tree.parent[l.tree.parent[e]]):
+			torn(TornCaution) // several cautions may part company; each of them is whole
 		case e.Tag == "TR" && split, e.Tag == "LI" && split && lines[e] <= l.promise.LongRow:
 			torn(TornRow)
 		case e.Tag == "P" && split && cautions(l.tree.parent[e]):
-			torn(TornCaution) // several cautions may part company; each of them is whole
+			torn(TornCaution) // what stands above or below a list of cautions
 		case e.Tag == "LBody":
 			l.together(e, span)
 		}
@@ -203,9 +205,9 @@ func (l *looker) rows() {
 	}
 }
 
-// cautions reports whether an element holds cautions: a division of paragraphs without a heading.
+// cautions reports whether an element holds cautions: a division of paragraphs and lists without a heading.
 func cautions(e *page.Elem) bool {
-	return e.Tag == "Div" && !slices.ContainsFunc(e.Kids, isHead)
+	return e != nil && e.Tag == "Div" && !slices.ContainsFunc(e.Kids, isHead)
 }
 
 // together looks at the paragraphs of a row: label, text and count of one language follow each other without the end of a

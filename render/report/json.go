@@ -27,6 +27,20 @@ type jsonReport struct {
 	Measures []jsonMeasure  `json:"measures"`
 	Rounded  []jsonRounded  `json:"rounded"`
 	Counts   []jsonRowCount `json:"counts"`
+	Cautions []jsonCaution  `json:"cautions"` // in the order in which the rules stand
+}
+
+// A caution that prints, in the language of the report.
+type jsonCaution struct {
+	ID       string   `json:"id"`       // of the rule; NONE where the source says too little for any
+	Severity string   `json:"severity"` // error, warn or caution
+	Text     string   `json:"text"`
+	Source   string   `json:"source"`         // a standard, a law or an authority; "" for a rule of our own
+	Read     string   `json:"read"`           // how well it was read: itself, summary, memory, or own for a rule of our own
+	Seller   bool     `json:"seller"`         // for makers who sell what they make
+	Sizes    []string `json:"sizes"`          // that it is for
+	Line     int      `json:"line,omitempty"` // of the source
+	Reason   string   `json:"reason,omitempty"`
 }
 
 type jsonCheck struct {
@@ -80,13 +94,14 @@ type jsonRowCount struct {
 // JSON prints a report for other programs: one object.
 func JSON(w io.Writer, r *Report) error {
 	out := jsonReport{File: r.File, Lang: r.Lang, Title: r.Title, By: r.By, Lines: r.Lines, Source: r.Source, Numbers: r.Numbers,
-		Sizes: filled(r.Sizes), Unknown: filled(r.Unknown), Checks: []jsonCheck{}, Measures: []jsonMeasure{}, Rounded: []jsonRounded{}, Counts: []jsonRowCount{}}
+		Sizes: filled(r.Sizes), Unknown: filled(r.Unknown), Checks: []jsonCheck{}, Measures: []jsonMeasure{}, Rounded: []jsonRounded{}, Counts: []jsonRowCount{}, Cautions: []jsonCaution{}}
 	for _, x := range r.Results {
 		out.Checks = append(out.Checks, jsonCheck{x.ID, x.Group, x.How, x.Status, x.Name(r.Lang), filled(x.Looked), x.N, x.Why, x.Notes, filled(x.Findings), x.Ask})
 	}
 	if p := r.pattern; p != nil {
 		out.Edition, out.Date = p.Edition, p.Date
 		out.figures(r, p)
+		out.cautions(r, p, r.Lang)
 	}
 	var b strings.Builder
 	enc := json.NewEncoder(&b)
@@ -140,6 +155,26 @@ func (out *jsonReport) figures(r *Report, p *plan.Pattern) {
 				}
 			}
 		}
+	}
+}
+
+// readNames are how a source was read. They are promised.
+var readNames = map[plan.Read]string{plan.OwnRule: "own", plan.ReadItself: "itself", plan.ReadSummary: "summary", plan.ReadMemory: "memory"}
+
+// cautions lists the cautions that print. lang is the code of the language of the texts.
+func (out *jsonReport) cautions(r *Report, p *plan.Pattern, lang string) {
+	for _, c := range p.Cautions {
+		j := jsonCaution{ID: c.ID, Severity: c.Severity, Text: c.Text[lang], Source: c.Source, Read: readNames[c.Read], Seller: c.Seller,
+			Sizes: []string{}, Reason: c.Reason[lang]}
+		for z, size := range p.Sizes {
+			if c.For.Has(z) {
+				j.Sizes = append(j.Sizes, size.Name)
+			}
+		}
+		if c.At.End > 0 {
+			j.Line = line(r.text, c.At.Start)
+		}
+		out.Cautions = append(out.Cautions, j)
 	}
 }
 

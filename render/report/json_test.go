@@ -17,7 +17,7 @@ func TestJSONKeepsItsFields(t *testing.T) {
 	require.NoError(t, JSON(&b, r))
 	var all map[string]any
 	require.NoError(t, json.Unmarshal([]byte(b.String()), &all))
-	require.Equal(t, []string{"by", "checks", "counts", "date", "edition", "file", "lang", "lines", "measures", "numbers", "rounded", "sizes", "source", "title", "unknown"},
+	require.Equal(t, []string{"by", "cautions", "checks", "counts", "date", "edition", "file", "lang", "lines", "measures", "numbers", "rounded", "sizes", "source", "title", "unknown"},
 		slices.Sorted(maps.Keys(all)))
 	first := func(list string) map[string]any {
 		entries := all[list].([]any)
@@ -27,6 +27,12 @@ func TestJSONKeepsItsFields(t *testing.T) {
 	require.Subset(t, slices.Collect(maps.Keys(first("checks"))), []string{"id", "group", "how", "status", "name", "looked", "n", "findings"})
 	require.Equal(t, []string{"part", "row", "size", "spaces", "stitches", "taken"}, slices.Sorted(maps.Keys(first("counts"))))
 	require.Subset(t, slices.Collect(maps.Keys(first("measures"))), []string{"name", "values"})
+
+	caution := func(i int) map[string]any { return all["cautions"].([]any)[i].(map[string]any) }
+	require.Len(t, all["cautions"], 3)
+	require.Equal(t, map[string]any{"id": "CORD-25", "severity": "warn", "source": "EN 14682:2014", "read": "summary", "seller": false, "sizes": []any{"1 y", "2 y", "3 y", "4 y"},
+		"text": r.pattern.Cautions[1].Text["en"], "reason": r.pattern.Cautions[1].Reason["en"]}, caution(1))
+	require.Equal(t, []any{"LABL-03", "itself", true}, []any{caution(2)["id"], caution(2)["read"], caution(2)["seller"]})
 
 	require.Len(t, all["checks"], len(Checks))
 	worked := 0

@@ -1,5 +1,11 @@
 package report
 
+import (
+	"strconv"
+
+	"ovillo/compile/plan"
+)
+
 // looks holds what is looked at for each check. A check without an entry is for a person, or for the checker alone; a test
 // sees to it that each one the program decides has one.
 var looks = map[string]func(*subject) look{
@@ -24,21 +30,46 @@ func lookSource(s *subject) look { return look{at: []amount{{s.in.Source.Lines, 
 func lookCautions(s *subject) look {
 	l := look{at: []amount{{1, nPatterns}, {len(s.p.Cautions), nCautions}}}
 	for _, c := range s.p.Cautions {
-		if c.ID == noRule {
+		if c.ID == plan.NoRule {
 			return look{skipped: true, why: whyNoKind}
 		}
-		_, body := s.in.Words.Caution(c)
-		note := excerpt(body.String())
-		if c.Source != "" {
-			note += " (" + c.Source + ")"
-		}
-		l.notes = append(l.notes, note)
+		l.notes = append(l.notes, s.cautionNote(c))
 	}
 	return l
 }
 
-// noRule is the caution that stands where the source was too silent for any rule.
-const noRule = "NONE"
+// cautionNote is a caution in a line: its rule, what it says, where that is from and how well it was read, for which sizes it is, to
+// which line of the source it belongs, and the reason that was given.
+func (s *subject) cautionNote(c plan.Caution) string {
+	l, lang := s.in.Words, s.in.Lang
+	note := c.ID + ", " + cautionSeverities[c.Severity].in(lang)
+	if c.Seller {
+		note += ", " + forSellers.in(lang)
+	}
+	note += ": " + excerpt(c.Text[l.Code()])
+	if source := l.CautionSource(c); source != nil {
+		note += " (" + source.String() + ")"
+	}
+	var more []string
+	if only := l.OnlyFor(s.p, c.For).String(); only != "" {
+		more = append(more, only)
+	}
+	if n := line(s.in.Text, c.At.Start); c.At.End > 0 && n > 0 {
+		more = append(more, tLine.with(lang, "line", strconv.Itoa(n)))
+	}
+	if reason := l.Reason(c); reason != nil {
+		more = append(more, reason.String())
+	}
+	for _, m := range more {
+		note += "; " + m
+	}
+	return note
+}
+
+var (
+	cautionSeverities = map[string]text{"error": {"error", "error"}, "warn": {"warning", "aviso"}, "caution": {"caution", "precaución"}}
+	forSellers        = text{"for those who sell", "para quien vende"}
+)
 
 var whyNoKind = text{"the source says neither what is made nor for what age", "el patrón no dice ni qué se teje ni para qué edad"}
 

@@ -62,18 +62,32 @@ func finishing() []plan.Finishing {
 	}
 }
 
+// cautions are one of each way to read a source; the texts are those of the table of rules. Two belong to the cord.
 func cautions() []plan.Caution {
-	return []plan.Caution{{
-		ID:       "CORD-10",
-		Severity: "error",
-		Text: plan.Text{
-			"en": "At the chest and waist of children's clothes each free end stays at 14 cm (5 1/2 in) or shorter with the garment laid open to its widest; local law and an accredited test laboratory decide, not this pattern.",
-			"es": "En el pecho y la cintura de prendas infantiles cada extremo libre no pasa de 14 cm con la prenda abierta al máximo; deciden la ley local y un laboratorio de ensayo acreditado, no este patrón.",
+	return []plan.Caution{
+		{
+			ID: "CORD-10", Severity: "error", Source: "EN 14682:2014", Basis: "read (4 secondary)", Read: plan.ReadSummary, Step: 1,
+			Text: plan.Text{
+				"en": "At the chest and waist of children's clothes, keep each free end to 14 cm (5 1/2 in) or shorter, with the garment laid open to its widest.",
+				"es": "En el pecho y la cintura de prendas infantiles, dejar cada extremo libre en 14 cm como máximo, con la prenda abierta al máximo.",
+			},
 		},
-		Source: "EN 14682:2014",
-		Basis:  "read (secondary)",
-		Step:   1,
-	}}
+		{
+			ID: "CORD-25", Severity: "warn", Source: "EN 14682:2014", Basis: "read (2 secondary)", Read: plan.ReadSummary, Step: 1,
+			Text: plan.Text{
+				"en": "Stitch a drawstring to the garment midway between its exits so that it cannot be pulled out.",
+				"es": "Coser el cordón ajustable a la prenda a mitad de camino entre sus salidas, para que no se pueda sacar.",
+			},
+			Reason: plan.Text{"en": "the cord is sewn down at the back seam", "es": "el cordón queda cosido en la costura trasera"},
+		},
+		{
+			ID: "LABL-03", Severity: "warn", Source: "EU 1007/2011", Basis: "read (law)", Read: plan.ReadItself, Seller: true, Step: -1,
+			Text: plan.Text{
+				"en": "To label the finished piece, a seller needs what each yarn is made of, with names and percentages.",
+				"es": "Para etiquetar la pieza terminada, quien vende necesita los nombres y porcentajes de fibra de cada hilo.",
+			},
+		},
+	}
 }
 
 func measures() []plan.Measure {

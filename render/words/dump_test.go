@@ -112,14 +112,31 @@ func dump(l *Language, p *plan.Pattern) string {
 	for i, f := range p.Finish {
 		line("%d. %s", i+1, shown(l.Finishing(p, f)))
 	}
-	for _, k := range p.Cautions {
-		head, text := l.Caution(k)
-		line("%s: %s", head, shown(text))
+	cautions := func(head string, seller bool, standing Key) {
+		groups := l.Cautions(p, func(k plan.Caution) bool { return k.Seller == seller })
+		if len(groups) == 0 {
+			return
+		}
+		line("\n# %s", head)
+		for _, g := range groups {
+			if g.Only != nil {
+				line("%s:", shown(g.Only))
+			}
+			for _, item := range g.Items {
+				line("- %s", shown(item.Text))
+				for _, reason := range item.Reasons {
+					line("  %s", shown(reason))
+				}
+			}
+		}
+		line("%s", l.Say(standing))
 	}
+	cautions(l.CautionsHead(len(p.Cautions)), false, CautionsStanding)
 	line("\n# %s", l.CareHead(p))
 	prose(p.Care)
 	line("%s", shown(l.Contents(p)))
 	prose(p.Licence)
+	cautions(l.Say(SellersHead), true, SellersStanding)
 	prose(p.Changes)
 	return b.String()
 }

@@ -1,9 +1,6 @@
 package words
 
 import (
-	"regexp"
-	"strings"
-
 	"ovillo/compile/plan"
 	"ovillo/render/rich"
 )
@@ -111,27 +108,4 @@ func (c *context) cord(f plan.Finishing) cord {
 		k.free = c.both(f.Free)
 	}
 	return k
-}
-
-// fractions are written with their own signs, as the lengths of the pages are.
-var fractions = strings.NewReplacer(" 1/2 in", "½ in", " 1/4 in", "¼ in", " 3/4 in", "¾ in")
-
-// inchesInText finds inches in the text of a caution: a figure with their sign, where that is not the word.
-var inchesInText = regexp.MustCompile(`([0-9½¼¾])[ \x{00a0}]in([).,;])`)
-
-// Caution writes a caution: its head, and its text with the source behind it. A source that is only remembered is
-// called so.
-func (l *Language) Caution(k plan.Caution) (head string, body rich.Text) {
-	body = rich.T(tieUnits(fractions.Replace(l.read.of(k.Text))))
-	if l.read.manner.Full {
-		body = rich.T(inchesInText.ReplaceAllString(body.String(), "${1}"+tie+l.voice.line(inchWord)+"$2"))
-	}
-	if k.Source != "" {
-		key := cautionSource
-		if strings.HasPrefix(k.Basis, "memory") {
-			key = cautionMemory
-		}
-		body = join(" ", stopped(body), fill(l.voice.line(key), k.Source))
-	}
-	return l.Say(CautionHead), paragraph(body)
 }

@@ -63,7 +63,8 @@ func everything() *plan.Pattern {
 		{Name: "tail_end", Values: plan.Lengths{1, 2, 3}},
 	}
 	p.Body = []plan.BodyMeasure{{Name: "height", Values: plan.Lengths{800000, 900000, 1000000}}, {Name: "odd_place", Values: plan.Lengths{1, 2, 3}}}
-	p.Cautions = []plan.Caution{{Text: both("Keep it short", "Que sea corto"), Source: "EN 71-1", Basis: "memory"}, {Text: both("No source.", "Sin fuente.")}}
+	p.Cautions = []plan.Caution{{Text: both("Keep it short", "Que sea corto"), Source: "EN 71-1", Read: plan.ReadMemory, Reason: both("it is for a shelf", "es para un estante")},
+		{Text: both("No source.", "Sin fuente."), For: plan.Sizes{true, false, false}}, {Text: both("A mark.", "Una marca."), Source: "CPSIA", Read: plan.ReadSummary, Seller: true}}
 	work := tableInstr(plan.ChangeTo, plan.Next, plan.Stitch, nil)
 	gap := tableInstr(plan.Work, plan.ToEnd, plan.Gap, plan.Nums{8, 9, 10})
 	ends := tableInstr(plan.Work, plan.ToEnd, plan.RowEnd, plan.Nums{8, 9, 10})

@@ -23,6 +23,10 @@ const (
 	SizesHead
 	ContinuedMark
 	CautionHead
+	CautionsHead     // of several
+	CautionsStanding // ends them
+	SellersHead      // heads what concerns those who sell what they make
+	SellersStanding  // ends that
 	FinishedPiece
 	ToFitBody
 	EaseHead
@@ -194,8 +198,14 @@ const (
 	howBoxes
 	howTape
 	howWedge
-	cautionSource // {} source
-	cautionMemory // {} source
+	cautionSummary  // behind a source of which a summary was read
+	cautionMemory   // behind a source that is remembered
+	cautionOwn      // in place of a source
+	cautionOwnLimit // likewise, of a figure
+	cautionOwnAfter // {} what our own rule goes by
+	cautionReason   // {} the designer's
+	lawRegulation   // {} its number
+	lawDirective    // likewise
 	weaveEnds
 	blockPiece
 	fibreShare      // {} per cent, {} fibre
