@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"ovillo/compile/plan"
 	"ovillo/lang/diag"
 )
 
@@ -38,6 +39,12 @@ func TestCases(t *testing.T) {
 		for _, d := range found {
 			if gaps := diag.Incomplete(d); len(gaps) > 0 {
 				t.Errorf("%s: %s: %v", r.ID, d.Code, gaps)
+			}
+			// A reason that is given for a finding finds its cautions by their rules and their place.
+			for _, id := range behind(diag.List{d}) {
+				if !slices.ContainsFunc(prints, func(c plan.Caution) bool { return c.ID == id && c.At == d.Span }) {
+					t.Errorf("%s: no caution of %s stands where %s is found", r.ID, id, d.Code)
+				}
 			}
 		}
 		prints, found = Evaluate(factsOf(t, row["keeps"]))

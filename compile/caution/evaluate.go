@@ -217,5 +217,5 @@ func (ev *evaluation) silent() bool {
 	if ev.facts.Kind != "" || len(ev.facts.Cords)+len(ev.facts.Parts)+len(ev.facts.Elastics) > 0 {
 		return false
 	}
-	return !slices.ContainsFunc(ev.facts.AgeMonths, func(a int) bool { return a >= 0 })
+	return !ev.aged()
 }

@@ -219,6 +219,7 @@ func TestAskedFirst(t *testing.T) {
 		{"a cord and nothing else", with(bare("", -1), cord), "OV901", ""},
 		{"a child's something", bare("", 6), "OV906", ""},
 		{"something in children's sizes", child(bare("", -1)), "OV906", ""},
+		{"sizes such as 16 y, with their ages", child(bare("", 204)), "", ""},
 		{"a cord on a grown-up's something", with(bare("", 216), cord), "", ""},
 		{"a word nobody knows", bare("gizmo", 24), "OV905", ""},
 		{"nothing at all", bare("", -1), "", "NONE"},

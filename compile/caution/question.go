@@ -97,6 +97,11 @@ func (ev *evaluation) youngerThan(age int) bool {
 	return slices.ContainsFunc(ev.facts.AgeMonths, func(a int) bool { return a >= 0 && a < age })
 }
 
+// aged reports whether some size has an age; names of sizes tell nothing then.
+func (ev *evaluation) aged() bool {
+	return slices.ContainsFunc(ev.facts.AgeMonths, func(a int) bool { return a >= 0 })
+}
+
 // refused reports whether a cord or a part may not be there at all, so that nothing more need be known of it.
 func (ev *evaluation) refused(t thing, i int) bool {
 	return t.element != piece && slices.ContainsFunc(ev.crossed, func(c crossing) bool {
@@ -158,7 +163,7 @@ func (ev *evaluation) kindQuestion() (diag.Diagnostic, bool) {
 		}
 		return d, true
 	}
-	if ev.facts.Child == True || ev.youngerThan(childItem) {
+	if ev.youngerThan(childItem) || ev.facts.Child == True && !ev.aged() {
 		return diag.Diagnostic{Code: "OV906", Span: ev.facts.KindAt}, true
 	}
 	child := ev.youngerThan(childBelow)
