@@ -138,7 +138,7 @@ func (s *spanish) cord(c cord) []rich.Text {
 		out = append(out, fill(text, of(it)))
 	}
 	if c.fixed {
-		out = append(out, fill("coser {} al tejido a igual distancia de sus dos extremos, para que no se pueda sacar", it))
+		out = append(out, fill("coser {} al tejido a igual distancia de cada extremo, para que no se pueda sacar", it))
 	}
 	if c.inside {
 		out = append(out, fill("con la pieza abrochada, {} no asoma", it))
