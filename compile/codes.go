@@ -181,6 +181,7 @@ const (
 	codeNotionWord  diag.Code = "OV944" // a notion whose words do not tell what it is
 	codeCordLength  diag.Code = "OV945" // the length of a part is worked out
 	codeCordEnds    diag.Code = "OV946" // ends, and no ends
+	codeLooseChains diag.Code = "OV947" // of which the finishing says nothing
 
 	codePhotoName   diag.Code = "OV728" // a picture outside of the folder of the source
 	codeNoPhoto     diag.Code = "OV729" // no such file

@@ -15,6 +15,9 @@ func (c *checker) cautions() {
 	}
 	cautions, found := caution.Evaluate(c.cautionFacts())
 	c.pat.Cautions = cautions
+	for i := range found {
+		c.askedOfChains(&found[i])
+	}
 	c.out = append(c.out, found...)
 	c.notionsAsked()
 	c.cordsAsked()

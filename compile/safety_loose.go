@@ -7,6 +7,7 @@ import (
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
 
@@ -120,4 +121,17 @@ func (c *checker) looseFact(l *loose) caution.Cord {
 	}
 	f.Loop = make(plan.Lengths, c.z)
 	return f
+}
+
+// askedOfChains turns a question about a cord into one about the chains that hang from the fabric, if it is they that are asked about:
+// what is missing is said in the finishing, and not where they are worked.
+func (c *checker) askedOfChains(d *diag.Diagnostic) {
+	if d.Code != "OV903" && d.Code != "OV904" {
+		return
+	}
+	for _, l := range c.looseChains() {
+		if l.at == d.Span {
+			d.Code, d.Args["name"] = codeLooseChains, l.name
+		}
+	}
 }

@@ -402,3 +402,12 @@ error[OV946]: este cordón no tiene cabos, y se dice cómo se acaban
 
 example.ovillo: 1 error
 
+# OV947
+aviso[OV947]: de la cadena que cuelga aquí de la pieza no se sabe cómo se rematan sus extremos libres, y no se puede decir qué normas de seguridad rigen
+  --> example.ovillo:28:3
+ 28 |   row: sc in each, ch 20 as tie = 20 (24) sc, 1 space
+    |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ en ella no se teje nada
+    = ayuda: decirlo en el acabado, como con cord of body.tie, at neck, as chin_tie, ends plain
+
+example.ovillo: 1 aviso
+
