@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -130,6 +131,9 @@ func checkContents(t *testing.T, name string, d *tagged) (n int) {
 	return n
 }
 
+// pointsAtPage is the text of a link that points at a page.
+var pointsAtPage = regexp.MustCompile(`^(?:page|página)([0-9]+)\.?$`)
+
 func checkAbbreviations(t *testing.T, name string, d *tagged) (n int) {
 	t.Helper()
 	rows := map[target][]string{} // two languages have rows side by side
@@ -142,7 +146,13 @@ func checkAbbreviations(t *testing.T, name string, d *tagged) (n int) {
 		}
 	})
 	d.eachLink(func(link *element, up []*element, note readpdf.Value, to target) {
-		if up[len(up)-1].tag != "P" || strings.ContainsAny(link.text(), "0123456789") && up[len(up)-2].tag != "LBody" {
+		if up[len(up)-1].tag != "P" {
+			return
+		}
+		if m := pointsAtPage.FindStringSubmatch(blankless(link.text())); m != nil { // as behind a caution, to its step
+			if m[1] != fmt.Sprint(to.page+1) {
+				t.Errorf("%s: %q leads to page %d", name, link.text(), to.page+1)
+			}
 			return
 		}
 		n++

@@ -14,7 +14,7 @@ import (
 type sound struct {
 	doc *page.Document
 
-	head, text, label, body, count, note, th, td, figure, link *page.Elem
+	head, text, label, body, count, caution, note, th, td, figure, link *page.Elem
 }
 
 func soundDocument() *sound {
@@ -27,8 +27,8 @@ func soundDocument() *sound {
 	s.label = item.New("Lbl")
 	body := item.New("LBody")
 	s.body, s.count = body.New("P"), body.New("P")
-	caution := sect.New("Div")
-	s.note = caution.New("P")
+	s.caution = sect.New("Div")
+	s.note = s.caution.New("P")
 	tr := sect.New("Table").New("TR")
 	s.th, s.td = tr.New("TH"), tr.New("TD")
 	s.th.Scope = "Row"
@@ -214,6 +214,11 @@ var tamperings = []struct {
 		s.first(s.text, func(g *page.Glyphs) { g.Color = pale })
 	}},
 	{TornCaution, "a caution over two pages", usual, func(s *sound) { s.add(1, at(s.note, 20, 50, "Keep them short.")) }},
+	{TornCaution, "a caution of a list over two pages", usual, func(s *sound) {
+		one := s.caution.New("L").New("LI").New("LBody").New("P")
+		s.add(0, at(one, 25, 97, "Keep them"))
+		s.add(1, at(one, 20, 150, "short."))
+	}},
 	{Untagged, "text of no element of the tree", usual, func(s *sound) { s.add(0, at(&page.Elem{Tag: "P"}, 20, 120, "lost")) }},
 	{Untagged, "a drawing of no element of the tree", usual, func(s *sound) {
 		s.add(0, page.Path{Cmds: straight(20, 120, 40, 120), Stroke: &black, Elem: &page.Elem{Tag: "Figure"}})
