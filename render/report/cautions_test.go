@@ -15,14 +15,14 @@ import (
 func TestCautionsOfTheReport(t *testing.T) {
 	for lang, want := range map[string][]string{
 		"en": {
-			"CORD-10, error: At the chest and waist of children's clothes, keep each free… (EN 14682:2014, from a summary); Size 1 y only; line 2",
-			"CORD-25, warning: Stitch a drawstring to the garment midway between its exits … (EN 14682:2014, from a summary); The designer's reason: the cord is sewn down at the back seam.",
-			"LABL-03, warning, for those who sell: To label the finished piece, a seller needs what each yarn i… (EU 1007/2011)",
+			"CORD-10, limit: At the chest and waist of children's clothes, keep each free… (EN 14682:2014, from a summary); Size 1 y only; line 2",
+			"CORD-25, advice: Stitch a drawstring to the garment midway between its exits … (EN 14682:2014, from a summary); The designer's reason: the cord is sewn down at the back seam.",
+			"LABL-03, advice, for those who sell: To label the finished piece, a seller needs what each yarn i… (EU 1007/2011)",
 		},
 		"es": {
-			"CORD-10, error: En el pecho y la cintura de prendas infantiles, dejar cada e… (EN 14682:2014, según un resumen); Solo talla 1 año; línea 2",
-			"CORD-25, aviso: Coser el cordón ajustable a la prenda a mitad de camino entr… (EN 14682:2014, según un resumen); Razón de quien diseña: el cordón queda cosido en la costura trasera.",
-			"LABL-03, aviso, para quien vende: Para etiquetar la pieza terminada, quien vende necesita los … (UE 1007/2011)",
+			"CORD-10, límite: En el pecho y la cintura de prendas infantiles, dejar cada e… (EN 14682:2014, según un resumen); Solo talla 1 año; línea 2",
+			"CORD-25, consejo: Coser el cordón ajustable a la prenda a mitad de camino entr… (EN 14682:2014, según un resumen); Razón de quien diseña: el cordón queda cosido en la costura trasera.",
+			"LABL-03, consejo, para quien vende: Para etiquetar la pieza terminada, quien vende necesita los … (UE 1007/2011)",
 		},
 	} {
 		l, err := words.For(lang)

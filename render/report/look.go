@@ -67,7 +67,8 @@ func (s *subject) cautionNote(c plan.Caution) string {
 }
 
 var (
-	cautionSeverities = map[string]text{"error": {"error", "error"}, "warn": {"warning", "aviso"}, "caution": {"caution", "precaución"}}
+	// What a rule is, not what was found: a limit that is kept is no error.
+	cautionSeverities = map[string]text{"error": {"limit", "límite"}, "warn": {"advice", "consejo"}, "caution": {"caution", "precaución"}}
 	forSellers        = text{"for those who sell", "para quien vende"}
 )
 
