@@ -144,6 +144,7 @@ type checker struct {
 	fringes        []saidFringe
 	markets        []string // where the pattern is offered; nil: anywhere
 	notForSale     bool
+	notStuffed     bool
 	things         []notionFact
 	gaps           [][]gap     // what is not closed in the fabric of each size, once it was looked at
 	resting        source.Span // the first row in which a yarn rests and is taken up again, but by a chart

@@ -77,8 +77,8 @@ func (c *checker) headerLine(s *lang.Statement) {
 		c.pat.Kind, c.kindAt = n.Word.Text, n.Span()
 	case *lang.Markets:
 		c.offered(n)
-	case *lang.NotForSale:
-		c.notForSale = true
+	case *lang.Not:
+		c.notForSale, c.notStuffed = c.notForSale || n.ForSale, c.notStuffed || n.Stuffed
 	case *lang.Base:
 		c.base = c.stitchID(n.Stitch)
 	case *lang.Begin:

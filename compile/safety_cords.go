@@ -40,7 +40,7 @@ func (c *checker) cordFact(s saidCord) caution.Cord {
 	n := s.node
 	f := caution.Cord{Zone: c.cordZone(s), Role: s.role, Length: s.length, Width: s.width, Thick: s.thick, End: s.end,
 		Fray: c.frays(), Elastic: truthOf(n.Elastic), Anchored: ifSaid(n.Fixed, caution.True), Outside: ifSaid(n.Inside, caution.False),
-		BelowHem: ifSaid(n.Inside || n.NoEnds, caution.False), Name: "cord", Step: s.step, At: n.Span()}
+		BelowHem: ifSaid(n.Inside || n.NoEnds || n.Above, caution.False), Name: "cord", Step: s.step, At: n.Span()}
 	if s.made != nil {
 		f.Name = s.called
 	}

@@ -136,7 +136,7 @@ func (c *checker) substance(f *caution.Facts) {
 	switch {
 	case filled.Is == caution.True, c.claimed("stuffed").Is == caution.True:
 		f.SoftFilled = caution.True
-	case !slices.Contains(maybeFilled, f.Kind):
+	case c.notStuffed, !slices.Contains(maybeFilled, f.Kind):
 		f.SoftFilled = caution.False
 	}
 	f.CareText = truthOf(!c.pat.Care.Empty())

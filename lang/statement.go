@@ -76,7 +76,7 @@ var forms = map[Block]map[string]*form{
 		"languages": formOf[Languages]("", `languages en, es`),
 		"kind":      formOf[Kind]("", `kind hat`),
 		"for":       formOf[Markets]("", `for eu, us, uk`),
-		"not":       formOf[NotForSale]("", `not for sale`),
+		"not":       formOf[Not]("", `not for sale`),
 		"allowance": formOf[Allowance]("", `allowance 8 %`),
 		"yarn":      yarnUseForm,
 		"hook":      hookForm,

@@ -187,12 +187,14 @@ type Markets struct {
 	Words []*Name `parser:"'for' @@ ( ',' @@ )*"`
 }
 
-// NotForSale says that makers do not sell what they make by the pattern.
+// Not says what is not so: that makers sell what they make by the pattern, or that the piece is stuffed.
 //
 //	not for sale
-type NotForSale struct {
+//	not stuffed
+type Not struct {
 	At
-	Word bool `parser:"'not' 'for' @'sale'"`
+	ForSale bool `parser:"'not' ( 'for' @'sale'"`
+	Stuffed bool `parser:"| @'stuffed' )"`
 }
 
 // Prose opens a block of Markdown lines.
@@ -1502,6 +1504,7 @@ type Cord struct {
 	NoEnds  bool  `parser:"    | 'no' @'ends'"`
 	Fixed   bool  `parser:"    | @'fixed'"`
 	Inside  bool  `parser:"    | @'inside'"`
+	Above   bool  `parser:"    | @'above' 'hem'"`
 	Elastic bool  `parser:"    | @'elastic'"`
 	Width   *Val  `parser:"    | 'width' @@"`
 	Thick   *Val  `parser:"    | 'thick' @@"`
@@ -1615,7 +1618,7 @@ func (*Terms) statement()         {}
 func (*Languages) statement()     {}
 func (*Kind) statement()          {}
 func (*Markets) statement()       {}
-func (*NotForSale) statement()    {}
+func (*Not) statement()           {}
 func (*Prose) statement()         {}
 func (*Sizes) statement()         {}
 func (*SizeNames) statement()     {}

@@ -124,9 +124,11 @@ func (a *attribute) key() string {
 	return string(a.of) + "." + a.name
 }
 
-// figures gives what was found in each size, the strictest limit that it crosses, and the longest cord that keeps to all.
+// figures gives what was found in each size, the strictest limit that it crosses, whose limit that is, and the longest cord that keeps
+// to all.
 func (ev *evaluation) figures(g *group, args diag.Args) {
 	found, limit := map[int]int64{}, map[int]int64{}
+	whose := map[int][]string{}
 	for _, h := range g.hits {
 		for _, i := range h.sizes {
 			e := view{facts: ev.facts, class: ev.class, rule: h.rule, size: i, thing: g.thing}
@@ -139,10 +141,25 @@ func (ev *evaluation) figures(g *group, args diag.Args) {
 			if n > r.least {
 				found[i] = r.most
 			}
-			if old, ok := limit[i]; !ok || abs(found[i]-n) > abs(found[i]-old) {
-				limit[i] = n
+			old, ok := limit[i]
+			switch far, was := abs(found[i]-n), abs(found[i]-old); {
+			case !ok, far > was:
+				limit[i], whose[i] = n, []string{h.rule.Standard}
+			case far == was:
+				whose[i] = append(whose[i], h.rule.Standard)
 			}
 		}
+	}
+	var standards []string
+	for _, i := range g.sizes {
+		for _, s := range whose[i] {
+			if s != "" && !slices.Contains(standards, s) {
+				standards = append(standards, s)
+			}
+		}
+	}
+	if len(standards) > 0 {
+		args["source"] = standards
 	}
 	args["found"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(found[i]) })
 	args["limit"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(limit[i]) })

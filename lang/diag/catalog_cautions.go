@@ -153,7 +153,7 @@ extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por
 
 	{Code: "OV904", Severity: Warning,
 		En: Wording{
-			Message: `of this cord it is not known {what}, so its safety rules cannot be decided`,
+			Message: `this cord does not say {what}, so its safety rules cannot be decided`,
 			Help:    map[string]string{"": `words that say it: {={says|or}}`},
 			Explain: `The rules go by what a cord is for, how far its ends hang out and how they are finished. With the garment laid open,
 each end of a drawstring hangs out by half of what the cord is longer than the opening it runs through; for that the tool needs the

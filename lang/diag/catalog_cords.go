@@ -167,7 +167,7 @@ que anudar ni dónde poner una cuenta.`},
 
 	{Code: "OV947", Severity: Warning,
 		En: Wording{
-			Message: `of the chain that hangs from the piece here it is not known {what}, so its safety rules cannot be decided`,
+			Message: `a chain hangs from the piece here, and nothing says {what}, so its safety rules cannot be decided`,
 			Mark:    `nothing is worked into it`,
 			Help:    map[string]string{"": `say it in the finishing, as with {=cord of {name}, at neck, as chin_tie, ends plain}`},
 			Explain: `Chains at the end of a row, or of a start, that nobody works into hang free, and an arch at an edge is a loop: to the safety
