@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"ovillo/compile/caution"
 	"ovillo/compile/plan"
 	"ovillo/render/sample"
 )
@@ -31,6 +32,11 @@ func TestPagesAreNumbered(t *testing.T) {
 }
 
 func TestEveryKindIsNamed(t *testing.T) {
+	for _, kind := range caution.Kinds() {
+		if englishKinds[kind] == "" {
+			t.Errorf("a source can say %s, and no page can", kind)
+		}
+	}
 	for id, en := range englishKinds {
 		if spanishKinds[id] == "" || en == "" {
 			t.Errorf("%s (%s) has no name in one language", id, en)

@@ -309,4 +309,7 @@ var englishKinds = map[string]string{
 	"mobile": "mobile", "blanket": "blanket", "cocoon": "cocoon", "nest": "nest", "cot_bumper": "cot bumper",
 	"pillow": "pillow", "cushion": "cushion", "necklace": "necklace", "bracelet": "bracelet", "bag": "bag", "basket": "basket",
 	"coaster": "coaster", "potholder": "potholder", "rug": "rug", "curtain": "curtain", "decor": "ornament", "sample": "sample",
+	"legwarmers": "legwarmers", "dressing_gown": "robe", "mask": "mask", "wig": "wig", "teether": "teether", "crib_gym": "baby gym",
+	"cot_garland": "garland", "sleep_bag": "sleep bag", "hammock": "hammock", "carrier": "baby carrier", "swing": "swing",
+	"soother_holder": "soother holder",
 }

@@ -314,4 +314,7 @@ var spanishKinds = map[string]string{
 	"nest": "nido", "cot_bumper": "protector de cuna", "pillow": "almohada", "cushion": "cojín", "necklace": "collar",
 	"bracelet": "pulsera", "bag": "bolso", "basket": "cesta", "coaster": "posavasos", "potholder": "agarrador",
 	"rug": "alfombra", "curtain": "cortina", "decor": "adorno", "sample": "muestrario",
+	"legwarmers": "calentadores", "dressing_gown": "bata", "mask": "máscara", "wig": "peluca", "teether": "mordedor",
+	"crib_gym": "gimnasio de bebé", "cot_garland": "guirnalda", "sleep_bag": "saco de dormir", "hammock": "hamaca",
+	"carrier": "portabebés", "swing": "columpio", "soother_holder": "sujetachupetes",
 }
