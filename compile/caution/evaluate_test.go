@@ -332,3 +332,19 @@ func BenchmarkEvaluate(b *testing.B) {
 		Evaluate(f)
 	}
 }
+
+// TestPublishedLimit: a ball is banned at 44.4 mm (16 CFR 1500.19), so that figure is named, and a tenth of a millimetre more passes.
+func TestPublishedLimit(t *testing.T) {
+	f := one("ball", 12)
+	f.Length, f.Diameter = plan.Lengths{80 * plan.Millimetre}, plan.Lengths{44*plan.Millimetre + 400}
+	_, found := Evaluate(f)
+	i := slices.IndexFunc(found, func(d diag.Diagnostic) bool { return d.Code == "OV932" })
+	if i < 0 {
+		t.Fatalf("found %v", found)
+	}
+	for key, want := range map[string]string{"limit": "44.4 mm", "largest": "44.5 mm"} {
+		if got := found[i].Args[key].(diag.PerSize).Values; len(got) != 1 || got[0] != want {
+			t.Errorf("%s is %v, want %s", key, got, want)
+		}
+	}
+}

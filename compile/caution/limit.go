@@ -27,6 +27,18 @@ func (e *view) passing(r *Rule, c cause, found int64) (int64, bool) {
 	}), true
 }
 
+// published is the limit of a rule as its source gives it, behind a value that passes: that of a ball that must not pass a hole of
+// 44.4 mm is 44.4 mm, and 44.5 mm passes.
+func (r *Rule) published(a *attribute, passes int64) int64 {
+	out := passes
+	r.when.walk(func(c *predicate) {
+		if c.attr == a && c.op == belowOr && c.number+beyondLimit == passes {
+			out = c.number
+		}
+	})
+	return out
+}
+
 func abs(n int64) int64 { return max(n, -n) }
 
 // bounds reports whether a cause of a rule sets a limit to a cord: far beyond all limits the rule is crossed.

@@ -137,6 +137,9 @@ func (p *predicate) walk(f func(*predicate)) {
 	}
 }
 
+// beyondLimit is by how much a length passes a limit that it must not keep to but go beyond: a tenth of a millimetre.
+const beyondLimit = 100
+
 // numbers are the limits that an attribute is compared with.
 func (p *predicate) numbers(a *attribute) []int64 {
 	var out []int64
@@ -145,8 +148,8 @@ func (p *predicate) numbers(a *attribute) []int64 {
 			return
 		}
 		n := c.number
-		if c.op == belowOr { // at the number it is crossed: a tenth of a millimetre more passes
-			n += 100
+		if c.op == belowOr { // at the number it is crossed
+			n += beyondLimit
 		}
 		out = append(out, n)
 	})

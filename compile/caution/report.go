@@ -128,7 +128,7 @@ func (a *attribute) key() string {
 // to all.
 func (ev *evaluation) figures(g *group, args diag.Args) {
 	found, limit := map[int]int64{}, map[int]int64{}
-	whose := map[int][]string{}
+	whose, published := map[int][]string{}, map[int]int64{}
 	for _, h := range g.hits {
 		for _, i := range h.sizes {
 			e := view{facts: ev.facts, class: ev.class, rule: h.rule, size: i, thing: g.thing}
@@ -144,7 +144,7 @@ func (ev *evaluation) figures(g *group, args diag.Args) {
 			old, ok := limit[i]
 			switch far, was := abs(found[i]-n), abs(found[i]-old); {
 			case !ok, far > was:
-				limit[i], whose[i] = n, []string{h.rule.Standard}
+				limit[i], published[i], whose[i] = n, h.rule.published(g.attr, n), []string{h.rule.Standard}
 			case far == was:
 				whose[i] = append(whose[i], h.rule.Standard)
 			}
@@ -162,8 +162,8 @@ func (ev *evaluation) figures(g *group, args diag.Args) {
 		args["source"] = standards
 	}
 	args["found"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(found[i]) })
-	args["limit"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(limit[i]) })
-	args["largest"] = args["limit"]
+	args["limit"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(published[i]) })
+	args["largest"] = ev.perSize(g.sizes, func(i int) string { return g.attr.written(limit[i]) })
 	if g.thing.element == cord {
 		args["largest"] = ev.perSize(g.sizes, func(i int) string {
 			if l, ok := ev.longest(g.thing, i); ok {
