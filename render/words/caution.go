@@ -121,6 +121,9 @@ func (l *Language) CautionSource(k plan.Caution) rich.Text {
 	case plan.ReadItself:
 		return words(source)
 	case plan.ReadSummary:
+		if source == "" {
+			return rich.T(l.voice.line(cautionAdvice))
+		}
 		return join(", ", words(source), rich.T(l.voice.line(cautionSummary)))
 	case plan.ReadMemory:
 		return join(", ", words(source), rich.T(l.voice.line(cautionMemory)))

@@ -26,7 +26,7 @@ func TestCautionsNameTheirSource(t *testing.T) {
 			"Keep ends to 14~cm (5½~in) or shorter (EN~14682:2014, from a summary).", "Dejar los extremos en 7,5~cm como máximo (EN~14682:2014, según un resumen)."},
 		{"memory", plan.Caution{Text: wash, Source: "16 CFR 1262, EN 71-1", Read: plan.ReadMemory},
 			"Give a wash instruction (16~CFR~1262, EN~71-1, from~memory).", "Dar una instrucción de lavado (16~CFR~1262, EN~71-1, de memoria)."},
-		{"a summary without a number", plan.Caution{Text: wash, Read: plan.ReadSummary}, "Give a wash instruction (from a summary).", "Dar una instrucción de lavado (según un resumen)."},
+		{"advice without a standard", plan.Caution{Text: wash, Read: plan.ReadSummary}, "Give a wash instruction (published~advice).", "Dar una instrucción de lavado (consejo publicado)."},
 		{"ours", plan.Caution{Text: wash}, "Give a wash instruction (our own~rule).", "Dar una instrucción de lavado (regla~propia)."},
 		{"our limit", plan.Caution{Text: ends}, "Keep ends to 14~cm (5½~in) or shorter (a limit of our own, no published~figure).",
 			"Dejar los extremos en 7,5~cm como máximo (límite propio, sin cifra publicada)."},

@@ -118,6 +118,7 @@ var englishLines = map[line]string{
 	howTape:          "Long stretches have a tape of numbers to cross off.",
 	howWedge:         "A wedge marks a shaping round.",
 	cautionSummary:   "from a summary",
+	cautionAdvice:    "published advice",
 	cautionMemory:    "from memory",
 	cautionOwn:       "our own rule",
 	cautionOwnLimit:  "a limit of our own, no published figure",

@@ -199,6 +199,7 @@ const (
 	howTape
 	howWedge
 	cautionSummary  // behind a source of which a summary was read
+	cautionAdvice   // where there is no standard, but what test houses, journals or the trade advise
 	cautionMemory   // behind a source that is remembered
 	cautionOwn      // in place of a source
 	cautionOwnLimit // likewise, of a figure

@@ -119,6 +119,7 @@ var spanishLines = map[line]string{
 	howTape:          "Los tramos largos llevan una cinta de números para tachar.",
 	howWedge:         "Una cuña señala cada vuelta con aumentos o disminuciones.",
 	cautionSummary:   "según un resumen",
+	cautionAdvice:    "consejo publicado",
 	cautionMemory:    "de memoria",
 	cautionOwn:       "regla propia",
 	cautionOwnLimit:  "límite propio, sin cifra publicada",
