@@ -147,6 +147,7 @@ type checker struct {
 	notStuffed     bool
 	things         []notionFact
 	gaps           [][]gap     // what is not closed in the fabric of each size, once it was looked at
+	loose          []*loose    // what hangs from it, likewise
 	resting        source.Span // the first row in which a yarn rests and is taken up again, but by a chart
 }
 

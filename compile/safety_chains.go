@@ -1,9 +1,10 @@
 package compile
 
 import (
-	"cmp"
+	"maps"
 	"slices"
 
+	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -34,10 +35,12 @@ type gap struct {
 type scan struct {
 	c    *checker
 	f    *fabric.Fabric
-	x    []float32             // where an element stands along its edge, in stitches
-	wide map[int32]float32     // how long each edge is
-	rows map[int32][]fabric.ID // what each row made, slip stitches left out
-	slip map[fabric.ID]bool    // a slip stitch was made right behind it
+	x    []float32          // where an element stands along its edge, in stitches
+	wide []float32          // how long each edge is, by the serial number of its row
+	rows [][]fabric.ID      // what each row made, slip stitches left out
+	slip map[fabric.ID]bool // a slip stitch was made right behind it
+
+	talls []caution.Truth // whether a form is tall, by its number
 }
 
 // gapsIn are all gaps of a size, part by part and row by row.
@@ -52,8 +55,12 @@ func (c *checker) gapsIn(z int) []gap {
 }
 
 func (c *checker) scanned(z int) []gap {
-	s := &scan{c: c, f: c.fabrics[z], wide: map[int32]float32{}, rows: map[int32][]fabric.ID{}, slip: map[fabric.ID]bool{}}
-	s.x = make([]float32, len(s.f.Elems))
+	s := &scan{c: c, f: c.fabrics[z], slip: map[fabric.ID]bool{}}
+	rows := int32(0)
+	for i := range s.f.Elems {
+		rows = max(rows, s.f.Elems[i].Row+1)
+	}
+	s.x, s.wide, s.rows = make([]float32, len(s.f.Elems)), make([]float32, rows), make([][]fabric.ID, rows)
 	for i := range s.f.Elems {
 		s.place(fabric.ID(i))
 	}
@@ -63,11 +70,7 @@ func (c *checker) scanned(z int) []gap {
 		if p.fab[z].Halted() {
 			continue
 		}
-		var serials []int32
-		for k := range p.serials[z] {
-			serials = append(serials, k)
-		}
-		slices.Sort(serials)
+		serials := slices.Sorted(maps.Keys(p.serials[z]))
 		for i, k := range serials {
 			out = append(out, s.rowGaps(p, p.serials[z][k], k, i == len(serials)-1)...)
 		}
@@ -101,7 +104,10 @@ func (s *scan) rowGaps(p *partState, r rowAt, serial int32, last bool) []gap {
 	var out []gap
 	m := p.manner(r.style)
 	closed := r.style != plan.Rows
-	made := s.rows[serial]
+	var made []fabric.ID
+	if int(serial) < len(s.rows) {
+		made = s.rows[serial]
+	}
 	for i, id := range made {
 		el := &s.f.Elems[id]
 		before, after := i-1, i+1
@@ -109,8 +115,8 @@ func (s *scan) rowGaps(p *partState, r rowAt, serial int32, last bool) []gap {
 			before, after = (i+len(made)-1)%len(made), (i+1)%len(made)
 		}
 		if el.Kind != fabric.Space {
-			if after < len(made) && after != i && s.f.Elems[made[after]].Kind == fabric.Stitch {
-				if n := s.clear(id, made[after], closed && after == 0); n >= 1 && s.tall(id) && s.tall(made[after]) {
+			if after < len(made) && after != i && s.tall(id) && s.tall(made[after]) {
+				if n := s.clear(id, made[after], closed && after == 0); n >= 1 {
 					out = append(out, s.sized(gap{part: p, id: -1, clear: n, at: r.at, tall: true, last: last}, id, m))
 				}
 			}
@@ -160,12 +166,20 @@ func (s *scan) clear(a, b fabric.ID, round bool) float64 {
 // double crochet. Common practice, no source.
 const tallFrom = 1.9
 
+// tall reports whether an element is a stitch that stands so far from the next.
 func (s *scan) tall(id fabric.ID) bool {
-	form := s.f.FormOf(id)
-	if form.ID == stitch.Chain || s.f.Elems[id].Kind != fabric.Stitch {
+	if s.f.Elems[id].Kind != fabric.Stitch {
 		return false
 	}
-	return s.height(form.ID) >= tallFrom
+	form := int(s.f.Elems[id].Form)
+	if form >= len(s.talls) {
+		s.talls = append(s.talls, make([]caution.Truth, form+1-len(s.talls))...)
+	}
+	if s.talls[form] == caution.Unknown { // most of a fabric is of a few forms: each is looked up once
+		is := s.f.FormOf(id).ID
+		s.talls[form] = truthOf(is != stitch.Chain && s.height(is) >= tallFrom)
+	}
+	return s.talls[form] == caution.True
 }
 
 // height is the nominal height of a stitch, that of another one for a stitch of the designer's own.
@@ -203,10 +217,10 @@ func (g gap) span() float64 {
 	return g.clear * g.stitch
 }
 
-// key is what a gap is called: the part, with the label of the chains if they have one.
+// gapName is what a gap is called: the part, with the label of the chains if they have one.
 func (c *checker) gapName(g gap, z int) string {
 	names := g.part.fab[z].Names()
-	slices.SortFunc(names, cmp.Compare)
+	slices.Sort(names)
 	for _, n := range names {
 		if ids, _, _, ok := g.part.fab[z].Label(n); ok && slices.Contains(ids, g.id) {
 			return g.part.plan.Name + "." + n

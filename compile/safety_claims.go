@@ -71,9 +71,10 @@ var claimWords = sync.OnceValue(func() map[string][]wordRow {
 var (
 	sentenceEnd = regexp.MustCompile(`[.!?…]+(?:[\s*_"”»)]|$)|\n\s*\n|\n\s*(?:[-*#]|\d+\.)\s|[;:]`)
 	// A “not” holds to the end of its sentence, or to a word that begins another thought.
-	otherThought = regexp.MustCompile(`(?i)[,(]?[^\p{L}](?:but|so|yet|however|pero|sino|así que|por eso)[^\p{L}]|,\s*(?:(?:and|y|e)\s+)?(?:it|this|they|these|es|son|está|están|esta|este)[^\p{L}]`)
+	otherThought = regexp.MustCompile(`(?i)[,(]?` + noLetter + `(?:but|so|yet|however|pero|sino|así que|por eso)` + noLetter +
+		`|,\s*(?:(?:and|y|e)\s+)?(?:it|this|they|these|es|son|está|están|esta|este)` + noLetter)
 	// In a list a “not” goes on behind a comma: not for naps, cots or prams.
-	listed = regexp.MustCompile(`(?i)[^\p{L}](?:or|nor|ni|o|u)[^\p{L}]`)
+	listed = regexp.MustCompile(`(?i)` + noLetter + `(?:or|nor|ni|o|u)` + noLetter)
 )
 
 // claimed looks for a claim in the texts: true with its place, or false, since the texts are known.
@@ -101,6 +102,10 @@ func (w *written) claims(claim string) (source.Span, bool) {
 
 // claimIn finds a claim in a sentence, from and to.
 func claimIn(claim, sentence string) (from, to int, ok bool) {
+	said := func(r wordRow) bool { _, _, ok := r.find(sentence); return ok }
+	if !slices.ContainsFunc(claimWords()[claim], said) && !slices.ContainsFunc(claimWords()[claim+"+"], said) {
+		return 0, 0, false // of most sentences nothing more need be asked
+	}
 	for _, r := range claimWords()["aside"] {
 		sentence = blanked(sentence, r)
 	}
@@ -148,7 +153,7 @@ func denied(claim, before string) bool {
 }
 
 // nextThought is where what is said of a claim ends.
-var nextThought = regexp.MustCompile(`(?i)[,(]|[^\p{L}](?:and|but|so|y|e|pero|sino)[^\p{L}]`)
+var nextThought = regexp.MustCompile(`(?i)[,(]|` + noLetter + `(?:and|but|so|y|e|pero|sino)` + noLetter)
 
 // turned reports whether what stands behind words such as “in the cot” turns them round: in the cot it must never lie.
 func turned(behind string) bool {

@@ -25,7 +25,14 @@ type loose struct {
 // looseChains finds loops and free chains: one of each kind for each part or label, the largest. Those of motifs are joined to others, and
 // those of an edge that is sewn are in the seam.
 func (c *checker) looseChains() []*loose {
-	var out []*loose
+	if c.loose == nil {
+		c.loose = c.looseIn()
+	}
+	return c.loose
+}
+
+func (c *checker) looseIn() []*loose {
+	out := []*loose{}
 	note := func(name string, p *partState, loop bool, z int, length, around float64, at source.Span) {
 		i := slices.IndexFunc(out, func(l *loose) bool { return l.name == name && l.loop == loop })
 		if i < 0 {

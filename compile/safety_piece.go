@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"math"
 	"regexp"
 	"slices"
 	"strconv"
@@ -116,7 +117,7 @@ func (c *checker) ballAcross() plan.Lengths {
 		for _, p := range c.pat.Parts {
 			for _, r := range p.Worked[z] {
 				if r.Closed && r.Width > 0 {
-					out[z] = max(out[z], plan.Length(float64(r.Width)/3.14159265))
+					out[z] = max(out[z], plan.Length(float64(r.Width)/math.Pi))
 				}
 			}
 		}

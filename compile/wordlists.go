@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"regexp"
 	"strings"
+	"sync"
 )
 
 // Lists of words by which texts of a source are understood, in English and Spanish at once. They are data, since they grow with what
@@ -17,7 +18,7 @@ var wordData embed.FS
 // wordRow is one row of a list: its other columns, and what finds its words in a text.
 type wordRow struct {
 	is    map[string]string
-	words *regexp.Regexp
+	words func() *regexp.Regexp // made when a text is first looked at for them: most lists are never gone through
 }
 
 // wordList reads a list. The lists are part of the program, so a broken one is a fault of the program.
@@ -38,7 +39,7 @@ func wordList(name string) []wordRow {
 		row := wordRow{is: map[string]string{}}
 		for i, column := range all[0] {
 			if column == "words" {
-				row.words = wholeWords(cells[i])
+				row.words = sync.OnceValue(func() *regexp.Regexp { return wholeWords(cells[i]) })
 				continue
 			}
 			row.is[column] = cells[i]
@@ -48,16 +49,22 @@ func wordList(name string) []wordRow {
 	return out
 }
 
+// letter is a letter of the languages of the lists, noLetter what parts words. The class of all letters takes milliseconds to fold.
+const (
+	letter   = `(?-i:[a-zA-ZªºÀ-ÖØ-öø-ɏ])`
+	noLetter = `(?-i:[^a-zA-ZªºÀ-ÖØ-öø-ɏ])`
+)
+
 // wholeWords finds some words or turns of phrase in a text, whole: ~ stands for any ending, ? behind a letter that may be left out. The
 // words stand in the first group.
 func wholeWords(list string) *regexp.Regexp {
-	list = strings.ReplaceAll(strings.ReplaceAll(list, "~", `\p{L}*`), " ", `[\s_-]+`)
-	return regexp.MustCompile(`(?i)(?:^|[^\p{L}])(` + list + `)(?:[^\p{L}]|$)`)
+	list = strings.NewReplacer("~", letter+"*", `\p{L}`, letter, " ", `[\s_-]+`).Replace(list)
+	return regexp.MustCompile(`(?i)(?:^|` + noLetter + `)(` + list + `)(?:` + noLetter + `|$)`)
 }
 
 // find is the first place of the words in a text, from and to; false if they are not in it.
 func (r wordRow) find(text string) (from, to int, ok bool) {
-	m := r.words.FindStringSubmatchIndex(text)
+	m := r.words().FindStringSubmatchIndex(text)
 	if m == nil {
 		return 0, 0, false
 	}

@@ -36,10 +36,9 @@ type attribute struct {
 // attributes is a set of attributes.
 type attributes uint64
 
-func (a *attribute) bit() attributes          { return 1 << a.index }
-func (s attributes) has(a *attribute) bool    { return s&a.bit() != 0 }
-func (s attributes) meets(o attributes) bool  { return s&o != 0 }
-func (s attributes) within(o attributes) bool { return s&^o == 0 }
+func (a *attribute) bit() attributes         { return 1 << a.index }
+func (s attributes) has(a *attribute) bool   { return s&a.bit() != 0 }
+func (s attributes) meets(o attributes) bool { return s&o != 0 }
 func (s attributes) list() (out []*attribute) {
 	for _, a := range vocabulary() {
 		if s.has(a) {

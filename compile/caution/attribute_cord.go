@@ -166,7 +166,7 @@ var wordsOfPart = map[string]func(*view) string{
 	},
 }
 
-// usualMaterial is what some things are always made of: eyes for toys are plastic; the others are metal.
+// usualMaterial is what some things are made of unless a source says otherwise. Common practice, no source.
 var usualMaterial = map[string]string{"safety_eye": "plastic", "googly_eye": "plastic", "bell": "metal", "wire": "metal",
 	"magnet": "metal", "battery": "metal", "pin": "metal", "pompom": "yarn"}
 

@@ -60,7 +60,7 @@ func OnLimb(kind string) bool {
 	return slices.Contains([]string{"mittens", "bootees", "socks"}, kinds().class[kind])
 }
 
-// clothes are the classes of which a cord may be anywhere.
+// isClothes reports whether a cord may be anywhere on things of a class.
 func isClothes(class string) bool {
 	return slices.Contains([]string{"garment", "sleepwear", "nightdress", "dressing_gown", "costume"}, class)
 }

@@ -1,6 +1,7 @@
 package caution
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -23,7 +24,7 @@ func (e *view) passing(r *Rule, c cause, found int64) (int64, bool) {
 		return 0, false
 	}
 	return slices.MinFunc(pass, func(a, b int64) int {
-		return int(min(1, max(-1, abs(a-found)-abs(b-found))))
+		return cmp.Compare(abs(a-found), abs(b-found))
 	}), true
 }
 
