@@ -51,6 +51,9 @@ func (c *checker) cordFact(s saidCord) caution.Cord {
 		f.Opening = c.aroundRow(s.through, s.row)
 		f.Drawn = c.wearerAt(f.Zone)
 	}
+	if c.girdle(s) {
+		f.Drawn = c.beltAround(f.Zone)
+	}
 	if f.Role == "" && s.loop > 0 {
 		f.Role = "loop"
 	}
@@ -123,6 +126,32 @@ func (c *checker) wearerAt(zone caution.Zone) plan.Lengths {
 		return v.Lengths()
 	}
 	return nil
+}
+
+// girdle reports whether a cord is a belt of one piece that goes round the wearer. Of two that are tied to each other, and of chains that
+// hang from the fabric, it is not known where they begin, and the whole of each counts as free.
+func (c *checker) girdle(s saidCord) bool {
+	belts := 0
+	for _, o := range c.cords {
+		if o.role == "tie_belt" {
+			belts++
+		}
+	}
+	if s.role != "tie_belt" || s.through != nil || belts > 1 {
+		return false
+	}
+	return s.made == nil || s.made.plan.Make <= 1 && s.called == s.made.plan.Name
+}
+
+// beltAround is how far round the wearer a belt goes before it is tied: at the waist, unless it sits elsewhere.
+func (c *checker) beltAround(zone caution.Zone) plan.Lengths {
+	if around := c.wearerAt(zone); around != nil {
+		return around
+	}
+	if around := c.wearerAt(caution.Waist); around != nil && zone != caution.Chest {
+		return around
+	}
+	return slices.Repeat(plan.Lengths{plan.NoLength}, c.z)
 }
 
 // loopOf is how far around a loop of a cord is that sticks out, laid open and drawn up. A drawstring with two ends has none; one that

@@ -259,6 +259,17 @@ func TestFactsOfCords(t *testing.T) {
 	c = one("cord of belt, at waist, as belt")
 	assert.Equal(t, "belt tie_belt 30 32 3 3", fmt.Sprint(c.Name, " ", c.Role, " ", cms(c.Length), " ", cms(c.Width)))
 	assert.Equal(t, -1, c.Step)
+	assert.Equal(t, "38 40", cms(c.Drawn), "a belt is tied at the waist of the wearer")
+	assert.Equal(t, "? ?", cms(one("cord with kelp, length 70 cm, at chest, as belt").Drawn))
+	assert.Nil(t, one("cord with kelp, length 70 cm, at waist, as tie").Drawn)
+	two := base
+	two.finish = "cord with kelp, length 40 cm, at waist, as belt\n  cord with kelp, length 40 cm, at waist, as belt"
+	for _, half := range factsOf(t, two.text()).Cords {
+		assert.Nil(t, half.Drawn, "of two that are tied to each other the whole of each is free")
+	}
+	pair := base
+	pair.parts, pair.finish = strings.Replace(beltAndBand, "es \"Cinturón\"", "es \"Cinturón\"\n  make 2", 1), "cord of belt, at waist, as belt"
+	assert.Nil(t, factsOf(t, pair.text()).Cords[0].Drawn)
 	c = one("cord of tube, at chest, as tie")
 	assert.Equal(t, "functional 15 15 1.5 1.5", fmt.Sprint(c.Role, " ", cms(c.Length), " ", cms(c.Width)))
 

@@ -45,8 +45,8 @@ func (c *Cord) ending(i int) End {
 }
 
 // free is the length of a free end with the garment laid open, as far as it is known. What runs through an opening hangs
-// out by half of what it is longer; any other cord may hang from one end. A cord of which little is known may still be too
-// short for a limit.
+// out by half of what it is longer, and a belt that is tied round the wearer by half of what it is longer than that; any other cord may
+// hang from one end. A cord of which little is known may still be too short for a limit.
 func (c *Cord) free(i int) reach {
 	length, opening := at(c.Length, i), at(c.Opening, i)
 	switch {
@@ -54,16 +54,28 @@ func (c *Cord) free(i int) reach {
 		return exactly(0)
 	case length == plan.NoLength:
 		return anyNumber
+	case c.girdles() && at(c.Drawn, i) != plan.NoLength:
+		return exactly(int64(half(length - at(c.Drawn, i))))
+	case c.girdles():
+		return reach{0, int64(length)}
 	case opening != plan.NoLength && c.Role != "":
 		return exactly(int64(half(length - opening)))
 	case opening != plan.NoLength:
 		return reach{int64(half(length - opening)), int64(length)}
 	case c.Role == "drawstring":
 		return reach{0, int64(length / 2)}
-	case c.Role == "":
+	case c.Role == "" && (c.Zone != OnToy || c.End == ""): // on a toy a cord that has ends hangs down
 		return reach{0, int64(length)}
 	}
 	return exactly(int64(length))
+}
+
+// girdles reports whether the cord is a belt that goes round the wearer in one piece, over the fabric.
+func (c *Cord) girdles() bool { return c.Role == "tie_belt" && c.Drawn != nil && c.Opening == nil }
+
+// long reports whether it is known how long the cord is.
+func (c *Cord) long() bool {
+	return len(c.Length) > 0 && !slices.Contains(c.Length, plan.NoLength)
 }
 
 // half rounds up, so that what is a trifle too long is so for one end as well.
@@ -148,7 +160,7 @@ func (c *Cord) behindNeck() Truth {
 // onLimb tells whether the cord is drawn up or tied round a wrist or an ankle.
 func (c *Cord) onLimb(kind string) Truth {
 	switch {
-	case !OnLimb(kind) && c.Zone != UnknownZone && c.Zone != Cuff:
+	case !OnLimb(kind) && c.Zone != UnknownZone && c.Zone != Cuff && !(c.Zone == Hem && AtAnkle(kind) == True):
 		return False
 	case c.Role == "" || !OnLimb(kind) && c.Zone == UnknownZone:
 		return Unknown

@@ -108,6 +108,64 @@ func TestStrictest(t *testing.T) {
 	}
 }
 
+// TestBelt: a belt is measured from where it is tied (36 cm at most: garmtech.com and zy689.cn on EN 14682, CORD-12), so that what goes
+// round the wearer is not its free end. Round whom it goes is asked for where it matters.
+func TestBelt(t *testing.T) {
+	belt := func(length, waist plan.Length) Facts {
+		c := string1(Waist, "tie_belt", length)
+		c.Width, c.Drawn, c.BelowHem = plan.Lengths{3 * cmm}, plan.Lengths{waist}, False
+		return with(one("dress", 24), c)
+	}
+	for _, c := range []struct {
+		length, waist plan.Length
+		code          diag.Code
+		arg           string
+	}{
+		{124 * cmm, 52 * cmm, "", ""},
+		{124*cmm + 2, 52 * cmm, "OV910", "124 cm"},
+		{200 * cmm, 52 * cmm, "OV910", "124 cm"},
+		{36 * cmm, plan.NoLength, "", ""},
+		{37 * cmm, plan.NoLength, "OV904", "fit waist 50 cm"},
+	} {
+		_, found := Evaluate(belt(c.length, c.waist))
+		found = slices.DeleteFunc(found, func(d diag.Diagnostic) bool { return d.Code != "OV910" && d.Code != "OV904" })
+		switch {
+		case c.code == "" && len(found) == 0:
+		case len(found) != 1 || found[0].Code != c.code:
+			t.Errorf("%v round %v: %v", c.length, c.waist, found)
+		case c.code == "OV910" && found[0].Args["largest"].(diag.PerSize).Values[0] != c.arg:
+			t.Errorf("%v round %v: the longest is %v", c.length, c.waist, found[0].Args["largest"])
+		case c.code == "OV904" && !slices.Equal(found[0].Args["says"].([]string), []string{c.arg}):
+			t.Errorf("%v round %v: %v", c.length, c.waist, found[0].Args["says"])
+		}
+	}
+}
+
+// TestAnkle: a tie at the ankle of trousers goes round the ankle as one at a bootee does (TRAP-05); one at the hem of a jacket does not.
+func TestAnkle(t *testing.T) {
+	for kind, want := range map[string]Truth{"trousers": True, "bootees": True, "jacket": False} {
+		c := string1(Hem, "drawstring", 40*cmm)
+		if got := c.onLimb(kind); got != want {
+			t.Errorf("a drawstring at the hem of %s: %v", kind, got)
+		}
+	}
+}
+
+// TestHangingFromToys: a cord of a toy whose ends are said hangs down, whatever it is for; and where only its ends are not said, these are
+// asked for, and not a length that is given.
+func TestHangingFromToys(t *testing.T) {
+	c := string1(OnToy, "", 40*cmm)
+	if _, found := Evaluate(with(one("mobile", 0), c)); !slices.ContainsFunc(found, func(d diag.Diagnostic) bool { return d.Code == "OV910" }) {
+		t.Errorf("40 cm from a mobile: %v", found)
+	}
+	c.End = ""
+	_, found := Evaluate(with(one("mobile", 0), c))
+	i := slices.IndexFunc(found, func(d diag.Diagnostic) bool { return d.Code == "OV904" })
+	if i < 0 || !slices.Equal(found[i].Args["says"].([]string), []string{"ends plain", "no ends"}) {
+		t.Errorf("ends that are not said: %v", found)
+	}
+}
+
 // TestRemedy goes over cords of any measure: the longest that is named passes, and a millimetre more does not.
 func TestRemedy(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -54,7 +54,7 @@ type Cord struct {
 	Role                                                          Role         // "" if not known
 	Length                                                        plan.Lengths // of the cord (of its longest end, if only one end is free); NoLength if not known
 	Opening                                                       plan.Lengths // around the opening it runs through, laid open; NoLength if not known or none
-	Drawn                                                         plan.Lengths // around the wearer where it is drawn up; NoLength if not known
+	Drawn                                                         plan.Lengths // around the wearer where it is drawn up, or where a belt of one piece is tied; NoLength if not known
 	Loop                                                          plan.Lengths // around a loop that sticks out, open flat: 0 none, NoLength not known
 	LoopDrawn                                                     plan.Lengths // around that loop, drawn up to fit
 	Width                                                         plan.Lengths

@@ -75,6 +75,8 @@ func (ev *evaluation) longest(t thing, i int) (plan.Length, bool) {
 				continue
 			case cause.attr.name == "tight_cm":
 				l += drawn
+			case c.girdles() && drawn != plan.NoLength:
+				l = drawn + 2*l
 			case opening != plan.NoLength:
 				l = opening + 2*l
 			}

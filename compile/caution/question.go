@@ -125,6 +125,9 @@ func (ev *evaluation) question(t thing, lacks attributes, sizes []string) diag.D
 	if lacks.has(known().zone) { // what hangs on the place is asked once that is known
 		lacks &^= known().byZone
 	}
+	if t.element == cord && ev.facts.Cords[t.index].long() && lacks.meets(known().endOrRole) { // how far a cord hangs follows from these
+		lacks &^= known().free.bit()
+	}
 	var what []diag.Term
 	says := []string{}
 	for _, a := range lacks.list() {
@@ -135,7 +138,7 @@ func (ev *evaluation) question(t thing, lacks attributes, sizes []string) diag.D
 		if !slices.Contains(what, w) {
 			what = append(what, w)
 		}
-		for _, s := range sayings()[a.key()] {
+		for _, s := range ev.sayings(t, a) {
 			if !slices.Contains(says, s) {
 				says = append(says, s)
 			}
@@ -143,6 +146,20 @@ func (ev *evaluation) question(t thing, lacks attributes, sizes []string) diag.D
 	}
 	d.Args = diag.Args{"what": what, "says": says}
 	return d
+}
+
+// sayings are the words of a source that say an attribute of a thing. How far the ends of a cord hang whose length is given follows from
+// what it goes round or through.
+func (ev *evaluation) sayings(t thing, a *attribute) []string {
+	if a == known().free && ev.facts.Cords[t.index].long() {
+		switch c := &ev.facts.Cords[t.index]; {
+		case c.girdles():
+			return []string{"fit waist 50 cm"}
+		case c.Role == "drawstring":
+			return []string{"through waistband round 2"}
+		}
+	}
+	return sayings()[a.key()]
 }
 
 // kindQuestion asks what is made, if a rule waits for it and there is something that can do harm or a child it is for; or

@@ -193,7 +193,7 @@ relacionar con ninguna norma; conviene la más cercana, como {=garment} para cua
 			Help:    map[string]string{"": `the longest cord that keeps to the limit: {largest}`},
 			Explain: `Cords on children's things have caught in doors, slides and vehicles, and children have died. Standards limit how far
 an end may hang out with the garment laid open to its widest: (length of the cord − the opening it runs through) ÷ 2 of a
-drawstring, its whole length of any other cord. Where several
+drawstring, (length − waist of the wearer) ÷ 2 of a belt that goes round in one piece, and its whole length of any other cord. Where several
 markets have limits the strictest is shown; {=for} in the header says which markets the pattern is for. The figures were read in
 summaries, not in the standards themselves; local law and an accredited test laboratory decide.`},
 		Es: Wording{
@@ -202,7 +202,7 @@ summaries, not in the standards themselves; local law and an accredited test lab
 			Help:    map[string]string{"": `el cordón más largo que respeta el límite: {largest}`},
 			Explain: `Los cordones de prendas infantiles se han enganchado en puertas, toboganes y vehículos, y han muerto niños. Las normas
 limitan cuánto puede colgar un extremo con la prenda abierta al máximo: (largo del cordón − abertura por la que pasa) ÷ 2 si es
-ajustable, y todo su largo si no lo es. Donde
+ajustable, (largo − cintura de la persona) ÷ 2 si es un cinturón de una pieza, y todo su largo en los demás. Donde
 varios mercados tienen límites se muestra el más estricto; {=for} en el encabezado dice para cuáles es el patrón. Las cifras se leyeron en
 resúmenes, no en las normas mismas; deciden la ley local y un laboratorio de ensayo acreditado.`},
 		Example: waistTrial("trousers", "24 (36) months", "cord with kelp, length 80 (82) cm, "+throughBand),
