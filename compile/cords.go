@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"slices"
 	"strings"
 
 	"ovillo/compile/caution"
@@ -12,24 +13,25 @@ import (
 
 // saidCord is a cord of the finishing, as far as the source speaks of it.
 type saidCord struct {
-	node        *lang.Cord
-	step        int        // of the finishing, -1 if there is nothing to do
-	made        *partState // the part that is the cord, or holds it; nil: chains with slip stitches on them
-	called      string     // that part, or the part and the label of its chains
-	through     *partState // nil: it runs through nothing
-	row         plan.Nums
-	length      plan.Lengths
-	width       plan.Lengths
-	thick, loop plan.Length
-	zone        caution.Zone
-	role        caution.Role
-	end         caution.End
+	node    *lang.Cord
+	step    int        // of the finishing, -1 if there is nothing to do
+	made    *partState // the part that is the cord, or holds it; nil: chains with slip stitches on them
+	called  string     // that part, or the part and the label of its chains
+	through *partState // nil: it runs through nothing
+	row     plan.Nums
+	length  plan.Lengths
+	width   plan.Lengths
+	thick   plan.Length
+	loop    plan.Lengths // nil: not said
+	zone    caution.Zone
+	role    caution.Role
+	end     caution.End
 }
 
 // cord reads a cord: its length, the chains that make it, the free ends it leaves, and what it is for. It reports whether there is
 // something to do.
 func (c *checker) cord(n *lang.Cord, f *plan.Finishing) bool {
-	s := saidCord{node: n, step: -1, thick: plan.NoLength, loop: plan.NoLength}
+	s := saidCord{node: n, step: -1, thick: plan.NoLength}
 	if n.Made != nil {
 		if !c.cordMade(n, &s, f) {
 			return false
@@ -109,11 +111,9 @@ func (c *checker) cordMeasures(n *lang.Cord, s *saidCord, f *plan.Finishing) {
 		f.Width = max(ls[0], 0)
 	}
 	if ls := read(n.Thick); ls != nil {
-		s.thick = ls[0]
+		s.thick = slices.Min(ls) // the thinnest cuts most
 	}
-	if ls := read(n.Loop); ls != nil {
-		s.loop = ls[0]
-	}
+	s.loop = read(n.Loop)
 }
 
 // What the words of a cord stand for. The words are ours; what they stand for is what the table of rules speaks of.

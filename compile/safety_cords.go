@@ -19,7 +19,7 @@ func (c *checker) cordFacts() []caution.Cord {
 			if l.name != s.called {
 				continue
 			}
-			if f.Length = l.length; l.loop && s.loop < 0 {
+			if f.Length = l.length; l.loop && s.loop == nil {
 				f.Loop, f.Role = l.around, cmp.Or(f.Role, "loop")
 			}
 		}
@@ -54,7 +54,7 @@ func (c *checker) cordFact(s saidCord) caution.Cord {
 	if c.girdle(s) {
 		f.Drawn = c.beltAround(f.Zone)
 	}
-	if f.Role == "" && s.loop > 0 {
+	if f.Role == "" && slices.ContainsFunc(s.loop, func(l plan.Length) bool { return l > 0 }) {
 		f.Role = "loop"
 	}
 	f.Loop, f.LoopDrawn = c.loopOf(s, f)
@@ -167,8 +167,8 @@ func (c *checker) loopOf(s saidCord, f caution.Cord) (open, drawn plan.Lengths) 
 	for z := range open {
 		open[z], drawn[z] = plan.NoLength, plan.NoLength
 		switch {
-		case s.loop >= 0:
-			open[z] = s.loop
+		case z < len(s.loop):
+			open[z] = s.loop[z]
 		case s.through != nil && s.node.NoEnds:
 			open[z], drawn[z] = beyond(z, f.Opening), beyond(z, f.Drawn)
 		case f.Role == "bow" || s.node.NoEnds:

@@ -62,7 +62,7 @@ func (c *checker) notionFact(n *lang.Notion, out plan.Notion) notionFact {
 	}
 	if n.Size != nil {
 		if ls := c.value(n.Size, nil).Lengths(); len(ls) > 0 {
-			f.size = slices.Max(ls)
+			f.size = slices.Min(ls) // the smallest of a part that differs from size to size is the one to choke on
 		}
 	}
 	if m, ok := read(c, n.Material, "material", notionMaterials); ok {
@@ -133,7 +133,7 @@ func (c *checker) partFacts() []caution.Part {
 		case plan.MakePompom:
 			size := plan.NoLength
 			if len(step.Length) > 0 {
-				size = slices.Max(step.Length)
+				size = slices.Min(step.Length)
 			}
 			out = append(out, caution.Part{Kind: "pompom", Material: "yarn", Size: size, Step: i, At: step.Span})
 		case plan.MakeCord:

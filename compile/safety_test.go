@@ -287,6 +287,8 @@ func TestFactsOfCords(t *testing.T) {
 	assert.Equal(t, "? ?", cms(one("cord with kelp, length 12 cm, at neck, as bow").Loop))
 	c = one("cord with kelp, at neck, loop 7 cm, no ends")
 	assert.Equal(t, "loop 7 7", fmt.Sprint(c.Role, " ", cms(c.Loop)))
+	c = one("cord with kelp, at neck, loop 7 (12) cm, thick 4 (1) mm, no ends")
+	assert.Equal(t, "loop 7 12, 1 mm", fmt.Sprint(c.Role, " ", cms(c.Loop), ", ", c.Thick/plan.Millimetre, " mm"), "each size has its own loop; the thinnest counts")
 
 	// What the words stand for, and where it is by the names of parts.
 	for word, zone := range map[string]caution.Zone{"nape": "nape", "short_sleeve": "short_sleeve", "wrist": "cuff", "ankle": "hem", "other": "other"} {
