@@ -213,6 +213,29 @@ func cordByName(p *plan.Part) (wordRow, bool) {
 	return wordRow{}, false
 }
 
+// suchAs is an example of what may be said of a part that is called like a cord: by its name, and with a place only where that counts.
+func (c *checker) suchAs(role, part string) string {
+	place, is := "at waist, ", "as tie"
+	switch role {
+	case "shoulder_strap":
+		place, is = "at other, ", "as strap, no ends"
+	case "tie_belt":
+		is = "as belt"
+	case "bow":
+		place, is = "at chest, ", "as bow"
+	case "drawstring":
+		is = "as drawstring"
+	case "chin_tie":
+		place, is = "at head, ", "as chin_tie"
+	case "fringe":
+		place, is = "at hem, ", "as fringe"
+	}
+	if caution.ZoneOf(c.pat.Kind, part) != caution.UnknownZone {
+		place = ""
+	}
+	return place + is
+}
+
 // cordsAsked asks of a thing for a child what each part is that is called like a cord, if the finishing does not say it.
 func (c *checker) cordsAsked() {
 	if !c.forUnder(168) {
@@ -220,8 +243,8 @@ func (c *checker) cordsAsked() {
 	}
 	said := c.cordParts()
 	for _, p := range c.pat.Parts {
-		if _, like := cordByName(p); like && said[p.Name] == nil {
-			c.say(codeCordPart, p.Span, diag.Args{"part": p.Name})
+		if r, like := cordByName(p); like && said[p.Name] == nil {
+			c.say(codeCordPart, p.Span, diag.Args{"part": p.Name, "as": c.suchAs(r.is["role"], p.Name)})
 		}
 	}
 }

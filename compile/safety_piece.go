@@ -8,6 +8,7 @@ import (
 
 	"ovillo/compile/caution"
 	"ovillo/compile/plan"
+	"ovillo/compile/standard"
 	"ovillo/lang"
 )
 
@@ -104,10 +105,57 @@ func (c *checker) measuresOf(f *caution.Facts) {
 		return nil
 	}
 	f.Length = named("length", "height")
+	f.BelowCrotch = c.belowCrotch(f)
 	f.NeckOpening = named("neck_opening", "neck")
 	if f.Diameter = named("diameter"); f.Diameter == nil && f.Kind == "ball" {
 		f.Diameter = c.ballAcross()
 	}
+}
+
+// fromShoulder are the kinds that hang from the neck or the shoulders and may end above the crotch or below it.
+var fromShoulder = []string{"garment", "tunic", "coat", "poncho", "cape", "costume"}
+
+// belowCrotch tells whether what hangs from the shoulders ends below the crotch: by its length, against the wearer from the nape to the
+// waist and on to the crotch, as the source says or as the tables of body measures have it for the age.
+func (c *checker) belowCrotch(f *caution.Facts) caution.Truth {
+	if !slices.Contains(fromShoulder, f.Kind) || f.Length == nil {
+		return caution.Unknown
+	}
+	is := caution.False
+	for z := range c.pat.Sizes {
+		back, sure := c.wearerBy("back_waist_length", z)
+		rise, sureRise := c.wearerBy("crotch_depth", z)
+		switch {
+		case f.Length[z] == plan.NoLength:
+			return caution.Unknown
+		case f.Length[z] <= back+rise: // no longer than the least that the wearer can measure
+		case !sure || !sureRise:
+			return caution.Unknown
+		default:
+			is = caution.True
+		}
+	}
+	return is
+}
+
+// wearerBy is a measure of the youngest wearer of a size: as the source says, or by age; beyond the tables the last that they have, which
+// is not sure but the least it can be.
+func (c *checker) wearerBy(measure string, z int) (l plan.Length, sure bool) {
+	if v, ok := c.lets["fit."+measure]; ok {
+		if ls := v.Lengths(); len(ls) == c.z {
+			return ls[z], true
+		}
+	}
+	age := c.pat.Sizes[z].Age
+	for _, name := range []string{"babies", "children"} {
+		t, _ := standard.BodyTableOf(name)
+		for _, r := range t.Rows {
+			if figure, ok := r.Figures[measure]; ok && r.From >= 0 && r.From <= age && figure.Value >= l {
+				l, sure = figure.Value, age <= r.To
+			}
+		}
+	}
+	return l, sure
 }
 
 // ballAcross is how wide a ball is: through its widest round.

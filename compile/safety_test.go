@@ -2,6 +2,7 @@ package compile
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -142,6 +143,30 @@ func TestFactsOfThePiece(t *testing.T) {
 	assert.Equal(t, caution.Unknown, factsOf(t, piece{header: "kind toy"}.text()).SoftFilled)
 	toy := factsOf(t, piece{header: "kind toy", blocks: `notion en "toy stuffing" es "relleno", 30 g`}.text())
 	assert.Equal(t, caution.True, toy.SoftFilled)
+}
+
+// TestBelowCrotch: from the nape to the waist and on to the crotch a child of 12 months measures 19 + 16 cm, one of 24 months 22.5 + 17 cm
+// (standard/data: babies 80 and 92); older children are taller, and how much is asked for.
+func TestBelowCrotch(t *testing.T) {
+	for _, c := range []struct {
+		kind, sizes string
+		rows        int // of 1 cm
+		want        caution.Truth
+	}{
+		{"poncho", "age 12 (24) months", 35, caution.False},
+		{"poncho", "age 12 (24) months", 36, caution.True},
+		{"poncho", "age 4 (6) years", 39, caution.False},
+		{"poncho", "age 4 (6) years", 50, caution.Unknown},
+		{"poncho", "age 4 (6) years\n  fit back_waist_length 25 (27) cm, crotch_depth 20 (21) cm", 45, caution.False},
+		{"poncho", "age 4 (6) years\n  fit back_waist_length 25 (27) cm, crotch_depth 20 (21) cm", 46, caution.True},
+		{"poncho", "shown \"S\"", 36, caution.Unknown},
+		{"cardigan", "age 12 (24) months", 36, caution.Unknown}, // its kind tells
+	} {
+		p := piece{header: "kind " + c.kind, sizes: "sizes \"S\", \"M\"\n  " + c.sizes + "\nend", finish: "block\nend\nmeasure\n  length = height of body\nend\nfinish"}
+		text := strings.Replace(p.text(), "4 rows: sc in each", fmt.Sprintf("%d rows: dc in each", c.rows), 1)
+		assert.Equal(t, truthWord(c.want), truthWord(factsOf(t, text).BelowCrotch), "%s of %d cm, %s", c.kind, c.rows, c.sizes)
+	}
+	assert.Equal(t, caution.Unknown, factsOf(t, piece{header: "kind poncho"}.text()).BelowCrotch)
 }
 
 func TestFactsOfNotions(t *testing.T) {
@@ -295,6 +320,13 @@ func TestFactsOfCords(t *testing.T) {
 		assert.Equal(t, zone, one("cord with kelp, length 5 cm, at "+word).Zone)
 	}
 	assert.True(t, saidCode(t, base.text(), codeCordPart))
+	for kind, want := range map[string]string{"cardigan": "at waist, as belt", "trousers": "as belt", "soother_holder": "as belt"} {
+		c := newChecker(parsed(t, piece{header: "kind " + kind, parts: beltAndBand}.text()))
+		c.check()
+		i := slices.IndexFunc(c.out, func(d diag.Diagnostic) bool { return d.Code == codeCordPart })
+		require.GreaterOrEqual(t, i, 0, kind)
+		assert.Equal(t, want, c.out[i].Args["as"], kind)
+	}
 	base.finish = "cord of belt, at waist, as belt"
 	assert.False(t, saidCode(t, base.text(), codeCordPart))
 }

@@ -183,8 +183,17 @@ var usualMaterial = map[string]string{"safety_eye": "plastic", "googly_eye": "pl
 	"magnet": "metal", "battery": "metal", "pin": "metal", "pompom": "yarn"}
 
 var truthsOfPart = map[string]func(*view) Truth{
-	"fits_cylinder": func(e *view) Truth { return fits(measure(e.part().Size)) },
+	"fits_cylinder": func(e *view) Truth {
+		size := measure(e.part().Size)
+		if size != anyNumber && size.least > cylinderWidth && slices.Contains(roundParts, e.part().Kind) {
+			return False
+		}
+		return fits(size)
+	},
 }
+
+// roundParts are the things that are as wide as they are long, so that none that is wider than the cylinder goes into it.
+var roundParts = []string{"ring", "safety_eye", "googly_eye", "bell"}
 
 var truthsOfElastic = map[string]func(*view) Truth{
 	"limb": func(e *view) Truth {

@@ -151,6 +151,22 @@ func TestAnkle(t *testing.T) {
 	}
 }
 
+// TestRound: a ring that is wider than the cylinder of 31.7 mm cannot lie in it (16 CFR 1501.4), though a rod of its length can.
+func TestRound(t *testing.T) {
+	for _, c := range []struct {
+		kind string
+		mm   int
+		want Truth
+	}{{"ring", 31, True}, {"ring", 32, False}, {"ring", 60, False}, {"bell", 40, False}, {"button", 60, Unknown}, {"button", 66, False}, {"safety_eye", 9, True}} {
+		f := one("rattle", 6)
+		f.Parts = []Part{{Kind: c.kind, Material: "wood", Size: plan.Length(c.mm) * plan.Millimetre}}
+		e := view{facts: &f, thing: thing{element: part}}
+		if got := truthsOfPart["fits_cylinder"](&e); got != c.want {
+			t.Errorf("a %s of %d mm: %v", c.kind, c.mm, got)
+		}
+	}
+}
+
 // TestHangingFromToys: a cord of a toy whose ends are said hangs down, whatever it is for; and where only its ends are not said, these are
 // asked for, and not a length that is given.
 func TestHangingFromToys(t *testing.T) {

@@ -149,7 +149,7 @@ func (ev *evaluation) question(t thing, lacks attributes, sizes []string) diag.D
 }
 
 // sayings are the words of a source that say an attribute of a thing. How far the ends of a cord hang whose length is given follows from
-// what it goes round or through.
+// what it goes round or through; whether a hem hangs below the crotch, from the length of the piece and then of the wearer.
 func (ev *evaluation) sayings(t thing, a *attribute) []string {
 	if a == known().free && ev.facts.Cords[t.index].long() {
 		switch c := &ev.facts.Cords[t.index]; {
@@ -158,6 +158,9 @@ func (ev *evaluation) sayings(t thing, a *attribute) []string {
 		case c.Role == "drawstring":
 			return []string{"through waistband round 2"}
 		}
+	}
+	if a == known().belowCrotch && ev.facts.Length != nil {
+		return []string{"fit back_waist_length 26 cm, crotch_depth 20 cm"}
 	}
 	return sayings()[a.key()]
 }

@@ -295,7 +295,8 @@ func TestZoneOf(t *testing.T) {
 		want       Zone
 	}{
 		{"trousers", "waistband", Waist}, {"trousers", "", Waist}, {"trousers", "left_hem", Hem}, {"cardigan", "body", UnknownZone},
-		{"cardigan", "hood_edge", Hood}, {"dress", "Cuello", Neck}, {"hat", "crown", Head}, {"blanket", "", Other}, {"bib", "", Nape},
+		{"leggings", "left_leg", Hem}, {"trousers", "pierna_derecha", Hem}, {"cardigan", "cuff", Cuff}, {"cardigan", "left_sleeve", Sleeve},
+		{"dress", "escote", Neck}, {"cardigan", "hood_edge", Hood}, {"dress", "Cuello", Neck}, {"hat", "crown", Head}, {"blanket", "", Other}, {"bib", "", Nape},
 		{"scarf", "", UnknownZone}, {"toy", "body", OnToy}, {"", "waistband", Waist}, {"", "", UnknownZone}, {"gizmo", "x", UnknownZone},
 	} {
 		if got := ZoneOf(c.kind, c.part); got != c.want {

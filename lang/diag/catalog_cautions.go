@@ -281,13 +281,13 @@ consejo de un profesional sanitario titulado y la ley local.`},
 
 	{Code: "OV915", Severity: Error,
 		En: Wording{
-			Message: `{=kind {name}} is not made with this tool for this age ({source})`,
+			Message: `this tool makes nothing of this kind for this age: {=kind {name}} ({source})`,
 			Help:    map[string]string{"": `make something else, or for an age at which it does no harm`},
 			Explain: `Babies have suffocated against padded bumpers and pillows, have been strangled by necklaces, and have fallen out of slings
 and swings. Some of these things are banned by law in the United States, others by the advice of doctors; to refuse them everywhere
 is a decision of this tool.`},
 		Es: Wording{
-			Message: `{=kind {name}} no se hace con esta herramienta para esta edad ({source})`,
+			Message: `con esta herramienta no se hace nada de esta clase para esta edad: {=kind {name}} ({source})`,
 			Help:    map[string]string{"": `hacer otra cosa, o para una edad a la que no haga daño`},
 			Explain: `Hay bebés que se han asfixiado contra protectores de cuna y almohadas, que han sido estrangulados por collares o que han
 caído de portabebés y columpios. Algunas de estas cosas las prohíbe la ley de Estados Unidos y otras las desaconsejan los médicos;

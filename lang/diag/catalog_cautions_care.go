@@ -70,13 +70,13 @@ profesional sanitario titulado y la ley local.`},
 
 	{Code: "OV924", Severity: Warning,
 		En: Wording{
-			Message: `{=kind {name}} for a child needs care`,
+			Message: `this is for a child, and its kind needs care: {=kind {name}}`,
 			Mark:    `a caution prints`,
 			Help:    map[string]string{"": `read the caution that prints, and make sure that the pattern keeps to it`},
 			Explain: `Babies have suffocated asleep in soft things with sides, and in sleep bags whose neck was too wide; nightdresses, robes and
 dressing-up clothes have caught fire. A cocoon is a thing for a few minutes awake and within reach. The caution prints; the advice of a licensed health professional and local law come first.`},
 		Es: Wording{
-			Message: `{=kind {name}} para un niño exige cuidado`,
+			Message: `esta pieza es para un niño y su clase exige cuidado: {=kind {name}}`,
 			Mark:    `se imprime una precaución`,
 			Help:    map[string]string{"": `leer la precaución que se imprime y comprobar que el patrón la respeta`},
 			Explain: `Hay bebés que se han asfixiado dormidos en cosas blandas con bordes y en sacos de dormir de cuello demasiado ancho; hay

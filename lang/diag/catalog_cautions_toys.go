@@ -7,14 +7,14 @@ import "strings"
 var cautionsOfToys = []Entry{
 	{Code: "OV933", Severity: Error,
 		En: Wording{
-			Message: `{=kind {name}} for a baby is not offered for sleep ({source})`,
+			Message: `a thing of this kind for a baby is not offered for sleep: {=kind {name}} ({source})`,
 			Mark:    `here it is offered for sleep`,
 			Help:    map[string]string{"": `say that it is for time awake and watched, or leave the words out`},
 			Explain: `Babies under 12 months have suffocated with soft things in their bed. The advice of doctors is a firm flat bed with nothing in
 it. A pattern may not offer such a thing to sleep in, on or with; the advice of a licensed health professional and local law come
 first.`},
 		Es: Wording{
-			Message: `{=kind {name}} para un bebé no se ofrece para dormir ({source})`,
+			Message: `una pieza de esta clase para un bebé no se ofrece para dormir: {=kind {name}} ({source})`,
 			Mark:    `aquí se ofrece para dormir`,
 			Help:    map[string]string{"": `decir que es para ratos despierto y vigilado, o quitar esas palabras`},
 			Explain: `Hay bebés menores de 12 meses que se han asfixiado con cosas blandas en la cuna. Los médicos aconsejan una cuna firme, plana y

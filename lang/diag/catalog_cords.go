@@ -107,14 +107,14 @@ pequeña a la más grande y tienen un número para cada una.`},
 		En: Wording{
 			Message: `{part} is called like a cord, and the finishing says nothing of it`,
 			Mark:    `a strap, a tie, a belt?`,
-			Help:    map[string]string{"": `say what it is, in the finishing: {=cord of {part}, at waist, as belt}`},
+			Help:    map[string]string{"": `say what it is, in the finishing: {=cord of {part}, {as}}`},
 			Explain: `Straps, ties and belts are cords to the safety rules, however they are worked. {=cord of …} says where such a part sits and
 what it is for; its length and its width are worked out from its fabric in every size. What is not known is asked for and never taken
 as safe. A part that is no cord at all can be called something else, or the reason is given with {=meant}.`},
 		Es: Wording{
 			Message: `{part} se llama como un cordón y el acabado no habla de esta pieza`,
 			Mark:    `¿un tirante, una atadura, un cinturón?`,
-			Help:    map[string]string{"": `decir en el acabado qué es: {=cord of {part}, at waist, as belt}`},
+			Help:    map[string]string{"": `decir en el acabado qué es: {=cord of {part}, {as}}`},
 			Explain: `Para las normas de seguridad los tirantes, las ataduras y los cinturones son cordones, se tejan como se tejan. {=cord of …}
 dice dónde va la pieza y para qué sirve; su largo y su ancho salen de su tejido en cada talla. Lo que no se sabe se pregunta y nunca se da
 por seguro. Una pieza que no es ningún cordón puede llamarse de otro modo, o se da la razón con {=meant}.`},

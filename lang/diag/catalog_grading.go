@@ -95,7 +95,7 @@ var grading = []Entry{
 		Fixed:   growTrial("32 (36, 40)", fitted)},
 
 	{Code: "OV791", Severity: Note,
-		En: Wording{Message: `no finished measures are given for this {={kind}}`, Mark: `is worn`,
+		En: Wording{Message: `no finished measures are given for what is made ({={kind}})`, Mark: `is worn`,
 			Help:    map[string]string{"": `add a {=measure} block: what whoever chooses a size has to know`},
 			Explain: `Makers choose a size by the finished measures. A pattern for something worn that gives none leaves them to guess.`},
 		Es: Wording{Message: `no se da ninguna medida terminada de esta prenda ({={kind}})`, Mark: `se lleva puesta`,

@@ -187,14 +187,14 @@ hilera por la que pasa no frunce nada.`},
 
 	{Code: "OV727", Severity: Warning,
 		En: Wording{
-			Message: `elastic at the wrist or ankle of a baby needs care`,
+			Message: `a tie or elastic at the wrist or ankle of a baby needs care`,
 			Mark:    `a caution prints with this step`,
 			Help:    map[string]string{"": `leave it out for the youngest: ribbing holds as well; or keep room for an adult finger`},
 			Explain: `Elastic or a tie round a baby's wrist or ankle can cut off the blood. Cases are reported in medical journals, and test
 houses list it among the hazards of children's clothes. No published figure was found; room for an adult's finger is a limit of
 our own. The rule is TRAP-05; local law and the advice of a licensed health professional come first.`},
 		Es: Wording{
-			Message: `una goma elástica en la muñeca o el tobillo de un bebé exige cuidado`,
+			Message: `una atadura o una goma en la muñeca o el tobillo de un bebé exige cuidado`,
 			Mark:    `con este paso se imprime una precaución`,
 			Help:    map[string]string{"": `quitarla para los más pequeños: un elástico tejido sujeta igual; o dejar holgura para un dedo adulto`},
 			Explain: `Una goma o una cinta en la muñeca o el tobillo de un bebé puede cortar la circulación. Hay casos en revistas médicas, y los

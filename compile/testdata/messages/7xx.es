@@ -330,7 +330,7 @@ aviso[OV726]: la goma elástica mide 14,0 cm en S, y lo que recorre en strip mid
 example.ovillo: 1 aviso
 
 # OV727
-aviso[OV727]: una goma elástica en la muñeca o el tobillo de un bebé exige cuidado
+aviso[OV727]: una atadura o una goma en la muñeca o el tobillo de un bebé exige cuidado
   --> example.ovillo:28:3
  28 |   elastic 5 mm, length 11 cm, through strip row 3
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución

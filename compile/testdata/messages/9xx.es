@@ -88,7 +88,7 @@ error[OV914]: unas aberturas de 5,6 mm en manos o pies de un bebé son mayores q
 example.ovillo: 1 error
 
 # OV915
-error[OV915]: kind cot_bumper no se hace con esta herramienta para esta edad (15 USC 2057e, 16 CFR 1309)
+error[OV915]: con esta herramienta no se hace nada de esta clase para esta edad: kind cot_bumper (15 USC 2057e, 16 CFR 1309)
  --> example.ovillo:3:3
  3 |   kind cot_bumper
    |   ^^^^^^^^^^^^^^^
@@ -212,7 +212,7 @@ aviso[OV923]: unas aberturas de 5,6 mm en cosas de bebé son mayores que 5 mm
 example.ovillo: 1 aviso
 
 # OV924
-aviso[OV924]: kind cocoon para un niño exige cuidado
+aviso[OV924]: esta pieza es para un niño y su clase exige cuidado: kind cocoon
  --> example.ovillo:3:3
  3 |   kind cocoon
    |   ^^^^^^^^^^^ se imprime una precaución
@@ -276,7 +276,7 @@ aviso[OV931]: esto es para un menor de 3 años, y el patrón no dice cómo lavar
 example.ovillo: 1 aviso
 
 # OV933
-error[OV933]: kind blanket para un bebé no se ofrece para dormir (AAP 2022)
+error[OV933]: una pieza de esta clase para un bebé no se ofrece para dormir: kind blanket (AAP 2022)
  --> example.ovillo:5:23
  5 |     en | For the baby to sleep in.
    |                       ^^^^^^^^^^^ aquí se ofrece para dormir
@@ -371,7 +371,7 @@ aviso[OV943]: belt se llama como un cordón y el acabado no habla de esta pieza
   --> example.ovillo:32:1
  32 | part belt
     | ^^^^^^^^^ ¿un tirante, una atadura, un cinturón?
-    = ayuda: decir en el acabado qué es: cord of belt, at waist, as belt
+    = ayuda: decir en el acabado qué es: cord of belt, as belt
 
 example.ovillo: 1 aviso
 
