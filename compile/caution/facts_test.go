@@ -1,7 +1,6 @@
 package caution
 
 import (
-	"encoding/csv"
 	"math"
 	"os"
 	"strconv"
@@ -158,24 +157,9 @@ func size(t *testing.T, text string, unit plan.Length) plan.Length {
 // rows reads a table of testdata by the names of its columns.
 func rows(t *testing.T, name string) []map[string]string {
 	t.Helper()
-	f, err := os.Open("testdata/" + name)
+	out, err := tableIn(os.DirFS("testdata"), name)
 	if err != nil {
 		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	all, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var out []map[string]string
-	for _, row := range all[1:] {
-		m := map[string]string{}
-		for i, column := range all[0] {
-			m[column] = row[i]
-		}
-		out = append(out, m)
 	}
 	return out
 }

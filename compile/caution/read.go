@@ -2,8 +2,8 @@ package caution
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
+	"strings"
 	"sync"
 )
 
@@ -19,14 +19,39 @@ import (
 
 var comparisons = map[string]op{"<": below, "<=": belowOr, ">": above, ">=": aboveOr, "==": isNumber, "!=": notNumber}
 
-var triggerToken = regexp.MustCompile(`[A-Za-z_][A-Za-z0-9_]*|[0-9]+(?:\.[0-9]+)?|[=!<>]=|\S`)
+// tokens are the words, the numbers and the signs of a trigger.
+func tokens(text string) []string {
+	var out []string
+	for i := 0; i < len(text); {
+		n := 1
+		switch c := text[i]; {
+		case c == ' ':
+			i++
+			continue
+		case inWord(c):
+			for i+n < len(text) && inWord(text[i+n]) {
+				n++
+			}
+		case strings.IndexByte("=!<>", c) >= 0 && strings.HasPrefix(text[i+1:], "="):
+			n = 2
+		}
+		out = append(out, text[i:i+n])
+		i += n
+	}
+	return out
+}
+
+// inWord reports whether a letter is one of a name or of a number.
+func inWord(c byte) bool {
+	return c == '_' || c == '.' || '0' <= c && c <= '9' || 'a' <= c && c <= 'z' || 'A' <= c && c <= 'Z'
+}
 
 // conditions are the named conditions that were read, by the element they are on.
 type conditions map[elementName]*predicate
 
 // read reads a condition on an element, or on the piece.
 func (c conditions) read(text string, e element) (*predicate, error) {
-	r := triggerReader{rest: triggerToken.FindAllString(text, -1), of: e, seen: c}
+	r := triggerReader{rest: tokens(text), of: e, seen: c}
 	p := r.condition()
 	if r.err == nil && len(r.rest) > 0 {
 		r.fail("%q is not expected", r.rest[0])

@@ -4,6 +4,7 @@ import (
 	"embed"
 	"encoding/csv"
 	"fmt"
+	"io/fs"
 	"slices"
 	"strings"
 	"sync"
@@ -167,24 +168,34 @@ func (r *Rule) Sources() []Source {
 // table reads a table by the names of its columns. The tables are part of the program, so a broken one is a fault of the
 // program.
 func table(name string) []map[string]string {
-	f, err := data.Open("data/" + name)
+	rows, err := tableIn(data, "data/"+name)
 	if err != nil {
-		panic("caution: " + err.Error())
+		panic(fmt.Sprintf("caution: %s: %v", name, err))
+	}
+	return rows
+}
+
+// tableIn reads a table with a row of names at its top.
+func tableIn(files fs.FS, name string) ([]map[string]string, error) {
+	f, err := files.Open(name)
+	if err != nil {
+		return nil, err
 	}
 	defer f.Close()
 	r := csv.NewReader(f)
 	r.Comment = '#'
-	all, err := r.ReadAll()
-	if err != nil || len(all) == 0 {
-		panic(fmt.Sprintf("caution: %s: %v", name, err))
+	names, err := r.Read()
+	if err != nil {
+		return nil, err
 	}
+	cells, err := r.ReadAll()
 	var out []map[string]string
-	for _, row := range all[1:] {
-		m := map[string]string{}
-		for i, column := range all[0] {
+	for _, row := range cells {
+		m := make(map[string]string, len(names))
+		for i, column := range names {
 			m[column] = row[i]
 		}
 		out = append(out, m)
 	}
-	return out
+	return out, err
 }
