@@ -172,13 +172,13 @@ func (ev *evaluation) kindQuestion() (diag.Diagnostic, bool) {
 		return diag.Diagnostic{}, false
 	}
 	if ev.facts.Kind != "" {
-		known := ev.facts.Words
-		if known == nil {
-			known = Kinds()
+		words := ev.facts.Words
+		if words == nil {
+			words = Kinds()
 		}
 		d := diag.Diagnostic{Code: "OV905", Span: ev.facts.KindAt, Help: "none",
-			Args: diag.Args{"name": ev.facts.Kind, "names": known}}
-		if near := lang.Near(ev.facts.Kind, known); len(near) > 0 {
+			Args: diag.Args{"name": ev.facts.Kind, "names": words}}
+		if near := lang.Near(ev.facts.Kind, words); len(near) > 0 {
 			d.Help, d.Args["near"] = "near", near
 		}
 		return d, true

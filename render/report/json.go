@@ -101,7 +101,7 @@ func JSON(w io.Writer, r *Report) error {
 	if p := r.pattern; p != nil {
 		out.Edition, out.Date = p.Edition, p.Date
 		out.figures(r, p)
-		out.cautions(r, p, r.Lang)
+		out.cautions(r, p)
 	}
 	var b strings.Builder
 	enc := json.NewEncoder(&b)
@@ -161,11 +161,11 @@ func (out *jsonReport) figures(r *Report, p *plan.Pattern) {
 // readNames are how a source was read. They are promised.
 var readNames = map[plan.Read]string{plan.OwnRule: "own", plan.ReadItself: "itself", plan.ReadSummary: "summary", plan.ReadMemory: "memory"}
 
-// cautions lists the cautions that print. lang is the code of the language of the texts.
-func (out *jsonReport) cautions(r *Report, p *plan.Pattern, lang string) {
+// cautions lists the cautions that print.
+func (out *jsonReport) cautions(r *Report, p *plan.Pattern) {
 	for _, c := range p.Cautions {
-		j := jsonCaution{ID: c.ID, Severity: c.Severity, Text: c.Text[lang], Source: c.Source, Read: readNames[c.Read], Seller: c.Seller,
-			Sizes: []string{}, Reason: c.Reason[lang]}
+		j := jsonCaution{ID: c.ID, Severity: c.Severity, Text: c.Text[r.Lang], Source: c.Source, Read: readNames[c.Read], Seller: c.Seller,
+			Sizes: []string{}, Reason: c.Reason[r.Lang]}
 		for z, size := range p.Sizes {
 			if c.For.Has(z) {
 				j.Sizes = append(j.Sizes, size.Name)

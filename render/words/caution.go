@@ -145,10 +145,10 @@ func (l *Language) CautionSource(k plan.Caution) rich.Text {
 func (l *Language) sources(list string) string {
 	names := strings.Split(list, ", ")
 	for i, name := range names {
-		for law, key := range map[*regexp.Regexp]line{euRegulation: lawRegulation, euDirective: lawDirective} {
-			if m := law.FindStringSubmatch(name); m != nil {
-				name = fill(l.voice.line(key), m[1]).String()
-			}
+		if m := euRegulation.FindStringSubmatch(name); m != nil {
+			name = fill(l.voice.line(lawRegulation), m[1]).String()
+		} else if m := euDirective.FindStringSubmatch(name); m != nil {
+			name = fill(l.voice.line(lawDirective), m[1]).String()
 		}
 		names[i] = tiedSource(name)
 	}
