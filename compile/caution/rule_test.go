@@ -101,6 +101,48 @@ func TestFiguresInBoth(t *testing.T) {
 	}
 }
 
+// inText finds a length in centimetres with its inches behind it: 7.5 cm (2 15/16 in).
+var inText = regexp.MustCompile(`([0-9.]+) cm \((?:([0-9.]+) )?(?:([0-9]+)/([0-9]+) )?in\)`)
+
+// TestFiguresOfTexts compares what the texts say in inches with their centimetres: a limit is never rounded up, but for the smallest
+// width of a belt, which is never rounded down, and the lengths of sleepwear, which are quoted as the authority gives both. And
+// both languages have the same figures.
+func TestFiguresOfTexts(t *testing.T) {
+	imperial := regexp.MustCompile(`[0-9.]+(?: [0-9]+/[0-9]+)?(?: to [0-9.]+)? in\b`)
+	n := 0
+	for _, r := range Rules() {
+		for _, m := range inText.FindAllStringSubmatch(r.Text["en"], -1) {
+			n++
+			cm, _ := strconv.ParseFloat(m[1], 64)
+			in, _ := strconv.ParseFloat(m[2], 64)
+			if m[4] != "" {
+				top, _ := strconv.ParseFloat(m[3], 64)
+				bottom, _ := strconv.ParseFloat(m[4], 64)
+				in += top / bottom
+			}
+			over := 2.54*in - cm
+			if r.ID == "CORD-13" {
+				over = -over
+			}
+			if over > 0.01 && r.ID != "FIRE-02" || math.Abs(over) > 0.7 {
+				t.Errorf("%s: %s is %.2f cm", r.ID, m[0], 2.54*in)
+			}
+		}
+		var figures [2][]string
+		for i, lang := range []string{"en", "es"} {
+			text := strings.ReplaceAll(imperial.ReplaceAllString(inches.ReplaceAllString(r.Text[lang], ""), ""), ",", ".")
+			figures[i] = numerals.FindAllString(text, -1)
+			slices.Sort(figures[i])
+		}
+		if !slices.Equal(figures[0], figures[1]) {
+			t.Errorf("%s: figures %v in English, %v in Spanish", r.ID, figures[0], figures[1])
+		}
+	}
+	if n < 20 {
+		t.Errorf("only %d lengths were compared", n)
+	}
+}
+
 func numbersIn(text string) (out []float64) {
 	for _, s := range regexp.MustCompile(`\d+(?:\.\d+)?`).FindAllString(text, -1) {
 		x, _ := strconv.ParseFloat(s, 64)

@@ -28,7 +28,7 @@ var termsOfCautions = map[string]wordPair{
 	"fact elastic.limb":           {noun{"whether it is at a wrist or an ankle", "whether it is at a wrist or an ankle"}, noun{"si está en la muñeca o el tobillo", "si está en la muñeca o el tobillo"}},
 	"fact ends_at_ankle":          {noun{"whether its hem is at the ankle", "whether its hem is at the ankle"}, noun{"si su borde llega al tobillo", "si su borde llega al tobillo"}},
 	"fact ends_below_crotch":      {noun{"whether its hem hangs below the crotch", "whether its hem hangs below the crotch"}, noun{"si su borde queda por debajo de la entrepierna", "si su borde queda por debajo de la entrepierna"}},
-	"fact fibre_count":            {noun{"how many sorts of yarn its fabric is made of", "how many sorts of yarn its fabric is made of"}, noun{"de cuántas fibras es su tejido", "de cuántas fibras es su tejido"}},
+	"fact fibre_count":            {noun{"of how many fibres its fabric is", "of how many fibres its fabric is"}, noun{"de cuántas fibras es su tejido", "de cuántas fibras es su tejido"}},
 	"fact fluffy_yarn":            {noun{"whether its yarn sheds", "whether its yarn sheds"}, noun{"si su hilo suelta pelusa", "si su hilo suelta pelusa"}},
 	"fact for_sale":               {noun{"whether it is for sale", "whether it is for sale"}, noun{"si es para vender", "si es para vender"}},
 	"fact gap_mm":                 {noun{"how wide the openings of its fabric are", "how wide the openings of its fabric are"}, noun{"cuánto miden las aberturas de su tejido", "cuánto miden las aberturas de su tejido"}},
