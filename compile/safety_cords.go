@@ -20,7 +20,8 @@ func (c *checker) cordFacts() []caution.Cord {
 				continue
 			}
 			if f.Length = l.length; l.loop && s.loop == nil {
-				f.Loop, f.Role = l.around, cmp.Or(f.Role, "loop")
+				f.Loop, f.Role, f.End = l.around, cmp.Or(f.Role, "loop"), cmp.Or(f.End, "none") // an arch has no ends
+				f.BehindNeck = behindNeck(f)
 			}
 		}
 		out = append(out, f)

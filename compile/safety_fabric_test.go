@@ -84,6 +84,12 @@ func TestLoopsAndLooseChains(t *testing.T) {
 	f := factsOf(t, p.text())
 	require.Len(t, f.Cords, 1)
 	assert.Equal(t, "body.tie chin_tie plain neck 20", fmt.Sprint(f.Cords[0].Name, " ", f.Cords[0].Role, " ", f.Cords[0].End, " ", f.Cords[0].Zone, " ", cms(f.Cords[0].Length)))
+	// An arch has no ends, wherever it is said to be.
+	p = flat("  chain 20\n  row: sc in next 8, ch 6, skip 4, sc in next 8")
+	p.finish = "cord of body, at chest"
+	f = factsOf(t, p.text())
+	require.Len(t, f.Cords, 1)
+	assert.Equal(t, "loop none chest 5.5 False", fmt.Sprint(f.Cords[0].Role, " ", f.Cords[0].End, " ", f.Cords[0].Zone, " ", cms(f.Cords[0].Loop), " ", truthWord(f.Cords[0].BehindNeck)))
 	// A seam closes an edge.
 	p = flat("  chain 20\n  row: sc in next 8, ch 6, skip 4, sc in next 8\nend\npart back\n  title en \"Back\" es \"Espalda\"\n  in rows\n  chain 20\n  row: sc in each")
 	p.finish = "sew body.edge to back.edge within 4 cm"

@@ -130,6 +130,18 @@ func (c *checker) looseFact(l *loose) caution.Cord {
 	return f
 }
 
+// suchAsChains is an example of what may be said of chains that hang from the fabric: of ties that begin on a hat, of others, and of loops
+// such as those for buttons.
+func (c *checker) suchAsChains(l *loose) string {
+	switch {
+	case l.loop:
+		return "at chest"
+	case caution.ZoneOf(c.pat.Kind, "") == caution.Head:
+		return "at head, as chin_tie, ends plain"
+	}
+	return "at waist, as tie, ends plain"
+}
+
 // askedOfChains turns a question about a cord into one about the chains that hang from the fabric, if it is they that are asked about:
 // what is missing is said in the finishing, and not where they are worked.
 func (c *checker) askedOfChains(d *diag.Diagnostic) {
@@ -138,7 +150,7 @@ func (c *checker) askedOfChains(d *diag.Diagnostic) {
 	}
 	for _, l := range c.looseChains() {
 		if l.at == d.Span {
-			d.Code, d.Args["name"] = codeLooseChains, l.name
+			d.Code, d.Args["name"], d.Args["as"] = codeLooseChains, l.name, c.suchAsChains(l)
 		}
 	}
 }

@@ -181,6 +181,9 @@ func TestFactsOfNotions(t *testing.T) {
 		{`notion en "buttons and thread" es "botones e hilo"`, "button", "", "?"},
 		{`notion en "toy stuffing" es "relleno para muñecos", 30 g`, "", "", "?"},
 		{`notion en "plastic pellets" es "granulado de plástico", 30 g`, "weight", "plastic", "?"},
+		{`notion en "glass beads for weight" es "cuentas de vidrio para el peso", 500 g`, "weight", "glass", "?"},
+		{`notion en "weights" es "contrapesos", 500 g`, "weight", "", "?"},
+		{`notion en "hooks and eyes" es "corchetes", 3`, "snap", "", "?"},
 		{`notion en "safety pins" es "imperdibles"`, "", "", "?"},
 		{`notion en "noses" es "hocicos", as eye 12 mm of plastic, 1`, "safety_eye", "plastic", "1.2"},
 		{`notion en "button card" es "cartón de botones", as tool`, "", "", "?"},
@@ -199,7 +202,7 @@ func TestFactsOfNotions(t *testing.T) {
 			assert.Equal(t, c.material, material, c.notion)
 			assert.Equal(t, c.size, cms(plan.Lengths{size}), c.notion)
 		}
-		assert.Equal(t, strings.Contains(c.notion, "pellets"), f.Weighted.Is == caution.True, c.notion)
+		assert.Equal(t, strings.Contains(c.kinds, "weight"), f.Weighted.Is == caution.True, c.notion)
 		assert.Equal(t, strings.Contains(c.notion, "horn"), f.AnimalPart.Is == caution.True, c.notion)
 	}
 	for notion, asked := range map[string]bool{`notion en "a whatsit" es "un chisme"`: true, `notion en "a button" es "un botón"`: false} {

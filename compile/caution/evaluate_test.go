@@ -151,6 +151,22 @@ func TestAnkle(t *testing.T) {
 	}
 }
 
+// TestSleepsuit: a piece of pyjamas for a baby is up to 40 cm long and a sleepsuit in one up to 64.8 cm where they are exempt as infant
+// garments (CPSC on 16 CFR 1615.1(c), FIRE-02); the kind says which it is, and nothing is asked.
+func TestSleepsuit(t *testing.T) {
+	for _, c := range []struct {
+		kind string
+		cm   plan.Length
+		want string
+	}{{"sleepsuit", 64, ""}, {"sleepsuit", 65, "OV932"}, {"sleepwear", 40, ""}, {"sleepwear", 41, "OV932"}} {
+		f := one(c.kind, 3)
+		f.AgeTo, f.Length, f.OnePiece, f.Markets = []int{9}, plan.Lengths{c.cm * cmm}, Unknown, []string{"us"}
+		if _, found := Evaluate(f); codes(found) != c.want {
+			t.Errorf("%s of %d cm: %s", c.kind, c.cm, codes(found))
+		}
+	}
+}
+
 // TestRound: a ring that is wider than the cylinder of 31.7 mm cannot lie in it (16 CFR 1501.4), though a rod of its length can.
 func TestRound(t *testing.T) {
 	for _, c := range []struct {

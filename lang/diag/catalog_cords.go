@@ -169,14 +169,14 @@ que anudar ni dónde poner una cuenta.`},
 		En: Wording{
 			Message: `a chain hangs from the piece here, and nothing says {what}, so its safety rules cannot be decided`,
 			Mark:    `nothing is worked into it`,
-			Help:    map[string]string{"": `say it in the finishing, as with {=cord of {name}, at neck, as chin_tie, ends plain}`},
+			Help:    map[string]string{"": `say it in the finishing, as with {=cord of {name}, {as}}`},
 			Explain: `Chains at the end of a row, or of a start, that nobody works into hang free, and an arch at an edge is a loop: to the safety
 rules they are cords. How long they are comes from the gauge. Where they sit, what they are for and how they end stands in the finishing:
 {=cord of …}, with the part and the label of the chains. What is not known is asked for and never taken as safe.`},
 		Es: Wording{
 			Message: `de la cadena que cuelga aquí de la pieza no se sabe {what}, y no se puede decir qué normas de seguridad rigen`,
 			Mark:    `en ella no se teje nada`,
-			Help:    map[string]string{"": `decirlo en el acabado, como con {=cord of {name}, at neck, as chin_tie, ends plain}`},
+			Help:    map[string]string{"": `decirlo en el acabado, como con {=cord of {name}, {as}}`},
 			Explain: `Las cadenas del final de una hilera o de un comienzo en las que no se teje cuelgan libres, y un arco en una orilla es una
 presilla: para las normas de seguridad son cordones. Su largo sale de la muestra. Dónde van, para qué sirven y cómo acaban se dice en
 el acabado: {=cord of …}, con la pieza y la etiqueta de las cadenas. Lo que no se sabe se pregunta y nunca se da por seguro.`},

@@ -302,7 +302,7 @@ var englishKinds = map[string]string{
 	"bloomers": "bloomers", "skirt": "skirt", "soakers": "soakers", "dress": "dress", "tunic": "tunic", "romper": "romper",
 	"overalls": "overalls", "bodysuit": "bodysuit", "top": "top", "vest": "vest", "pullover": "pullover", "sweater": "sweater",
 	"jumper": "jumper", "cardigan": "cardigan", "jacket": "jacket", "hoodie": "hoodie", "coat": "coat", "poncho": "poncho",
-	"cape": "cape", "bolero": "bolero", "sleepwear": "sleepwear", "nightdress": "nightdress", "costume": "costume",
+	"cape": "cape", "bolero": "bolero", "sleepwear": "sleepwear", "sleepsuit": "sleepsuit", "nightdress": "nightdress", "costume": "costume",
 	"hat": "hat", "beanie": "beanie", "cap": "cap", "bonnet": "bonnet", "balaclava": "balaclava", "headband": "headband",
 	"mittens": "mittens", "gloves": "gloves", "bootees": "bootees", "booties": "booties", "socks": "socks",
 	"slippers": "slippers", "scarf": "scarf", "shawl": "shawl", "stole": "stole", "snood": "snood", "cowl": "cowl",

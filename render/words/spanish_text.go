@@ -306,7 +306,7 @@ var spanishKinds = map[string]string{
 	"bloomers": "bombacho", "skirt": "falda", "soakers": "cubrepañal", "dress": "vestido", "tunic": "túnica",
 	"romper": "pelele", "overalls": "peto", "bodysuit": "bodi", "top": "top", "vest": "chaleco", "pullover": "jersey",
 	"sweater": "suéter", "jumper": "pulóver", "cardigan": "cárdigan", "jacket": "chaqueta", "hoodie": "sudadera",
-	"coat": "abrigo", "poncho": "poncho", "cape": "capa", "bolero": "bolero", "sleepwear": "pijama", "nightdress": "camisón",
+	"coat": "abrigo", "poncho": "poncho", "cape": "capa", "bolero": "bolero", "sleepwear": "pijama", "sleepsuit": "pijama entero", "nightdress": "camisón",
 	"costume": "disfraz", "hat": "gorro", "beanie": "gorro liso", "cap": "gorra", "bonnet": "capota",
 	"balaclava": "pasamontañas", "headband": "diadema", "mittens": "manoplas", "gloves": "guantes", "bootees": "patucos",
 	"booties": "botitas", "socks": "calcetines", "slippers": "zapatillas", "scarf": "bufanda", "shawl": "chal",

@@ -407,7 +407,7 @@ aviso[OV947]: de la cadena que cuelga aquí de la pieza no se sabe cómo se rema
   --> example.ovillo:28:3
  28 |   row: sc in each, ch 20 as tie = 20 (24) sc, 1 space
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ en ella no se teje nada
-    = ayuda: decirlo en el acabado, como con cord of body.tie, at neck, as chin_tie, ends plain
+    = ayuda: decirlo en el acabado, como con cord of body.tie, at waist, as tie, ends plain
 
 example.ovillo: 1 aviso
 
