@@ -151,6 +151,17 @@ func TestAnkle(t *testing.T) {
 	}
 }
 
+// TestAskedOfWrists: where a cord is said to be at the wrist, that is not asked again.
+func TestAskedOfWrists(t *testing.T) {
+	c := string1(Cuff, "", 30*cmm)
+	c.End = ""
+	_, found := Evaluate(with(one("mittens", 3), c))
+	i := slices.IndexFunc(found, func(d diag.Diagnostic) bool { return d.Code == "OV904" })
+	if i < 0 || !slices.Contains(found[i].Args["says"].([]string), "as drawstring") || slices.Contains(found[i].Args["says"].([]string), "at cuff") {
+		t.Errorf("asks %v", found)
+	}
+}
+
 // TestSleepsuit: a piece of pyjamas for a baby is up to 40 cm long and a sleepsuit in one up to 64.8 cm where they are exempt as infant
 // garments (CPSC on 16 CFR 1615.1(c), FIRE-02); the kind says which it is, and nothing is asked.
 func TestSleepsuit(t *testing.T) {

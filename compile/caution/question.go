@@ -159,6 +159,9 @@ func (ev *evaluation) sayings(t thing, a *attribute) []string {
 			return []string{"through waistband round 2"}
 		}
 	}
+	if a.key() == "cord.limb" && ev.facts.Cords[t.index].Zone != UnknownZone { // where it is was said
+		return []string{"as drawstring"}
+	}
 	if a == known().belowCrotch && ev.facts.Length != nil {
 		return []string{"fit back_waist_length 26 cm, crotch_depth 20 cm"}
 	}
