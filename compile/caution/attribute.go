@@ -66,15 +66,17 @@ var byName = sync.OnceValue(func() map[elementName]*attribute {
 
 // wellKnown are attributes that the evaluation itself goes by.
 type wellKnown struct {
-	kind, stuffed, weighted, wholeFits, zone, free, belowCrotch *attribute
-	endOrRole                                                   attributes // what the free length of a cord follows from
-	byZone                                                      attributes // what is worked out of a cord by its zone
+	kind, stuffed, weighted, wholeFits, zone, role, free, belowCrotch *attribute
+	endOrRole                                                         attributes // what the free length of a cord follows from
+	byZone                                                            attributes // what is worked out of a cord by its zone
+	byRole                                                            attributes // what a cord is asked only if it is for something
 }
 
 var known = sync.OnceValue(func() wellKnown {
-	return wellKnown{lookUp(piece, "kind"), lookUp(piece, "soft_filled"), lookUp(piece, "weighted"), lookUp(piece, "whole_fits_cylinder"), lookUp(cord, "zone"), lookUp(cord, "free_cm"), lookUp(piece, "ends_below_crotch"),
+	return wellKnown{lookUp(piece, "kind"), lookUp(piece, "soft_filled"), lookUp(piece, "weighted"), lookUp(piece, "whole_fits_cylinder"), lookUp(cord, "zone"), lookUp(cord, "role"), lookUp(cord, "free_cm"), lookUp(piece, "ends_below_crotch"),
 		setOf(cord, "end", "role"),
-		setOf(cord, "tight_cm", "loop_tight_cm", "tied_behind_neck", "limb", "hangs_below_hem")}
+		setOf(cord, "tight_cm", "loop_tight_cm", "tied_behind_neck", "limb", "hangs_below_hem"),
+		setOf(cord, "tight_cm", "loop_tight_cm", "tied_behind_neck", "limb", "hangs_below_hem", "width_cm")}
 })
 
 // setOf is the set of some attributes of an element.

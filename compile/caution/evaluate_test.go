@@ -157,7 +157,7 @@ func TestAskedOfWrists(t *testing.T) {
 	c.End = ""
 	_, found := Evaluate(with(one("mittens", 3), c))
 	i := slices.IndexFunc(found, func(d diag.Diagnostic) bool { return d.Code == "OV904" })
-	if i < 0 || !slices.Contains(found[i].Args["says"].([]string), "as drawstring") || slices.Contains(found[i].Args["says"].([]string), "at cuff") {
+	if i < 0 || !slices.Contains(found[i].Args["says"].([]string), "as tie") || slices.Contains(found[i].Args["says"].([]string), "at cuff") {
 		t.Errorf("asks %v", found)
 	}
 }

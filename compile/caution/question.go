@@ -125,11 +125,14 @@ func (ev *evaluation) question(t thing, lacks attributes, sizes []string) diag.D
 	if lacks.has(known().zone) { // what hangs on the place is asked once that is known
 		lacks &^= known().byZone
 	}
+	if lacks.has(known().role) { // a belt is asked for other things than a bow
+		lacks &^= known().byRole
+	}
 	if t.element == cord && ev.facts.Cords[t.index].long() && lacks.meets(known().endOrRole) { // how far a cord hangs follows from these
 		lacks &^= known().free.bit()
 	}
 	var what []diag.Term
-	says := []string{}
+	var ways [][]string // the words for each thing that is missing: any of them serves
 	for _, a := range lacks.list() {
 		if a.name == "age_min_months" { // the age is said: what counts is whether a toy is stuffed
 			a = known().stuffed
@@ -138,10 +141,20 @@ func (ev *evaluation) question(t thing, lacks attributes, sizes []string) diag.D
 		if !slices.Contains(what, w) {
 			what = append(what, w)
 		}
-		for _, s := range ev.sayings(t, a) {
-			if !slices.Contains(says, s) {
-				says = append(says, s)
-			}
+		way := ev.sayings(t, a)
+		if len(way) > 0 && !slices.ContainsFunc(ways, func(w []string) bool { return w[0] == way[0] }) {
+			ways = append(ways, way)
+		}
+	}
+	says := []string{}
+	switch len(ways) {
+	case 0:
+	case 1:
+		says = ways[0]
+	default: // each must be said: one way of each is enough to show
+		d.Help = "all"
+		for _, way := range ways {
+			says = append(says, way[0])
 		}
 	}
 	d.Args = diag.Args{"what": what, "says": says}
@@ -160,7 +173,7 @@ func (ev *evaluation) sayings(t thing, a *attribute) []string {
 		}
 	}
 	if a.key() == "cord.limb" && ev.facts.Cords[t.index].Zone != UnknownZone { // where it is was said
-		return []string{"as drawstring"}
+		return []string{"as tie"}
 	}
 	if a == known().belowCrotch && ev.facts.Length != nil {
 		return []string{"fit back_waist_length 26 cm, crotch_depth 20 cm"}

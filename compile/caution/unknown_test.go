@@ -145,7 +145,14 @@ func TestQuestionNamesAll(t *testing.T) {
 	if got := strings.Join(what, ", "); got != "fact cord.free_cm, fact cord.tight_cm, fact cord.end" {
 		t.Errorf("asks for %s", got)
 	}
-	if got := strings.Join(found[0].Args["says"].([]string), ", "); got != "length 60 cm, fit waist 50 cm, ends plain, no ends" {
+	if got := strings.Join(found[0].Args["says"].([]string), ", "); got != "length 60 cm, fit waist 50 cm, ends plain" || found[0].Help != "all" {
+		t.Errorf("says %s", got)
+	}
+	// Of one thing that is missing, every way to say it is shown.
+	c.Length = plan.Lengths{60 * cmm}
+	c.Drawn = plan.Lengths{50 * cmm}
+	_, found = Evaluate(with(one("trousers", 24), c))
+	if got := strings.Join(found[0].Args["says"].([]string), ", "); got != "ends plain, no ends" || found[0].Help != "" {
 		t.Errorf("says %s", got)
 	}
 }

@@ -138,13 +138,13 @@ las precauciones se imprimen.`},
 		En: Wording{
 			Message: `of this it is not known {what}, so its safety rules cannot be decided`,
 			Mark:    `at the waist, or at the neck?`,
-			Help:    map[string]string{"": `words that say it: {={says|or}}`},
+			Help:    map[string]string{"": `words that say it: {={says|or}}`, "all": `words that say it: {={says}}`},
 			Explain: `At the neck and hood of children's clothes most cords are forbidden; at the waist they are allowed with short ends. Where
 the cord does not say where it is, the tool goes by the name of the part it runs through, such as {=waistband} or {=hood}.`},
 		Es: Wording{
 			Message: `de esto no se sabe {what}, y no se puede decir qué normas de seguridad rigen`,
 			Mark:    `¿en la cintura o en el cuello?`,
-			Help:    map[string]string{"": `palabras que lo dicen: {={says|or}}`},
+			Help:    map[string]string{"": `palabras que lo dicen: {={says|or}}`, "all": `palabras que lo dicen: {={says}}`},
 			Explain: `En el cuello y la capucha de la ropa infantil casi todos los cordones están prohibidos; en la cintura se permiten con
 extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por el nombre de la pieza por la que pasa, como {=waistband} o
 {=hood}.`},
@@ -154,13 +154,13 @@ extremos cortos. Si el cordón no dice dónde está, la herramienta se guía por
 	{Code: "OV904", Severity: Warning,
 		En: Wording{
 			Message: `this cord does not say {what}, so its safety rules cannot be decided`,
-			Help:    map[string]string{"": `words that say it: {={says|or}}`},
+			Help:    map[string]string{"": `words that say it: {={says|or}}`, "all": `words that say it: {={says}}`},
 			Explain: `The rules go by what a cord is for, how far its ends hang out and how they are finished. With the garment laid open,
 each end of a drawstring hangs out by half of what the cord is longer than the opening it runs through; for that the tool needs the
 length of the cord, the row it runs through and the gauge of that row. What is not known is asked for and never taken as safe.`},
 		Es: Wording{
 			Message: `de este cordón no se sabe {what}, y no se puede decir qué normas de seguridad rigen`,
-			Help:    map[string]string{"": `palabras que lo dicen: {={says|or}}`},
+			Help:    map[string]string{"": `palabras que lo dicen: {={says|or}}`, "all": `palabras que lo dicen: {={says}}`},
 			Explain: `Las normas dependen de para qué es un cordón, cuánto cuelgan sus extremos y cómo se rematan. Con la prenda abierta y
 extendida, cada extremo de un cordón ajustable sobresale la mitad de la diferencia entre el largo del cordón y el de la abertura por la
 que pasa; para saberlo hacen falta el largo del cordón, la hilera por la que pasa y la muestra de esa hilera. Lo que no se sabe se

@@ -44,12 +44,12 @@ es cada talla. Cuenta la persona más joven: una talla de 6 a 8 años es de 6.`}
 	{Code: "OV908", Severity: Warning,
 		En: Wording{
 			Message: `it is not known {what}, so safety rules cannot be decided`,
-			Help:    map[string]string{"": `words that say it: {={says|or}}`},
+			Help:    map[string]string{"": `words that say it: {={says|or}}`, "all": `words that say it: {={says}}`},
 			Explain: `Some rules go by the height of the shortest child, by how far a size reaches, or by a measure of the finished piece. What
 is not known is asked for and never taken as safe.`},
 		Es: Wording{
 			Message: `no se sabe {what}, y no se puede decir qué normas de seguridad rigen`,
-			Help:    map[string]string{"": `palabras que lo dicen: {={says|or}}`},
+			Help:    map[string]string{"": `palabras que lo dicen: {={says|or}}`, "all": `palabras que lo dicen: {={says}}`},
 			Explain: `Algunas normas dependen de la estatura del niño más bajo, de hasta qué edad llega una talla o de una medida de la pieza
 terminada. Lo que no se sabe se pregunta y nunca se da por seguro.`},
 		Example: childTrial("romper", "120 (132) months", "hood", "cord with kelp, length 6 cm, at hood, as decoration, ends plain"),
