@@ -352,10 +352,14 @@ func termKeys(t *testing.T, files []goFile) map[string]bool {
 		}
 		ast.Inspect(f.ast, func(n ast.Node) bool {
 			spec, ok := n.(*ast.ValueSpec)
-			if !ok || spec.Names[0].Name != "terms" {
+			if !ok || !strings.HasPrefix(spec.Names[0].Name, "terms") || len(spec.Values) != 1 {
 				return true
 			}
-			for _, e := range spec.Values[0].(*ast.CompositeLit).Elts {
+			table, ok := spec.Values[0].(*ast.CompositeLit)
+			if !ok {
+				return true
+			}
+			for _, e := range table.Elts {
 				keys[e.(*ast.KeyValueExpr).Key.(*ast.BasicLit).Value] = true
 			}
 			return false
