@@ -28,8 +28,13 @@ func (s *setter) frontCautions() []layout.Strip {
 	k := cautionBlock{want: ofSafety, at: side.margin, more: s.stepLinks, standing: true}
 	strips := s.cautions(k, s.sect)
 	strips[0].Space = cautionGap
-	// As many as there is room for stand on the title page, whatever would be more even.
+	// As many as there is room for stand on the title page, whatever would be more even; but what holds for all never stands alone on
+	// the next.
 	for k := len(strips); k > 1; k-- {
+		if k == len(strips)-1 {
+			strips[k-1].Yields = false
+			continue
+		}
 		if n, _ := layout.Fill(append(s.flow[:len(s.flow):len(s.flow)], strips[:k]...), s.frontH, s.bodyH); n <= 1 {
 			for i := range layout.Bind(strips[:k]) {
 				strips[i].Yields = strips[i].Yields && i == k-1

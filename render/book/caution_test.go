@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -147,6 +148,32 @@ func TestCautionsAreAList(t *testing.T) {
 				require.Equal(t, 1, standing)
 			}
 		})
+	}
+}
+
+// TestStandingLineIsNotAlone: what holds for all cautions stands on a page with one of them, however many there are.
+func TestStandingLineIsNotAlone(t *testing.T) {
+	numbered := regexp.MustCompile(`\(\d+\)`)
+	for _, paper := range []Paper{A4, Phone} {
+		for _, langs := range [][]string{{"es"}, {"en", "es"}} {
+			for most := 2; most <= 9; most++ {
+				e := edition{sizes: 4, langs: langs, alter: func(p *plan.Pattern) {
+					manyCautions(p)
+					p.Cautions = p.Cautions[:most]
+				}}
+				doc := e.compose(t, paper)
+				for _, l := range languages(t, langs...) {
+					line, found := squeezed(l.Say(words.CautionsStanding)), 0
+					for i, pg := range doc.Pages {
+						if text := squeezed(pageText(pg)); strings.Contains(text, line) {
+							found++
+							require.Regexp(t, numbered, text, "%v, %d cautions, page %d", langs, most, i+1)
+						}
+					}
+					require.Equal(t, 1, found)
+				}
+			}
+		}
 	}
 }
 
