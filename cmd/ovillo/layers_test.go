@@ -58,6 +58,8 @@ render/parallel:  compile/plan render/page render/words render/font
 render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
 render/pdf:       render/page render/font
 
+cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book
+cmd/ovillo/browser:
 cmd/ovillo:       *
 `
 
@@ -69,6 +71,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"golang.org/x/image", "render/font render/pdf render/png", "reads the metrics, kerning and outlines of the faces, and fills areas of dots"},
 	{"golang.org/x/text", "lang lang/diag lang/sign render/font render/words", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},
+	{"github.com/chromedp/chromedp", "cmd/ovillo/browser", "for tests alone: drives the browser in which they look at pages"},
 }
 
 // testLibraries may be used by tests only.
@@ -98,6 +101,9 @@ var exceptions = map[string]string{
 }
 
 const module = "ovillo/"
+
+// forTests is the package that nothing but tests may import.
+const forTests = "cmd/ovillo/browser"
 
 // allowed reads the table of layers.
 func allowed(t *testing.T) (order []string, may map[string][]string) {
@@ -231,6 +237,9 @@ func TestLayersTight(t *testing.T) {
 // use the world, but a test library stays in tests.
 func refused(pkg, path string, test bool, may map[string][]string) string {
 	if ours, ok := strings.CutPrefix(path, module); ok {
+		if ours == forTests && !test {
+			return "it is for tests"
+		}
 		if test || pkg == ours || slices.Contains(may[pkg], ours) || slices.Contains(may[pkg], "*") {
 			return ""
 		}
@@ -283,6 +292,8 @@ func TestRefused(t *testing.T) {
 		{"lang", "pgregory.net/rapid", false, true},
 		{"lang", "pgregory.net/rapid", true, false},
 		{"lang", "example.com/new", true, true},
+		{"cmd/ovillo", "ovillo/cmd/ovillo/browser", false, true},
+		{"cmd/ovillo", "ovillo/cmd/ovillo/browser", true, false},
 		{"lang", "strings", false, false},
 	} {
 		if why := refused(c.pkg, c.path, c.test, may); (why != "") != c.refused {

@@ -11,8 +11,8 @@ import (
 	"strings"
 	"syscall"
 
+	"ovillo/cmd/ovillo/desk"
 	"ovillo/compile"
-	"ovillo/compile/picture"
 	"ovillo/lang/source"
 )
 
@@ -77,23 +77,8 @@ func (c *call) load(path string) (*loaded, bool) {
 	return s, true
 }
 
-// beside opens the files that lie beside a source or in a folder there, and no others, wherever a name or a link leads. It
-// reads no more of one than tells that it is too large.
-func beside(path string) func(name string) ([]byte, error) {
-	return func(name string) ([]byte, error) {
-		folder, err := os.OpenRoot(filepath.Dir(path))
-		if err != nil {
-			return nil, err
-		}
-		defer folder.Close()
-		f, err := folder.Open(filepath.FromSlash(name))
-		if err != nil {
-			return nil, err
-		}
-		defer f.Close()
-		return io.ReadAll(io.LimitReader(f, picture.MostBytes+1))
-	}
-}
+// beside opens the files that lie beside a source or in a folder there, and no others.
+func beside(path string) func(name string) ([]byte, error) { return desk.Folder(filepath.Dir(path)) }
 
 var errTooLarge = errors.New("too large")
 

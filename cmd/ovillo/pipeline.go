@@ -4,16 +4,12 @@ import (
 	"bytes"
 	"io"
 	"path/filepath"
-	"slices"
 
-	"ovillo/compile"
+	"ovillo/cmd/ovillo/desk"
 	"ovillo/compile/plan"
-	"ovillo/lang"
 	"ovillo/lang/diag"
-	"ovillo/render/book"
 	"ovillo/render/pdf"
 	"ovillo/render/report"
-	"ovillo/render/words"
 )
 
 // This file is the pipeline: source, checked pattern, pages, PDF.
@@ -26,23 +22,9 @@ func (s *loaded) compile() (*plan.Pattern, diag.List) {
 
 // compileTallied is compile, and counts what the source holds.
 func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
-	file, found := lang.Parse(s.file)
-	s.coder = file.Coder()
-	s.gauges = slices.Clone(s.gauges)
-	for i, g := range s.gauges {
-		if own, ok := compile.ReadOwnGauge(file.English(g.Text)); ok {
-			own.Text = g.Text
-			s.gauges[i] = own
-		}
-	}
-	held := tally(file)
-	if found.HasErrors() {
-		// The tree has holes; whatever the checker said of it might be the holes' doing.
-		return nil, found, held
-	}
-	out := compile.CompileWith(file, compile.Options{Gauges: s.gauges, Open: s.open})
-	s.fault, s.sound = out.Fault, out.Sound
-	return out.Pattern, append(found, out.Found...), held
+	c := desk.Check(desk.Source{File: s.file, Open: s.open, Gauges: s.gauges})
+	s.coder, s.gauges, s.fault, s.sound = c.Tree.Coder(), c.Gauges, c.Fault, c.Sound
+	return c.Pattern, c.Found, tally(c.Tree)
 }
 
 // checked loads and checks a source and prints what was found. Only with the code clean is there a pattern to go on with.
@@ -106,15 +88,7 @@ func (s *loaded) attachedName(p *plan.Pattern) string {
 // setPages sets a checked pattern and returns the PDF and its number of pages. The PDF is whole in memory before
 // anything is written, so that nothing is written if it cannot be set.
 func setPages(p *plan.Pattern, e edition, sourceName string) ([]byte, int, error) {
-	o := book.Options{Paper: e.paper, Edition: e.kind}
-	for _, tag := range e.langs {
-		l, err := words.For(tag)
-		if err != nil {
-			return nil, 0, err
-		}
-		o.Langs = append(o.Langs, l)
-	}
-	doc, err := book.Compose(p, o)
+	doc, err := desk.Pages(p, desk.Look{Paper: e.paper, Edition: e.kind, Langs: e.langs})
 	if err != nil {
 		return nil, 0, err
 	}

@@ -1,0 +1,57 @@
+package desk
+
+import (
+	"slices"
+
+	"ovillo/compile"
+	"ovillo/compile/plan"
+	"ovillo/lang"
+	"ovillo/lang/diag"
+	"ovillo/lang/source"
+)
+
+// Source is a source with what it may read.
+type Source struct {
+	File   *source.File
+	Open   func(name string) ([]byte, error) // reads a file of its folder; nil: none are read
+	Gauges []compile.OwnGauge                // at which it is checked; none: its own
+}
+
+// Checked is what came of a source.
+type Checked struct {
+	Source
+	Tree    *lang.File
+	Pattern *plan.Pattern // whole only if Found has no error; nil if there was nothing to check
+	Found   diag.List
+	Fault   *compile.GaugeFault // one of Gauges that stands in place of none of the source; nothing was checked then
+	Sound   bool                // the source has no error at its own gauge
+}
+
+// Check reads a source and works it in every size.
+func Check(s Source) Checked {
+	file, found := lang.Parse(s.File)
+	s.Gauges = slices.Clone(s.Gauges)
+	for i, g := range s.Gauges {
+		if own, ok := compile.ReadOwnGauge(file.English(g.Text)); ok {
+			own.Text = g.Text
+			s.Gauges[i] = own
+		}
+	}
+	c := Checked{Source: s, Tree: file, Found: found}
+	if found.HasErrors() {
+		// The tree has holes; whatever the checker said of it might be the holes' doing.
+		return c
+	}
+	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open})
+	c.Pattern, c.Fault, c.Sound = out.Pattern, out.Fault, out.Sound
+	c.Found = append(found, out.Found...)
+	return c
+}
+
+// Printable reports whether the pattern may be printed.
+func (c *Checked) Printable() bool { return c.Pattern != nil && c.Fault == nil && !c.Found.HasErrors() }
+
+// Printer words what was found, in a language of the messages.
+func (c *Checked) Printer(lang string, color bool) diag.Printer {
+	return diag.Printer{Lang: lang, Color: color, Code: c.Tree.Coder()}
+}
