@@ -28,6 +28,7 @@ type File struct {
 	Name  string // as the user named it, for messages
 	Text  string
 	lines []int32 // offset of the first byte of each line
+	used  []taken // the files that it takes in
 }
 
 // NewFile makes a file of a text. A carriage return before a line feed belongs to the line end.
@@ -79,8 +80,9 @@ func (f *File) Column(offset int32) int {
 	return Cells(f.Text[start:min(int(offset), len(f.Text))]) + 1
 }
 
-// Slice returns the text of a span, cut to the file.
+// Slice returns the text of a span, cut to the file in which it begins.
 func (f *File) Slice(s Span) string {
+	f, s = f.Within(s)
 	n := int32(len(f.Text))
 	a, b := min(max(s.Start, 0), n), min(max(s.End, 0), n)
 	if a >= b {

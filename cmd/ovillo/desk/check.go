@@ -25,6 +25,7 @@ type Checked struct {
 	Found   diag.List
 	Fault   *compile.GaugeFault // one of Gauges that stands in place of none of the source; nothing was checked then
 	Sound   bool                // the source has no error at its own gauge
+	Used    []string            // the files that it takes in, named from its folder; those that cannot be read as well
 }
 
 // Check reads a source and works it in every size.
