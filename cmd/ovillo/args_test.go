@@ -26,8 +26,21 @@ func TestParseArgs(t *testing.T) {
 		{line: "check -- --json", command: "check", args: []string{"--json"}},
 		{line: "check -h", command: "check", flags: map[string]string{"--help": ""}},
 		{line: "", command: ""},
-		{line: "chek a", command: "", wrong: msgNoCommand},
-		{line: "check --jsn a", command: "check", wrong: msgNoFlag},
+		{line: "-- check --json", command: "check", args: []string{"--json"}},
+		{line: "check --gauge a --gauge=b c", command: "check", args: []string{"c"}, flags: map[string]string{"--gauge": "a;b"}},
+		{line: "fmt --write a", command: "fmt", args: []string{"a"}, flags: map[string]string{"-w": ""}},
+		{line: "build -o - a", command: "build", args: []string{"a"}, flags: map[string]string{"-o": "-"}},
+		{line: "build -o=x a", command: "build", args: []string{"a"}, flags: map[string]string{"-o": "x"}},
+		{line: "build --output=x a", command: "build", args: []string{"a"}, flags: map[string]string{"-o": "x"}},
+		{line: "build -o= a", command: "build", wrong: msgFlagValue},
+		{line: "knit a", command: "", wrong: msgNoCommand},
+		{line: "chek a", command: "", wrong: msgNoCommandNear},
+		{line: "check --colour a", command: "check", wrong: msgNoFlag},
+		{line: "check --jsn a", command: "check", wrong: msgNoFlagNear},
+		{line: "check -q a", command: "check", wrong: msgNoFlag},
+		{line: "check -ñ a", command: "check", wrong: msgNoFlag},
+		{line: "check ---json a", command: "check", wrong: msgNoFlag},
+		{line: "check --=x a", command: "check", wrong: msgNoFlag},
 		{line: "check --json=yes a", command: "check", wrong: msgFlagNoValue},
 		{line: "check a --messages", command: "check", wrong: msgFlagValue},
 		{line: "check a --messages fr", command: "check", wrong: msgFlagChoice},
@@ -74,6 +87,23 @@ func TestFlagsAgree(t *testing.T) {
 			if !regexp.MustCompile(`^(-[a-z]|--[a-z]{2,})$`).MatchString(f.name) {
 				t.Errorf("%s: %s is not written as a flag", c.name, f.name)
 			}
+		}
+	}
+}
+
+// A flag that is a letter has a word beside it, and no two flags share one.
+func TestFlagNames(t *testing.T) {
+	seen := map[string]string{}
+	for _, f := range allFlags() {
+		word, letter := f.names()
+		if word == "" {
+			t.Errorf("%s has no word in otherNames", f.name)
+		}
+		for _, n := range []string{word, letter} {
+			if other := seen[n]; n != "" && other != "" {
+				t.Errorf("%s and %s are both %s", f.name, other, n)
+			}
+			seen[n] = f.name
 		}
 	}
 }

@@ -34,7 +34,7 @@ var buildCommand = command{
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
 		{name: "--lang", value: "TAG[,TAG]", help: text{
 			"one language, or two side by side; without it, those of the pattern",
-			"un idioma, o dos en columnas; si no se indica, los del patrón"}},
+			"un idioma, o dos en columnas; si no se indica, los del patrón"}, fill: readingTags},
 		editionFlag,
 		paperFlag,
 		sizeFlag,
@@ -42,7 +42,18 @@ var buildCommand = command{
 		{name: "--archive", help: text{"make a PDF for keeping, PDF/A-1b", "hacer un PDF para conservar, PDF/A-1b"}},
 	},
 	tail: func(lang string) string { return editionsHelp(lang, allEditions) + readingsHelp(lang) },
-	run:  runBuild,
+	examples: []exampleLine{
+		{text{"ovillo build hat.ovillo", "ovillo build gorro.ovillo"}, text{
+			"its pages, in the languages of the pattern",
+			"sus páginas, en los idiomas del patrón"}},
+		{text{"ovillo build hat.ovillo --lang es-MX --size M -o hat-m.pdf", "ovillo build gorro.ovillo --lang es-MX --size M -o gorro-m.pdf"}, text{
+			"one size alone, in the words of Mexico",
+			"una sola talla, con las palabras de México"}},
+		{text{"ovillo build hat.ovillo --edition large,left", "ovillo build gorro.ovillo --edition large,left"}, text{
+			"large print, for the left hand",
+			"letra grande, para tejer con la izquierda"}},
+	},
+	run: runBuild,
 }
 
 func runBuild(c *call) int {

@@ -16,7 +16,18 @@ var checkCommand = command{
 		"Cada hilera o vuelta se teje punto por punto en cada talla. No se escribe nada. - lee la entrada estándar.\n" +
 			"Los mensajes van a la salida de errores; con --json, a la salida estándar, un objeto por línea."},
 	flags: []flagDef{{name: "--json", help: text{"messages for other tools", "mensajes para otras herramientas"}}, gaugeFlag},
-	run:   runCheck,
+	examples: []exampleLine{
+		{text{"ovillo check hat.ovillo", "ovillo check gorro.ovillo"}, text{
+			"every row of the hat, in every size",
+			"cada hilera o vuelta del gorro, en cada talla"}},
+		{text{`ovillo check "*.ovillo" --json`, `ovillo check "*.ovillo" --json`}, text{
+			"all sources of this folder, for another program",
+			"todos los patrones de esta carpeta, para otro programa"}},
+		{text{`ovillo check hat.ovillo --gauge "hdc 16 sts 12 rounds"`, `ovillo check gorro.ovillo --gauge "hdc 16 sts 12 rounds"`}, text{
+			"whether it still comes out for hands that work tighter",
+			"si cuadra también para quien teje más apretado"}},
+	},
+	run: runCheck,
 }
 
 func runCheck(c *call) int {

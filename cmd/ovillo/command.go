@@ -7,20 +7,26 @@ import (
 	"ovillo/compile"
 )
 
-// command is one thing that ovillo can do. Help is printed from it.
+// command is one thing that ovillo can do. Help, completion and the manual come from it.
 type command struct {
-	name  string
-	args  text // what stands behind the name
-	line  text // one line
-	long  text // the rest of its help
-	flags []flagDef
-	tail  func(lang string) string // what stands below the flags; nil: nothing
-	run   func(*call) int
+	name     string
+	args     text // what stands behind the name; FILE is a source, FILE… are several
+	line     text // one line
+	long     text // the rest of its help
+	flags    []flagDef
+	tail     func(lang string) string // what stands below the flags; nil: nothing
+	examples []exampleLine
+	fill     func(*filling) []candidate // offers words to a shell; nil, or if there are none: sources where args has FILE
+	run      func(*call) int
 }
+
+// exampleLine is a command line and what it does. A test runs each, with hat.ovillo (gorro.ovillo) beside it.
+type exampleLine struct{ line, does text }
 
 // commands in the order of the help. A function, since help itself prints them.
 func commands() []*command {
-	return []*command{&checkCommand, &buildCommand, &drawCommand, &countsCommand, &reportCommand, &fmtCommand, &explainCommand, &versionCommand, &helpCommand}
+	return []*command{&checkCommand, &buildCommand, &drawCommand, &countsCommand, &reportCommand, &fmtCommand, &explainCommand,
+		&completionCommand, &versionCommand, &helpCommand}
 }
 
 func commandNamed(name string) *command {

@@ -22,7 +22,15 @@ var countsCommand = command{
 			"Una pieza de varios hilos acaba con los puntos de cada uno. De los motivos unidos cuenta motivos, lados y uniones.\n" +
 			"Con --csv hay una línea por hilera y talla; taken cuenta los lugares de la hilera anterior en los que se tejió."},
 	flags: []flagDef{{name: "--csv", help: text{"values parted by commas", "valores separados por comas"}}, gaugeFlag},
-	run:   runCounts,
+	examples: []exampleLine{
+		{text{"ovillo counts hat.ovillo", "ovillo counts gorro.ovillo"}, text{
+			"the stitches of every row, a column for each size",
+			"los puntos de cada hilera o vuelta, una columna por talla"}},
+		{text{"ovillo counts hat.ovillo --csv > hat.csv", "ovillo counts gorro.ovillo --csv > gorro.csv"}, text{
+			"the same for a spreadsheet",
+			"lo mismo para una hoja de cálculo"}},
+	},
+	run: runCounts,
 }
 
 func runCounts(c *call) int {

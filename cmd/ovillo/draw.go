@@ -28,23 +28,17 @@ var drawCommand = command{
 		"Without a name it lists the drawings that the pattern has. With names it writes them, or with a folder as -o and no\n" +
 			"name all of them: schematic of hat.ovillo goes to hat-schematic.svg beside it, or where -o says: a file that ends\n" +
 			"in .svg or .png, a folder, or - for the standard output. A drawing that is cut into sheets becomes several files.\n" +
-			"Title and description go with it for those who do not see it, in the languages of --lang.\n" +
-			"    ovillo draw hat.ovillo\n" +
-			"    ovillo draw hat.ovillo schematic --size M -o hat.png\n" +
-			"    ovillo draw hat.ovillo -o drawings/ --dpi 300",
+			"Title and description go with it for those who do not see it, in the languages of --lang.",
 		"Sin nombre enumera los dibujos que tiene el patrón. Con nombres los escribe o, si -o es una carpeta y no hay\n" +
 			"nombres, todos: schematic de gorro.ovillo queda en gorro-schematic.svg, al lado, o donde diga -o: un archivo que\n" +
 			"acabe en .svg o .png, una carpeta, o - para la salida estándar. Un dibujo repartido en hojas da varios archivos.\n" +
-			"Lleva título y descripción para quien no lo ve, en los idiomas que diga --lang.\n" +
-			"    ovillo draw gorro.ovillo\n" +
-			"    ovillo draw gorro.ovillo schematic --size M -o gorro.png\n" +
-			"    ovillo draw gorro.ovillo -o dibujos/ --dpi 300"},
+			"Lleva título y descripción para quien no lo ve, en los idiomas que diga --lang."},
 	flags: []flagDef{
 		{name: "-o", value: "PATH", help: text{"where the drawings go", "dónde quedan los dibujos"}},
-		{name: "--size", value: "NAME", help: text{"the size that is drawn; without it, the one the pattern shows", "la talla que se dibuja; si no se indica, la que muestra el patrón"}},
+		{name: "--size", value: "NAME", help: text{"the size that is drawn; without it, the one the pattern shows", "la talla que se dibuja; si no se indica, la que muestra el patrón"}, fill: sizesOf},
 		{name: "--lang", value: "TAG[,TAG]", help: text{
 			"languages of title, description and key; without it, those of the pattern",
-			"idiomas del título, la descripción y la leyenda; si no se indica, los del patrón"}},
+			"idiomas del título, la descripción y la leyenda; si no se indica, los del patrón"}, fill: readingTags},
 		{name: "--width", value: "MM", help: text{
 			"draw it no wider than this; charts are cut into sheets: 85 for a phone",
 			"no más ancho que esto; los diagramas se reparten en hojas: 85 para un teléfono"}},
@@ -52,10 +46,37 @@ var drawCommand = command{
 			"PNG, with so many dots to the inch; without it, SVG, or 200 for a name that ends in .png",
 			"PNG, con tantos puntos por pulgada; si no se indica, SVG, o 200 si el nombre acaba en .png"}},
 		{name: editionFlag.name, value: editionFlag.value, help: text{
-			"the edition whose drawings they are", "la edición de la que son los dibujos"}},
+			"the edition whose drawings they are", "la edición de la que son los dibujos"}, fill: offerEditions(ofDrawings)},
 	},
 	tail: func(lang string) string { return editionsHelp(lang, ofDrawings) },
+	examples: []exampleLine{
+		{text{"ovillo draw hat.ovillo", "ovillo draw gorro.ovillo"}, text{
+			"the list of its drawings",
+			"la lista de sus dibujos"}},
+		{text{"ovillo draw hat.ovillo schematic --size M -o hat.png", "ovillo draw gorro.ovillo schematic --size M -o gorro.png"}, text{
+			"one drawing, as a picture of dots",
+			"un dibujo, como imagen de puntos"}},
+		{text{"ovillo draw hat.ovillo -o . --dpi 300", "ovillo draw gorro.ovillo -o . --dpi 300"}, text{
+			"all of them into this folder, for print",
+			"todos en esta carpeta, para imprimir"}},
+	},
+	fill: drawingsOf,
 	run:  runDraw,
+}
+
+// drawingsOf offers the drawings of the source on the line.
+func drawingsOf(f *filling) (out []candidate) {
+	if len(f.words) == 0 {
+		return nil
+	}
+	if p := f.pattern(); p != nil {
+		for _, d := range draw.Drawings(p) {
+			if !slices.Contains(f.words, d.Name) {
+				out = append(out, candidate{d.Name, ""})
+			}
+		}
+	}
+	return out
 }
 
 // The bounds of what can be asked for, and what goes without asking.

@@ -18,11 +18,11 @@ var paperFlag = flagDef{name: "--paper", value: strings.Join(layout.Papers(), "|
 	"size of the page; without it, a4", "tamaño de la página; si no se indica, a4"}}
 
 var sizeFlag = flagDef{name: "--size", value: "NAME", help: text{
-	"one size alone, with plain numbers", "una sola talla, con los números sin paréntesis"}}
+	"one size alone, with plain numbers", "una sola talla, con los números sin paréntesis"}, fill: sizesOf}
 
 var editionFlag = flagDef{name: "--edition", value: "NAME[,NAME]", help: text{
 	"how the pages are set; without it, two languages face each other",
-	"cómo se componen las páginas; si no se indica, dos idiomas van en columnas enfrentadas"}}
+	"cómo se componen las páginas; si no se indica, dos idiomas van en columnas enfrentadas"}, fill: offerEditions(allEditions)}
 
 // editionsSay says of each edition what it is.
 var editionsSay = map[string]text{

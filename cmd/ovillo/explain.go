@@ -14,7 +14,26 @@ var explainCommand = command{
 	long: text{
 		"The code stands in brackets at the head of each message. Without a code it lists them all.",
 		"El código figura entre corchetes al principio de cada mensaje. Sin un código, los enumera todos."},
-	run: runExplain,
+	examples: []exampleLine{
+		{text{"ovillo explain OV612", "ovillo explain OV612"}, text{
+			"the page behind the message OV612",
+			"la página del mensaje OV612"}},
+	},
+	fill: codesOf,
+	run:  runExplain,
+}
+
+// codesOf offers the codes, each with its message.
+func codesOf(f *filling) (out []candidate) {
+	var b bytes.Buffer
+	if len(f.words) > 0 || (diag.Printer{Lang: f.lang}).Index(&b) != nil {
+		return nil
+	}
+	for line := range strings.Lines(b.String()) {
+		code, says, _ := strings.Cut(strings.TrimSpace(line), "  ")
+		out = append(out, candidate{code, says})
+	}
+	return out
 }
 
 func runExplain(c *call) int {

@@ -31,9 +31,32 @@ var fmtCommand = command{
 		{name: "-d", help: text{"show what would change", "mostrar lo que cambiaría"}},
 		{name: "--to", value: "LANG", help: text{
 			"put the words of the language into another one: en, es, es-MX …; names and texts stay",
-			"pasar las palabras del lenguaje a otro idioma: en, es, es-MX…; nombres y textos quedan igual"}},
+			"pasar las palabras del lenguaje a otro idioma: en, es, es-MX…; nombres y textos quedan igual"}, fill: tonguesOf},
+	},
+	examples: []exampleLine{
+		{text{"ovillo fmt hat.ovillo", "ovillo fmt gorro.ovillo"}, text{
+			"the hat in its usual shape, on the screen",
+			"el gorro en su forma habitual, en pantalla"}},
+		{text{`ovillo fmt -w "**/*.ovillo"`, `ovillo fmt -w "**/*.ovillo"`}, text{
+			"all sources here and in the folders below, each in its file",
+			"todos los patrones de esta carpeta y de las que contiene, cada uno en su archivo"}},
+		{text{`ovillo fmt -l "*.ovillo"`, `ovillo fmt -l "*.ovillo"`}, text{
+			"the names of those that would change",
+			"los nombres de los que cambiarían"}},
+		{text{"ovillo fmt hat.ovillo --to es > gorro.ovillo", "ovillo fmt gorro.ovillo --to en > hat.ovillo"}, text{
+			"the same pattern, written in Spanish words",
+			"el mismo patrón, escrito con palabras inglesas"}},
 	},
 	run: runFmt,
+}
+
+// tonguesOf offers the languages that a source may be written in.
+func tonguesOf(*filling) []candidate {
+	out := []candidate{{"en", ""}}
+	for _, tag := range lang.Tongues() {
+		out = append(out, candidate{tag, ""})
+	}
+	return out
 }
 
 func runFmt(c *call) int {

@@ -13,10 +13,22 @@ var helpCommand = command{
 	long: text{
 		"Without a command it lists them all.",
 		"Sin una orden, las enumera todas."},
+	examples: []exampleLine{
+		{text{"ovillo help build", "ovillo help build"}, text{
+			"what that command does, with its flags", "lo que hace esa orden, con sus opciones"}},
+	},
 }
 
 // The table of commands holds help, and help prints the table: the knot is tied here.
-func init() { helpCommand.run = runHelp }
+func init() {
+	helpCommand.run = runHelp
+	helpCommand.fill = func(f *filling) (out []candidate) {
+		for _, k := range commands() {
+			out = append(out, candidate{k.name, k.line.in(f.lang)})
+		}
+		return out
+	}
+}
 
 func runHelp(c *call) int {
 	switch len(c.args) {
@@ -25,7 +37,7 @@ func runHelp(c *call) int {
 	case 1:
 		topic := commandNamed(c.args[0])
 		if topic == nil {
-			return c.misuse(msgNoCommand.with("name", c.args[0]))
+			return c.misuse(noCommand(c.args[0]))
 		}
 		return c.help(topic, c.out)
 	}
@@ -48,6 +60,12 @@ func (c *call) help(topic *command, w io.Writer) int {
 		if topic.tail != nil {
 			b.WriteString("\n" + topic.tail(c.lang))
 		}
+		if len(topic.examples) > 0 {
+			b.WriteString("\n" + msgExamples.in(c.lang) + "\n")
+		}
+		for _, e := range topic.examples {
+			fmt.Fprintf(&b, "    %s\n        %s\n", e.line.in(c.lang), e.does.in(c.lang))
+		}
 	}
 	if _, err := io.WriteString(w, b.String()); err != nil {
 		return failed
@@ -66,11 +84,7 @@ func (c *call) overview(b *strings.Builder) {
 
 func (c *call) flagTable(b *strings.Builder, flags []flagDef) {
 	for _, f := range flags {
-		left := f.name
-		if f.value != "" {
-			left += " " + f.value
-		}
-		fmt.Fprintf(b, "    %s%s\n", pad(left, 24), f.help.in(c.lang))
+		fmt.Fprintf(b, "    %s%s\n", pad(f.spelled(), 24), f.help.in(c.lang))
 	}
 }
 

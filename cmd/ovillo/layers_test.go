@@ -71,6 +71,9 @@ var libraries = []struct{ path, users, reason string }{
 	{"golang.org/x/image", "render/font render/pdf render/png", "reads the metrics, kerning and outlines of the faces, and fills areas of dots"},
 	{"golang.org/x/text", "lang lang/diag lang/sign render/font render/words", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},
+	{"github.com/spf13/cobra", "cmd/ovillo", "the commands as a tree: completion in four shells, and the names that are alike"},
+	{"github.com/spf13/pflag", "cmd/ovillo", "takes the command line apart, as people are used to"},
+	{"github.com/bmatcuk/doublestar/v4", "cmd/ovillo", "names of files with * and **, where the shell leaves them as they are"},
 	{"github.com/chromedp/chromedp", "cmd/ovillo/browser", "for tests alone: drives the browser in which they look at pages"},
 }
 

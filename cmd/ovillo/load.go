@@ -33,20 +33,24 @@ type loaded struct {
 	coder func(string) string // see code
 }
 
-// sources checks the file arguments of a command that takes one file or several.
+// sources are the file arguments of a command that takes one file (most is 1) or several (0).
 func (c *call) sources(most int) (paths []string, ok bool) {
+	paths, wrong := expand(c.args)
 	switch {
-	case len(c.args) == 0:
+	case wrong != nil:
+		c.misuse(*wrong)
+		return nil, false
+	case len(paths) == 0:
 		c.misuse(msgNeedsFile.with())
 		return nil, false
-	case most > 0 && len(c.args) > most:
-		c.misuse(msgTooMany.with("what", c.args[most]))
+	case most > 0 && len(paths) > most:
+		c.misuse(msgTooMany.with("what", paths[most]))
 		return nil, false
-	case countOf(c.args, "-") > 1:
+	case countOf(paths, "-") > 1:
 		c.misuse(msgStdinTwice.with())
 		return nil, false
 	}
-	return c.args, true
+	return paths, true
 }
 
 func countOf(all []string, one string) int {

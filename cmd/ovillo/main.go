@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"os"
+	"slices"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
@@ -20,6 +21,9 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	c.in, c.out, c.err = stdin, stdout, stderr
 	c.lang = messageLanguage(c.flags["--messages"], os.Getenv)
 	c.color = paintable(stderr, os.Getenv)
+	if len(args) > 0 && slices.Contains(askedByShell, args[0]) {
+		return c.complete(args)
+	}
 	if err != nil {
 		return c.misuse(*err)
 	}

@@ -38,13 +38,21 @@ var reportCommand = command{
 			"en qué forma; si no se indica, texto, o un PDF si se da -o"}},
 		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
 		{name: "--lang", value: "TAG[,TAG]", help: text{
-			"the pages to look at; the report is in the first", "las páginas que se miran; el informe va en el primero"}},
+			"the pages to look at; the report is in the first", "las páginas que se miran; el informe va en el primero"}, fill: readingTags},
 		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
 			"size of the sheet; without it, a4", "tamaño de la hoja; si no se indica, a4"}},
 		gaugeFlag,
 	},
 	tail: readingsHelp,
-	run:  runReport,
+	examples: []exampleLine{
+		{text{"ovillo report hat.ovillo", "ovillo report gorro.ovillo"}, text{
+			"the report as text",
+			"el informe como texto"}},
+		{text{"ovillo report hat.ovillo --format pdf", "ovillo report gorro.ovillo --format pdf"}, text{
+			"the report as pages, hat-report.pdf",
+			"el informe en páginas, gorro-report.pdf"}},
+	},
+	run: runReport,
 }
 
 func runReport(c *call) int {

@@ -327,7 +327,7 @@ func (g *gatherer) literals() error {
 			ast.Inspect(f, func(node ast.Node) bool {
 				if lit, ok := node.(*ast.CompositeLit); ok && len(lit.Elts) == 2 {
 					if en, ok := stringOf(lit.Elts[0]); ok {
-						if es, ok := stringOf(lit.Elts[1]); ok && isText(lit) {
+						if es, ok := stringOf(lit.Elts[1]); ok && isText(lit) && !isCommandLine(en) {
 							g.add("en", name, notProse.ReplaceAllString(withoutHoles(en), " "))
 							g.add("es", name, notProse.ReplaceAllString(withoutHoles(es), " "))
 						}
@@ -405,6 +405,12 @@ func (g *gatherer) cautions() error {
 		g.add("es", r[0], r[es])
 	}
 	return nil
+}
+
+// isCommandLine reports whether a text is an example of a command, which a test runs.
+func isCommandLine(text string) bool {
+	words := strings.Fields(text)
+	return len(words) > 1 && words[0] == "ovillo" && commandNamed(words[1]) != nil
 }
 
 // isText reports whether a literal is a text in both languages: text{…}, or a list element without a type of its own.

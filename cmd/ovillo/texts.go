@@ -13,22 +13,27 @@ var (
 			"More about a command: ovillo help COMMAND",
 		"Códigos de salida: 0 sin errores, 1 errores en un patrón, 2 uso incorrecto, o un archivo que no se pudo leer o escribir.\n" +
 			"Más sobre una orden: ovillo help ORDEN"}
-	msgUse     = text{"Use:", "Uso:"}
-	msgSeeHelp = text{"for more, type: ovillo help{topic}", "para saber más, escribir: ovillo help{topic}"}
+	msgUse      = text{"Use:", "Uso:"}
+	msgExamples = text{"Examples:", "Ejemplos:"}
+	msgSeeHelp  = text{"for more, type: ovillo help{topic}", "para saber más, escribir: ovillo help{topic}"}
 
 	// The command line.
-	msgNoCommand   = text{"there is no command {name}", "no existe la orden {name}"}
-	msgNoFlag      = text{"there is no flag {flag}", "no existe la opción {flag}"}
-	msgNotHere     = text{"{flag} is not a flag of {command}", "{flag} no es una opción de {command}"}
-	msgFlagValue   = text{"{flag} needs a value: {flag} {value}", "{flag} necesita un valor: {flag} {value}"}
-	msgFlagNoValue = text{"{flag} takes no value", "{flag} no lleva valor"}
-	msgFlagTwice   = text{"{flag} is given twice", "{flag} aparece dos veces"}
-	msgFlagChoice  = text{
+	msgNoCommand     = text{"there is no command {name}", "no existe la orden {name}"}
+	msgNoFlag        = text{"there is no flag {flag}", "no existe la opción {flag}"}
+	msgNoCommandNear = text{"there is no command {name}; similar: {near}", "no existe la orden {name}; parecidas: {near}"}
+	msgNoFlagNear    = text{"there is no flag {flag}; similar: {near}", "no existe la opción {flag}; parecidas: {near}"}
+	msgNotHere       = text{"{flag} is not a flag of {command}", "{flag} no es una opción de {command}"}
+	msgFlagValue     = text{"{flag} needs a value: {flag} {value}", "{flag} necesita un valor: {flag} {value}"}
+	msgFlagNoValue   = text{"{flag} takes no value", "{flag} no lleva valor"}
+	msgFlagTwice     = text{"{flag} is given twice", "{flag} aparece dos veces"}
+	msgFlagChoice    = text{
 		"{flag} can be one of: {allowed}; not {value}",
 		"{flag} admite uno de estos valores: {allowed}; {value} no"}
 	msgFlagsClash = text{"{one} and {other} do not go together", "{one} y {other} no se pueden usar a la vez"}
 	msgNeedsFile  = text{"a source is needed, such as hat.ovillo", "hace falta un patrón, por ejemplo gorro.ovillo"}
+	msgNoMatch    = text{"no file matches {glob}", "ningún archivo corresponde a {glob}"}
 	msgTooMany    = text{"{what} is one too many", "{what} está de más"}
+	msgWhichShell = text{"say for which shell: {allowed}", "decir para qué programa de la terminal: {allowed}"}
 	msgStdinTwice = text{"- (standard input) can be read only once", "- (la entrada estándar) solo se puede leer una vez"}
 
 	// A maker's own gauge.

@@ -8,7 +8,12 @@ import (
 var versionCommand = command{
 	name: "version",
 	line: text{"print the version", "mostrar la versión"},
-	run:  runVersion,
+	examples: []exampleLine{
+		{text{"ovillo version", "ovillo version"}, text{
+			"what to say when reporting a fault",
+			"lo que conviene decir al comunicar un fallo"}},
+	},
+	run: runVersion,
 }
 
 func runVersion(c *call) int {
