@@ -16,31 +16,30 @@ type tally struct {
 	spaces      map[int]int
 }
 
-func (p *partState) tally(z int, made []fabric.ID) tally {
-	t := tally{forms: map[stitch.Form]int{}, yarns: map[int]int{}, groups: map[stitch.Form]int{}, spaces: map[int]int{}}
-	elems := p.c.fabrics[z].Elems
-	for _, id := range made {
-		el := &elems[id]
-		for _, f := range p.c.fabrics[z].RidesOn(id) {
-			t.groups[f]++
-		}
-		if el.Kind == fabric.Space {
-			t.spaces[int(el.N)]++
-			t.chains += int(el.N)
-			continue
-		}
-		t.sts++
-		t.yarns[int(el.Yarn)]++
-		f := p.c.fabrics[z].FormOf(id)
-		t.forms[plan.CountedAs(f)]++
-		if f.Group.Open() {
-			t.groups[f]++
+func (p *partState) tally(z int, ids []fabric.ID) tally {
+	f := p.c.fabrics[z]
+	row := contentOf(f, ids)
+	t := tally{forms: make(map[stitch.Form]int, len(row.kinds)), yarns: map[int]int{}, groups: map[stitch.Form]int{}, spaces: row.spaces}
+	for chains, n := range row.spaces {
+		t.chains += chains * n
+	}
+	for _, k := range row.kinds {
+		t.sts += k.n
+		t.yarns[k.yarn] += k.n
+		t.forms[plan.CountedAs(k.form)] += k.n
+		if k.form.Group.Open() {
+			t.groups[k.form] += k.n
 		}
 	}
-	for f, n := range t.groups {
-		if f.Group.Open() {
-			sts, _ := f.Makes()
-			t.groups[f] = n / sts
+	for g, n := range t.groups {
+		sts, _ := g.Makes()
+		t.groups[g] = n / sts
+	}
+	if f.Riding() {
+		for _, id := range ids {
+			for _, g := range f.RidesOn(id) {
+				t.groups[g]++
+			}
 		}
 	}
 	return t

@@ -8,47 +8,60 @@ import (
 	"ovillo/compile/stitch"
 )
 
-// made is a kind of stitch in one yarn, as a row made it.
+// made is a kind of stitch in one yarn, with how many of it a row made.
 type made struct {
 	form stitch.Form
 	yarn int
+	n    int
 }
 
 // content is what a row made: stitches by kind and yarn, and the chains of its spaces.
 type content struct {
-	kinds  []made // in the order of first use
-	n      map[made]int
+	kinds  []made      // in the order of first use
 	spaces map[int]int // by the number of their chains
 	chains map[int]int // by yarn
 	rides  map[int]int // the chains of picots, by yarn; they lie on no edge
 }
 
-// contentOf counts what a row made, run by run.
+// contentOf counts what a row made, run by run. A row is of few kinds, so that to look through them takes less than a map.
 func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
-	c := content{n: map[made]int{}, spaces: map[int]int{}, chains: map[int]int{}, rides: map[int]int{}}
+	c := content{spaces: map[int]int{}}
+	var at []fabric.FormID // of the kinds
+	riding := f.Riding()
 	for i := 0; i < len(ids); {
 		el := &f.Elems[ids[i]]
 		j := i + 1
-		for _, r := range f.RidesOn(ids[i]) {
-			c.rides[int(el.Yarn)] += r.Of + 1 // and a slip stitch, which takes about as much as a chain
+		if riding {
+			for _, r := range f.RidesOn(ids[i]) {
+				if c.rides == nil {
+					c.rides = map[int]int{}
+				}
+				c.rides[int(el.Yarn)] += r.Of + 1 // and a slip stitch, which takes about as much as a chain
+			}
 		}
 		if el.Kind == fabric.Space {
 			c.spaces[int(el.N)]++
+			if c.chains == nil {
+				c.chains = map[int]int{}
+			}
 			c.chains[int(el.Yarn)] += int(el.N)
 			i = j
 			continue
 		}
 		for j < len(ids) {
-			if o := &f.Elems[ids[j]]; o.Kind != el.Kind || o.Form != el.Form || o.Yarn != el.Yarn || len(f.RidesOn(ids[j])) > 0 {
+			if o := &f.Elems[ids[j]]; o.Kind != el.Kind || o.Form != el.Form || o.Yarn != el.Yarn || riding && len(f.RidesOn(ids[j])) > 0 {
 				break
 			}
 			j++
 		}
-		k := made{f.FormOf(ids[i]), int(el.Yarn)}
-		if c.n[k] == 0 {
-			c.kinds = append(c.kinds, k)
+		k := 0
+		for k < len(at) && (at[k] != el.Form || c.kinds[k].yarn != int(el.Yarn)) {
+			k++
 		}
-		c.n[k] += j - i
+		if k == len(at) {
+			at, c.kinds = append(at, el.Form), append(c.kinds, made{f.FormOf(ids[i]), int(el.Yarn), 0})
+		}
+		c.kinds[k].n += j - i
 		i = j
 	}
 	return c
@@ -72,7 +85,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 	posts, plain := 0, got.plain()
 	yarns := map[int]int{}
 	for _, k := range got.kinds {
-		n := got.n[k]
+		n := k.n
 		f.Stitches += n
 		f.ByForm[k.form] += n
 		yarns[k.yarn] += n

@@ -56,11 +56,19 @@ func (c *checker) gapsIn(z int) []gap {
 
 func (c *checker) scanned(z int) []gap {
 	s := &scan{c: c, f: c.fabrics[z], slip: map[fabric.ID]bool{}}
-	rows := int32(0)
+	var made []int32 // by each row: what it made is counted first, so that all rows have room in one array
 	for i := range s.f.Elems {
-		rows = max(rows, s.f.Elems[i].Row+1)
+		row := int(s.f.Elems[i].Row)
+		if row >= len(made) {
+			made = append(made, make([]int32, row+1-len(made))...)
+		}
+		made[row]++
 	}
-	s.x, s.wide, s.rows = make([]float32, len(s.f.Elems)), make([]float32, rows), make([][]fabric.ID, rows)
+	s.x, s.wide, s.rows = make([]float32, len(s.f.Elems)), make([]float32, len(made)), make([][]fabric.ID, len(made))
+	room := make([]fabric.ID, len(s.f.Elems))
+	for row, n := range made {
+		s.rows[row], room = room[:0:n], room[n:]
+	}
 	for i := range s.f.Elems {
 		s.place(fabric.ID(i))
 	}

@@ -89,6 +89,9 @@ func (c *checker) claimed(claim string) caution.Said {
 
 // claims finds a claim in a text.
 func (w *written) claims(claim string) (source.Span, bool) {
+	if text := folded(w.text); !mayFind(claimWords()[claim], text) && !mayFind(claimWords()[claim+"+"], text) {
+		return source.Span{}, false
+	}
 	from := 0
 	ends := append(sentenceEnd.FindAllStringIndex(w.text, -1), []int{len(w.text), len(w.text)})
 	for _, e := range ends {

@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"slices"
+
 	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
@@ -13,22 +15,22 @@ import (
 // from a chart the page tells to work over it, so that none hangs loose.
 func (w *working) rests(z int, res *fabric.Result) {
 	c := w.p.c
-	if !c.resting.IsZero() || len(w.low.cells) > 0 || w.p.chart != nil || worksChart(w.n) {
+	if !c.resting.IsZero() || len(w.low.cells) > 0 || w.p.chart != nil {
 		return
 	}
 	runs := 0
-	yarns := map[int32]bool{}
+	var yarns []int32
 	last := int32(-1)
 	for _, id := range res.Made {
-		el := &c.fabrics[z].Elems[id]
-		if runs == 0 || el.Yarn != last {
+		if yarn := c.fabrics[z].Elems[id].Yarn; runs == 0 || yarn != last {
 			runs++
+			if last = yarn; !slices.Contains(yarns, yarn) {
+				yarns = append(yarns, yarn)
+			}
 		}
-		last = el.Yarn
-		yarns[last] = true
 	}
 	// In a round the yarn of its beginning is taken up again at the next one; in rows it waits at its own edge.
-	if len(yarns) > 1 && (runs > len(yarns) || w.kick.style != plan.Rows && w.kick.style != plan.TurnedRounds) {
+	if len(yarns) > 1 && (runs > len(yarns) || w.kick.style != plan.Rows && w.kick.style != plan.TurnedRounds) && !worksChart(w.n) {
 		c.resting = w.n.Span()
 	}
 }

@@ -118,7 +118,7 @@ func (p *partState) foundation(n *lang.Foundation, mask []bool) {
 			fact.Width, fact.Height = plan.NoLength, plan.NoLength
 		}
 		p.plan.Worked[z] = append(p.plan.Worked[z], fact)
-		p.measured(z, content{kinds: []made{{f, p.yarn}}}, p.manner(p.style), nil)
+		p.measured(z, content{kinds: []made{{form: f, yarn: p.yarn}}}, p.manner(p.style), nil)
 		p.tall[z] += h
 		p.addArea(p.yarn, z, w*h*f.Yarn()*float64(st.N[z]))
 		p.addChains(z, st.N[z]) // each stitch makes the chain it stands on

@@ -18,7 +18,7 @@ func (r *row) asMade(op *Op) (int, *Fault) {
 		if el.Kind == Space {
 			k := el.N
 			r.move(1, skipped)
-			if f := r.make(Elem{Kind: Space, N: k, Into: nowhere, Into2: nowhere}); f != nil {
+			if f := r.make(&Elem{Kind: Space, N: k, Into: nowhere, Into2: nowhere}); f != nil {
 				return 0, f
 			}
 			continue
@@ -32,7 +32,7 @@ func (r *row) asMade(op *Op) (int, *Fault) {
 			return 0, f
 		}
 		r.from = len(r.made)
-		if f := r.make(Elem{Kind: Stitch, Form: r.f.intern(form), Into: p, Into2: p}); f != nil {
+		if f := r.make(&Elem{Kind: Stitch, Form: r.f.intern(form), Into: p, Into2: p}); f != nil {
 			return 0, f
 		}
 		r.last, r.worked = p, true

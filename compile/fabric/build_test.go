@@ -28,7 +28,7 @@ func edged(text string, closed bool) (*Fabric, *Part) {
 		case '0' <= c && c <= '9':
 			e.Kind, e.N = Space, c-'0'
 		}
-		p.edge.p = append(p.edge.p, f.add(e))
+		p.edge.p = append(p.edge.p, f.add(&e))
 	}
 	return f, p
 }

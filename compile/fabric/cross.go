@@ -33,7 +33,7 @@ func (r *row) cross(op *Op) (int, *Fault) {
 			if op.Form.Group == stitch.CrossBack && i >= of/2 {
 				r.f.passesBehind(ID(len(r.f.Elems)))
 			}
-			if f := r.make(Elem{Kind: Stitch, Form: form, Into: p, Into2: p}); f != nil {
+			if f := r.make(&Elem{Kind: Stitch, Form: form, Into: p, Into2: p}); f != nil {
 				return 0, f
 			}
 			r.last, r.worked = p, true

@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"math"
+	"slices"
 
 	"ovillo/compile/stitch"
 )
@@ -54,6 +55,9 @@ type Elem struct {
 	Used   uint16 // how often it was worked into, up to the most that can be counted
 }
 
+// firstElems is for how many elements a fabric has room at first: those of a bootee.
+const firstElems = 1024
+
 var nowhere = Place{ID: -1}
 
 // FormID is the number of a form in its fabric: an element holds no text, so that a large fabric is one flat array.
@@ -84,8 +88,12 @@ func New(z, limit int) *Fabric {
 	return f
 }
 
-func (f *Fabric) add(e Elem) ID {
-	f.Elems = append(f.Elems, e)
+func (f *Fabric) add(e *Elem) ID {
+	if n := len(f.Elems); n == cap(f.Elems) {
+		// Large slices grow by a quarter of their length, so that most of a fabric would be copied several times.
+		f.Elems = slices.Grow(f.Elems, max(n, firstElems))
+	}
+	f.Elems = append(f.Elems, *e)
 	return ID(len(f.Elems) - 1)
 }
 
@@ -144,6 +152,9 @@ func (f *Fabric) Feet(id ID) []Place {
 		return []Place{el.Into}
 	}
 }
+
+// Riding reports whether any element has picots on it.
+func (f *Fabric) Riding() bool { return len(f.rides) > 0 }
 
 // RidesOn are the picots on an element.
 func (f *Fabric) RidesOn(id ID) []stitch.Form { return f.rides[id] }

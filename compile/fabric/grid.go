@@ -231,7 +231,7 @@ func (r *row) behind(op *Op, filled bool, one func(Takes) *Fault) (int, *Fault) 
 }
 
 func (r *row) openSquare(k int) *Fault {
-	return r.make(Elem{Kind: Space, N: int32(k), Into: nowhere, Into2: nowhere})
+	return r.make(&Elem{Kind: Space, N: int32(k), Into: nowhere, Into2: nowhere})
 }
 
 // inCell makes stitches in one place.

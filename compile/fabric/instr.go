@@ -54,11 +54,14 @@ func (r *row) stitch(op *Op, p Place) *Fault {
 	if op.Cross == plan.CrossBack {
 		r.f.passesBehind(ID(len(r.f.Elems)))
 	}
-	return r.makeAll(op, Elem{Kind: k, Form: r.f.intern(op.Form), Into: p, Into2: p})
+	if r.forms.of != op {
+		r.forms.of, r.forms.id = op, r.f.intern(op.Form)
+	}
+	return r.makeAll(op, &Elem{Kind: k, Form: r.forms.id, Into: p, Into2: p})
 }
 
 // makeAll adds what one stitch of an instruction makes.
-func (r *row) makeAll(op *Op, e Elem) *Fault {
+func (r *row) makeAll(op *Op, e *Elem) *Fault {
 	switch op.Form.Group {
 	case stitch.Shell:
 		for range op.Form.Of {
@@ -68,8 +71,8 @@ func (r *row) makeAll(op *Op, e Elem) *Fault {
 		}
 		return nil
 	case stitch.Vee:
-		for _, e := range []Elem{e, {Kind: Space, N: 1, Into: nowhere, Into2: nowhere}, e} {
-			if f := r.make(e); f != nil {
+		for _, e := range []Elem{*e, {Kind: Space, N: 1, Into: nowhere, Into2: nowhere}, *e} {
+			if f := r.make(&e); f != nil {
 				return f
 			}
 		}
@@ -96,7 +99,7 @@ func (r *row) found(op *Op) (int, *Fault) {
 		return 0, fault(NothingDone, 0, 0, "")
 	}
 	for range n {
-		if f := r.make(Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: nowhere, Into2: nowhere}); f != nil {
+		if f := r.make(&Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: nowhere, Into2: nowhere}); f != nil {
 			return 0, f
 		}
 	}
@@ -156,7 +159,7 @@ func (r *row) drawOne(op *Op) *Fault {
 	}
 	r.f.standsOn(ID(len(r.f.Elems)), legs)
 	r.from = len(r.made)
-	if f := r.makeAll(op, Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
+	if f := r.makeAll(op, &Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
 		return f
 	}
 	r.last, r.worked = last, true

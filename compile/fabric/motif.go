@@ -25,7 +25,7 @@ func (r *row) joinSpace(op *Op) (int, *Fault) {
 	if n < k {
 		return 0, fault(ShortSpace, k, n, op.Label)
 	}
-	if f := r.make(Elem{Kind: Space, N: int32(n), Into: nowhere, Into2: nowhere}); f != nil {
+	if f := r.make(&Elem{Kind: Space, N: int32(n), Into: nowhere, Into2: nowhere}); f != nil {
 		return 0, f
 	}
 	r.joins = append(r.joins, r.made[len(r.made)-1])
@@ -128,7 +128,7 @@ func (p *Part) place(rd *MotifRound, first int, row int32, origin map[ID]ID) *pl
 			old := rd.Made[i%n]
 			el := p.f.Elems[old]
 			el.Row, el.Used = row, 0
-			id := p.f.add(el)
+			id := p.f.add(&el)
 			origin[id] = old
 			if slices.Contains(rd.Joined, old) {
 				m.joined[id] = true
@@ -194,7 +194,7 @@ func (p *Part) join(g *Grid, m *placed, at func(r, c int) *placed, r, c int) *Fa
 // slipInto makes the slip stitch of a join.
 func (p *Part) slipInto(to ID) {
 	at := Place{ID: to}
-	p.f.add(Elem{Kind: Slip, Form: p.f.intern(stitch.Form{ID: slip, Together: 1}), Into: at, Into2: at, Row: p.f.rows})
+	p.f.add(&Elem{Kind: Slip, Form: p.f.intern(stitch.Form{ID: slip, Together: 1}), Into: at, Into2: at, Row: p.f.rows})
 	p.f.use(to)
 }
 

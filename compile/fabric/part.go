@@ -79,7 +79,7 @@ func (p *Part) Foundation(form stitch.Form, n int, closed bool) *Fault {
 	ids := make([]ID, n)
 	id := p.f.intern(form)
 	for i := range ids {
-		ids[i] = p.f.add(Elem{Kind: Stitch, Form: id, Into: nowhere, Into2: nowhere, Row: row})
+		ids[i] = p.f.add(&Elem{Kind: Stitch, Form: id, Into: nowhere, Into2: nowhere, Row: row})
 	}
 	p.found, p.joined = ids, closed
 	p.edge = edge{p: slices.Clone(ids), closed: closed, serial: row, back: !closed}
@@ -100,7 +100,7 @@ func (p *Part) BothSides(n int) *Fault {
 	p.edge.closed = true
 	for i := n - 2; i >= 1; i-- {
 		at := Place{ID: p.found[i], Asp: OtherSide}
-		p.edge.p = append(p.edge.p, p.f.add(Elem{Kind: Stitch, Form: chainForm, Into: at, Into2: at, Row: p.edge.serial}))
+		p.edge.p = append(p.edge.p, p.f.add(&Elem{Kind: Stitch, Form: chainForm, Into: at, Into2: at, Row: p.edge.serial}))
 	}
 	return nil
 }
@@ -108,7 +108,7 @@ func (p *Part) BothSides(n int) *Fault {
 // Ring starts with a ring.
 func (p *Part) Ring() {
 	row := p.nextRow()
-	id := p.f.add(Elem{Kind: Ring, Into: nowhere, Into2: nowhere, Row: row})
+	id := p.f.add(&Elem{Kind: Ring, Into: nowhere, Into2: nowhere, Row: row})
 	p.edge = edge{p: []ID{id}, closed: true, serial: row}
 }
 
@@ -153,7 +153,7 @@ func (p *Part) From(runs []Run, closed bool) *Fault {
 			case Before, After:
 				el.Kind, el.N = End, 0
 			}
-			e.p = append(e.p, p.f.add(el))
+			e.p = append(e.p, p.f.add(&el))
 			p.f.use(pl.ID)
 		}
 		for name, at := range r.Names {
@@ -218,7 +218,7 @@ func (p *Part) ChainRun(n int) (Run, *Fault) {
 	row := p.nextRow()
 	r := Run{}
 	for i := 0; i < n; i++ {
-		id := p.f.add(Elem{Kind: Stitch, Form: chainForm, Into: nowhere, Into2: nowhere, Row: row})
+		id := p.f.add(&Elem{Kind: Stitch, Form: chainForm, Into: nowhere, Into2: nowhere, Row: row})
 		r.Places = append(r.Places, Place{ID: id})
 	}
 	return r, nil

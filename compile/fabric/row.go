@@ -73,8 +73,12 @@ type row struct {
 	deep    int // how many repeats are open
 	joins   []ID
 	yarn    int
-	res     Result
-	cur     *Trace
+	forms   struct { // the number of the form of the instruction last worked, which makes stitch after stitch
+		of *Op
+		id FormID
+	}
+	res Result
+	cur *Trace
 }
 
 type standing struct {
@@ -303,7 +307,7 @@ func (r *row) name(name string, ids []ID, skip bool) {
 }
 
 // make adds an element that was worked.
-func (r *row) make(e Elem) *Fault {
+func (r *row) make(e *Elem) *Fault {
 	if f := r.p.room(1); f != nil {
 		return f
 	}
@@ -314,9 +318,17 @@ func (r *row) make(e Elem) *Fault {
 		r.apart = true // it holds the chains down: those behind it are another space
 		return nil
 	}
+	r.keep(id)
+	return nil
+}
+
+// keep puts an element that was worked on the edge.
+func (r *row) keep(id ID) {
+	if r.made == nil {
+		r.made = make([]ID, 0, len(r.places)+8) // most rows make as many as they take
+	}
 	r.made = append(r.made, id)
 	r.apart = false
-	return nil
 }
 
 // maxChains is the longest run of chains between two stitches.
@@ -339,7 +351,7 @@ func (r *row) chains(op *Op) (int, *Fault) {
 		}
 		return n, nil
 	}
-	return n, r.make(Elem{Kind: Space, N: int32(n), Into: nowhere, Into2: nowhere})
+	return n, r.make(&Elem{Kind: Space, N: int32(n), Into: nowhere, Into2: nowhere})
 }
 
 // leave ends a short row: what is left of the edge stays for later.

@@ -40,13 +40,20 @@ func (r *row) each(op *Op, single bool, do func(Place) *Fault) (int, *Fault) {
 	switch t.Kind {
 	case Next:
 		want := r.num(op.N, 1)
-		for i := 0; i < want && f == nil; i++ {
+		n, f = r.stretch(op, single, want)
+		for i := n; i < want && f == nil; i++ {
 			if f = next(takes); f != nil && f.Kind == TooFew {
 				f.Need, f.Have = want, i
 			}
 		}
 	case Each:
-		f = r.eachTo(t, takes, next)
+		f = r.eachTo(t, takes, func(stop int) *Fault {
+			k, f := r.stretch(op, single, stop-r.c)
+			if n += k; f == nil && r.c < stop {
+				f = next(takes)
+			}
+			return f
+		})
 	case First:
 		switch {
 		case len(r.places) == 0:
@@ -97,8 +104,8 @@ func (r *row) each(op *Op, single bool, do func(Place) *Fault) (int, *Fault) {
 	return n, f
 }
 
-// eachTo takes every place up to the bound.
-func (r *row) eachTo(t *Target, takes Takes, next func(Takes) *Fault) *Fault {
+// eachTo takes every place up to the bound; some takes one or several of them, and none behind where it must stop.
+func (r *row) eachTo(t *Target, takes Takes, some func(stop int) *Fault) *Fault {
 	stop, f := r.bound(&t.Bound)
 	if f != nil {
 		return f
@@ -120,7 +127,7 @@ func (r *row) eachTo(t *Target, takes Takes, next func(Takes) *Fault) *Fault {
 			r.move(1, passed) // an open row has one gap less than stitches
 			break
 		}
-		if f := next(takes); f != nil {
+		if f := some(stop); f != nil {
 			return f
 		}
 	}

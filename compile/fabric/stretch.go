@@ -1,0 +1,39 @@
+package fabric
+
+import "ovillo/compile/plan"
+
+// stretch works one stitch into each of the next places, so far as these are stitches and no more than most, and returns how many. It
+// is what each does with single, for most of a fabric, without asking at every stitch what does not change within the stretch: an
+// instruction of another kind, and the first place of another kind, are left to each.
+func (r *row) stretch(op *Op, single bool, most int) (int, *Fault) {
+	t := &op.Target
+	if op.Kind != Work || !single || op.Form.ID == slip || op.Form.Group != 0 || op.Cross == plan.CrossBack ||
+		t.Of != nil || t.Deep > 1 || t.Takes != 0 && t.Takes != Stitches {
+		return 0, nil
+	}
+	most = min(most, len(r.places)-r.c)
+	e := Elem{Kind: Stitch, Form: r.f.intern(op.Form), Row: r.f.rows, Yarn: int32(r.yarn), Facing: r.in.Wrong}
+	n := 0
+	for n < most {
+		id := r.places[r.c]
+		el := &r.f.Elems[id]
+		if el.Kind != Stitch {
+			break
+		}
+		if f := r.p.room(1); f != nil {
+			return n, f
+		}
+		e.Into = Place{ID: id}
+		e.Into2 = e.Into
+		r.note(el, e.Into)
+		r.rise(1, true)
+		r.f.use(id)
+		r.move(1, taken)
+		r.last, r.worked = e.Into, true
+		r.from = len(r.made)
+		r.keep(r.f.add(&e))
+		r.settle()
+		n++
+	}
+	return n, nil
+}
