@@ -7,6 +7,7 @@ import (
 	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
 	"ovillo/compile/figure"
+	"ovillo/compile/picture"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/compile/value"
@@ -83,12 +84,13 @@ func (c *checker) check() {
 
 // checker is the state of one compilation.
 type checker struct {
-	file *lang.File
-	pat  *plan.Pattern
-	out  diag.List
-	open func(name string) ([]byte, error) // reads a file beside the source; nil: none is read
-	seen map[faultKey]*gathered
-	keys []faultKey
+	file        *lang.File
+	pat         *plan.Pattern
+	out         diag.List
+	open        func(name string) ([]byte, error) // reads a file beside the source; nil: none is read
+	readPicture func([]byte) (picture.Picture, error)
+	seen        map[faultKey]*gathered
+	keys        []faultKey
 
 	z              int // number of sizes
 	fabrics        []*fabric.Fabric

@@ -66,7 +66,7 @@ func (c *checker) openPhoto(n *lang.Photo, out *plan.Photo) {
 	why := "closed"
 	var p picture.Picture
 	if err == nil {
-		p, err = picture.Read(data)
+		p, err = c.readPicture(data)
 		why = "broken"
 	}
 	switch {

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"ovillo/compile/picture"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/lang"
@@ -72,6 +73,8 @@ type Options struct {
 	// photograph alone, and never for a name that leads out of that folder. It need not read on behind 40 MB. nil: no files are
 	// read, and nothing is said of them.
 	Open func(name string) ([]byte, error)
+	// Picture reads a photograph as [picture.Read] does, or keeps what that read before; nil: picture.Read.
+	Picture func(data []byte) (picture.Picture, error)
 }
 
 // Outcome is what came of checking a source.
@@ -87,13 +90,14 @@ type Outcome struct {
 // sample was made at that, and the pattern says what is different.
 func CompileWith(f *lang.File, o Options) Outcome {
 	origin := newChecker(f)
-	origin.open = o.Open
+	origin.reads(o)
 	origin.check()
 	if len(o.Gauges) == 0 || origin.out.HasErrors() || origin.empty() {
 		return origin.outcome()
 	}
 	c := newChecker(f)
-	c.chosen, c.origin, c.open = o.Gauges, origin, o.Open
+	c.chosen, c.origin = o.Gauges, origin
+	c.reads(o)
 	c.check()
 	if c.misfit != nil {
 		return Outcome{Fault: c.misfit, Sound: true}
@@ -104,6 +108,13 @@ func CompileWith(f *lang.File, o Options) Outcome {
 	out := c.outcome()
 	out.Sound = true
 	return out
+}
+
+// reads sets how files are read.
+func (c *checker) reads(o Options) {
+	if c.open, c.readPicture = o.Open, o.Picture; c.readPicture == nil {
+		c.readPicture = picture.Read
+	}
 }
 
 // empty reports whether there was nothing to check.

@@ -3,10 +3,15 @@ package main
 import (
 	"io"
 	"os"
+	"runtime/debug"
 	"slices"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+func main() {
+	// A pattern takes a few tens of megabytes, most of them at once: to collect garbage less often makes a run a fifth shorter.
+	debug.SetGCPercent(400)
+	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
 
 // The exit codes. With several files the worst one holds.
 const (

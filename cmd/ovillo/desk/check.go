@@ -15,6 +15,7 @@ type Source struct {
 	File   *source.File
 	Open   func(name string) ([]byte, error) // reads a file of its folder; nil: none are read
 	Gauges []compile.OwnGauge                // at which it is checked; none: its own
+	Memory *Memory                           // kept from one check of it to the next; nil: nothing is
 }
 
 // Checked is what came of a source.
@@ -43,7 +44,7 @@ func Check(s Source) Checked {
 		// The tree has holes; whatever the checker said of it might be the holes' doing.
 		return c
 	}
-	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open})
+	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open, Picture: s.Memory.picture})
 	c.Pattern, c.Fault, c.Sound = out.Pattern, out.Fault, out.Sound
 	c.Found = append(found, out.Found...)
 	return c
