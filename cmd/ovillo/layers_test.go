@@ -59,6 +59,7 @@ render/report:    compile/stitch compile/plan render/rich render/page render/wor
 render/pdf:       render/page render/font
 
 cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book
+cmd/ovillo/lsp:   lang/source lang/diag lang/markdown lang lang/format compile/plan compile cmd/ovillo/desk
 cmd/ovillo/browser:
 cmd/ovillo:       *
 `
