@@ -43,6 +43,7 @@ func (c *checker) check() {
 	c.readAllowance()
 	c.declarations()
 	c.motifCounts()
+	c.stitchSizes = map[stitchInManner]sizeOfStitch{}
 	for _, s := range c.file.Body {
 		switch n := s.Node.(type) {
 		case *lang.Part:
@@ -87,6 +88,8 @@ type checker struct {
 	file        *lang.File
 	pat         *plan.Pattern
 	out         diag.List
+	stitchSizes map[stitchInManner]sizeOfStitch // by the gauge, each worked out once; nil until the gauge is read
+
 	open        func(name string) ([]byte, error) // reads a file beside the source; nil: none is read
 	readPicture func([]byte) (picture.Picture, error)
 	seen        map[faultKey]*gathered

@@ -45,14 +45,24 @@ func (p *partState) tally(z int, ids []fabric.ID) tally {
 	return t
 }
 
-// counts are what prints under a row.
+// counts are what prints under a row, or under the last of a run of rows.
 func (p *partState) counts(w *working) []plan.Count {
 	rows := make([]*plan.RowFact, p.c.z)
 	for z := range rows {
-		if w.last[z] != nil {
-			t := p.tally(z, w.last[z].Made)
-			rows[z] = &plan.RowFact{Stitches: t.sts, Spaces: total(t.spaces), ByForm: t.forms, BySpace: t.spaces}
+		if w.last[z] == nil {
+			continue
 		}
+		facts := p.plan.Worked[z]
+		i := len(facts) - 1
+		for i >= 0 && facts[i].Number != w.to[z] { // of a run that is printed in pieces it may lie further back
+			i--
+		}
+		if i >= 0 {
+			rows[z] = &facts[i]
+			continue
+		}
+		t := p.tally(z, w.last[z].Made)
+		rows[z] = &plan.RowFact{Stitches: t.sts, Spaces: total(t.spaces), ByForm: t.forms, BySpace: t.spaces}
 	}
 	return plan.CountsAfter(rows)
 }

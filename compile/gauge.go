@@ -232,6 +232,31 @@ func (c *checker) hookOf(l plan.Length) plan.Length {
 // stitchSize is the width and height of a stitch by the gauge; measured says whether its own gauge gives both. Without one
 // the nearest gauge is scaled by the nominal heights of the stitch table, for drawings only.
 func (c *checker) stitchSize(id stitch.ID, m manner) (w, h float64, measured bool) {
+	if c.stitchSizes == nil { // the gauge is not read yet
+		return c.sizeByGauge(id, m)
+	}
+	k := stitchInManner{id, m}
+	s, known := c.stitchSizes[k]
+	if !known {
+		s.w, s.h, s.measured = c.sizeByGauge(id, m)
+		c.stitchSizes[k] = s
+	}
+	return s.w, s.h, s.measured
+}
+
+// stitchInManner is a stitch as rows of some manner work it, sizeOfStitch how large it is then.
+type (
+	stitchInManner struct {
+		id stitch.ID
+		manner
+	}
+	sizeOfStitch struct {
+		w, h     float64
+		measured bool
+	}
+)
+
+func (c *checker) sizeByGauge(id stitch.ID, m manner) (w, h float64, measured bool) {
 	if g := c.gaugeFor(id, m); g != nil {
 		s, _ := g.sts.Float64()
 		w = 1000 / s

@@ -39,6 +39,7 @@ var buildCommand = command{
 		paperFlag,
 		sizeFlag,
 		gaugeFlag,
+		jsonFlag,
 		{name: "--archive", help: text{"make a PDF for keeping, PDF/A-1b", "hacer un PDF para conservar, PDF/A-1b"}},
 	},
 	tail: func(lang string) string { return editionsHelp(lang, allEditions) + readingsHelp(lang) },
@@ -66,6 +67,9 @@ func runBuild(c *call) int {
 	}
 	e, wrong := c.edition()
 	if wrong != nil {
+		return c.misuse(*wrong)
+	}
+	if wrong := c.twoOnOutput(); wrong != nil {
 		return c.misuse(*wrong)
 	}
 	outputs, wrong := c.outputs(paths, e)
@@ -113,7 +117,7 @@ func (c *call) deliver(output string, data []byte, pages int) int {
 		c.say(msgCannotWrite.with("path", output, "why", reason(err, output).in(c.lang)))
 		return failed
 	}
-	fmt.Fprintln(c.out, msgWritten.with("path", output, "pages", nounPage.count(pages, c.lang)).in(c.lang))
+	c.tell(msgWritten.with("path", output, "pages", nounPage.count(pages, c.lang)).in(c.lang))
 	return clean
 }
 

@@ -1,10 +1,6 @@
 package main
 
-import (
-	"bytes"
-
-	"ovillo/compile/plan"
-)
+import "ovillo/compile/plan"
 
 var checkCommand = command{
 	name: "check",
@@ -15,7 +11,7 @@ var checkCommand = command{
 			"Messages go to the error stream; with --json they go to the standard output, one object a line.",
 		"Cada hilera o vuelta se teje punto por punto en cada talla. No se escribe nada. - lee la entrada estándar.\n" +
 			"Los mensajes van a la salida de errores; con --json, a la salida estándar, un objeto por línea."},
-	flags: []flagDef{{name: "--json", help: text{"messages for other tools", "mensajes para otras herramientas"}}, gaugeFlag},
+	flags: []flagDef{jsonFlag, gaugeFlag},
 	examples: []exampleLine{
 		{text{"ovillo check hat.ovillo", "ovillo check gorro.ovillo"}, text{
 			"every row of the hat, in every size",
@@ -38,37 +34,13 @@ func runCheck(c *call) int {
 	if wrong := c.readGauges(); wrong != nil {
 		return c.misuse(*wrong)
 	}
-	if c.has("--json") {
-		return c.each(paths, c.checkJSON)
-	}
 	return c.each(paths, func(path string) int {
 		s, p, code := c.checked(path)
-		if code != clean {
+		if code != clean || c.has(jsonFlag.name) {
 			return code
 		}
 		return c.print([]byte(visible(s.file.Name) + ": " + c.outcome(p) + "\n"))
 	})
-}
-
-// checkJSON is check for other tools: everything that was found stands on the standard output.
-func (c *call) checkJSON(path string) int {
-	s, ok := c.load(path)
-	if !ok {
-		return failed
-	}
-	p, found := s.compile()
-	if s.fault != nil {
-		c.say(s.misfit())
-		return failed
-	}
-	if found.HasErrors() {
-		c.sayRegraded(s, p, found)
-	}
-	var b bytes.Buffer
-	if err := c.printer(s).JSON(&b, s.file, found); err != nil {
-		return failed
-	}
-	return max(c.print(b.Bytes()), c.verdict(s, p, found))
 }
 
 // outcome says what was checked.

@@ -26,7 +26,7 @@ type exampleLine struct{ line, does text }
 // commands in the order of the help. A function, since help itself prints them.
 func commands() []*command {
 	return []*command{&checkCommand, &buildCommand, &drawCommand, &countsCommand, &reportCommand, &fmtCommand, &lspCommand, &explainCommand,
-		&completionCommand, &versionCommand, &helpCommand}
+		&completionCommand, &manualCommand, &versionCommand, &helpCommand}
 }
 
 func commandNamed(name string) *command {

@@ -47,6 +47,7 @@ var drawCommand = command{
 			"PNG, con tantos puntos por pulgada; si no se indica, SVG, o 200 si el nombre acaba en .png"}},
 		{name: editionFlag.name, value: editionFlag.value, help: text{
 			"the edition whose drawings they are", "la edición de la que son los dibujos"}, fill: offerEditions(ofDrawings)},
+		jsonFlag,
 	},
 	tail: func(lang string) string { return editionsHelp(lang, ofDrawings) },
 	examples: []exampleLine{
@@ -110,6 +111,9 @@ func runDraw(c *call) int {
 	}
 	o, wrong := c.drawOptions()
 	if wrong != nil {
+		return c.misuse(*wrong)
+	}
+	if wrong := c.twoOnOutput(); wrong != nil {
 		return c.misuse(*wrong)
 	}
 	return c.each(c.args[:1], func(path string) int { return c.draw(path, o) })
@@ -267,7 +271,8 @@ func (c *call) allDrawings(s *loaded, p *plan.Pattern, drawn []draw.Drawing, o d
 		c.say(msgNoDrawings.with("path", s.file.Name, "size", sizeShown(p)))
 		return failed
 	case o.output == "":
-		return c.print([]byte(list.String()))
+		c.tell(strings.TrimSuffix(list.String(), "\n"))
+		return clean
 	}
 	return c.writeDrawings(s, files, o)
 }
@@ -381,7 +386,7 @@ func (c *call) writeDrawings(s *loaded, files []drawnFile, o drawOptions) int {
 			c.say(msgCannotWrite.with("path", f.path, "why", reason(err, f.path).in(c.lang)))
 			return failed
 		}
-		fmt.Fprintln(c.out, c.dimensions(msgDrawn, f.sheet, "path", f.path, "what", c.titleOf(f.sheet)).in(c.lang))
+		c.tell(c.dimensions(msgDrawn, f.sheet, "path", f.path, "what", c.titleOf(f.sheet)).in(c.lang))
 		c.sayLegible(f, o)
 	}
 	return clean

@@ -4,14 +4,20 @@ import (
 	"fmt"
 	"runtime"
 	"strings"
+	"time"
 )
 
 // each runs a job for every file and returns the worst exit code. A fault of ours in one file is said as such and does
 // not keep the others from being handled.
 func (c *call) each(paths []string, job func(path string) int) int {
+	p := newProgress(c.err, onTerminal(c.err), len(paths), time.Now)
+	out, err := c.out, c.err
+	c.out, c.err = p.through(out), p.through(err)
+	defer func() { p.erase(); c.out, c.err = out, err }()
 	worst := clean
-	for _, p := range paths {
-		worst = max(worst, c.guarded(p, func() int { return job(p) }))
+	for i, path := range paths {
+		p.step(i+1, len(paths), path)
+		worst = max(worst, c.guarded(path, func() int { return job(path) }))
 	}
 	return worst
 }

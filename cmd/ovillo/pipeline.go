@@ -38,11 +38,34 @@ func (c *call) checked(path string) (*loaded, *plan.Pattern, int) {
 		c.say(s.misfit())
 		return nil, nil, failed
 	}
-	c.sayRegraded(s, p, found)
-	if err := c.printer(s).Text(c.err, s.file, found); err != nil {
+	if !c.has(jsonFlag.name) {
+		c.sayRegraded(s, p, found)
+		if err := c.printer(s).Text(c.err, s.file, found); err != nil {
+			return nil, nil, failed
+		}
+		return s, p, c.verdict(s, p, found)
+	}
+	if found.HasErrors() {
+		c.sayRegraded(s, p, found)
+	}
+	var b bytes.Buffer
+	if err := c.printer(s).JSON(&b, s.file, found); err != nil {
 		return nil, nil, failed
 	}
-	return s, p, c.verdict(s, p, found)
+	return s, p, max(c.print(b.Bytes()), c.verdict(s, p, found))
+}
+
+// jsonFlag makes the messages about a source records for other tools, an object a line on the standard output. What is written
+// is then reported on the error stream (see tell).
+var jsonFlag = flagDef{name: "--json", help: text{"messages for other tools", "mensajes para otras herramientas"}}
+
+// twoOnOutput refuses records and a file on the standard output at once.
+func (c *call) twoOnOutput() *said {
+	if !c.has(jsonFlag.name) || c.flags["-o"] != "-" {
+		return nil
+	}
+	s := msgFlagsClash.with("one", jsonFlag.name, "other", "-o -")
+	return &s
 }
 
 // printer words what was found in a source.

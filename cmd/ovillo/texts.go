@@ -13,9 +13,24 @@ var (
 			"More about a command: ovillo help COMMAND",
 		"Códigos de salida: 0 sin errores, 1 errores en un patrón, 2 uso incorrecto, o un archivo que no se pudo leer o escribir.\n" +
 			"Más sobre una orden: ovillo help ORDEN"}
-	msgUse      = text{"Use:", "Uso:"}
-	msgExamples = text{"Examples:", "Ejemplos:"}
-	msgSeeHelp  = text{"for more, type: ovillo help{topic}", "para saber más, escribir: ovillo help{topic}"}
+	msgUse             = text{"Use:", "Uso:"}
+	msgRevision        = text{"revision {revision} of {date}", "revisión {revision} del {date}"}
+	msgRevisionChanged = text{"revision {revision} of {date}, changed since", "revisión {revision} del {date}, con cambios posteriores"}
+	msgExamples        = text{"Examples:", "Ejemplos:"}
+	msgSeeHelp         = text{"for more, type: ovillo help{topic}", "para saber más, escribir: ovillo help{topic}"}
+
+	// The manual page.
+	manName        = text{"NAME", "NOMBRE"}
+	manSynopsis    = text{"SYNOPSIS", "SINOPSIS"}
+	manCommand     = text{"COMMAND [FLAG…] [FILE…]", "ORDEN [OPCIÓN…] [ARCHIVO…]"}
+	manDescription = text{"DESCRIPTION", "DESCRIPCIÓN"}
+	manCommands    = text{"COMMANDS", "ÓRDENES"}
+	manEverywhere  = text{"FLAGS OF ALL COMMANDS", "OPCIONES DE TODAS LAS ÓRDENES"}
+	manExit        = text{"EXIT STATUS", "CÓDIGO DE SALIDA"}
+	manEnvironment = text{"ENVIRONMENT", "ENTORNO"}
+	manSource      = text{
+		"A source is a text file whose name ends in .ovillo. Several may be named, also by signs such as *.ovillo and **/*.ovillo, between quotes or not; - is the standard input, and behind -o the standard output. Flags may stand anywhere; -- ends them.",
+		"Un patrón es un archivo de texto cuyo nombre acaba en .ovillo. Se pueden dar varios, también con signos como *.ovillo y **/*.ovillo, entre comillas o no; - es la entrada estándar y, detrás de -o, la salida estándar. Las opciones pueden ir en cualquier lugar; -- las termina."}
 
 	// The command line.
 	msgNoCommand     = text{"there is no command {name}", "no existe la orden {name}"}

@@ -1,13 +1,19 @@
 package main
 
 import (
-	"fmt"
+	"encoding/json"
+	"runtime"
 	"runtime/debug"
+	"strings"
 )
 
 var versionCommand = command{
 	name: "version",
 	line: text{"print the version", "mostrar la versión"},
+	long: text{
+		"Version, compiler and platform; and which state of the sources it was built from, if that is known.",
+		"La versión, el compilador y la plataforma; y de qué estado del código fuente procede, si se sabe."},
+	flags: []flagDef{{name: "--json", help: text{"the same for other tools", "lo mismo para otras herramientas"}}},
 	examples: []exampleLine{
 		{text{"ovillo version", "ovillo version"}, text{
 			"what to say when reporting a fault",
@@ -16,16 +22,63 @@ var versionCommand = command{
 	run: runVersion,
 }
 
+// build is what this program was built from. The names of its fields in JSON are promised.
+type build struct {
+	Version  string `json:"version"`            // of the module; (devel) if it was not built as a release
+	Go       string `json:"go"`                 // the compiler
+	Platform string `json:"platform"`           // system/processor
+	Revision string `json:"revision,omitempty"` // of the repository
+	Date     string `json:"date,omitempty"`     // of that revision, RFC 3339
+	Modified bool   `json:"modified,omitempty"` // the sources were changed since
+}
+
+// buildOf reads what the compiler left in the program.
+func buildOf(info *debug.BuildInfo) build {
+	b := build{Version: "(devel)", Go: info.GoVersion}
+	if v := info.Main.Version; v != "" {
+		b.Version = v
+	}
+	set := map[string]string{}
+	for _, s := range info.Settings {
+		set[s.Key] = s.Value
+	}
+	b.Platform = set["GOOS"] + "/" + set["GOARCH"]
+	b.Revision, b.Date, b.Modified = set["vcs.revision"], set["vcs.time"], set["vcs.modified"] == "true"
+	return b
+}
+
+// thisBuild is that of the running program.
+func thisBuild() build {
+	if info, ok := debug.ReadBuildInfo(); ok {
+		return buildOf(info)
+	}
+	return build{Version: "(devel)", Go: runtime.Version(), Platform: runtime.GOOS + "/" + runtime.GOARCH}
+}
+
 func runVersion(c *call) int {
 	if len(c.args) > 0 {
 		return c.misuse(msgTooMany.with("what", c.args[0]))
 	}
-	version, compiler := "(devel)", ""
-	if info, ok := debug.ReadBuildInfo(); ok {
-		if v := info.Main.Version; v != "" {
-			version = v
+	b := thisBuild()
+	if c.has("--json") {
+		data, err := json.Marshal(b)
+		if err != nil {
+			return failed
 		}
-		compiler = " " + info.GoVersion
+		return c.print(append(data, '\n'))
 	}
-	return c.print(fmt.Appendf(nil, "ovillo %s%s\n", version, compiler))
+	return c.print([]byte(b.in(c.lang)))
+}
+
+// in words what a person wants to know.
+func (b build) in(lang string) string {
+	lines := strings.Join([]string{"ovillo", b.Version, b.Go, b.Platform}, " ") + "\n"
+	if b.Revision == "" {
+		return lines
+	}
+	m := msgRevision
+	if b.Modified {
+		m = msgRevisionChanged
+	}
+	return lines + m.with("revision", b.Revision, "date", b.Date).in(lang) + "\n"
 }
