@@ -41,6 +41,8 @@ type Number struct {
 	size     int    // of a size that is named, from 1; 0: it names none
 }
 
+const digits = "0123456789"
+
 type kind uint8
 
 const (
@@ -70,7 +72,14 @@ func Read(text, lang string, sizes []string) []Number {
 	if l == nil {
 		l = &language{point: '.'}
 	}
-	sentence := blanked(blanked(text, address), bullet)
+	// Most sentences hold neither: to look for their signs takes less than the expressions do.
+	sentence := text
+	if strings.Contains(text, "://") || strings.Contains(text, "](") || strings.Contains(text, "@") {
+		sentence = blanked(sentence, address)
+	}
+	if strings.ContainsAny(text, digits) {
+		sentence = blanked(sentence, bullet)
+	}
 	r := &reader{text: sentence, l: l}
 	r.named(sizes)
 	r.figures()
@@ -112,7 +121,7 @@ func (r *reader) named(sizes []string) {
 	slices.SortStableFunc(order, func(a, b int) int { return len(sizes[b]) - len(sizes[a]) })
 	for _, i := range order {
 		name := strings.ReplaceAll(sizes[i], "\u00a0", " ")
-		if _, err := strconv.Atoi(name); err == nil || !strings.ContainsAny(name, "0123456789") {
+		if _, err := strconv.Atoi(name); err == nil || !strings.ContainsAny(name, digits) {
 			continue
 		}
 		for from := 0; ; {
@@ -135,6 +144,9 @@ func joins(c rune) bool { return unicode.IsLetter(c) || unicode.IsDigit(c) }
 
 // figures finds the numbers in figures.
 func (r *reader) figures() {
+	if !strings.ContainsAny(r.text, digits+"½¼¾⅓⅔⅛⅜⅝⅞") {
+		return
+	}
 	for from := 0; ; {
 		m := figures.FindStringIndex(r.text[from:])
 		if m == nil {
@@ -261,11 +273,27 @@ func atoi(s string) int {
 	return n
 }
 
-var wordOf = regexp.MustCompile(`\pL+`)
+// wordsOf are the places of the words of a text: letters that nothing parts.
+func wordsOf(text string) [][2]int {
+	var out [][2]int
+	start := -1
+	for i, c := range text {
+		switch letter := unicode.IsLetter(c); {
+		case letter && start < 0:
+			start = i
+		case !letter && start >= 0:
+			out, start = append(out, [2]int{start, i}), -1
+		}
+	}
+	if start >= 0 {
+		out = append(out, [2]int{start, len(text)})
+	}
+	return out
+}
 
 // words finds the numbers in words.
 func (r *reader) words() {
-	all := wordOf.FindAllStringIndex(r.text, -1)
+	all := wordsOf(r.text)
 	for i := 0; i < len(all); i++ {
 		at, to := all[i][0], all[i][1]
 		w := strings.ToLower(r.text[at:to])
@@ -290,7 +318,7 @@ func (r *reader) words() {
 
 // spelt reads a number in words from the first of some words: twenty-two, treinta y dos, two hundred. It returns how many words it
 // is, 0 if the first is no number.
-func (r *reader) spelt(all [][]int) (value, words int) {
+func (r *reader) spelt(all [][2]int) (value, words int) {
 	at := func(i int) string { return strings.ToLower(r.text[all[i][0]:all[i][1]]) }
 	gap := func(i int) string { return r.text[all[i-1][1]:all[i][0]] } // before word i
 	first := at(0)
