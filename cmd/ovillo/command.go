@@ -25,7 +25,7 @@ type exampleLine struct{ line, does text }
 
 // commands in the order of the help. A function, since help itself prints them.
 func commands() []*command {
-	return []*command{&checkCommand, &buildCommand, &drawCommand, &countsCommand, &reportCommand, &fmtCommand, &lspCommand, &explainCommand,
+	return []*command{&checkCommand, &buildCommand, &previewCommand, &drawCommand, &countsCommand, &reportCommand, &fmtCommand, &lspCommand, &explainCommand,
 		&completionCommand, &manualCommand, &versionCommand, &helpCommand}
 }
 

@@ -173,10 +173,15 @@ func (c *call) number(flag string, least, most float64) (float64, *said) {
 	}
 	v, err := strconv.ParseFloat(c.flags[flag], 64)
 	if err != nil || !(v >= least && v <= most) {
-		s := msgNumberRange.with("flag", flag, "least", fmt.Sprint(least), "most", fmt.Sprint(most), "value", c.flags[flag])
-		return 0, &s
+		return 0, c.notInRange(flag, least, most)
 	}
 	return v, nil
+}
+
+// notInRange says what number a flag takes.
+func (c *call) notInRange(flag string, least, most float64) *said {
+	s := msgNumberRange.with("flag", flag, "least", fmt.Sprint(least), "most", fmt.Sprint(most), "value", c.flags[flag])
+	return &s
 }
 
 func isPNG(path string) bool { return strings.EqualFold(filepath.Ext(path), ".png") }

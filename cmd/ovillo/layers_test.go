@@ -61,6 +61,7 @@ render/pdf:       render/page render/font
 cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book
 cmd/ovillo/lsp:   lang/source lang/diag lang/markdown lang lang/format compile/plan compile cmd/ovillo/desk
 cmd/ovillo/browser:
+cmd/ovillo/preview: lang/source lang/diag compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
 cmd/ovillo:       *
 `
 
@@ -75,6 +76,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/spf13/cobra", "cmd/ovillo", "the commands as a tree: completion in four shells, and the names that are alike"},
 	{"github.com/spf13/pflag", "cmd/ovillo", "takes the command line apart, as people are used to"},
 	{"github.com/bmatcuk/doublestar/v4", "cmd/ovillo", "names of files with * and **, where the shell leaves them as they are"},
+	{"github.com/fsnotify/fsnotify", "cmd/ovillo/preview", "the system tells when a file is saved, in another way on each"},
 	{"github.com/chromedp/chromedp", "cmd/ovillo/browser", "for tests alone: drives the browser in which they look at pages"},
 }
 

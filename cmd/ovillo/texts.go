@@ -118,6 +118,13 @@ var (
 		"it would have more than {most} million dots; --dpi {dpi} would do",
 		"tendría más de {most} millones de puntos; con --dpi {dpi} cabe"}
 
+	// The preview.
+	msgHowToStop   = text{"open this address in a browser; Control+C stops the preview", "abrir esta dirección en un navegador; Control+C detiene la vista previa"}
+	msgPortTaken   = text{"port {port} is taken; name another with --port, or leave it out", "el puerto {port} está ocupado; indicar otro con --port, o ninguno"}
+	msgCannotServe = text{"the preview cannot be shown: {why}", "no se puede mostrar la vista previa: {why}"}
+	msgNoStdinHere = text{"- (standard input) cannot be previewed; name a file", "la vista previa no puede mostrar - (la entrada estándar); indicar un archivo"}
+	msgNoSources   = text{"the folder {path} has no pattern: no file whose name ends in .ovillo", "la carpeta {path} no tiene ningún patrón: ningún archivo cuyo nombre acabe en .ovillo"}
+
 	// Reading and writing.
 	msgCannotRead  = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}
 	msgCannotWrite = text{"cannot write {path}: {why}", "no se puede escribir {path}: {why}"}

@@ -3,6 +3,8 @@ package font
 import (
 	_ "embed"
 	"fmt"
+	"hash/fnv"
+	"strconv"
 	"sync"
 
 	"golang.org/x/image/font"
@@ -97,4 +99,11 @@ func (f *Face) Bounds() [4]int {
 	}
 	t := func(v fixed.Int26_6) int { return int(f.thousandths(v)) }
 	return [4]int{t(b.Min.X), t(-b.Max.Y), t(b.Max.X), t(-b.Min.Y)}
+}
+
+// Sum is a name for the content of the font file, for addresses under which it is kept.
+func (f *Face) Sum() string {
+	h := fnv.New64a()
+	h.Write(f.program)
+	return strconv.FormatUint(h.Sum64(), 36)
 }

@@ -1,0 +1,145 @@
+package preview
+
+import (
+	"bytes"
+	"hash/maphash"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"sync"
+
+	"ovillo/cmd/ovillo/desk"
+	"ovillo/compile/plan"
+	"ovillo/render/book"
+	"ovillo/render/draw"
+	"ovillo/render/page"
+	"ovillo/render/pdf"
+	"ovillo/render/report"
+	"ovillo/render/scene"
+	"ovillo/render/svg"
+	"ovillo/render/words"
+)
+
+// set is a source set as pages, and what else is shown of it. It never changes; what is seldom asked for is made when it is.
+type set struct {
+	number   int // of this source, counted up: whoever knows the number knows the rest
+	pattern  *plan.Pattern
+	look     desk.Look
+	doc      *page.Document
+	sheets   []sheet
+	pictures map[string]page.Picture // by the name under which the pages have them
+	source   string                  // the name of the source
+
+	drawing  sync.Once
+	drawings []drawing
+	counting sync.Once
+	counts   []report.Table
+}
+
+// sheet is a page as SVG. Its name says what is on it: two pages of one name are the same.
+type sheet struct {
+	name string
+	svg  []byte
+	w, h float64 // millimetres
+}
+
+// drawing is one sheet of a drawing, with what it shows in words.
+type drawing struct {
+	title, desc string
+	scene       *scene.Scene
+}
+
+// seed makes names of contents. They mean nothing to another run.
+var seed = maphash.MakeSeed()
+
+func nameOf(content []byte) string { return strconv.FormatUint(maphash.Bytes(seed, content), 36) }
+
+// makeSet sets a checked pattern. at is the address below which its pictures are.
+func makeSet(p *plan.Pattern, l desk.Look, source, at string) (*set, error) {
+	doc, err := desk.Pages(p, l)
+	if err != nil {
+		return nil, err
+	}
+	s := &set{pattern: p, look: l, doc: doc, pictures: map[string]page.Picture{}, source: source}
+	names := map[*byte]string{} // a photograph may be on several pages, and is large
+	pages := svg.PagesOf(doc, func(p page.Picture) string {
+		name, known := names[&p.Data[0]]
+		if !known {
+			name = nameOf(p.Data)
+			names[&p.Data[0]] = name
+			s.pictures[name] = p
+		}
+		return at + "picture/" + name
+	})
+	room := 1 << 16
+	for i := range doc.Pages {
+		b := pages.Append(make([]byte, 0, room), i)
+		room = len(b) + len(b)/4
+		s.sheets = append(s.sheets, sheet{nameOf(b), b, doc.Pages[i].W, doc.Pages[i].H})
+	}
+	return s, nil
+}
+
+// sheetNamed finds a page by its name.
+func (s *set) sheetNamed(name string) (sheet, bool) {
+	for _, h := range s.sheets {
+		if h.name == name {
+			return h, true
+		}
+	}
+	return sheet{}, false
+}
+
+// countTables are the counts of every row of every part.
+func (s *set) countTables(lang string) []report.Table {
+	s.counting.Do(func() { s.counts = report.CountTables(s.pattern, lang) })
+	return s.counts
+}
+
+// sheetsDrawn are all drawings of the pattern.
+func (s *set) sheetsDrawn(lang string) []drawing {
+	s.drawing.Do(func() {
+		o := draw.FileOptions{Left: s.look.Edition.Has(book.LeftHanded), LowInk: s.look.Edition.Has(book.LowInk)}
+		for _, tag := range s.look.Langs {
+			if l, err := words.For(tag); err == nil { // the pages are set in them
+				o.Langs = append(o.Langs, l)
+			}
+		}
+		for _, d := range draw.Drawings(s.pattern) {
+			for _, sheet := range d.Sheets(o) {
+				s.drawings = append(s.drawings, drawing{inLanguage(sheet.Title, lang), inLanguage(sheet.Desc, lang), sheet})
+			}
+		}
+	})
+	return s.drawings
+}
+
+// inLanguage is a text in a language, in any reading of it, or in the first there is.
+func inLanguage(texts map[string]string, lang string) string {
+	first := ""
+	for tag := range texts {
+		if first == "" || tag < first {
+			first = tag
+		}
+	}
+	for tag, t := range texts {
+		if len(tag) >= 2 && tag[:2] == lang {
+			return t
+		}
+	}
+	return texts[first]
+}
+
+// pdf is the file as it is built.
+func (s *set) pdf() ([]byte, error) {
+	doc := *s.doc
+	doc.Source, doc.SourceName = s.pattern.Source, s.source
+	var b bytes.Buffer
+	if err := pdf.Write(&b, &doc, pdf.Options{}); err != nil {
+		return nil, err
+	}
+	return b.Bytes(), nil
+}
+
+// fileName is what the PDF is called.
+func (s *set) fileName() string { return strings.TrimSuffix(s.source, filepath.Ext(s.source)) + ".pdf" }
