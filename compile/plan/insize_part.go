@@ -182,6 +182,9 @@ func (s *sized) step(step Step) Step {
 	panic("plan: a step of no known kind")
 }
 
+// Does reports whether a size does a step: In keeps those steps of a part, in their order, and no others.
+func Does(step Step, z int) bool { return doneIn(step, z) }
+
 // doneIn reports whether a size does a step.
 func doneIn(step Step, z int) bool {
 	does := func(sizes Sizes, n Nums) bool { return sizes.Has(z) && (len(n) == 0 || n[z] != Absent) }

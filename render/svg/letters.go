@@ -24,14 +24,16 @@ func (g glyph) id() string {
 	return [...]string{"s", "sb", "r", "rb"}[g.face&3] + strconv.FormatInt(int64(g.r), 16)
 }
 
-// glyphs writes the outline of each glyph that the labels need.
-func (f *file) glyphs(s *scene.Scene) {
+// glyphs writes the outline of each glyph that the labels of drawings need.
+func (f *file) glyphs(drawings ...*scene.Scene) {
 	need := map[glyph]bool{}
-	for _, it := range s.Items {
-		if l, ok := it.(scene.Label); ok {
-			letters, _ := font.Of(l.Face).Letters(l.Text)
-			for _, r := range letters {
-				need[glyph{l.Face, r.Rune}] = true
+	for _, s := range drawings {
+		for _, it := range s.Items {
+			if l, ok := it.(scene.Label); ok {
+				letters, _ := font.Of(l.Face).Letters(l.Text)
+				for _, r := range letters {
+					need[glyph{l.Face, r.Rune}] = true
+				}
 			}
 		}
 	}

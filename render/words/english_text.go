@@ -117,6 +117,8 @@ var englishLines = map[line]string{
 	howBoxes:         "One box for each row or round, to tick.",
 	howTape:          "Long stretches have a tape of numbers to cross off.",
 	howWedge:         "A wedge marks a shaping round.",
+	howTicks:         "Tick each row when it is done. Ticks stay in this browser, for each {size} by itself.",
+	howCounter:       "Where several rows read the same, count them with + as you go.",
 	cautionSummary:   "from a summary",
 	cautionAdvice:    "published advice",
 	cautionMemory:    "from memory",
@@ -258,6 +260,19 @@ var englishFixed = map[Key]string{
 	PageAbbrev:          "p.",
 	TesterHead:          "For the tester",
 	QueryMark:           "Query",
+	LanguageName:        "English",
+	LanguageChoice:      "Language",
+	AllSizes:            "All {size*}",
+	TicksHead:           "Where you are",
+	RowDone:             "Done",
+	RowUndone:           "Back one",
+	RowHere:             "Now",
+	RowsDone:            "{} of {} done",
+	AllDone:             "Everything is done.",
+	ClearTicks:          "Clear the ticks",
+	RestoreTicks:        "Bring the ticks back",
+	CountUp:             "One more done: {}",
+	CountDown:           "One fewer done: {}",
 }
 
 // englishNames are words for the identifiers of the language.

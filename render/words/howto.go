@@ -27,7 +27,8 @@ func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 	named := l.read.manner.Named
 	add(rich.T(l.voice.line(factSizes)), say(several && !named, howSizes, c.sizesInOrder()), say(several && named, howNamed, c.sizesByName()),
 		say(several && u.absent, howDash), say(len(p.Sizes) > 6 && !named, howSizeGroups))
-	add(say(several && !named, howColumnsHead), say(several && !named, howColumns))
+	screen := l.read.manner.Screen
+	add(say(several && !named && !screen, howColumnsHead), say(several && !named && !screen, howColumns))
 	add(rich.T(l.voice.line(howCountsHead)), say(u.counts, howCounts), say(u.eachTime, howChange), say(u.counts && u.spaces, howCountSpaces))
 	add(rich.T(l.voice.line(howChainsHead)), c.beginChains()...)
 	add(rich.T(l.voice.line(howRepeatsHead)), say(u.repeats, howRepeats), say(u.blocks, howBlocks))
@@ -36,6 +37,10 @@ func (l *Language) HowToRead(p *plan.Pattern) []Fact {
 	add(rich.T(l.voice.line(howYarnHead)), say(u.change, howChangeYarn), say(u.carry, howCarryYarn))
 	add(rich.T(l.voice.line(howChartHead)), say(u.chart, howChartUp), say(u.chartRounds && !u.chartTurned, howChartRounds),
 		say(u.chartRows && !u.chartTurned, howChartRows))
+	if screen {
+		add(rich.T(l.voice.line(howBoxesHead)), say(true, howTicks), say(u.tape || u.several, howCounter))
+		return facts
+	}
 	add(rich.T(l.voice.line(howBoxesHead)), say(true, howBoxes), say(u.tape, howTape), say(u.tape && u.shaping, howWedge))
 	return facts
 }
@@ -100,6 +105,8 @@ func (c *context) beginChains() []rich.Text {
 type usage struct {
 	absent, counts, spaces, repeats, blocks, together, gaps, base, rowEnds, change, tape, shaping, eachTime bool
 
+	several bool // a step is more than one row
+
 	chart, chartRounds, chartRows, chartTurned, carry bool // chartTurned: a mirrored part reads it from the other end
 }
 
@@ -116,6 +123,7 @@ func usedBy(p *plan.Pattern) usage {
 				missing(s.Times)
 				missing(s.First)
 				u.tape, u.eachTime = u.tape || long(s.Times), u.eachTime || len(s.Change) > 0
+				u.several = u.several || s.Times != nil && !s.Times.Is(1)
 			case *plan.Block:
 				missing(s.Times)
 				u.blocks, u.tape, u.eachTime = true, true, u.eachTime || len(s.Change) > 0

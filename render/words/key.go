@@ -62,6 +62,20 @@ const (
 	PageAbbrev // a page, by its number alone: p.
 	TesterHead // heads what a tester fills in
 	QueryMark  // heads a box for a question about a row
+	// What a page on a screen says by itself.
+	LanguageName   // of the language at hand, in its own words
+	LanguageChoice // names the choice between languages
+	AllSizes       // all of them, as one of the choices of a size
+	TicksHead      // names what is there for keeping count
+	RowDone        // the row at hand is done
+	RowUndone      // takes the last one back
+	RowHere        // heads the row at hand
+	RowsDone       // {} how many, {} of how many
+	AllDone        // no row is left
+	ClearTicks
+	RestoreTicks
+	CountUp   // one more of several rows is done; {} what they are
+	CountDown // one fewer; likewise
 	lastKey
 )
 
@@ -198,6 +212,8 @@ const (
 	howBoxes
 	howTape
 	howWedge
+	howTicks        // boxes on a screen
+	howCounter      // rows that are counted there
 	cautionSummary  // behind a source of which a summary was read
 	cautionAdvice   // where there is no standard, but what test houses, journals or the trade advise
 	cautionMemory   // behind a source that is remembered

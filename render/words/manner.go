@@ -5,6 +5,8 @@ type Manner struct {
 	Full  bool // nothing is abbreviated
 	Named bool // in a list of numbers each stands behind the name of its size
 	Left  bool // for a maker who holds the hook in the left hand: the work comes out mirrored
+	// Screen is for a page on a screen: it explains boxes that are ticked there, and says nothing of columns and tapes, which paper has.
+	Screen bool
 }
 
 // With returns the same language writing in another manner.

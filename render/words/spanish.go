@@ -446,6 +446,8 @@ func (s *spanish) expandWord(word string) string {
 		return of(rich.T(n.the(plural) + " " + name)).String()
 	case "un":
 		return n.agree("un", "una") + " " + name
+	case "Todos":
+		return n.agree("Todos los", "Todas las") + " " + name
 	case "ese":
 		return n.agree("ese", "esa") + " " + name
 	}

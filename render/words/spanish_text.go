@@ -118,6 +118,8 @@ var spanishLines = map[line]string{
 	howBoxes:         "Una casilla por hilera o vuelta, para marcar.",
 	howTape:          "Los tramos largos llevan una cinta de números para tachar.",
 	howWedge:         "Una cuña señala cada vuelta con aumentos o disminuciones.",
+	howTicks:         "Marcar cada hilera o vuelta al acabarla. Las marcas se guardan en este navegador, aparte para cada {size}.",
+	howCounter:       "Cuando varias se tejen igual, contarlas con el + según se acaban.",
 	cautionSummary:   "según un resumen",
 	cautionAdvice:    "consejo publicado",
 	cautionMemory:    "de memoria",
@@ -259,6 +261,19 @@ var spanishFixed = map[Key]string{
 	PageAbbrev:          "pág.",
 	TesterHead:          "Para quien prueba el patrón",
 	QueryMark:           "Consulta",
+	LanguageName:        "Español",
+	LanguageChoice:      "Idioma",
+	AllSizes:            "{Todos size*}",
+	TicksHead:           "Por dónde se va",
+	RowDone:             "Hecho",
+	RowUndone:           "Atrás",
+	RowHere:             "Ahora",
+	RowsDone:            "Van {} de {}",
+	AllDone:             "Está todo hecho.",
+	ClearTicks:          "Borrar las marcas",
+	RestoreTicks:        "Recuperar las marcas",
+	CountUp:             "Una más hecha: {}",
+	CountDown:           "Una menos: {}",
 }
 
 // spanishNames are words for the identifiers of the language.

@@ -83,7 +83,7 @@ func (y toy) list(names []string) string { return strings.Join(names, " + ") }
 
 func (y toy) fixed(k Key) string {
 	switch k {
-	case DrawingCaption, MotifCaption, StitchRowsCaption, StitchRoundsCaption, StitchLevelsCaption, DrawnForSize, DesignBy, PageOf, PartDrawing:
+	case DrawingCaption, MotifCaption, StitchRowsCaption, StitchRoundsCaption, StitchLevelsCaption, DrawnForSize, DesignBy, PageOf, PartDrawing, RowsDone, CountUp, CountDown:
 		return "Κ {}"
 	}
 	return "Κ"
