@@ -15,23 +15,28 @@ import (
 var buildCommand = command{
 	name: "build",
 	args: text{"FILE…", "ARCHIVO…"},
-	line: text{"set patterns as PDF", "componer patrones en PDF"},
+	line: text{"make what is published of patterns: PDF, web page", "hacer lo que se publica de los patrones: PDF, página web"},
 	long: text{
 		"hat.ovillo becomes hat.pdf beside it, or where -o says: a file, a folder, or - for the standard output. A source\n" +
 			"with errors gets no PDF, and an older one stays as it is. --lang may name the words of a country: en-GB,es-MX.\n" +
 			"With --gauge the pattern is worked at your own gauge, and what changes is said. The pages say for which gauge they\n" +
 			"are and go to hat-18x9.pdf, so that they are never taken for the designer's.\n" +
 			"A PDF holds its source as an attachment. One made with --archive does not: it is of the kind that archives keep,\n" +
-			"PDF/A-1b, which allows no attachment, and goes to hat-archive.pdf.",
+			"PDF/A-1b, which allows no attachment, and goes to hat-archive.pdf.\n" +
+			"--format html makes hat.html: a page for a browser, whole in one file, with a choice of language and size and rows\n" +
+			"to tick. It asks the network for nothing.",
 		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
 			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. --lang puede pedir\n" +
 			"las palabras de un país: en-GB,es-MX.\n" +
 			"Con --gauge el patrón se teje con otra muestra, y se dice qué cambia. Las páginas dicen para qué muestra son y\n" +
 			"van a gorro-18x9.pdf, para que no se confundan con las originales.\n" +
 			"Cada PDF lleva adjunto el archivo del patrón. Con --archive no lo lleva: es el PDF que se guarda en archivos\n" +
-			"históricos y bibliotecas, PDF/A-1b, que no admite adjuntos, y va a gorro-archive.pdf."},
+			"históricos y bibliotecas, PDF/A-1b, que no admite adjuntos, y va a gorro-archive.pdf.\n" +
+			"--format html hace gorro.html: una página para el navegador, en un solo archivo, donde se elige idioma y talla y se\n" +
+			"marcan las vueltas. No pide nada a la red."},
 	flags: []flagDef{
-		{name: "-o", value: "PATH", help: text{"where the PDF goes", "dónde queda el PDF"}},
+		formatFlag,
+		{name: "-o", value: "PATH", help: text{"where it goes", "dónde queda"}},
 		{name: "--lang", value: "TAG[,TAG]", help: text{
 			"one language, or two side by side; without it, those of the pattern",
 			"un idioma, o dos en columnas; si no se indica, los del patrón"}, fill: readingTags},
@@ -53,6 +58,9 @@ var buildCommand = command{
 		{text{"ovillo build hat.ovillo --edition large,left", "ovillo build gorro.ovillo --edition large,left"}, text{
 			"large print, for the left hand",
 			"letra grande, para tejer con la izquierda"}},
+		{text{"ovillo build hat.ovillo --format html", "ovillo build gorro.ovillo --format html"}, text{
+			"a page for the web, both languages and all sizes in it",
+			"una página para la web, con los dos idiomas y todas las tallas"}},
 	},
 	run: runBuild,
 }
@@ -72,15 +80,19 @@ func runBuild(c *call) int {
 	if wrong := c.twoOnOutput(); wrong != nil {
 		return c.misuse(*wrong)
 	}
-	outputs, wrong := c.outputs(paths, e)
+	f, wrong := c.product(e)
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.each(paths, func(path string) int { return c.build(path, outputs[path], e) })
+	outputs, wrong := c.outputs(paths, e, f)
+	if wrong != nil {
+		return c.misuse(*wrong)
+	}
+	return c.each(paths, func(path string) int { return c.build(path, outputs[path], e, f) })
 }
 
 // build sets one source.
-func (c *call) build(path, output string, e edition) int {
+func (c *call) build(path, output string, e edition, f product) int {
 	s, p, code := c.checked(path)
 	if code != clean {
 		return code
@@ -96,6 +108,9 @@ func (c *call) build(path, output string, e edition) int {
 		return failed
 	}
 	p = one
+	if f.publish != nil {
+		return f.publish(c, s, p, e, output)
+	}
 	data, pages, err := setPages(p, e, s.attachedName(p))
 	if err != nil {
 		c.say(c.whyNotSet(s, err))
@@ -106,10 +121,15 @@ func (c *call) build(path, output string, e edition) int {
 
 // deliver writes pages to where they go, and says so.
 func (c *call) deliver(output string, data []byte, pages int) int {
+	return c.deliverAs(output, data, refusePages, msgWritten.with("path", output, "pages", nounPage.count(pages, c.lang)))
+}
+
+// deliverAs writes a file to where it goes unless something of another kind stands there, and says so.
+func (c *call) deliverAs(output string, data []byte, refused func(path string) error, written said) int {
 	if output == "-" {
 		return c.print(data)
 	}
-	err := refusePages(output)
+	err := refused(output)
 	if err == nil {
 		err = replaceFile(output, data)
 	}
@@ -117,7 +137,7 @@ func (c *call) deliver(output string, data []byte, pages int) int {
 		c.say(msgCannotWrite.with("path", output, "why", reason(err, output).in(c.lang)))
 		return failed
 	}
-	c.tell(msgWritten.with("path", output, "pages", nounPage.count(pages, c.lang)).in(c.lang))
+	c.tell(written.in(c.lang))
 	return clean
 }
 
@@ -162,11 +182,11 @@ func readingsHelp(lang string) string {
 	return b.String()
 }
 
-// outputs says where the PDF of each source goes.
-func (c *call) outputs(paths []string, e edition) (map[string]string, *said) {
+// outputs says where what is made of each source goes.
+func (c *call) outputs(paths []string, e edition, f product) (map[string]string, *said) {
 	to, from := map[string]string{}, map[string]string{}
 	for _, path := range paths {
-		out, wrong := c.output(path, e, len(paths))
+		out, wrong := c.output(path, e, f, len(paths))
 		if wrong != nil {
 			return nil, wrong
 		}
@@ -179,11 +199,11 @@ func (c *call) outputs(paths []string, e edition) (map[string]string, *said) {
 	return to, nil
 }
 
-func (c *call) output(path string, e edition, sources int) (string, *said) {
-	return c.outputNamed(path, stem(path)+c.gaugeSuffix()+e.suffix()+".pdf", sources)
+func (c *call) output(path string, e edition, f product, sources int) (string, *said) {
+	return c.outputNamed(path, stem(path)+c.gaugeSuffix()+e.suffix()+f.ending, sources)
 }
 
-// outputNamed says where a PDF goes that has a name of its own unless -o gives one.
+// outputNamed says where something goes that has a name of its own unless -o gives one.
 func (c *call) outputNamed(path, name string, sources int) (string, *said) {
 	o, given := c.flags["-o"]
 	refuse := func(s said) (string, *said) { return "", &s }

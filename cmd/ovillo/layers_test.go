@@ -54,6 +54,7 @@ render/png:       render/page render/scene render/font
 render/proof:     render/page render/font
 render/draw:      compile/stitch compile/plan render/chart render/page render/scene render/font render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw render/hyphen
+render/web:       compile/plan render/rich render/scene render/words render/draw render/svg
 render/parallel:  compile/plan render/page render/words render/font
 render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
 render/pdf:       render/page render/font
@@ -83,6 +84,8 @@ var libraries = []struct{ path, users, reason string }{
 // testLibraries may be used by tests only.
 var testLibraries = []string{
 	"github.com/rogpeppe/go-internal", "github.com/stretchr/testify", "pgregory.net/rapid",
+	"github.com/chromedp/cdproto",     // what a browser is asked and tells, beside chromedp
+	"golang.org/x/net/html",           // reads web pages as browsers do
 	"github.com/klippa-app/go-pdfium", // reads finished PDFs, without anything installed
 	"github.com/ledongthuc/pdf",       // reads the structure tree of finished PDFs across their pages
 }

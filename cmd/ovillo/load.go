@@ -114,6 +114,8 @@ func reason(err error, path string) said {
 		return whyNotPlain.with()
 	case errors.Is(err, errNotPages):
 		return whyNotPages.with()
+	case errors.Is(err, errNotHTML):
+		return whyNotWeb.with()
 	case errors.Is(err, errNotSVG):
 		return whyNotPicture.with("kind", "SVG")
 	case errors.Is(err, errNotPNG):

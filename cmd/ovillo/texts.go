@@ -137,6 +137,7 @@ var (
 	whyFull        = text{"the disk is full", "el disco está lleno"}
 	whyNotPlain    = text{"it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"}
 	whyTooLarge    = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
+	whyNotWeb      = text{"the file there is not a web page and is kept", "el archivo que hay allí no es una página web y se conserva"}
 	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
 	whyNotPicture  = text{"the file there is no {kind} and is kept", "el archivo que hay allí no es un {kind} y se conserva"}
 	whyNoSign      = text{
@@ -152,6 +153,7 @@ var (
 		"{sizes}, {parts}: every row comes out",
 		"{sizes}, {parts}: todas las hileras y vueltas cuadran"}
 	msgNothing       = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
+	msgWrittenSize   = text{"{path}: {n} kB", "{path}: {n} kB"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}
 	msgEditions      = text{"Editions; several may be put together, with commas between them:", "Ediciones; se pueden juntar varias, separadas por comas:"}

@@ -17,6 +17,7 @@ var (
 	errNotPages = errors.New("not a PDF")
 	errNotSVG   = errors.New("not an SVG")
 	errNotPNG   = errors.New("not a PNG")
+	errNotHTML  = errors.New("not a web page")
 )
 
 // replaceFile puts data into a file, whole or not at all: it writes a new file in the same folder and renames it, so
@@ -92,6 +93,15 @@ func syncFolder(folder string) {
 // refusePages reports why pages must not be written to a path: what stands there is not a PDF, so it was hardly meant.
 func refusePages(path string) error {
 	return refuse(path, errNotPages, func(head []byte) bool { return bytes.HasPrefix(head, []byte("%PDF-")) })
+}
+
+// refuseWeb reports why a web page must not be written to a path, as for pages.
+func refuseWeb(path string) error {
+	return refuse(path, errNotHTML, func(head []byte) bool {
+		const begins = "<!doctype html"
+		text := bytes.TrimLeft(bytes.TrimPrefix(head, []byte("\ufeff")), " \t\r\n")
+		return len(text) >= len(begins) && bytes.EqualFold(text[:len(begins)], []byte(begins))
+	})
 }
 
 // refusePicture reports why a picture must not be written to a path, as for pages.

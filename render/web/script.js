@@ -93,8 +93,8 @@
       });
       if (here) { here.classList.add("now"); here.setAttribute("aria-current", "step"); }
       var article = articles[at], k = article.querySelector(".keeper");
-      var link = k.querySelector(".here"), text = here ? chapter(here) + " \u00b7 " + name(here) : article.dataset.all;
-      if (here && times(here) > 1) text += " \u00b7 " + (done(here) + 1) + " / " + times(here);
+      var link = k.querySelector(".here"), text = article.dataset.all;
+      if (here) text = name(here) + (times(here) > 1 ? " (" + (done(here) + 1) + " / " + times(here) + ")" : "") + " \u00b7 " + chapter(here);
       if (link.textContent !== text) link.textContent = text;
       k.querySelector(".done").textContent = fill(article.dataset.done, [count, total]);
       k.querySelector(".next").disabled = !here;

@@ -144,11 +144,11 @@ func (v *view) yarns() []*node {
 		}
 		switch a := y.Amount[0]; {
 		case a.Length != plan.NoLength && a.Length > 0:
-			line(v.l.Say(words.MetersYards), "", "m (yd)", func(a plan.YarnAmount) string {
+			line(v.l.Say(words.MetersYards), "", "", func(a plan.YarnAmount) string {
 				return fmt.Sprintf("%.0f\u00A0(%d)", float64(a.Length)/float64(1000*plan.Millimetre), a.Yards)
 			})
 		case a.Balls > 0:
-			line(v.l.Say(words.Grams), "", "g", grams)
+			line(v.l.Say(words.Grams), "", "", grams)
 		}
 	}
 	return out

@@ -147,13 +147,11 @@ func laidGroups(views []*view, of []*section, within []bool) []*node {
 				}
 			}
 		}
-		kids := laidItems(views, groups, has)
 		if first.wrap == nil {
-			kids = laidItems(views, groups, within)
-			out = append(out, kids...)
+			out = append(out, laidItems(views, groups, within)...)
 			continue
 		}
-		n := first.wrap(kids)
+		n := first.wrap(laidItems(views, groups, has))
 		if c := seenAmong(views, has, within); c != "" {
 			n.addClass(c)
 		}
