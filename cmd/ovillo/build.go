@@ -15,7 +15,7 @@ import (
 var buildCommand = command{
 	name: "build",
 	args: text{"FILE…", "ARCHIVO…"},
-	line: text{"make what is published of patterns: PDF, web page", "hacer lo que se publica de los patrones: PDF, página web"},
+	line: text{"set patterns as PDF or as web pages", "componer patrones en PDF o como página web"},
 	long: text{
 		"hat.ovillo becomes hat.pdf beside it, or where -o says: a file, a folder, or - for the standard output. A source\n" +
 			"with errors gets no PDF, and an older one stays as it is. --lang may name the words of a country: en-GB,es-MX.\n" +
