@@ -53,3 +53,17 @@ func Made(f *lang.File, part string, z int) (rows [][]string, edges []int) {
 	}
 	return rows, edges
 }
+
+// Worked checks a source and returns the elements of all fabrics as well; plain works stitch by stitch.
+func Worked(f *lang.File, o Options, plain bool) (Outcome, [][]fabric.Elem) {
+	stitchByStitch = plain
+	defer func() { stitchByStitch = false }()
+	c := newChecker(f)
+	c.reads(o)
+	c.check()
+	var elems [][]fabric.Elem
+	for _, fab := range c.fabrics {
+		elems = append(elems, fab.Elems)
+	}
+	return c.outcome(), elems
+}

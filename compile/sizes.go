@@ -39,7 +39,9 @@ func (c *checker) sizes() {
 	}
 	c.z = len(c.pat.Sizes)
 	for i := range c.pat.Sizes {
-		c.fabrics = append(c.fabrics, fabric.New(i, max(maxStitches/c.z, leastStitches)))
+		f := fabric.New(i, max(maxStitches/c.z, leastStitches))
+		f.Plain = stitchByStitch
+		c.fabrics = append(c.fabrics, f)
 	}
 	for _, s := range b[0].Body {
 		c.sizeLine(s)

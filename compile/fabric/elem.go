@@ -71,7 +71,8 @@ type Fabric struct {
 	Size  int // index of the size: which number of an Op holds
 	Elems []Elem
 	Parts map[string]*Part
-	Limit int // most elements allowed; 0: no limit
+	Limit int  // most elements allowed; 0: no limit
+	Plain bool // work stitch by stitch, even where one follows the other alike; the result is the same
 
 	rides  map[ID][]stitch.Form // the picots on an element
 	behind map[ID]bool          // the elements that pass behind the stitches they cross

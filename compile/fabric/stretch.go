@@ -7,7 +7,7 @@ import "ovillo/compile/plan"
 // instruction of another kind, and the first place of another kind, are left to each.
 func (r *row) stretch(op *Op, single bool, most int) (int, *Fault) {
 	t := &op.Target
-	if op.Kind != Work || !single || op.Form.ID == slip || op.Form.Group != 0 || op.Cross == plan.CrossBack ||
+	if r.f.Plain || op.Kind != Work || !single || op.Form.ID == slip || op.Form.Group != 0 || op.Cross == plan.CrossBack ||
 		t.Of != nil || t.Deep > 1 || t.Takes != 0 && t.Takes != Stitches {
 		return 0, nil
 	}
@@ -20,9 +20,6 @@ func (r *row) stretch(op *Op, single bool, most int) (int, *Fault) {
 		if el.Kind != Stitch {
 			break
 		}
-		if f := r.p.room(1); f != nil {
-			return n, f
-		}
 		e.Into = Place{ID: id}
 		e.Into2 = e.Into
 		r.note(el, e.Into)
@@ -30,10 +27,13 @@ func (r *row) stretch(op *Op, single bool, most int) (int, *Fault) {
 		r.f.use(id)
 		r.move(1, taken)
 		r.last, r.worked = e.Into, true
+		n++
 		r.from = len(r.made)
+		if f := r.p.room(1); f != nil {
+			return n, f
+		}
 		r.keep(r.f.add(&e))
 		r.settle()
-		n++
 	}
 	return n, nil
 }
