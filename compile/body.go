@@ -69,7 +69,7 @@ func (c *checker) bodies(lines []*lang.Statement) {
 		t, ok := standard.BodyTableOf(name.Text)
 		if !ok {
 			known := standard.BodyTableNames()
-			c.say(codeNoBody, name.Span(), diag.Args{"word": name.Text, "near": c.file.Near(name.Text, known), "known": known})
+			c.say(codeNoBody, name.Span(), diag.Args{"word": name.Text, "near": c.file.At(name.Span()).Near(name.Text, known), "known": known})
 			return
 		}
 		tables = append(tables, t)
@@ -148,7 +148,7 @@ func (c *checker) bodyByName(n *lang.Body, tables []*standard.BodyTable) []*stan
 			}
 		}
 		if row == nil {
-			c.say(codeNoBodyRow, name.Span(), diag.Args{"word": name.Text, "tables": tableNames(tables), "near": c.file.Near(name.Text, known), "known": known})
+			c.say(codeNoBodyRow, name.Span(), diag.Args{"word": name.Text, "tables": tableNames(tables), "near": c.file.At(name.Span()).Near(name.Text, known), "known": known})
 			return nil
 		}
 		rows = append(rows, row)

@@ -139,7 +139,7 @@ func (c *checker) cell(ch *chart, it *lang.LegendItem) int {
 		return 1
 	}
 	ch.bad = true
-	c.say(codeChartLegend, it.Means.Span(), diag.Args{"word": it.Means.Text, "near": c.file.Near(it.Means.Text, []string{"open", "filled"})})
+	c.say(codeChartLegend, it.Means.Span(), diag.Args{"word": it.Means.Text, "near": c.file.At(it.Span()).Near(it.Means.Text, []string{"open", "filled"})})
 	return 0
 }
 

@@ -157,11 +157,17 @@ type checker struct {
 	gaps           [][]gap     // what is not closed in the fabric of each size, once it was looked at
 	loose          []*loose    // what hangs from it, likewise
 	resting        source.Span // the first row in which a yarn rests and is taken up again, but by a chart
+
+	// What decides which lines of a shared gauge are taken: see works.
+	worked     map[stitch.ID]bool
+	hooksNamed map[string]bool
+	chained    bool
+	proseAt    map[string]source.Span // texts of the header that are those of a shared file
 }
 
 func newChecker(f *lang.File) *checker {
 	return &checker{
-		file: f, pat: &plan.Pattern{Source: []byte(f.Source.Text)},
+		file: taken(f), pat: &plan.Pattern{Source: []byte(f.Source.Text), Used: usedFiles(f)},
 		seen: map[faultKey]*gathered{}, lets: map[string]value.Vector{}, known: map[string]source.Span{},
 		groups: map[string]*lang.Group{}, own: map[stitch.ID]plan.OwnStitch{}, charts: map[string]*chart{}, keeps: map[string]bool{}, turned: map[*lang.List]bool{},
 		patterns: map[string]*stitchPattern{}, weighed: map[*stitchPattern]*weighed{}, fitAt: map[string]source.Span{},

@@ -15,7 +15,7 @@ func found(text string) diag.List { return foundAt("", text) }
 
 // foundAt is found at a maker's own gauge; "": at that of the source.
 func foundAt(gauge, text string) diag.List {
-	f, list := lang.Parse(source.NewFile("example.ovillo", text))
+	f, list := lang.Load(source.NewFile("example.ovillo", text), files.Open)
 	if list.HasErrors() {
 		return list
 	}

@@ -91,7 +91,7 @@ func (c *checker) readGauge(s *lang.Statement, n *lang.Gauge) {
 		c.say(codeGaugeShort, n.Over.Span(), diag.Args{"have": diag.Length(head.Over)})
 	}
 	for _, b := range s.Body {
-		if l, ok := b.Node.(*lang.GaugeLine); ok {
+		if l, ok := b.Node.(*lang.GaugeLine); ok && c.works(l) {
 			c.gaugeLine(l, q.N, head)
 		}
 	}

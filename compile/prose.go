@@ -108,7 +108,7 @@ func (c *checker) putIn(language string, w *written, values map[string]plan.Valu
 		calls = c.at.calls
 	}
 	for _, h := range markdown.Holes(w.text) {
-		if f, stitch := c.form(c.file.Named(h.Name)); stitch && c.at != nil {
+		if f, stitch := c.form(c.file.At(w.all()).Named(h.Name)); stitch && c.at != nil {
 			c.useForm(f)
 		}
 		c.later = append(c.later, func() { c.putOneIn(language, w, h, values, calls) })
@@ -124,7 +124,7 @@ func (c *checker) putAllIn() {
 }
 
 func (c *checker) putOneIn(language string, w *written, h markdown.Hole, values map[string]plan.Value, calls map[string]plan.Text) {
-	known := c.file.Named(h.Name)
+	known := c.file.At(w.all()).Named(h.Name)
 	v, ok := c.lets[known]
 	if f, stitch := c.form(known); !ok && stitch {
 		c.useForm(f)

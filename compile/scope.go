@@ -15,8 +15,10 @@ import (
 
 // start is the place to point at when the source lacks something as a whole.
 func (c *checker) start() source.Span {
-	if len(c.file.Body) > 0 {
-		return c.file.Body[0].Head
+	for _, s := range c.file.Body {
+		if !c.file.Shared(s.Head) {
+			return s.Head
+		}
 	}
 	return source.Span{}
 }
@@ -199,6 +201,10 @@ func (c *checker) declarations() {
 				c.charts[n.Name.Text] = c.readChart(s, n)
 			}
 		case *lang.Prose:
+			if c.file.Shared(s.Head) {
+				c.sharedProse(s, n.Word)
+				continue
+			}
 			c.pat.Notes = append(c.pat.Notes, c.prose(s))
 		}
 	}

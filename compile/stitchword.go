@@ -116,7 +116,7 @@ func (c *checker) unknownStitch(n *lang.Name) {
 		}
 	}
 	known := c.stitchWords()
-	c.say(codeNoStitch, n.Span(), diag.Args{"word": n.Text, "near": c.file.Near(n.Text, known), "terms": c.terms()})
+	c.say(codeNoStitch, n.Span(), diag.Args{"word": n.Text, "near": c.file.At(n.Span()).Near(n.Text, known), "terms": c.terms()})
 }
 
 func (c *checker) terms() string {

@@ -11,6 +11,15 @@ const (
 	codeLong     diag.Code = "OV104"
 	codeMore     diag.Code = "OV105"
 
+	// The files that a source uses.
+	codeUseName    diag.Code = "OV106"
+	codeUseMissing diag.Code = "OV107"
+	codeUseRead    diag.Code = "OV108"
+	codeUseLarge   diag.Code = "OV109"
+	codeUseCycle   diag.Code = "OV110"
+	codeUseMany    diag.Code = "OV161"
+	codeNotShared  diag.Code = "OV162"
+
 	// Lines and blocks.
 	codeUnknown    diag.Code = "OV111"
 	codeAstray     diag.Code = "OV112"

@@ -34,7 +34,7 @@ func (d *dumper) body(body []*Statement, indent string) {
 			d.node(s.Node, indent)
 		}
 		for _, l := range s.Lines {
-			fmt.Fprintf(d, "%s  | %s %q\n", indent, l.Head, d.file.Braced(l.Text))
+			fmt.Fprintf(d, "%s  | %s %q\n", indent, l.Head, d.file.At(l.Span).Braced(l.Text))
 		}
 		d.body(s.Body, indent+"  ")
 	}

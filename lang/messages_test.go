@@ -10,6 +10,7 @@ import (
 	"github.com/rogpeppe/go-internal/txtar"
 
 	"ovillo/lang/diag"
+	"ovillo/lang/shared"
 	"ovillo/lang/source"
 )
 
@@ -21,11 +22,11 @@ func TestExamplesRaiseTheirCode(t *testing.T) {
 			continue
 		}
 		n++
-		_, faults := Parse(source.NewFile("fixed.ovillo", e.Fixed))
+		_, faults := Load(source.NewFile("fixed.ovillo", e.Fixed), shared.Open)
 		for _, d := range faults {
 			t.Errorf("%s: put right, it says: %s: %s", e.Code, d.Code, diag.Message(d, "en"))
 		}
-		_, faults = Parse(source.NewFile("example.ovillo", e.Whole()))
+		_, faults = Load(source.NewFile("example.ovillo", e.Whole()), shared.Open)
 		if e.Code == codeMore && len(faults) == maxFaults+1 {
 			faults = faults[maxFaults:] // it follows many others by its nature
 		}

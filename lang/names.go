@@ -177,13 +177,14 @@ func ownNamesOf(uses []nameUse) map[string]bool {
 
 // readNames brings the names of a source that is not in English, but for the designer's own, to the English ones, which the
 // tree holds.
-func (f *File) readNames() {
+//
+// own are the names that the designer gives to things, in this file and in those it is read with.
+func (f *File) readNames(own map[string]bool) {
 	if f.tongue == nil {
 		return
 	}
-	uses := f.nameUses()
-	f.own = ownNamesOf(uses)
-	f.bringNames(uses, f.own)
+	f.own = own
+	f.bringNames(f.nameUses(), own)
 }
 
 func (f *File) bringNames(uses []nameUse, own map[string]bool) {
@@ -263,6 +264,14 @@ func (f *File) Names(vocabularyOf string, english []string) []string {
 		names = append(names, f.tongue.word(n, vocabulary(vocabularyOf), nil))
 	}
 	return names
+}
+
+// CoderAt returns what gives the Coder of the file that holds a place; nil if there is but one file.
+func (f *File) CoderAt() func(at source.Span) func(string) string {
+	if len(f.used) == 0 {
+		return nil
+	}
+	return func(at source.Span) func(string) string { return f.At(at).Coder() }
 }
 
 // Coder returns what puts English code into the words of the source, for messages; nil if the source is in English.

@@ -10,9 +10,19 @@ import (
 // maxBytes bounds a source. A pattern of four megabytes would print as some thousand pages.
 const maxBytes = 4 << 20
 
-// Parse reads a source. It always returns a tree; what could not be read is in the list.
+// Parse reads a source by itself; the files that it uses are left aside (see [Load]). It always returns a tree; what could not be
+// read is in the list.
 func Parse(f *source.File) (*File, diag.List) {
-	b := &blocks{file: f, spelt: &spelt{}, faults: faults{file: f, spelt: &spelt{}}}
+	file, found := parse(f, false)
+	if file.tongue != nil {
+		file.readNames(ownNamesOf(file.nameUses()))
+	}
+	return file, found
+}
+
+// parse reads a source, but for its names. uk: the stitch names are the British ones, which another file says.
+func parse(f *source.File, uk bool) (*File, diag.List) {
+	b := &blocks{file: f, uk: uk, spelt: &spelt{}, faults: faults{file: f, spelt: &spelt{}}}
 	root := &Statement{Block: InFile}
 	if len(f.Text) > maxBytes {
 		b.faults.add(diag.Diagnostic{Code: codeBigFile, Span: source.Span{Start: maxBytes, End: maxBytes + 1},
@@ -26,9 +36,7 @@ func Parse(f *source.File) (*File, diag.List) {
 		b.line()
 	}
 	b.closeAtEnd()
-	file := &File{Source: f, Body: root.Body, tongue: tongue, idiom: idiom, spelt: b.spelt}
-	file.readNames()
-	return file, b.faults.list
+	return &File{Source: f, Body: root.Body, tongue: tongue, idiom: idiom, spelt: b.spelt}, b.faults.list
 }
 
 // cut cuts the source into tokens. Those of a source that is not in English are read as English, and its first line, which
@@ -45,6 +53,9 @@ func (b *blocks) cut() (*tongue, source.Span) {
 	}
 	for i := range line {
 		line[i].Kind = Comment
+	}
+	if b.uk {
+		tongue.stitches = stitchesOf(tongue.reading, true)
 	}
 	b.spelt = tongue.respell(b.file.Text, b.tokens)
 	b.tokens = b.spelt.tokens
@@ -83,6 +94,7 @@ func hexByte(c byte) string {
 // blocks reads statements into blocks. The stack is explicit, so that nothing in a source can make it grow without bound.
 type blocks struct {
 	file   *source.File
+	uk     bool
 	tokens []Token
 	spelt  *spelt
 	i      int // the next token

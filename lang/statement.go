@@ -37,6 +37,7 @@ const (
 var forms = map[Block]map[string]*form{
 	InFile: {
 		"meant":          meantForm,
+		"use":            formOf[Use]("", `use "common.ovillo"`),
 		"pattern":        formOf[Pattern](InPattern, `pattern sea_hat`),
 		"sizes":          formOf[Sizes](InSizes, `sizes "S", "M", "L"`),
 		"gauge":          formOf[Gauge](InGauge, `gauge 10 cm`),

@@ -40,6 +40,8 @@ type File struct {
 	idiom  source.Span     // the line that says so
 	spelt  *spelt          // its tokens as they were read
 	own    map[string]bool // the names that it gives to things, but for measures
+	used   []*usedFile     // the files that it takes in
+	asked  []string        // their names from its folder, and those of files that could not be read
 }
 
 // Statement is one statement, with the statements of its block if it opens one.
@@ -88,6 +90,14 @@ type RawLine struct {
 type StatementNode interface {
 	Node
 	statement()
+}
+
+// Use takes in a file that patterns share, from the folder of the source.
+//
+//	use "common.ovillo"
+type Use struct {
+	At
+	File Str `parser:"'use' @@"`
 }
 
 // ---- The header -----------------------------------------------------------------------------------------------------
@@ -1607,6 +1617,7 @@ type CheckSum struct {
 	Within *Val `parser:"( 'within' @@ )?"`
 }
 
+func (*Use) statement()           {}
 func (*Pattern) statement()       {}
 func (*Title) statement()         {}
 func (*By) statement()            {}

@@ -25,13 +25,14 @@ lang/diag:        lang/source
 lang/terms:
 lang/markdown:
 lang/sign:
+lang/shared:
 lang:             lang/source lang/diag lang/terms
 lang/format:      lang/source lang/diag lang
 
 compile/stitch:
 compile/numeral:
 compile/picture:
-compile/picture/files:
+compile/picture/files: lang/shared
 compile/plan:     lang/source compile/stitch
 compile/fabric:   lang/source compile/stitch compile/plan
 compile/value:    lang/diag lang compile/plan

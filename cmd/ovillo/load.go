@@ -13,6 +13,7 @@ import (
 
 	"ovillo/cmd/ovillo/desk"
 	"ovillo/compile"
+	"ovillo/compile/plan"
 	"ovillo/lang/source"
 )
 
@@ -30,7 +31,10 @@ type loaded struct {
 
 	open func(name string) ([]byte, error) // reads a file beside the source; nil for the standard input
 
-	coder func(string) string // see code
+	used []plan.UsedFile // the files that it uses, once it was checked
+
+	coder   func(string) string                   // see code
+	coderAt func(source.Span) func(string) string // likewise, for a place; nil: the source uses no files
 }
 
 // sources are the file arguments of a command that takes one file (most is 1) or several (0).

@@ -23,7 +23,10 @@ func (s *loaded) compile() (*plan.Pattern, diag.List) {
 // compileTallied is compile, and counts what the source holds.
 func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 	c := desk.Check(desk.Source{File: s.file, Open: s.open, Gauges: s.gauges})
-	s.coder, s.gauges, s.fault, s.sound = c.Tree.Coder(), c.Gauges, c.Fault, c.Sound
+	s.coder, s.coderAt, s.gauges, s.fault, s.sound = c.Tree.Coder(), c.Tree.CoderAt(), c.Gauges, c.Fault, c.Sound
+	for _, u := range c.Tree.UsedFiles() {
+		s.used = append(s.used, plan.UsedFile{Name: u.Name, Text: []byte(u.Text)})
+	}
 	return c.Pattern, c.Found, tally(c.Tree)
 }
 
@@ -70,7 +73,7 @@ func (c *call) twoOnOutput() *said {
 
 // printer words what was found in a source.
 func (c *call) printer(s *loaded) diag.Printer {
-	return diag.Printer{Lang: c.lang, Color: c.color, Code: s.code()}
+	return diag.Printer{Lang: c.lang, Color: c.color, Code: s.code(), CodeAt: s.coderAt}
 }
 
 // code puts code of the language into the words that the source is written in. It is nil for a source in English, whose

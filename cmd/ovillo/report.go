@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"ovillo/compile/plan"
 	"ovillo/lang/diag"
@@ -150,7 +151,7 @@ func reportInput(s *loaded, langs []*words.Language) (report.Input, int) {
 	if found.HasErrors() || p == nil {
 		code = faulty
 	}
-	in := report.Input{Lang: l.Code(), File: visible(filepath.Base(s.file.Name)), Text: s.file.Text, Source: tally, Pattern: p, Words: l,
+	in := report.Input{Lang: l.Code(), File: visible(filepath.Base(s.file.Name)), Text: s.file.Text, Used: s.used, Source: tally, Pattern: p, Words: l,
 		Findings: findingsOf(s, found, l.Code())}
 	if code == clean {
 		in.Editions = editionsOf(p, langs)
@@ -161,12 +162,16 @@ func reportInput(s *loaded, langs []*words.Language) (report.Input, int) {
 // findingsOf puts messages into words.
 func findingsOf(s *loaded, found diag.List, lang string) []report.Finding {
 	var out []report.Finding
-	for _, r := range (diag.Printer{Lang: lang, Code: s.code()}).Records(s.file, found) {
-		f := report.Finding{Code: string(r.Code), Severity: report.Severity(r.Severity), Line: r.Line, Column: r.Column,
+	for _, r := range (diag.Printer{Lang: lang, Code: s.code(), CodeAt: s.coderAt}).Records(s.file, found) {
+		f := report.Finding{Code: string(r.Code), Severity: report.Severity(r.Severity), File: s.usedName(r.File), Line: r.Line, Column: r.Column,
 			Message: r.Message, Mark: r.Mark, Help: r.Help, Notes: r.Notes, Sizes: r.Sizes}
 		for _, rel := range r.Related {
 			if rel.Message != "" {
-				f.Notes = append(f.Notes, msgAtLine.with("line", fmt.Sprint(rel.Line), "text", rel.Message).in(lang))
+				line := fmt.Sprint(rel.Line)
+				if rel.File != "" {
+					line += " (" + visible(filepath.Base(rel.File)) + ")"
+				}
+				f.Notes = append(f.Notes, msgAtLine.with("line", line, "text", rel.Message).in(lang))
 			}
 		}
 		if r.Meant != "" {
@@ -175,6 +180,14 @@ func findingsOf(s *loaded, found diag.List, lang string) []report.Finding {
 		out = append(out, f)
 	}
 	return out
+}
+
+// usedName is what a report calls the file of a message: "" for the source itself.
+func (s *loaded) usedName(file string) string {
+	if file == s.file.Name {
+		return ""
+	}
+	return visible(strings.TrimPrefix(file, strings.TrimSuffix(s.file.Name, filepath.Base(s.file.Name))))
 }
 
 // editionsOf sets the pages of a pattern in every layout it has: its languages side by side, and each alone, in the readings

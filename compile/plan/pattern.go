@@ -53,6 +53,7 @@ type Pattern struct {
 	Regraded *Regraded // what a maker's own gauge changes; nil at the gauge of the source
 
 	Source []byte // the source text, for embedding
+	Used   []UsedFile
 }
 
 // Photo is a picture of the finished piece.
@@ -80,6 +81,12 @@ type BodyMeasure struct {
 	Values  Lengths
 	Sources []BodySource // the tables it is from; nil: the designer's own figures
 	Memory  bool         // the figure of a size is from memory: all are marked wherever they are printed
+}
+
+// UsedFile is a file that the source takes in, with its name from the folder of the source.
+type UsedFile struct {
+	Name string
+	Text []byte
 }
 
 // BodySource is a published table of body measures.

@@ -5,9 +5,9 @@ import (
 	"strings"
 )
 
-// Codes 1xx: writing. The rows stand in four files: the file and its lines, signs, what would have to come next, and slips of
+// Codes 1xx: writing. The rows stand in five files: the file and its lines, the files that patterns share, signs, what would have to come next, and slips of
 // the pen in rows.
-var writing = slices.Concat(writingFile, writingLines, writingSigns, writingNext, writingRows)
+var writing = slices.Concat(writingFile, writingShared, writingLines, writingSigns, writingNext, writingRows)
 
 // band is a small source whose part is worked in rounds over forty stitches, with the lines given.
 func band(lines string) string { return bandIn("", lines) }

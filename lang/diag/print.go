@@ -17,6 +17,16 @@ type Printer struct {
 	// Code puts code of the language into the words that the source is written in; nil leaves it as it stands. It is handed
 	// one word, a form, or some lines of a source, and never prose or what the source itself says.
 	Code func(code string) string
+	// CodeAt is Code for a message about a place, where a source uses files in other languages; nil: Code is for all.
+	CodeAt func(at source.Span) func(code string) string
+}
+
+// at is the printer of a message about a place.
+func (p Printer) at(place source.Span) Printer {
+	if p.CodeAt != nil {
+		p.Code = p.CodeAt(place)
+	}
+	return p
 }
 
 // coded is a stretch of code as it is printed.
@@ -98,6 +108,7 @@ func capped(all []finding) ([]finding, int) {
 
 // word puts one diagnostic into words.
 func (p Printer) word(d Diagnostic) finding {
+	p = p.at(d.Span)
 	e := Lookup(d.Code)
 	w := e.in(p.Lang)
 	f := finding{

@@ -34,6 +34,7 @@ type RecordPlace struct {
 
 // RecordRelated is a place that explains the cause.
 type RecordRelated struct {
+	File    string      `json:"file,omitempty"` // if it is another one than that of the record
 	Line    int         `json:"line"`
 	Column  int         `json:"column"`
 	End     RecordPlace `json:"end"`
@@ -42,6 +43,7 @@ type RecordRelated struct {
 
 // RecordEdit is a change to the source that is certain to be what was meant.
 type RecordEdit struct {
+	File string `json:"file,omitempty"` // likewise
 	From int    `json:"from"`
 	To   int    `json:"to"`
 	Text string `json:"text"`
@@ -63,22 +65,32 @@ func (p Printer) JSON(w io.Writer, f *source.File, l List) error {
 func (p Printer) Records(f *source.File, l List) []Record {
 	var out []Record
 	for _, d := range p.findings(l) {
+		in, span := f.Within(d.Span)
 		r := Record{
-			Code: d.Code, Severity: labelsIn["en"].severity[d.severity], File: f.Name,
+			Code: d.Code, Severity: labelsIn["en"].severity[d.severity], File: in.Name,
 			Message: d.message, Mark: d.mark, Help: d.help, Meant: d.meant, Notes: d.notes, Sizes: d.Sizes,
 		}
 		if !d.Span.IsZero() {
-			s := tighten(f, d.Span)
-			start := placeOf(f, s.Start)
-			r.Line, r.Column, r.End = start.Line, start.Column, placeOf(f, s.End)
+			s := tighten(in, span)
+			start := placeOf(in, s.Start)
+			r.Line, r.Column, r.End = start.Line, start.Column, placeOf(in, s.End)
 		}
 		for _, rel := range d.related {
-			s := tighten(f, rel.span)
-			start := placeOf(f, s.Start)
-			r.Related = append(r.Related, RecordRelated{start.Line, start.Column, placeOf(f, s.End), rel.label})
+			there, s := f.Within(rel.span)
+			s = tighten(there, s)
+			start := placeOf(there, s.Start)
+			one := RecordRelated{Line: start.Line, Column: start.Column, End: placeOf(there, s.End), Message: rel.label}
+			if there != in {
+				one.File = there.Name
+			}
+			r.Related = append(r.Related, one)
 		}
 		if e := d.Edit; e != nil {
-			r.Edit = &RecordEdit{int(e.Span.Start), int(e.Span.End), p.coded(e.Text)}
+			there, s := f.Within(e.Span)
+			r.Edit = &RecordEdit{From: int(s.Start), To: int(s.End), Text: p.at(d.Span).coded(e.Text)}
+			if there != in {
+				r.Edit.File = there.Name
+			}
 		}
 		out = append(out, r)
 	}

@@ -47,7 +47,7 @@ func (p Printer) Text(w io.Writer, f *source.File, l List) error {
 }
 
 type textPrinter struct {
-	file   *source.File
+	file   *source.File // that of the fault, or of the marks
 	words  *labels
 	paint  func(ink, string) string
 	out    strings.Builder
@@ -56,6 +56,7 @@ type textPrinter struct {
 
 // mark is a place on one line.
 type mark struct {
+	file   *source.File
 	line   int
 	a, b   int // bytes in the line
 	label  string
@@ -65,18 +66,28 @@ type mark struct {
 func (p *textPrinter) finding(f *finding) {
 	head := fmt.Sprintf("%s[%s]", p.words.severity[f.severity], f.Code)
 	fmt.Fprintf(&p.out, "%s: %s\n", p.paint(inkOf(f.severity), head), p.paint(bold, f.message))
+	file := p.file
+	defer func() { p.file = file }()
 	marks := p.marks(f)
 	p.gutter = 1
 	for _, m := range marks {
 		p.gutter = max(p.gutter, len(strconv.Itoa(m.line)))
 	}
-	place := quotable(p.file.Name)
+	p.file, _ = p.file.Within(f.Span)
 	if len(marks) > 0 && marks[0].strong {
-		m := marks[0]
-		place += fmt.Sprintf(":%d:%d", m.line, p.file.Column(p.file.LineStart(m.line)+int32(m.a)))
+		p.place("-->", marks[0].place())
+	} else {
+		p.place("-->", quotable(p.file.Name))
 	}
-	fmt.Fprintf(&p.out, "%s%s %s\n", strings.Repeat(" ", p.gutter), p.paint(quiet, "-->"), place)
-	p.lines(marks, f.severity)
+	for i, m := range marks {
+		if m.file != p.file {
+			p.file = m.file
+			p.place(":::", m.place())
+		}
+		if i == 0 || marks[i-1].file != m.file {
+			p.lines(ofOneFile(marks[i:]), f.severity)
+		}
+	}
 	if len(f.Sizes) > 0 {
 		p.remark(p.words.sizes, sizeList(f.Sizes))
 	}
@@ -85,6 +96,26 @@ func (p *textPrinter) finding(f *finding) {
 	for _, n := range f.notes {
 		p.remark(p.words.note, n)
 	}
+}
+
+// place prints where the lines below it are.
+func (p *textPrinter) place(arrow, at string) {
+	fmt.Fprintf(&p.out, "%s%s %s\n", strings.Repeat(" ", p.gutter), p.paint(quiet, arrow), at)
+}
+
+// place is a mark as others name it: file, line and column.
+func (m mark) place() string {
+	return fmt.Sprintf("%s:%d:%d", quotable(m.file.Name), m.line, m.file.Column(m.file.LineStart(m.line)+int32(m.a)))
+}
+
+// ofOneFile are the first marks that are in one file.
+func ofOneFile(marks []mark) []mark {
+	for i := range marks {
+		if marks[i].file != marks[0].file {
+			return marks[:i]
+		}
+	}
+	return marks
 }
 
 // marks turns the spans of a finding into places on lines: the fault first, then the related places in file order.
@@ -101,18 +132,19 @@ func (p *textPrinter) marks(f *finding) []mark {
 
 // markSpan marks a span; one that runs over several lines is marked on its first and on its last, with the label there.
 func (p *textPrinter) markSpan(out []mark, s source.Span, label string, strong bool) []mark {
-	s = tighten(p.file, s)
-	first, last := p.file.Line(s.Start), p.file.Line(max(s.Start, s.End-1))
-	start := func(line int) int { return int(p.file.LineStart(line)) }
+	file, s := p.file.Within(s)
+	s = tighten(file, s)
+	first, last := file.Line(s.Start), file.Line(max(s.Start, s.End-1))
+	start := func(line int) int { return int(file.LineStart(line)) }
 	if first == last {
-		return append(out, mark{first, int(s.Start) - start(first), int(s.End) - start(first), label, strong})
+		return append(out, mark{file, first, int(s.Start) - start(first), int(s.End) - start(first), label, strong})
 	}
-	head := strings.TrimRight(p.file.LineText(first), " \t")
-	foot := p.file.LineText(last)
+	head := strings.TrimRight(file.LineText(first), " \t")
+	foot := file.LineText(last)
 	blank := len(foot) - len(strings.TrimLeft(foot, " \t"))
 	return append(out,
-		mark{first, int(s.Start) - start(first), len(head), "", strong},
-		mark{last, blank, int(s.End) - start(last), label, strong})
+		mark{file, first, int(s.Start) - start(first), len(head), "", strong},
+		mark{file, last, blank, int(s.End) - start(last), label, strong})
 }
 
 // tighten cuts a span to the file and drops the blanks round it, so that a mark stands under something. A place at the

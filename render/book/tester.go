@@ -120,7 +120,12 @@ func (s *setter) stamp() string {
 	if !s.edition.Has(Tester) || len(s.p.Source) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%.3x", sha256.Sum256(s.p.Source))
+	sum := sha256.New()
+	sum.Write(s.p.Source) // a hash takes all
+	for _, u := range s.p.Used {
+		sum.Write(u.Text)
+	}
+	return fmt.Sprintf("%.3x", sum.Sum(nil))
 }
 
 // kinds are the names of the kinds of the edition, with the stamp.

@@ -214,5 +214,8 @@ func describe(doc *page.Document, p *plan.Pattern, volumes []*setter) {
 	}
 	if len(p.Source) > 0 {
 		doc.Source, doc.SourceName = p.Source, p.Name+".ovillo"
+		for _, u := range p.Used {
+			doc.Used = append(doc.Used, page.Attachment{Name: u.Name, Text: u.Text})
+		}
 	}
 }

@@ -30,7 +30,14 @@ type Document struct {
 	Created    string   // date of the edition, "2026-03-01"; fixes the dates of the file, which has none without it
 	Source     []byte   // attached under SourceName if not nil
 	SourceName string
+	Used       []Attachment     // the files that the source uses, attached beside it
 	Places     map[string]Place // what an [Anchor] can lead to by name
+}
+
+// Attachment is a file that is attached: a name, with slashes between folders, and a text.
+type Attachment struct {
+	Name string
+	Text []byte
 }
 
 // InLang is a text in one of the languages of a document, by its tag.

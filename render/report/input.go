@@ -11,6 +11,7 @@ type Input struct {
 	Lang     string          // of the report: en or es
 	File     string          // what the source is called
 	Text     string          // the source
+	Used     []plan.UsedFile // the files it uses
 	Source   Source          // how much there is in it
 	Pattern  *plan.Pattern   // nil if there was nothing to check; it may have errors
 	Findings []Finding       // every message of the checker, in the order of the source, worded in Lang
@@ -22,6 +23,7 @@ type Input struct {
 type Finding struct {
 	Code     string   `json:"code,omitempty"` // of the message; "" for what the report itself found
 	Severity Severity `json:"severity"`
+	File     string   `json:"file,omitempty"` // in which it is, if not in the source itself
 	Line     int      `json:"line,omitempty"`
 	Column   int      `json:"column,omitempty"`
 	Message  string   `json:"message"`

@@ -39,6 +39,7 @@ type jsonCaution struct {
 	Read     string   `json:"read"`           // how well it was read: itself, summary, memory, or own for a rule of our own
 	Seller   bool     `json:"seller"`         // for makers who sell what they make
 	Sizes    []string `json:"sizes"`          // that it is for
+	File     string   `json:"file,omitempty"` // one that the source uses
 	Line     int      `json:"line,omitempty"` // of the source
 	Reason   string   `json:"reason,omitempty"`
 }
@@ -72,6 +73,7 @@ type jsonMeasure struct {
 
 type jsonRounded struct {
 	Name   string   `json:"name,omitempty"`
+	File   string   `json:"file,omitempty"` // one that the source uses; none: the source itself
 	Line   int      `json:"line"`
 	Stitch string   `json:"stitch"`
 	Unit   string   `json:"unit"` // stitches, rows, chains or times
@@ -144,7 +146,8 @@ func (out *jsonReport) figures(r *Report, p *plan.Pattern) {
 				counts[z] = &v
 			}
 		}
-		out.Rounded = append(out.Rounded, jsonRounded{x.Let, line(r.text, x.Span.Start), string(x.Stitch), unitNames[x.Unit], counts,
+		file, n := r.texts.line(x.Span.Start)
+		out.Rounded = append(out.Rounded, jsonRounded{x.Let, file, n, string(x.Stitch), unitNames[x.Unit], counts,
 			lengths(x.Wanted), lengths(x.Got), lengths(x.Errors())})
 	}
 	for _, part := range p.Parts {
@@ -172,7 +175,7 @@ func (out *jsonReport) cautions(r *Report, p *plan.Pattern) {
 			}
 		}
 		if c.At.End > 0 {
-			j.Line = line(r.text, c.At.Start)
+			j.File, j.Line = r.texts.line(c.At.Start)
 		}
 		out.Cautions = append(out.Cautions, j)
 	}

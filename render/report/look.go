@@ -1,8 +1,6 @@
 package report
 
 import (
-	"strconv"
-
 	"ovillo/compile/plan"
 )
 
@@ -54,8 +52,8 @@ func (s *subject) cautionNote(c plan.Caution) string {
 	if only := l.OnlyFor(s.p, c.For).String(); only != "" {
 		more = append(more, only)
 	}
-	if n := line(s.in.Text, c.At.Start); c.At.End > 0 && n > 0 {
-		more = append(more, tLine.with(lang, "line", strconv.Itoa(n)))
+	if file, n := s.in.texts().line(c.At.Start); c.At.End > 0 && n > 0 {
+		more = append(more, said(file, n, lang))
 	}
 	if reason := l.Reason(c); reason != nil {
 		more = append(more, reason.String())

@@ -53,13 +53,13 @@ type Report struct {
 	Laid    []string // the layouts that were looked at
 
 	pattern *plan.Pattern
-	text    string
+	texts   texts
 }
 
 // Make carries out the checks.
 func Make(in Input) *Report {
 	s := newSubject(in)
-	r := &Report{Lang: in.Lang, File: in.File, Lines: in.Source.Lines, Source: mark(in.Text), pattern: in.Pattern, text: in.Text}
+	r := &Report{Lang: in.Lang, File: in.File, Lines: in.Source.Lines, Source: mark(in.texts().all()), pattern: in.Pattern, texts: in.texts()}
 	for _, c := range Checks {
 		r.Results = append(r.Results, s.result(c))
 	}

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"strconv"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -210,16 +209,9 @@ func (s *subject) roundedName(r *plan.Rounded) string {
 		}
 	}
 	name = strings.TrimSpace(name + ", " + unit.in(s.in.Lang))
-	name += " (" + tLine.with(s.in.Lang, "line", strconv.Itoa(line(s.in.Text, r.Span.Start))) + ")"
+	file, n := s.in.texts().line(r.Span.Start)
+	name += " (" + said(file, n, s.in.Lang) + ")"
 	return strings.TrimPrefix(name, ", ")
-}
-
-// line is the number of the line of a text that holds a byte.
-func line(text string, at int32) int {
-	if at < 0 || int(at) > len(text) {
-		return 0
-	}
-	return 1 + strings.Count(text[:at], "\n")
 }
 
 func (s *subject) yarnTable() Table {

@@ -33,6 +33,7 @@ var (
 
 	hHead         = text{"Editor's report", "Informe de edición"}
 	hSource       = text{"source", "archivo"}
+	hUses         = text{"uses", "usa"}
 	hEdition      = text{"edition", "edición"}
 	hBy           = text{"by", "diseño"}
 	hSizes        = text{"sizes", "tallas"}
@@ -57,6 +58,8 @@ var (
 	nWarnings    = noun{text{"warning", "aviso"}, text{"warnings", "avisos"}}
 	nNotes       = noun{text{"note", "nota"}, text{"notes", "notas"}}
 	tLine        = text{"line {line}", "línea {line}"}
+	tLineIn      = text{"{file}, line {line}", "{file}, línea {line}"}
+	tUsed        = text{"{file}, {lines} lines", "{file}, {lines} líneas"}
 	tIn          = text{"in {sizes}", "en {sizes}"}
 	tCountsNote  = text{"stitches, and spaces behind a +", "puntos y, detrás de +, espacios"}
 )
@@ -100,6 +103,9 @@ func (p *textPrinter) head() {
 func (r *Report) Facts() [][2]string {
 	say := func(t text) string { return t.in(r.Lang) }
 	out := [][2]string{{say(hSource), tSourceLine.with(r.Lang, "file", r.File, "lines", fmt.Sprint(r.Lines), "mark", r.Source)}}
+	for _, u := range r.texts.used {
+		out = append(out, [2]string{say(hUses), tUsed.with(r.Lang, "file", u.Name, "lines", fmt.Sprint(strings.Count(string(u.Text), "\n")))})
+	}
 	if r.By != "" {
 		out = append(out, [2]string{say(hBy), r.By})
 	}
@@ -190,7 +196,7 @@ func (p *textPrinter) result(r *Result) {
 func place(f Finding, lang string) string {
 	var parts []string
 	if f.Line > 0 {
-		parts = append(parts, tLine.with(lang, "line", fmt.Sprint(f.Line)))
+		parts = append(parts, said(f.File, f.Line, lang))
 	}
 	if len(f.Sizes) > 0 {
 		parts = append(parts, tIn.with(lang, "sizes", strings.Join(f.Sizes, ", ")))

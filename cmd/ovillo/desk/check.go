@@ -31,7 +31,7 @@ type Checked struct {
 
 // Check reads a source and works it in every size.
 func Check(s Source) Checked {
-	file, found := lang.Parse(s.File)
+	file, found := lang.Load(s.File, s.Open)
 	s.Gauges = slices.Clone(s.Gauges)
 	for i, g := range s.Gauges {
 		if own, ok := compile.ReadOwnGauge(file.English(g.Text)); ok {
@@ -39,7 +39,7 @@ func Check(s Source) Checked {
 			s.Gauges[i] = own
 		}
 	}
-	c := Checked{Source: s, Tree: file, Found: found}
+	c := Checked{Source: s, Tree: file, Found: found, Used: file.Used()}
 	if found.HasErrors() {
 		// The tree has holes; whatever the checker said of it might be the holes' doing.
 		return c
@@ -55,5 +55,5 @@ func (c *Checked) Printable() bool { return c.Pattern != nil && c.Fault == nil &
 
 // Printer words what was found, in a language of the messages.
 func (c *Checked) Printer(lang string, color bool) diag.Printer {
-	return diag.Printer{Lang: lang, Color: color, Code: c.Tree.Coder()}
+	return diag.Printer{Lang: lang, Color: color, Code: c.Tree.Coder(), CodeAt: c.Tree.CoderAt()}
 }

@@ -10,10 +10,14 @@ import (
 	"image/jpeg"
 	"image/png"
 	"io/fs"
+
+	"ovillo/lang/shared"
 )
 
 // Open returns a picture by its name: hat.jpg is as a printer wants it, small.jpg is coarse, huge.png says that it has 100
 // million pixels, broken.jpg ends early, and hat.tif is of another format. The file locked.jpg cannot be opened.
+//
+// Files that patterns share are those of [shared.Open].
 func Open(name string) ([]byte, error) {
 	switch name {
 	case "hat.jpg", "pictures/hat.jpg", "sea-hat.jpg", "pictures/sea-hat.jpg":
@@ -30,7 +34,7 @@ func Open(name string) ([]byte, error) {
 	case "locked.jpg":
 		return nil, fs.ErrPermission
 	}
-	return nil, fs.ErrNotExist
+	return shared.Open(name)
 }
 
 // JPEG is a picture of so many pixels, each lighter than its neighbours to the left and above.
