@@ -5,6 +5,7 @@ import (
 	"io/fs"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 
 	"ovillo/lang/diag"
@@ -107,7 +108,7 @@ func (l *loader) use(in *usedFile, chain []*usedFile) {
 		}
 		name, inside := nameInFolder(path.Dir(in.name), n.File.Text)
 		if !inside {
-			in.say(codeUseName, n, diag.Args{"file": n.File.Text}, "")
+			in.say(codeUseName, n, diag.Args{"file": strconv.Quote(n.File.Text)}, "")
 			continue
 		}
 		if !slices.Contains(l.main.asked, name) {
@@ -116,9 +117,9 @@ func (l *loader) use(in *usedFile, chain []*usedFile) {
 		if i := slices.IndexFunc(chain, func(u *usedFile) bool { return u.name == name }); i >= 0 {
 			var names []string
 			for _, u := range chain[i:] {
-				names = append(names, u.name)
+				names = append(names, strconv.Quote(u.name))
 			}
-			in.say(codeUseCycle, n, diag.Args{"file": n.File.Text, "chain": strings.Join(append(names, name), " → ")}, "")
+			in.say(codeUseCycle, n, diag.Args{"chain": strings.Join(append(names, strconv.Quote(name)), " → ")}, "")
 			continue
 		}
 		u := l.files[name]
@@ -136,7 +137,7 @@ func (l *loader) use(in *usedFile, chain []*usedFile) {
 
 // read reads one file, or says why it cannot.
 func (l *loader) read(in *usedFile, n *Use, name string, depth int) *usedFile {
-	args := diag.Args{"file": n.File.Text}
+	args := diag.Args{"file": strconv.Quote(n.File.Text)}
 	if l.open == nil {
 		in.say(codeUseRead, n, args, "folder")
 		return nil
@@ -155,7 +156,7 @@ func (l *loader) read(in *usedFile, n *Use, name string, depth int) *usedFile {
 		return nil
 	}
 	if l.total += len(data); l.total > maxBytes && len(data) <= maxBytes {
-		in.say(codeUseLarge, n, diag.Args{"file": n.File.Text, "limit": maxBytes >> 20}, "")
+		in.say(codeUseLarge, n, diag.Args{"file": strconv.Quote(n.File.Text), "limit": maxBytes >> 20}, "")
 		return nil
 	}
 	u := &usedFile{name: name}

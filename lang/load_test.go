@@ -139,7 +139,7 @@ func TestUsedWrongly(t *testing.T) {
 		t.Errorf("without files: %s", listed(found))
 	}
 	_, found := load("x.ovillo", folder{"x.ovillo": `use "a"`, "a": `use "b"`, "b": `use "a"`})
-	if got := found[0].Args["chain"]; got != "a → b → a" {
+	if got := found[0].Args["chain"]; got != `"a" → "b" → "a"` {
 		t.Errorf("the circle is %q", got)
 	}
 }

@@ -83,12 +83,12 @@ grande es una imagen o un documento guardado con otro nombre.`},
 
 	{Code: "OV110", Severity: Error,
 		En: Wording{
-			Message: `files use one another in a circle: {chain}`,
+			Message: `files use one another in a circle: {={chain}}`,
 			Mark:    `this leads back`,
 			Help:    map[string]string{"": `put what both need into a third file, and let each of them use that`},
 			Explain: `A file that is used may use others, but not one that is on the way to it: there would be no first one.`},
 		Es: Wording{
-			Message: `los archivos se usan unos a otros en círculo: {chain}`,
+			Message: `los archivos se usan unos a otros en círculo: {={chain}}`,
 			Mark:    `esto vuelve atrás`,
 			Help:    map[string]string{"": `poner en un tercer archivo lo que hace falta en los dos, y que cada uno lo tome de ahí`},
 			Explain: `Un archivo que se usa puede usar otros, pero no uno que lleva hasta él: no habría ninguno que fuera el primero.`},
