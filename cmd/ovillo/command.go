@@ -25,8 +25,22 @@ type exampleLine struct{ line, does text }
 
 // commands in the order of the help. A function, since help itself prints them.
 func commands() []*command {
-	return []*command{&checkCommand, &buildCommand, &previewCommand, &drawCommand, &countsCommand, &reportCommand, &fmtCommand, &lspCommand, &explainCommand,
-		&completionCommand, &manualCommand, &versionCommand, &helpCommand}
+	return []*command{
+		&newCommand,
+		&checkCommand,
+		&buildCommand,
+		&previewCommand,
+		&drawCommand,
+		&countsCommand,
+		&reportCommand,
+		&fmtCommand,
+		&lspCommand,
+		&explainCommand,
+		&completionCommand,
+		&manualCommand,
+		&versionCommand,
+		&helpCommand,
+	}
 }
 
 func commandNamed(name string) *command {

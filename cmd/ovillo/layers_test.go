@@ -64,6 +64,7 @@ cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compil
 cmd/ovillo/lsp:   lang/source lang/diag lang/markdown lang lang/format compile/plan compile cmd/ovillo/desk
 cmd/ovillo/browser:
 cmd/ovillo/preview: lang/source lang/diag compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
+cmd/ovillo/starter: lang/source lang/format lang
 cmd/ovillo:       *
 `
 
@@ -73,7 +74,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects and font subsets; moving to another is one package's work"},
 	{"github.com/yuin/goldmark", "lang/markdown", "the designer's prose is Markdown"},
 	{"golang.org/x/image", "render/font render/pdf render/png", "reads the metrics, kerning and outlines of the faces, and fills areas of dots"},
-	{"golang.org/x/text", "lang lang/diag lang/sign render/font render/words", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
+	{"golang.org/x/text", "lang lang/diag lang/sign render/font render/words cmd/ovillo/starter", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},
 	{"github.com/rogpeppe/go-internal/diff", "cmd/ovillo", "shows what fmt would change"},
 	{"github.com/spf13/cobra", "cmd/ovillo", "the commands as a tree: completion in four shells, and the names that are alike"},
 	{"github.com/spf13/pflag", "cmd/ovillo", "takes the command line apart, as people are used to"},

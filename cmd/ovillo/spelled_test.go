@@ -18,6 +18,7 @@ import (
 
 	"golang.org/x/text/unicode/norm"
 
+	"ovillo/cmd/ovillo/starter"
 	"ovillo/compile/picture/files"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -43,7 +44,7 @@ type spelled struct {
 // shelf of the texts: they are gathered once a run of the tests.
 var spelledTexts = sync.OnceValues(func() ([]spelled, error) {
 	g := &gatherer{seen: map[spelled]bool{}}
-	for _, gather := range []func() error{g.examples, g.manners, g.messages, g.printedMessages, g.checks, g.literals, g.voices, g.cautions, g.documents} {
+	for _, gather := range []func() error{g.examples, g.manners, g.messages, g.printedMessages, g.checks, g.literals, g.beginnings, g.voices, g.cautions, g.documents} {
 		if err := gather(); err != nil {
 			return nil, err
 		}
@@ -338,6 +339,32 @@ func (g *gatherer) literals() error {
 		}
 		if len(g.all)-n < least {
 			return fmt.Errorf("only %d texts in %s", len(g.all)-n, folder)
+		}
+	}
+	return nil
+}
+
+// beginnings adds what the sources say that a pattern is begun with: their remarks, in the language they are written in, and
+// their texts.
+func (g *gatherer) beginnings() error {
+	text := regexp.MustCompile(`^ *(en|es) \| (.*)`)
+	for _, kind := range starter.Kinds() {
+		for _, lang := range []string{"en", "es"} {
+			data, err := starter.Pattern{Kind: kind, Lang: lang, Name: "alba", File: "alba.ovillo", Month: "2026-03"}.Source()
+			if err != nil {
+				return err
+			}
+			where := kind.Name + "." + lang + ".ovillo"
+			for line := range strings.Lines(string(data)) {
+				if m := text.FindStringSubmatch(line); m != nil {
+					g.add(m[1], where, m[2])
+				} else if _, remark, ok := strings.Cut(line, "#"); ok {
+					remark, _, _ = strings.Cut(remark, " write:") // code follows
+					remark, _, _ = strings.Cut(remark, "o bien:")
+					remark = regexp.MustCompile(`ovillo (check|explain) \S+`).ReplaceAllString(remark, " ")
+					g.add(lang, where, notProse.ReplaceAllString(remark, " "))
+				}
+			}
 		}
 	}
 	return nil

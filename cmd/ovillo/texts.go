@@ -19,6 +19,13 @@ var (
 	msgExamples        = text{"Examples:", "Ejemplos:"}
 	msgSeeHelp         = text{"for more, type: ovillo help{topic}", "para saber más, escribir: ovillo help{topic}"}
 
+	// A new pattern.
+	msgNeedsName = text{"a name is needed, such as sea-hat", "hace falta un nombre, por ejemplo gorro-mar"}
+	msgKinds     = text{"The kinds:", "Lo que se puede empezar:"}
+	msgBegun     = text{"{path}: {kind}, {n} lines", "{path}: {kind}, {n} líneas"}
+	msgNext      = text{"Next, type: {line}", "Ahora, escribir: {line}"}
+	whyExists    = text{"it is there already and is kept", "ya existe y se conserva"}
+
 	// The manual page.
 	manName        = text{"NAME", "NOMBRE"}
 	manSynopsis    = text{"SYNOPSIS", "SINOPSIS"}
