@@ -3,6 +3,8 @@ package numeral
 import (
 	"math"
 	"slices"
+	"strings"
+	"unicode"
 )
 
 // Compare returns the numbers that stand in one text alone. Two and three in words are missed only if the other text has a number
@@ -140,4 +142,54 @@ func (s *side) missing() []Number {
 // says reports whether a number stands in the text at all, though its like was found for another.
 func (s *side) says(n Number) bool {
 	return slices.ContainsFunc(s.n, func(m Number) bool { return alike(n, m) })
+}
+
+// Same reports whether two texts of one language give the same figures: the same numbers with the same units, in the same order
+// or, where they stand in another order, each before the word it stood before. Two and three in words may come and go with the
+// wording.
+func Same(textA string, a []Number, textB string, b []Number) bool {
+	if onlyA, onlyB := Compare(a, b); len(onlyA)+len(onlyB) > 0 {
+		return false
+	}
+	firm := func(list []Number) []Number {
+		return slices.DeleteFunc(slices.Clone(list), func(n Number) bool { return n.kind == loose || n.idle() || n.size > 0 || len(n.values) == 0 })
+	}
+	a, b = firm(a), firm(b)
+	if len(a) != len(b) {
+		return true // one is said again
+	}
+	if slices.EqualFunc(a, b, func(x, y Number) bool { return alike(x, y) && x.unit == y.unit }) {
+		return true
+	}
+	before := func(text string, list []Number) []string {
+		out := make([]string, len(list))
+		for i, n := range list {
+			out[i] = n.unit + " " + followed(text[n.To:])
+		}
+		return out
+	}
+	wordsA, wordsB := before(textA, a), before(textB, b)
+	left := make([]bool, len(b))
+	for i, x := range a {
+		found := false
+		for k, y := range b {
+			if !left[k] && alike(x, y) && wordsA[i] == wordsB[k] {
+				left[k], found = true, true
+				break
+			}
+		}
+		if !found {
+			return false
+		}
+	}
+	return true
+}
+
+// followed is the first word of a text.
+func followed(text string) string {
+	word := strings.FieldsFunc(text, func(r rune) bool { return !unicode.IsLetter(r) })
+	if len(word) == 0 {
+		return ""
+	}
+	return strings.ToLower(word[0])
 }

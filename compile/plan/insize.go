@@ -43,6 +43,17 @@ func (p *Pattern) In(z int) *Pattern {
 	return &q
 }
 
+// StepsIn returns the indices of the steps of a part that [Pattern.In] keeps for size z, in order.
+func (p *Part) StepsIn(z int) []int {
+	var out []int
+	for i, step := range p.Steps {
+		if doneIn(step, z) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
 // sized takes out of a pattern what one of its sizes has.
 type sized struct {
 	z             int

@@ -32,14 +32,20 @@ func (o Options) clash() error {
 
 // Compose sets a pattern as a document.
 func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
+	doc, _, err := compose(p, o)
+	return doc, err
+}
+
+// compose sets a pattern, and says by which elements its steps are found.
+func compose(p *plan.Pattern, o Options) (*page.Document, []*setter, error) {
 	if n := len(o.Langs); n < 1 || n > 2 {
-		return nil, fmt.Errorf("a document has one language or two, not %d", n)
+		return nil, nil, fmt.Errorf("a document has one language or two, not %d", n)
 	}
 	if len(p.Sizes) == 0 {
-		return nil, errors.New("the pattern has no sizes")
+		return nil, nil, errors.New("the pattern has no sizes")
 	}
 	if err := o.clash(); err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	sheet := o.Paper
 	if o.Has(Booklet) {
@@ -68,5 +74,5 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 	if o.Has(Booklet) {
 		impose(doc, sheet)
 	}
-	return doc, nil
+	return doc, volumes, nil
 }

@@ -162,6 +162,7 @@ func (s *setter) partRows(n int) []set {
 	}
 	if said {
 		rows = append(rows, set{strips: s.row(start)})
+		s.foundAs(part, nil)
 	}
 	for _, step := range part.Steps {
 		r := s.stepRow(part, step)
@@ -170,6 +171,7 @@ func (s *setter) partRows(n int) []set {
 		}
 		rows = append(rows, s.grids(step)...)
 		rows = append(rows, set{strips: s.row(r), trails: len(r.texts[0].Label) == 0 && r.ticks == 1})
+		s.foundAs(part, step)
 		rows = append(rows, s.stitchCharts(n, step)...)
 		if _, ok := step.(*plan.Grid); ok {
 			rows = append(rows, s.motifPlan(n)...)

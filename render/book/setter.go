@@ -24,6 +24,8 @@ type setter struct {
 	sect *page.Elem // the section at hand
 	list *page.Elem // the list of rows at hand
 
+	stepElems map[stepOf]*page.Elem // by the step of a part; nil for its start
+
 	sizeTable *page.Elem // of measures and yarns
 
 	referred int // the number of the row at hand in a test edition
@@ -60,7 +62,7 @@ func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.E
 		edition: o.Edition,
 		p:       p, sizes: len(p.Sizes),
 		root: root, marks: map[string]heading{},
-		targets: map[*page.Elem]string{}, explained: map[string]string{},
+		targets: map[*page.Elem]string{}, explained: map[string]string{}, stepElems: map[stepOf]*page.Elem{},
 	}
 	if s.figures == named {
 		langs = naming(langs)

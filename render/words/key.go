@@ -76,6 +76,26 @@ const (
 	RestoreTicks
 	CountUp   // one more of several rows is done; {} what they are
 	CountDown // one fewer; likewise
+
+	ErrataHead      // what a list of corrections is called
+	ErrataPages     // {} the paper: of which edition the pages are
+	ErrataNone      // nothing changed in meaning
+	ErrataPast      // heads room for what to do if one has worked past a correction
+	CorrectionsHead // heads what was wrong
+	AdditionsHead   // heads what was not there
+	NumbersHead     // heads rows that are the same and have other numbers
+	ItSaid          // before what stood there
+	ItShouldSay     // before what should stand there
+	LeftOut         // before what should not stand there any more
+	PutIn           // before what did not stand there
+	PageNow         // {} page, {} that of the new edition
+	PageThen        // {} page of the new edition
+	AgeHead
+	IntroHead
+	ChartRowsHead // before the rows of a chart that change
+	CountHead     // before what a row comes to
+	InPlaceOf     // {} what it is, {} what it was
+	Corrected     // of something that is not as it was, where that is not told
 	lastKey
 )
 
@@ -248,6 +268,8 @@ const (
 	bodyOwn
 	bodyMemory      // {} the mark
 	yarnTableWeight // the same, {} weight of a ball
+	errataSpan      // {} the old edition, {} the new one
+	errataWithin    // {} the edition, where both are of the same number
 	onPage          // {} number of a page
 	stepOnPage      // {} number of the page of a step
 	pageOf          // {} page, {} pages

@@ -83,17 +83,19 @@ func (y toy) list(names []string) string { return strings.Join(names, " + ") }
 
 func (y toy) fixed(k Key) string {
 	switch k {
-	case DrawingCaption, MotifCaption, StitchRowsCaption, StitchRoundsCaption, StitchLevelsCaption, DrawnForSize, DesignBy, PageOf, PartDrawing, RowsDone, CountUp, CountDown:
+	case DrawingCaption, MotifCaption, StitchRowsCaption, StitchRoundsCaption, StitchLevelsCaption, DrawnForSize, DesignBy, PageOf, PartDrawing, RowsDone, CountUp, CountDown, ErrataPages, PageThen:
 		return "Κ {}"
+	case PageNow, InPlaceOf:
+		return "Κ {} {}"
 	}
 	return "Κ"
 }
 
 func (y toy) line(l line) string {
 	switch l {
-	case contentsIn, termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam:
+	case contentsIn, termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam, errataSpan:
 		return "λ {} {}"
-	case contentsAre, contentsByYarn, termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionOwnAfter, cautionReason, lawRegulation, lawDirective, yarnTableWeight, thePart, otherWay, onPage, stepOnPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed, leftNoteKept:
+	case contentsAre, contentsByYarn, termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionOwnAfter, cautionReason, lawRegulation, lawDirective, yarnTableWeight, thePart, otherWay, onPage, stepOnPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed, leftNoteKept, errataWithin:
 		return "λ {}"
 	}
 	return "λ"
