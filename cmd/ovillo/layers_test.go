@@ -34,6 +34,7 @@ compile/numeral:
 compile/picture:
 compile/picture/files: lang/shared
 compile/plan:     lang/source compile/stitch
+compile/compare:  compile/stitch compile/numeral compile/plan
 compile/fabric:   lang/source compile/stitch compile/plan
 compile/value:    lang/diag lang compile/plan
 compile/figure:   lang/source lang/diag compile/plan
@@ -58,6 +59,7 @@ render/book:      compile/stitch compile/plan render/rich render/page render/sce
 render/web:       compile/plan render/rich render/scene render/words render/draw render/svg
 render/parallel:  compile/plan render/page render/words render/font
 render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
+render/errata:    compile/stitch compile/plan compile/compare render/rich render/words render/book
 render/pdf:       render/page render/font
 
 cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book

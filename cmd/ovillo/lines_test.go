@@ -11,7 +11,7 @@ import (
 // staysOpen are the commands that run until they are stopped: their examples are only read.
 var staysOpen = map[string]bool{"preview": true, "lsp": true}
 
-// TestExampleLines runs the examples of every command in a shell, as they are printed, in a folder with a hat.
+// TestExampleLines runs the examples of every command in a shell, as they are printed, in a repository with a hat.
 func TestExampleLines(t *testing.T) {
 	hat, err := os.ReadFile(filepath.Join("testdata", "hat.ovillo"))
 	if err != nil {
@@ -40,6 +40,7 @@ func TestExampleLines(t *testing.T) {
 							t.Fatal(err)
 						}
 					}
+					commitAll(t, dir)
 					run := exec.Command("sh", "-c", line)
 					run.Dir = dir
 					run.Env = append(os.Environ(), "LC_ALL="+lang+"_"+strings.ToUpper(lang)+".UTF-8")
@@ -48,6 +49,18 @@ func TestExampleLines(t *testing.T) {
 					}
 				})
 			}
+		}
+	}
+}
+
+// commitAll makes a folder a repository with all its files in one commit, for what reads a revision.
+func commitAll(t *testing.T, dir string) {
+	t.Helper()
+	for _, args := range [][]string{{"init", "-q"}, {"add", "."}, {"-c", "user.name=a", "-c", "user.email=a@b", "commit", "-qm", "one"}} {
+		run := exec.Command("git", args...)
+		run.Dir = dir
+		if said, err := run.CombinedOutput(); err != nil {
+			t.Fatalf("git %v: %v\n%s", args, err, said)
 		}
 	}
 }

@@ -131,6 +131,27 @@ var (
 	msgCannotServe = text{"the preview cannot be shown: {why}", "no se puede mostrar la vista previa: {why}"}
 	msgNoStdinHere = text{"- (standard input) cannot be previewed; name a file", "la vista previa no puede mostrar - (la entrada estándar); indicar un archivo"}
 	msgNoSources   = text{"the folder {path} has no pattern: no file whose name ends in .ovillo", "la carpeta {path} no tiene ningún patrón: ningún archivo cuyo nombre acabe en .ovillo"}
+	// Two editions compared.
+	msgNeedsTwo        = text{"two sources are needed, the old one and the new one", "hacen falta dos patrones: el anterior y el nuevo"}
+	msgWriteNeedsNotes = text{"-w goes with --notes", "-w se usa con --notes"}
+	msgWriteNeedsFile  = text{"-w writes into a file, and {path} is none", "-w escribe en un archivo, y {path} no lo es"}
+	msgSameEdition     = text{
+		"{path}: what is made has changed, but this is still edition {edition}; with a new number nobody takes one for the other",
+		"{path}: cambia lo que se teje, pero sigue siendo la edición {edition}; con otro número nadie confunde la una con la otra"}
+	msgNoEdition = text{
+		"{path}: what is made has changed, but the pattern gives no edition; with a number nobody takes one for the other",
+		"{path}: cambia lo que se teje, pero el patrón no dice qué edición es; con un número nadie confunde la una con la otra"}
+	msgHasNotes = text{
+		"{path} has notes on the edition already, in line {line}, and they are kept; without -w the new ones are printed, to be put in by hand",
+		"{path} ya tiene notas de la edición, en la línea {line}, y se conservan; sin -w se muestran las nuevas, para ponerlas a mano"}
+	msgNoNotes        = text{"{path}: nothing changed in what is made, so there is nothing to note", "{path}: nada cambia en lo que se teje, así que no hay nada que anotar"}
+	msgNotesPut       = text{"{path}: notes on the edition put in, line {line}", "{path}: notas de la edición puestas, línea {line}"}
+	msgNotesUnsound   = text{"{path}: the notes would not check there and were not put in", "{path}: las notas no pasarían la comprobación y no se pusieron"}
+	whyNotRevision    = text{"a file of a revision is written git:REV:PATH, as in git:HEAD:hat.ovillo", "un archivo de una revisión se escribe git:REV:RUTA, como git:HEAD:gorro.ovillo"}
+	whyNoGit          = text{"git is not installed here", "git no está instalado aquí"}
+	whyNoRepository   = text{"this folder is in no repository of git", "esta carpeta no está en ningún repositorio de git"}
+	whyNoSuchRevision = text{"the repository has no revision {rev}", "el repositorio no tiene la revisión {rev}"}
+	whyNotInRevision  = text{"at the revision {rev} there is no file {path}", "en la revisión {rev} no hay ningún archivo {path}"}
 
 	// Reading and writing.
 	msgCannotRead  = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}

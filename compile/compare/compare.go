@@ -114,8 +114,42 @@ func Patterns(old, new *plan.Pattern) *Result {
 		c.parts()
 		c.after()
 	}
+	r.join()
 	slices.SortStableFunc(r.Changes, func(a, b Change) int { return r.place(a) - r.place(b) })
 	return r
+}
+
+// join makes one change of those of a part that share a step: in one size a run of rows became longer, in another it is two runs.
+func (r *Result) join() {
+	share := func(a, b []int) bool {
+		return slices.ContainsFunc(a, func(i int) bool { return slices.Contains(b, i) })
+	}
+	merged := func(a, b []int) []int {
+		out := append(slices.Clone(a), b...)
+		slices.Sort(out)
+		return slices.Compact(out)
+	}
+	for i := 0; i < len(r.Changes); i++ {
+		a := &r.Changes[i]
+		for k := i + 1; a.Topic == Steps && k < len(r.Changes); k++ {
+			b := r.Changes[k]
+			if b.Topic != Steps || b.Part != a.Part || !share(a.Old, b.Old) && !share(a.New, b.New) {
+				continue
+			}
+			a.Old, a.New = merged(a.Old, b.Old), merged(a.New, b.New)
+			for _, s := range b.Sites {
+				at := slices.IndexFunc(a.Sites, func(o Site) bool { return o.Size == s.Size })
+				if at < 0 {
+					a.Sites = append(a.Sites, s)
+					continue
+				}
+				a.Sites[at].Old, a.Sites[at].New = merged(a.Sites[at].Old, s.Old), merged(a.Sites[at].New, s.New)
+			}
+			slices.SortFunc(a.Sites, func(x, y Site) int { return x.Size - y.Size })
+			r.Changes = slices.Delete(r.Changes, k, k+1)
+			k = i // what it holds now may be shared with one before
+		}
+	}
 }
 
 // place is where a change stands in the order of the pattern.

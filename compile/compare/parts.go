@@ -89,10 +89,11 @@ func (c *comparison) steps(at Pair, l *lines) {
 		return out
 	}
 	size := c.r.Sizes[c.z]
-	for _, g := range l.groups() {
+	groups := l.groups()
+	for _, g := range groups {
 		c.note(Change{Topic: Steps, Part: at, Old: full(c.r.Old, at.Old, size.Old, g.old), New: full(c.r.New, at.New, size.New, g.new)}, g.old, g.new)
 	}
-	runs := l.runs()
+	runs := l.runs(groups)
 	if len(runs) == 0 {
 		return
 	}

@@ -3,6 +3,7 @@ package compare
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strings"
 
 	"ovillo/compile/plan"
@@ -331,10 +332,13 @@ func (l *lines) groups() []group {
 // Run is rows with a number of their own that have another number now, so many rows on.
 type Run struct{ From, To, By int }
 
-// runs are the rows that are the same and have other numbers.
-func (l *lines) runs() []Run {
+// runs are the rows that are the same and have other numbers, without those of steps of which something is changed.
+func (l *lines) runs(told []group) []Run {
 	var out []Run
 	for _, p := range l.pairs {
+		if p.old >= 0 && slices.ContainsFunc(told, func(g group) bool { return slices.Contains(g.old, l.old[p.old].step) }) {
+			continue
+		}
 		if p.old < 0 || p.new < 0 || l.old[p.old].number == 0 || l.new[p.new].number == 0 {
 			continue
 		}

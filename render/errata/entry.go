@@ -27,6 +27,11 @@ func (m *maker) entry(c compare.Change) Entry {
 		was, is := m.both(s)
 		return m.said(c, was, s.Old), m.said(c, is, s.New)
 	})
+	if len(e.Items) > mostItems {
+		if old, new := m.inAll(c, m.r.Old, false), m.inAll(c, m.r.New, true); len(old) > 0 && len(new) > 0 {
+			e.Items = []Item{{Sizes: m.sizes(sitesOf(c)), Old: old, New: new}}
+		}
+	}
 	e.Page = m.find(m.soughtIn(c, m.r.Old, false), m.soughtIn(c, m.r.New, true))
 	e.short = m.shortOf(e)
 	return e
@@ -188,6 +193,42 @@ func (m *maker) said(c compare.Change, p *plan.Pattern, of []int) rich.Text {
 	case compare.Cautions:
 		if k, ok := at(p.Cautions, of); ok {
 			return l.Caution(k)
+		}
+	}
+	return nil
+}
+
+// inAll writes a figure of all sizes as the pages do; nil for what has no list.
+func (m *maker) inAll(c compare.Change, p *plan.Pattern, new bool) rich.Text {
+	s := c.Sites[0]
+	in, of := m.r.Sizes[s.Size].Was, s.Old
+	if new {
+		in, of = m.r.Sizes[s.Size].Is, s.New
+	}
+	switch c.Topic {
+	case compare.Body:
+		if b, ok := at(in.Body, of); ok {
+			for _, full := range p.Body {
+				if full.Name == b.Name {
+					return m.l.LengthsOf(p, full.Values)
+				}
+			}
+		}
+	case compare.Measures:
+		if x, ok := at(in.Measures, of); ok {
+			for _, full := range p.Measures {
+				if full.Name == x.Name {
+					return m.l.LengthsOf(p, full.Values)
+				}
+			}
+		}
+	case compare.Amounts:
+		if y, ok := at(in.Yarns, of); ok {
+			for _, full := range p.Yarns {
+				if full.Name == y.Name && len(full.Amount) > 0 {
+					return m.l.AmountsOf(p, full.Amount)
+				}
+			}
 		}
 	}
 	return nil

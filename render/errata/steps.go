@@ -62,6 +62,9 @@ func (m *maker) written(p *plan.Pattern, part *plan.Part, of []int) written {
 		one := step{label: m.l.StepLabel(p, st), body: st.Body, count: m.l.CountLine(p, st.Count)}
 		w.steps = append(w.steps, one)
 		if s := one.label.String(); s != "" {
+			if len(labels) > 0 {
+				s = lowered(s)
+			}
 			labels = append(labels, s)
 		}
 	}

@@ -21,6 +21,9 @@ func (l *Language) ErrataSpan(old, new *plan.Pattern) string {
 	case was == is:
 		return fill(l.voice.line(errataWithin), is).String()
 	}
+	if strings.Contains(was, ",") {
+		was += ","
+	}
 	return fill(l.voice.line(errataSpan), was, is).String()
 }
 
@@ -113,6 +116,33 @@ func (l *Language) AmountOf(a plan.YarnAmount) rich.Text {
 		out = append(out, rich.T(m))
 	}
 	return merge(join(", ", out...))
+}
+
+// AmountsOf says how much of a yarn all sizes need: 2 to 3 balls, 95 (112, 130) g, 235 (275, 315) m.
+func (l *Language) AmountsOf(p *plan.Pattern, list []plan.YarnAmount) rich.Text {
+	var out []rich.Text
+	lo, hi := list[0].Balls, 0
+	var grams, length []string
+	for _, a := range list {
+		lo, hi = min(lo, a.Balls), max(hi, a.Balls)
+		grams = append(grams, l.Number(float64(a.Milligrams)/1000, 0))
+		if a.Length > 0 {
+			length = append(length, l.Number(metres(a.Length), 0))
+		}
+	}
+	if lo > 0 {
+		out = append(out, l.voice.balls(lo, hi, 1))
+	}
+	out = append(out, join(tie, l.BySize(p, grams), rich.T("g")))
+	if len(length) == len(list) {
+		out = append(out, join(tie, l.BySize(p, length), rich.T("m")))
+	}
+	return merge(join(", ", out...))
+}
+
+// LengthsOf writes a length of all sizes in the units of the language.
+func (l *Language) LengthsOf(p *plan.Pattern, list plan.Lengths) rich.Text {
+	return l.context(p, nil, nil).both(list)
 }
 
 // LengthOf writes a length in the units of the language: 57 cm (22½ in).
