@@ -16,6 +16,7 @@ import (
 	"ovillo/render/book"
 	"ovillo/render/errata"
 	"ovillo/render/layout"
+	"ovillo/render/pdf"
 	"ovillo/render/words"
 )
 
@@ -36,7 +37,7 @@ var changesCommand = command{
 			"git:REV:RUTA es un archivo tal como estaba en una revisión del repositorio: git:v1:gorro.ovillo,\n" +
 			"git:HEAD~1:gorro.ovillo."},
 	flags: []flagDef{
-		{name: "--format", value: "text|markdown", allowed: []string{"text", "markdown"}, help: text{
+		{name: "--format", value: "text|markdown|pdf", allowed: []string{"text", "markdown", "pdf"}, help: text{
 			"what becomes of it; without it, text", "en qué forma; si no se indica, texto"}},
 		{name: "-o", value: "PATH", help: text{"where the list goes", "dónde queda la lista"}},
 		{name: "--lang", value: "TAG[,TAG]", help: text{
@@ -50,6 +51,9 @@ var changesCommand = command{
 		{text{"ovillo changes git:HEAD:hat.ovillo hat.ovillo", "ovillo changes git:HEAD:gorro.ovillo gorro.ovillo"}, text{
 			"what changed since the last commit",
 			"qué cambió desde la última revisión guardada"}},
+		{text{"ovillo changes git:HEAD:hat.ovillo hat.ovillo --format pdf", "ovillo changes git:HEAD:gorro.ovillo gorro.ovillo --format pdf"}, text{
+			"the same as a sheet for those who have the pattern, hat-errata.pdf",
+			"lo mismo en una hoja para quienes tienen el patrón, gorro-errata.pdf"}},
 	},
 	run: runChanges,
 }
@@ -149,7 +153,7 @@ func (c *call) compared(older, newer string, o changesOptions) int {
 		c.say(*wrong)
 		return failed
 	}
-	return c.list(new, sheets, o)
+	return c.list(new, sheets, is.Date, o)
 }
 
 // edited reads and checks one of the two sources. What is noted of them is not of interest here, errors are.
@@ -252,12 +256,19 @@ func paperName(p book.Paper) string {
 }
 
 // list writes the list.
-func (c *call) list(s *loaded, sheets []*errata.Sheet, o changesOptions) int {
+func (c *call) list(s *loaded, sheets []*errata.Sheet, date string, o changesOptions) int {
 	var b bytes.Buffer
 	var err error
 	switch o.format {
 	case "markdown":
 		err = errata.Markdown(&b, sheets)
+	case "pdf":
+		doc := errata.Compose(sheets[:min(mostLangs, len(sheets))], o.paper, date)
+		if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
+			c.say(c.whyNotSet(s, err))
+			return failed
+		}
+		return c.deliver(o.output, b.Bytes(), len(doc.Pages))
 	default:
 		err = errata.Text(&b, sheets)
 	}

@@ -33,6 +33,7 @@ func commands() []*command {
 		&drawCommand,
 		&countsCommand,
 		&reportCommand,
+		&changesCommand,
 		&fmtCommand,
 		&lspCommand,
 		&explainCommand,

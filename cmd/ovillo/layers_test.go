@@ -59,7 +59,7 @@ render/book:      compile/stitch compile/plan render/rich render/page render/sce
 render/web:       compile/plan render/rich render/scene render/words render/draw render/svg
 render/parallel:  compile/plan render/page render/words render/font
 render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
-render/errata:    compile/stitch compile/plan compile/compare render/rich render/words render/book
+render/errata:    compile/stitch compile/plan compile/compare render/rich render/page render/words render/layout render/font render/book
 render/pdf:       render/page render/font
 
 cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book
