@@ -95,6 +95,7 @@ type checker struct {
 
 	open        func(name string) ([]byte, error) // reads a file beside the source; nil: none is read
 	readPicture func([]byte) (picture.Picture, error)
+	room        *Room
 	seen        map[faultKey]*gathered
 	keys        []faultKey
 

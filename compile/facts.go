@@ -25,7 +25,7 @@ type content struct {
 
 // contentOf counts what a row made, run by run. A row is of few kinds, so that to look through them takes less than a map.
 func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
-	c := content{spaces: map[int]int{}}
+	var c content
 	var at []fabric.FormID // of the kinds
 	riding := f.Riding()
 	for i := 0; i < len(ids); {
@@ -40,10 +40,10 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 			}
 		}
 		if el.Kind == fabric.Space {
-			c.spaces[int(el.N)]++
-			if c.chains == nil {
-				c.chains = map[int]int{}
+			if c.spaces == nil {
+				c.spaces, c.chains = map[int]int{}, map[int]int{}
 			}
+			c.spaces[int(el.N)]++
 			c.chains[int(el.Yarn)] += int(el.N)
 			i = j
 			continue
@@ -79,16 +79,24 @@ func (w *working) fact(z int, res *fabric.Result) {
 	p, c, m := w.p, w.p.c, w.p.manner(w.kick.style)
 	got := contentOf(c.fabrics[z], res.Made)
 	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
-		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: total(got.spaces), BySpace: got.spaces, ByForm: map[stitch.Form]int{}}
+		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: total(got.spaces), BySpace: got.spaces}
+	// Rows that make the same have their counts together: most rows are like the one before, and nobody writes in them.
+	same := p.same(z, got)
+	if same != nil {
+		f.ByForm, f.ByYarn = same.ByForm, same.ByYarn
+	} else {
+		f.ByForm, f.ByYarn = make(map[stitch.Form]int, len(got.kinds)), map[int]int{}
+	}
 	var width, height float64
 	before := p.fabricOf(z)
 	posts, plain := 0, got.plain()
-	yarns := map[int]int{}
 	for _, k := range got.kinds {
 		n := k.n
 		f.Stitches += n
-		f.ByForm[k.form] += n
-		yarns[k.yarn] += n
+		if same == nil {
+			f.ByForm[k.form] += n
+			f.ByYarn[k.yarn] += n
+		}
 		sw, sh, _ := c.stitchSize(k.form.ID, m)
 		width += sw * float64(n)
 		if sh > height && !(plain && k.form.Post != stitch.NoPost) {
@@ -111,7 +119,7 @@ func (w *working) fact(z int, res *fabric.Result) {
 		f.Chains += n
 		p.addArea(y, z, chain*float64(n))
 	}
-	f.Yarn, f.ByYarn = mostly(yarns, w.kick.yarn), yarns
+	f.Yarn = mostly(f.ByYarn, w.kick.yarn)
 	p.addArea(f.Yarn, z, chain*float64(w.beside(z, res)))
 	width += chainWidth * float64(f.Chains)
 	wide, tall, texture := w.textured(z, res, m)
@@ -135,6 +143,18 @@ func (w *working) fact(z int, res *fabric.Result) {
 	}
 	p.tall[z] += height
 	p.plan.Worked[z] = append(p.plan.Worked[z], f)
+	p.kinds[z] = got.kinds
+}
+
+// same is the last row of a size, if it made the same stitches; else nil.
+func (p *partState) same(z int, got content) *plan.RowFact {
+	if p.kinds == nil {
+		p.kinds = make([][]made, p.c.z)
+	}
+	if before := p.plan.Worked[z]; len(before) > 0 && len(p.kinds[z]) > 0 && slices.Equal(p.kinds[z], got.kinds) {
+		return &before[len(before)-1]
+	}
+	return nil
 }
 
 // pieces is how many of the part are made.

@@ -75,6 +75,7 @@ type Options struct {
 	Open func(name string) ([]byte, error)
 	// Picture reads a photograph as [picture.Read] does, or keeps what that read before; nil: picture.Read.
 	Picture func(data []byte) (picture.Picture, error)
+	Room    *Room // to work in; nil: memory is taken anew
 }
 
 // Outcome is what came of checking a source.
@@ -91,6 +92,7 @@ type Outcome struct {
 func CompileWith(f *lang.File, o Options) Outcome {
 	origin := newChecker(f)
 	origin.reads(o)
+	defer func() { o.Room.giveBack(origin.fabrics) }()
 	origin.check()
 	if len(o.Gauges) == 0 || origin.out.HasErrors() || origin.empty() {
 		return origin.outcome()
@@ -98,6 +100,7 @@ func CompileWith(f *lang.File, o Options) Outcome {
 	c := newChecker(f)
 	c.chosen, c.origin = o.Gauges, origin
 	c.reads(o)
+	defer func() { o.Room.giveBack(c.fabrics) }()
 	c.check()
 	if c.misfit != nil {
 		return Outcome{Fault: c.misfit, Sound: true}
@@ -110,8 +113,9 @@ func CompileWith(f *lang.File, o Options) Outcome {
 	return out
 }
 
-// reads sets how files are read.
+// reads sets how files are read, and the room to work in.
 func (c *checker) reads(o Options) {
+	c.room = o.Room
 	if c.open, c.readPicture = o.Open, o.Picture; c.readPicture == nil {
 		c.readPicture = picture.Read
 	}

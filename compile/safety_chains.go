@@ -3,6 +3,7 @@ package compile
 import (
 	"maps"
 	"slices"
+	"sync"
 
 	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
@@ -40,22 +41,26 @@ type scan struct {
 	rows [][]fabric.ID      // what each row made, slip stitches left out
 	slip map[fabric.ID]bool // a slip stitch was made right behind it
 
-	talls []caution.Truth // whether a form is tall, by its number
+	talls []caution.Truth               // whether a form is tall, by its number
+	sizes map[stitchInManner][2]float64 // how wide and high a stitch is
 }
 
 // gapsIn are all gaps of a size, part by part and row by row.
 func (c *checker) gapsIn(z int) []gap {
 	if c.gaps == nil {
 		c.gaps = make([][]gap, c.z)
+		// The sizes have nothing to do with each other here, and nothing is written but what is found.
+		var all sync.WaitGroup
 		for i := range c.gaps {
-			c.gaps[i] = c.scanned(i)
+			all.Go(func() { c.gaps[i] = c.scanned(i) })
 		}
+		all.Wait()
 	}
 	return c.gaps[z]
 }
 
 func (c *checker) scanned(z int) []gap {
-	s := &scan{c: c, f: c.fabrics[z], slip: map[fabric.ID]bool{}}
+	s := &scan{c: c, f: c.fabrics[z], slip: map[fabric.ID]bool{}, sizes: map[stitchInManner][2]float64{}}
 	var made []int32 // by each row: what it made is counted first, so that all rows have room in one array
 	for i := range s.f.Elems {
 		row := int(s.f.Elems[i].Row)
@@ -151,11 +156,12 @@ func (s *scan) rowGaps(p *partState, r rowAt, serial int32, last bool) []gap {
 
 // clear is how many stitches of the edge below lie between the feet of two elements; -1 if that is not known.
 func (s *scan) clear(a, b fabric.ID, round bool) float64 {
-	feetA, feetB := s.f.Feet(a), s.f.Feet(b)
-	if len(feetA) == 0 || len(feetB) == 0 {
+	footA, stands := s.f.Foot(a, true)
+	footB, also := s.f.Foot(b, false)
+	if !stands || !also {
 		return -1
 	}
-	from, to := feetA[len(feetA)-1].ID, feetB[0].ID
+	from, to := footA.ID, footB.ID
 	rowA, rowB := s.f.Elems[from].Row, s.f.Elems[to].Row
 	if rowA != rowB {
 		return -1
@@ -208,12 +214,22 @@ func (s *scan) sized(g gap, side fabric.ID, m manner) gap {
 	if id == "" || id == stitch.Chain {
 		id = stitch.SC
 	}
-	g.stitch, g.height, _ = s.c.stitchSize(id, m)
+	g.stitch, g.height = s.size(stitchInManner{id, m})
 	g.chain = g.stitch
 	if s.c.gaugeFor(stitch.Chain, manner{}) != nil {
-		g.chain, _, _ = s.c.stitchSize(stitch.Chain, manner{})
+		g.chain, _ = s.size(stitchInManner{stitch.Chain, manner{}})
 	}
 	return g
+}
+
+// size is the width and height of a stitch. It is kept here, since what the checker keeps is not for several sizes at once.
+func (s *scan) size(k stitchInManner) (w, h float64) {
+	got, known := s.sizes[k]
+	if !known {
+		got[0], got[1], _ = s.c.sizeByGauge(k.id, k.manner)
+		s.sizes[k] = got
+	}
+	return got[0], got[1]
 }
 
 // arch is how long the chains of a gap are, span how far apart their ends are fixed; in micrometres.

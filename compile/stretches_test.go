@@ -10,6 +10,7 @@ import (
 
 	"ovillo/compile"
 	"ovillo/compile/picture/files"
+	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
@@ -47,4 +48,30 @@ func TestStretchesAreStitches(t *testing.T) {
 		}
 	}
 	assert.Greater(t, stitches, 100_000, "there was something to work")
+}
+
+// TestRoomHoldsNothing: in room that other sources have left, a source comes out as in new room, and what came of the others stays.
+func TestRoomHoldsNothing(t *testing.T) {
+	room := &compile.Room{}
+	type kept struct {
+		path      string
+		had, held *plan.Pattern
+	}
+	var all []kept
+	for range 2 {
+		for _, path := range append(sources(t, "../examples/*.ovillo"), sources(t, casesAt+"/*.ovillo")...) {
+			text, err := os.ReadFile(path)
+			require.NoError(t, err)
+			f, _ := lang.Parse(source.NewFile(path, string(text)))
+			o := compile.Options{Open: files.Open}
+			alone := compile.CompileWith(f, o)
+			o.Room = room
+			out := compile.CompileWith(f, o)
+			assert.True(t, reflect.DeepEqual(alone.Found, out.Found), "%s: other messages", path)
+			all = append(all, kept{path, alone.Pattern, out.Pattern})
+		}
+	}
+	for _, k := range all {
+		assert.True(t, reflect.DeepEqual(k.had, k.held), "%s: another pattern", k.path)
+	}
 }

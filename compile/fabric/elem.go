@@ -154,6 +154,22 @@ func (f *Fabric) Feet(id ID) []Place {
 	}
 }
 
+// Foot is the first or last place that an element was worked into; false for chains, which stand on none.
+func (f *Fabric) Foot(id ID, last bool) (Place, bool) {
+	el := &f.Elems[id]
+	if f.legs != nil {
+		if legs := f.legs[id]; legs != nil && last {
+			return legs[len(legs)-1], true
+		} else if legs != nil {
+			return legs[0], true
+		}
+	}
+	if last && el.Into.ID >= 0 {
+		return el.Into2, true
+	}
+	return el.Into, el.Into.ID >= 0
+}
+
 // Riding reports whether any element has picots on it.
 func (f *Fabric) Riding() bool { return len(f.rides) > 0 }
 

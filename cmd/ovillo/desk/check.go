@@ -44,7 +44,9 @@ func Check(s Source) Checked {
 		// The tree has holes; whatever the checker said of it might be the holes' doing.
 		return c
 	}
-	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open, Picture: s.Memory.picture})
+	room, done := s.Memory.room()
+	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open, Picture: s.Memory.picture, Room: room})
+	done() // not after a panic: what is in the room then, nobody knows
 	c.Pattern, c.Fault, c.Sound = out.Pattern, out.Fault, out.Sound
 	c.Found = append(found, out.Found...)
 	return c

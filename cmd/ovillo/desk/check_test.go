@@ -34,6 +34,7 @@ func BenchmarkCheck(b *testing.B) {
 	if err != nil || len(paths) == 0 {
 		b.Fatal("no examples", err)
 	}
+	paths = append(paths, filepath.Join("..", "lsp", "testdata", "clothes.ovillo")) // three hundred lines
 	defer debug.SetGCPercent(debug.SetGCPercent(400)) // as the command does
 	for _, path := range paths {
 		text, err := os.ReadFile(path)

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"sync"
 
+	"ovillo/compile"
 	"ovillo/compile/picture"
 )
 
@@ -13,6 +14,26 @@ type Memory struct {
 	file []byte // the photograph that was read last
 	read picture.Picture
 	err  error
+
+	rooms []*compile.Room // that no check works in
+}
+
+// room is room for a check, with what gives it back.
+func (m *Memory) room() (r *compile.Room, done func()) {
+	if m == nil {
+		return nil, func() {}
+	}
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	r = &compile.Room{}
+	if n := len(m.rooms); n > 0 {
+		r, m.rooms = m.rooms[n-1], m.rooms[:n-1]
+	}
+	return r, func() {
+		m.mu.Lock()
+		defer m.mu.Unlock()
+		m.rooms = append(m.rooms, r)
+	}
 }
 
 // picture reads a photograph, or tells what came of it when it was read last: to decode one takes as long as all the rows.
