@@ -9,26 +9,21 @@ import (
 
 // tally is what a row made: stitches by form and by yarn, spaces by the number of their chains.
 type tally struct {
-	sts, chains int
-	yarns       map[int]int
-	forms       map[stitch.Form]int
-	groups      map[stitch.Form]int // shells, V stitches and picots: what they are made of is counted among the others
-	spaces      map[int]int
+	content
+	sts, ch int                 // stitches, and chains in spaces
+	groups  map[stitch.Form]int // shells, V stitches and picots: what they are made of is counted among the others
 }
 
 func (p *partState) tally(z int, ids []fabric.ID) tally {
 	f := p.c.fabrics[z]
-	row := contentOf(f, ids)
-	t := tally{forms: make(map[stitch.Form]int, len(row.kinds)), yarns: map[int]int{}, groups: map[stitch.Form]int{}, spaces: row.spaces}
-	for chains, n := range row.spaces {
-		t.chains += chains * n
+	t := tally{content: contentOf(f, ids)}
+	for chains, n := range t.spaces {
+		t.ch += chains * n
 	}
-	for _, k := range row.kinds {
+	for _, k := range t.kinds {
 		t.sts += k.n
-		t.yarns[k.yarn] += k.n
-		t.forms[plan.CountedAs(k.form)] += k.n
 		if k.form.Group.Open() {
-			t.groups[k.form] += k.n
+			t.group(k.form, k.n)
 		}
 	}
 	for g, n := range t.groups {
@@ -38,11 +33,38 @@ func (p *partState) tally(z int, ids []fabric.ID) tally {
 	if f.Riding() {
 		for _, id := range ids {
 			for _, g := range f.RidesOn(id) {
-				t.groups[g]++
+				t.group(g, 1)
 			}
 		}
 	}
 	return t
+}
+
+func (t *tally) group(f stitch.Form, n int) {
+	if t.groups == nil {
+		t.groups = map[stitch.Form]int{}
+	}
+	t.groups[f] += n
+}
+
+// in is how many stitches are in a yarn.
+func (t *tally) in(yarn int) int {
+	n := 0
+	for _, k := range t.kinds {
+		if k.yarn == yarn {
+			n += k.n
+		}
+	}
+	return n
+}
+
+// byForm are the stitches by what they are counted as.
+func (t *tally) byForm() map[stitch.Form]int {
+	out := make(map[stitch.Form]int, len(t.kinds))
+	for _, k := range t.kinds {
+		out[plan.CountedAs(k.form)] += k.n
+	}
+	return out
 }
 
 // counts are what prints under a row, or under the last of a run of rows.
@@ -62,7 +84,7 @@ func (p *partState) counts(w *working) []plan.Count {
 			continue
 		}
 		t := p.tally(z, w.last[z].Made)
-		rows[z] = &plan.RowFact{Stitches: t.sts, Spaces: total(t.spaces), ByForm: t.forms, BySpace: t.spaces}
+		rows[z] = &plan.RowFact{Stitches: t.sts, Spaces: total(t.spaces), ByForm: t.byForm(), BySpace: t.spaces}
 	}
 	return plan.CountsAfter(rows)
 }

@@ -319,7 +319,7 @@ func ofKind(k *lang.Kinds, t tally) int {
 		n += total(t.spaces)
 	}
 	if strings.Contains(words, "chain") {
-		n += t.chains
+		n += t.ch
 	}
 	return n
 }
@@ -330,7 +330,7 @@ func (p *partState) nameCounter(n *lang.Name, of func(z int) tally) counting {
 		return func(z int) (int, *fabric.Fault) { return of(z).count(f), nil }
 	}
 	if y, ok := p.c.yarnAt[n.Text]; ok {
-		return func(z int) (int, *fabric.Fault) { return of(z).yarns[y], nil }
+		return func(z int) (int, *fabric.Fault) { t := of(z); return t.in(y), nil }
 	}
 	name := p.labelNamed(n.Text)
 	if !p.names[name] {
@@ -356,9 +356,10 @@ func (t tally) count(f stitch.Form) int {
 		return t.groups[f]
 	}
 	k := 0
-	for g, v := range t.forms {
+	for _, made := range t.kinds {
+		g := plan.CountedAs(made.form)
 		if g.ID == f.ID && g.Group == f.Group && g.Of == f.Of && (f.Post == stitch.NoPost || g.Post == f.Post) {
-			k += v
+			k += made.n
 		}
 	}
 	return k

@@ -433,7 +433,7 @@ func (r *row) mark(op *Op) *Fault {
 		}
 		delete(r.carry, name)
 		delete(r.p.marks, name)
-		r.touched[name] = true
+		r.touch(name)
 		return nil
 	case Move:
 		if m == nil && !carried {
@@ -444,11 +444,11 @@ func (r *row) mark(op *Op) *Fault {
 			return fault(Placed, 0, 0, name)
 		}
 	}
-	r.touched[name] = true
+	r.touch(name)
 	at := len(r.made) - 1
 	switch op.Where {
 	case plan.GapHere:
-		r.carry[name] = standing{name, len(r.made), true}
+		r.carries(standing{name, len(r.made), true})
 		return nil
 	case plan.FirstOne:
 		at = r.from
@@ -466,7 +466,7 @@ func (r *row) mark(op *Op) *Fault {
 		r.ahead[name] = op.Span
 	default:
 		if op.Kind == Move && m != nil && m.gap {
-			r.carry[name] = standing{name, len(r.made), true}
+			r.carries(standing{name, len(r.made), true})
 			return nil
 		}
 		for at >= 0 && r.f.Elems[r.made[at]].Kind != Stitch {
@@ -476,7 +476,7 @@ func (r *row) mark(op *Op) *Fault {
 	if at < 0 || at >= len(r.made) && op.Where != plan.NextOne {
 		return fault(NothingDone, 0, 0, name)
 	}
-	r.carry[name] = standing{name, at, false}
+	r.carries(standing{name, at, false})
 	if m == nil {
 		r.p.marks[name] = &marker{edge: -1}
 	}

@@ -92,7 +92,7 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	if in.Back && !p.edge.back {
 		p.face()
 	}
-	r := &row{p: p, f: p.f, in: in, places: p.edge.p, carry: map[string]standing{}, touched: map[string]bool{}, yarn: in.Yarn}
+	r := &row{p: p, f: p.f, in: in, places: p.edge.p, yarn: in.Yarn}
 	r.res.Traces = make([]Trace, in.Traces)
 	r.res.Places = len(r.places)
 	r.standing()
@@ -114,12 +114,32 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 		return nil, f
 	}
 	r.res.Made, r.res.Turned, r.res.LastYarn = r.made, r.turned, r.yarn
-	r.res.Touched = slices.Sorted(maps.Keys(r.touched))
+	if len(r.touched) > 0 {
+		r.res.Touched = slices.Sorted(maps.Keys(r.touched))
+	}
 	return &r.res, nil
+}
+
+// carries has a marker stand where the row comes to, touch notes that the row itself places it. Most rows do neither.
+func (r *row) carries(s standing) {
+	if r.carry == nil {
+		r.carry = map[string]standing{}
+	}
+	r.carry[s.name] = s
+}
+
+func (r *row) touch(name string) {
+	if r.touched == nil {
+		r.touched = map[string]bool{}
+	}
+	r.touched[name] = true
 }
 
 // awaited refuses a marker in the next stitch, if the row ended without one.
 func (r *row) awaited() *Fault {
+	if len(r.ahead) == 0 {
+		return nil
+	}
 	for _, name := range slices.Sorted(maps.Keys(r.ahead)) {
 		if s, ok := r.carry[name]; ok && !s.gap && s.at >= len(r.made) {
 			return &Fault{Kind: NoNext, Span: r.ahead[name], Name: name}
@@ -174,7 +194,7 @@ func (r *row) settle() {
 	for len(r.gaps) > 0 && r.gaps[0].at == r.c && r.sub == 0 {
 		g := r.gaps[0]
 		if !r.touched[g.name] && !r.drawing {
-			r.carry[g.name] = standing{g.name, len(r.made), true}
+			r.carries(standing{g.name, len(r.made), true})
 		}
 		r.gaps = r.gaps[1:]
 	}

@@ -282,7 +282,7 @@ func (r *row) rise(per int, single bool) {
 			break
 		}
 		if !r.touched[s.name] {
-			r.carry[s.name] = standing{s.name, len(r.made), false}
+			r.carries(standing{s.name, len(r.made), false})
 		}
 	}
 }

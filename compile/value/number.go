@@ -2,6 +2,7 @@ package value
 
 import (
 	"math/big"
+	"strconv"
 
 	"ovillo/lang"
 	"ovillo/lang/diag"
@@ -15,6 +16,9 @@ var bound = big.NewInt(Bound)
 
 // within reports whether a number keeps to the bound.
 func within(x *big.Rat) bool {
+	if n := x.Num(); n.IsInt64() && x.IsInt() {
+		return n.Int64() <= Bound && n.Int64() >= -Bound
+	}
 	return x.Denom().CmpAbs(bound) <= 0 &&
 		new(big.Int).Mul(bound, x.Denom()).CmpAbs(x.Num()) >= 0
 }
@@ -52,6 +56,11 @@ func (ev *evaluator) number(e *lang.Expr) Vector {
 // digits reads one number as it is written: 96, 3.75, -2.
 func (ev *evaluator) digits(e *lang.Expr, text string) (*big.Rat, bool) {
 	const most = 24 // no number within the bound needs more digits; a longer one is not even converted
+	if n, err := strconv.ParseInt(text, 10, 32); err == nil && isDecimal(text) {
+		if x := big.NewRat(n, 1); within(x) {
+			return x, true
+		}
+	}
 	if len(text) <= most && isDecimal(text) {
 		if x, ok := new(big.Rat).SetString(text); ok && within(x) {
 			return x, true
