@@ -75,6 +75,9 @@ func (p *page) hang() {
 // alignRest sets all other columns, from left to right.
 func (p *page) alignRest() {
 	for s := firstText; s < endOfStops; s++ {
+		if s == equalsStop || s == countStop {
+			p.alignLists(s)
+		}
 		p.align(s)
 	}
 }
