@@ -10,7 +10,7 @@ import (
 // command is one thing that ovillo can do. Help, completion and the manual come from it.
 type command struct {
 	name     string
-	args     text // what stands behind the name; FILE is a source, FILE… are several
+	args     text // what stands behind the name; FILE (or OLD and NEW) is a source, FILE… are several
 	line     text // one line
 	long     text // the rest of its help
 	flags    []flagDef

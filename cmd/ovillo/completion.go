@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"io"
+	"math"
 	"slices"
 	"strings"
 
@@ -106,10 +107,24 @@ func (c *call) offerWords(k *command, args []string, typed string) ([]cobra.Comp
 			return begun(of, typed), cobra.ShellCompDirectiveNoFileComp
 		}
 	}
-	if !strings.Contains(k.args.en, "FILE") || len(args) > 0 && !strings.Contains(k.args.en, "FILE…") {
+	if len(args) >= k.mostSources() {
 		return nil, cobra.ShellCompDirectiveNoFileComp
 	}
 	return []cobra.Completion{"ovillo"}, cobra.ShellCompDirectiveFilterFileExt
+}
+
+// mostSources is how many sources a command takes, as its help says it.
+func (k *command) mostSources() int {
+	n := 0
+	for _, word := range strings.Fields(k.args.en) {
+		switch strings.Trim(word, "[]") {
+		case "FILE", "OLD", "NEW":
+			n++
+		case "FILE…":
+			return math.MaxInt
+		}
+	}
+	return n
 }
 
 // offerValues says what a flag could be.
