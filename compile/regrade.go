@@ -85,6 +85,9 @@ type Outcome struct {
 	Fault   *GaugeFault // a gauge that cannot be put in place of one of the source; nothing was checked then
 	// Sound says that the source has no error at its own gauge, so that errors are those of the gauge that was chosen.
 	Sound bool
+	// Value is what a name of a value stands for, such as leg, fit.waist or measure.hips; ok is false if there is none. nil if there was
+	// nothing to check.
+	Value func(name string) (v plan.Value, ok bool)
 }
 
 // CompileWith checks a source with options. At a maker's gauge the source is checked at its own one first: a weighed swatch or
@@ -128,7 +131,19 @@ func (c *checker) outcome() Outcome {
 	if c.empty() {
 		return Outcome{Found: c.out}
 	}
-	return Outcome{Pattern: c.pat, Found: c.out, Sound: !c.out.HasErrors()}
+	return Outcome{Pattern: c.pat, Found: c.out, Sound: !c.out.HasErrors(), Value: c.worth()}
+}
+
+// worth looks values up by their names. It holds on to nothing of the checker but them.
+func (c *checker) worth() func(name string) (plan.Value, bool) {
+	lets := c.lets
+	return func(name string) (plan.Value, bool) {
+		v, ok := lets[name]
+		if !ok {
+			return plan.Value{}, false
+		}
+		return planValue(v), true
+	}
 }
 
 // regrade puts the maker's gauges in place of those of the source.

@@ -1,6 +1,11 @@
 package main
 
-import "ovillo/cmd/ovillo/lsp"
+import (
+	"os"
+	"runtime/debug"
+
+	"ovillo/cmd/ovillo/lsp"
+)
 
 var lspCommand = command{
 	name: "lsp",
@@ -28,6 +33,9 @@ var lspCommand = command{
 func runLSP(c *call) int {
 	if len(c.args) > 0 {
 		return c.misuse(msgTooMany.with("what", c.args[0]))
+	}
+	if os.Getenv("GOGC") == "" {
+		debug.SetGCPercent(400) // a check makes much that is soon forgotten, and an answer is waited for
 	}
 	return lsp.Serve(c.in, c.out, lsp.Options{Lang: c.lang, Asked: c.has("--messages")})
 }

@@ -26,7 +26,9 @@ type Checked struct {
 	Found   diag.List
 	Fault   *compile.GaugeFault // one of Gauges that stands in place of none of the source; nothing was checked then
 	Sound   bool                // the source has no error at its own gauge
-	Used    []string            // the files that it takes in, named from its folder; those that cannot be read as well
+
+	Value func(name string) (v plan.Value, ok bool) // see [compile.Outcome]; nil if there was nothing to check
+	Used  []string                                  // the files that it takes in, named from its folder; those that cannot be read as well
 }
 
 // Check reads a source and works it in every size.
@@ -47,7 +49,7 @@ func Check(s Source) Checked {
 	room, done := s.Memory.room()
 	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open, Picture: s.Memory.picture, Room: room})
 	done() // not after a panic: what is in the room then, nobody knows
-	c.Pattern, c.Fault, c.Sound = out.Pattern, out.Fault, out.Sound
+	c.Pattern, c.Fault, c.Sound, c.Value = out.Pattern, out.Fault, out.Sound, out.Value
 	c.Found = append(found, out.Found...)
 	return c
 }

@@ -17,7 +17,8 @@ import (
 type document struct {
 	server *server
 	uri    string
-	path   string // "" if it is no file
+	path   string       // "" if it is no file
+	memory *desk.Memory // of the worker
 	stop   chan struct{}
 	poke   chan struct{} // there is a newer text
 
@@ -71,7 +72,7 @@ func (d *document) snapshot(version int, t *text) *snapshot {
 // open begins a document.
 func (s *server) open(t textDocument) {
 	s.closeDocument(t.URI)
-	d := &document{server: s, uri: t.URI, path: pathOf(t.URI), stop: make(chan struct{}), poke: make(chan struct{}, 1)}
+	d := &document{server: s, uri: t.URI, path: pathOf(t.URI), memory: &desk.Memory{}, stop: make(chan struct{}), poke: make(chan struct{}, 1)}
 	d.newest = d.snapshot(t.Version, newText(t.Text, s.encoding))
 	s.docs[t.URI] = d
 	s.workers.Go(d.work)
@@ -205,7 +206,7 @@ func (s *snapshot) isDone() bool {
 
 // check works the source in every size.
 func (s *snapshot) check() {
-	c := desk.Check(desk.Source{File: s.file, Open: s.doc.opener()})
+	c := desk.Check(desk.Source{File: s.file, Open: s.doc.opener(), Memory: s.doc.memory})
 	s.worded = c.Printer(s.doc.server.options.Lang, false).Worded(s.file, c.Found)
 	s.checked = &c
 }

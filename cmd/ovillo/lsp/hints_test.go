@@ -44,13 +44,13 @@ func TestHintsAreTrue(t *testing.T) {
 			require.Regexp(t, `^= \d|^\d.* → \d`, h.Label)
 		}
 		written += len(edits)
-		is := check(t, applied(t, text, edits))
+		is := check(applied(t, text, edits))
 		require.False(t, is.Found.HasErrors(), "%s\n%s\n%v", name, applied(t, text, edits), is.Found)
 		for i, e := range edits {
 			off := slices.Clone(edits)
 			off[i].NewText = " = 1 + " + strings.TrimPrefix(strings.TrimSpace(e.NewText), "= ")
 			if i%7 == 0 { // not all of them, for time
-				require.True(t, check(t, applied(t, text, off)).Found.HasErrors(), "%s: %v", name, off[i])
+				require.True(t, check(applied(t, text, off)).Found.HasErrors(), "%s: %v", name, off[i])
 			}
 		}
 	}
@@ -82,7 +82,7 @@ func uncounted(tb testing.TB, text string) string {
 	return text
 }
 
-func check(tb testing.TB, text string) desk.Checked {
+func check(text string) desk.Checked {
 	return desk.Check(desk.Source{File: source.NewFile("test.ovillo", text), Open: os.DirFS("../../../examples").(interface {
 		ReadFile(string) ([]byte, error)
 	}).ReadFile})

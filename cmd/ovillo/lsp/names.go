@@ -88,6 +88,7 @@ const (
 	inPart                  // in its part alone
 	inBoth                  // in its part, then in the source
 	inSourceAnd             // in the source, then in its part
+	inEdges                 // in its part, if it names an edge there: right edge of front is no label
 	inPlural                // as inBoth, and in the singular if it is set so alone: 4 corners
 )
 
@@ -123,8 +124,14 @@ func newIndex(tree *lang.File) *index {
 		works: map[string][]string{}, group: map[string]bool{}, roots: map[key]key{}}
 	f.body(tree.Body, true)
 	x := &index{tree: tree, sets: map[key][]int{}, all: map[key][]int{}, finder: f}
+	edges := map[key]bool{}
 	for _, n := range f.names {
-		if k, ok := f.resolve(&n); ok {
+		if k, ok := f.resolve(&n); ok && n.kind == anEdge {
+			edges[k] = true
+		}
+	}
+	for _, n := range f.names {
+		if k, ok := f.resolve(&n); ok && (n.look != inEdges || edges[k]) {
 			x.uses = append(x.uses, use{span: n.span, key: k, kind: n.kind, sets: n.kind != 0, within: n.in.Head, part: n.part})
 		}
 	}
@@ -253,10 +260,9 @@ func (f *finder) node(n lang.Node) bool {
 		f.use(n.Name, inBoth)
 	case *lang.SideEdge:
 		f.use(n.Part, inSource)
-		for _, l := range []*lang.Name{n.Side, n.Label} {
-			if l != nil && n.Part != nil {
-				f.add(l, found{scope: n.Part.Text, look: inPart})
-			}
+		if n.Part != nil {
+			f.add(n.Side, found{scope: n.Part.Text, look: inEdges})
+			f.add(n.Label, found{scope: n.Part.Text, look: inPart})
 		}
 	case *lang.Work:
 		f.worked(n.Stitch)
@@ -478,7 +484,7 @@ func (f *finder) resolve(n *found) (key, bool) {
 			return k, true
 		}
 	}
-	return source, inSourceToo && n.look != inPart
+	return source, inSourceToo && n.look != inPart && n.look != inEdges
 }
 
 // own finds a name among those of a part and of all that shares it.

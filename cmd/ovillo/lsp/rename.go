@@ -26,7 +26,7 @@ func (q *query) renamable() (*index, *use, *failure) {
 	return x, at, nil
 }
 
-func (q *query) refuse(w words, pairs ...string) *failure {
+func (q *query) refuse(w said, pairs ...string) *failure {
 	return &failure{requestFailed, q.say(w, pairs...)}
 }
 

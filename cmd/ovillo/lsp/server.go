@@ -217,6 +217,9 @@ type query struct {
 
 // answers are the requests that the server knows, each with what answers it. A result of nil is the protocol's null.
 var answers = map[string]func(*query) (any, *failure){
+	"textDocument/hover":             (*query).hover,
+	"textDocument/completion":        (*query).complete,
+	"textDocument/codeAction":        (*query).actions,
 	"textDocument/definition":        (*query).definition,
 	"textDocument/references":        (*query).references,
 	"textDocument/documentHighlight": (*query).highlight,

@@ -90,6 +90,11 @@ func BenchmarkStages(b *testing.B) {
 			gatherRows(c.Pattern)
 		}
 	})
+	b.Run("completion", func(b *testing.B) {
+		for b.Loop() {
+			labelsAt(b, text, strings.Index(text, "dc in each = half")+3)
+		}
+	})
 	b.Run("change", func(b *testing.B) {
 		t := newText(text, utf16Encoding)
 		for b.Loop() {
