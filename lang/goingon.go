@@ -11,6 +11,35 @@ import (
 // This file tells how a source could go on at a place, for those who write: the parsers of the statements are asked, so that what they
 // read and what is offered are the same.
 
+// WordsIn lists the words of the language in another one that sources may be written in, such as "es", one by one and as they are spelt there.
+func WordsIn(code string) []string {
+	seen := map[string]bool{}
+	t := standardWords()[code]
+	if t == nil {
+		return nil
+	}
+	for _, list := range t.read {
+		for _, w := range list {
+			for _, word := range w.other {
+				if wordEnd(word, 0) == len(word) {
+					seen[word] = true
+				}
+			}
+		}
+	}
+	for _, i := range idioms {
+		if i.code == code {
+			seen[i.head] = true
+		}
+	}
+	var out []string
+	for w := range seen {
+		out = append(out, w)
+	}
+	slices.Sort(out)
+	return out
+}
+
 // Beginning is a way to begin a statement.
 type Beginning struct {
 	Words string // what it begins with, in English: "stitch pattern"

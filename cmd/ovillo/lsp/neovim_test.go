@@ -143,3 +143,30 @@ type shown struct {
 	Line, From, To int
 	Code, Message  string
 }
+
+// TestNeovimSettings: with the settings of the editor's folder alone, a file that is opened is served.
+func TestNeovimSettings(t *testing.T) {
+	nvim, err := exec.LookPath("nvim")
+	if err != nil {
+		if os.Getenv("CI") != "" {
+			t.Fatal("needs nvim")
+		}
+		t.Skip("needs nvim")
+	}
+	dir := t.TempDir()
+	server, err := os.Executable()
+	require.NoError(t, err)
+	require.NoError(t, os.Symlink(server, filepath.Join(dir, "ovillo")))
+	settings, err := filepath.Abs("../editor/neovim/ovillo.lua")
+	require.NoError(t, err)
+	file := filepath.Join(dir, "hat.ovillo")
+	require.NoError(t, os.WriteFile(file, []byte(strings.Replace(hat, "hdc in each = round_head", "hdc in each = 7", 1)), 0o644))
+	cmd := exec.Command(nvim, "--headless", "--clean", "-n", "-u", settings, file, "-c",
+		`lua assert(vim.wait(20000, function() return #vim.diagnostic.get(0) > 0 end, 5)); io.stdout:write(vim.bo.filetype, ' ', vim.diagnostic.get(0)[1].code, ' ', vim.fn.maparg('gd', 'n') ~= '' and 'keys' or '')`,
+		"-c", "qall!")
+	cmd.Env = append(os.Environ(), "SERVE_LSP=1", "PATH="+dir+string(os.PathListSeparator)+os.Getenv("PATH"),
+		"XDG_CACHE_HOME="+dir, "XDG_DATA_HOME="+dir, "XDG_STATE_HOME="+dir, "XDG_CONFIG_HOME="+dir)
+	said, err := cmd.CombinedOutput()
+	require.NoError(t, err, string(said))
+	require.Regexp(t, `ovillo OV\d\d\d keys`, string(said))
+}
