@@ -29,13 +29,17 @@ var changesCommand = command{
 			"should say, with the pages it is on; and measures, materials, finishing and cautions. What is only said in other\n" +
 			"words is no change; of the texts of the pattern the figures count. The list is in the languages of the pattern, or\n" +
 			"in those that --lang names. As a PDF it goes to hat-errata.pdf beside hat.ovillo, or where -o says.\n" +
-			"git:REV:PATH is a file as it stood at a revision of the repository: git:v1:hat.ovillo, git:HEAD~1:hat.ovillo.",
+			"git:REV:PATH is a file as it stood at a revision of the repository: git:v1:hat.ovillo, git:HEAD~1:hat.ovillo.\n" +
+			"With --notes it prints the list in short as the changes of the source, which the pages print as notes on the\n" +
+			"edition; with -w it puts them into NEW, where there are none yet.",
 		"Dos ediciones de un patrón se comparan por lo que se teje: qué hileras o vueltas, en qué tallas, qué decían y qué\n" +
 			"deben decir, con las páginas en que están; y también medidas, materiales, acabado y precauciones. Lo que solo se\n" +
 			"dice con otras palabras no es un cambio; de los textos del patrón cuentan las cifras. La lista va en los idiomas\n" +
 			"del patrón o en los que diga --lang. Como PDF queda en gorro-errata.pdf, al lado de gorro.ovillo, o donde diga -o.\n" +
 			"git:REV:RUTA es un archivo tal como estaba en una revisión del repositorio: git:v1:gorro.ovillo,\n" +
-			"git:HEAD~1:gorro.ovillo."},
+			"git:HEAD~1:gorro.ovillo.\n" +
+			"Con --notes se muestra la lista abreviada como bloque de cambios del patrón, que las páginas imprimen en las notas\n" +
+			"de la edición; con -w se pone en NUEVO, si todavía no tiene ninguno."},
 	flags: []flagDef{
 		{name: "--format", value: "text|markdown|pdf", allowed: []string{"text", "markdown", "pdf"}, help: text{
 			"what becomes of it; without it, text", "en qué forma; si no se indica, texto"}},
@@ -46,6 +50,8 @@ var changesCommand = command{
 		{name: "--paper", value: "a4|letter", allowed: []string{"a4", "letter"}, help: text{
 			"the sheet, and of which edition the pages are; without it, a4",
 			"la hoja, y de qué edición son las páginas; si no se indica, a4"}},
+		{name: "--notes", help: text{"print the notes on the edition, as the source has them", "mostrar las notas de la edición, como van en el patrón"}},
+		{name: "-w", help: text{"with --notes: write them into NEW", "con --notes: escribirlas en NUEVO"}},
 	},
 	examples: []exampleLine{
 		{text{"ovillo changes git:HEAD:hat.ovillo hat.ovillo", "ovillo changes git:HEAD:gorro.ovillo gorro.ovillo"}, text{
@@ -152,6 +158,9 @@ func (c *call) compared(older, newer string, o changesOptions) int {
 	if wrong != nil {
 		c.say(*wrong)
 		return failed
+	}
+	if c.has("--notes") {
+		return c.editionNotes(new, r, sheets, o)
 	}
 	return c.list(new, sheets, is.Date, o)
 }

@@ -117,7 +117,7 @@ func (s *setter) sheet(sheet layout.Sheet, paper layout.Paper, n, of int) page.P
 	}
 	b.Put(left, at, sheet.Box)
 	for _, sd := range s.sides {
-		foot := sd.Span
+		foot := sd.Edition
 		if sd.x == 0 && sd.By != "" {
 			foot = strings.Trim(sd.By+" · "+lowered(foot), " ·")
 		}
@@ -148,7 +148,7 @@ func cut(text string, room float64) string {
 func fit(text string) string {
 	missing := map[rune]bool{}
 	for _, f := range []page.Face{page.Sans, page.SansBold, page.Serif, page.SerifBold} {
-		for _, r := range font.Of(f).Missing(font.Compose(text)) {
+		for _, r := range font.Of(f).Missing(font.Compose(strings.ReplaceAll(text, "\n", ""))) {
 			missing[r] = true
 		}
 	}
@@ -173,7 +173,7 @@ func (sd side) set(text rich.Text, style layout.Style, tag string) layout.Box {
 	}
 	of := make(rich.Text, len(text))
 	for i, r := range text {
-		r.Text, r.Link = fit(strings.ReplaceAll(r.Text, "\n", " ")), ""
+		r.Text, r.Link = fit(r.Text), ""
 		of[i] = r
 	}
 	return layout.Set(layout.Break(of, style, sd.w, 0), style, sd.x, sd.sect.New(tag))

@@ -29,11 +29,14 @@ func (m *maker) entry(c compare.Change) Entry {
 	})
 	if len(e.Items) > mostItems {
 		if old, new := m.inAll(c, m.r.Old, false), m.inAll(c, m.r.New, true); len(old) > 0 && len(new) > 0 {
-			e.Items = []Item{{Sizes: m.sizes(sitesOf(c)), Old: old, New: new}}
+			e.Items = []Item{m.in(sitesOf(c), Item{Old: old, New: new})}
 		}
 	}
 	e.Page = m.find(m.soughtIn(c, m.r.Old, false), m.soughtIn(c, m.r.New, true))
 	e.short = m.shortOf(e)
+	if figure := c.Topic == compare.Body || c.Topic == compare.Measures; figure && len(e.Items) == 1 && e.short == m.l.Say(words.Corrected) {
+		e.short = m.l.SayWith(words.InPlaceOf, e.Items[0].New.String(), e.Items[0].Old.String())
+	}
 	return e
 }
 
@@ -76,8 +79,7 @@ func (m *maker) part(c compare.Change) Entry {
 		e.Where = m.l.PartTitle(m.r.New, i)
 		item.New, new = rich.T(e.Where), lookUp(m.o.New, rich.T(e.Where))
 	}
-	item.Sizes = m.sizes(sitesOf(c))
-	e.Items, e.Page = []Item{item}, m.page(old, new)
+	e.Items, e.Page = []Item{m.in(sitesOf(c), item)}, m.page(old, new)
 	e.short = m.shortOf(e)
 	return e
 }
@@ -298,7 +300,7 @@ func (m *maker) finish(c compare.Change) Entry {
 	})
 	old, new := say(m.r.Old, c.Old), say(m.r.New, c.New)
 	if len(e.Items) > mostItems {
-		e.Items = []Item{{Sizes: m.sizes(sitesOf(c)), Old: old, New: new}}
+		e.Items = []Item{m.in(sitesOf(c), Item{Old: old, New: new})}
 	}
 	e.Page = m.find(old, new)
 	e.short = m.shortOf(e)

@@ -13,12 +13,13 @@ import (
 
 // Sheet is the list of corrections in one language.
 type Sheet struct {
-	Lang   *words.Language
-	Title  string // of the pattern
-	By     string
-	Span   string // from which edition to which; "" if none is known
-	Pages  string // of which edition the pages are; "" if none are given
-	Groups []Group
+	Lang    *words.Language
+	Title   string // of the pattern
+	By      string
+	Span    string // from which edition to which; "" if none is known
+	Edition string // the new one
+	Pages   string // of which edition the pages are; "" if none are given
+	Groups  []Group
 }
 
 // Group is the corrections, the cautions, what is new, or rows with other numbers.
@@ -41,6 +42,8 @@ type Entry struct {
 type Item struct {
 	Sizes    string // "" for all
 	Old, New rich.Text
+
+	names []string // of the sizes; none for all
 }
 
 // Empty reports whether there is nothing to correct.
@@ -62,7 +65,7 @@ type maker struct {
 // Make writes what changed in a language.
 func Make(r *compare.Result, l *words.Language, o Options) *Sheet {
 	m := &maker{r, l, o}
-	s := &Sheet{Lang: l, Title: l.Title(r.New), By: r.New.By, Span: l.ErrataSpan(r.Old, r.New)}
+	s := &Sheet{Lang: l, Title: l.Title(r.New), By: r.New.By, Span: l.ErrataSpan(r.Old, r.New), Edition: l.Edition(r.New)}
 	if o.Old != nil && !r.Same() {
 		s.Pages = l.SayWith(words.ErrataPages, o.Paper)
 	}
@@ -103,7 +106,7 @@ func (m *maker) shifts() []Entry {
 			runs = append(runs, was+" → "+is)
 		}
 		e := Entry{Where: m.l.PartTitle(m.r.New, s.Part.New)}
-		e.Items = []Item{{Sizes: m.sizes(s.Sizes), New: rich.T(strings.Join(runs, "; "))}}
+		e.Items = []Item{m.in(s.Sizes, Item{New: rich.T(strings.Join(runs, "; "))})}
 		if n := len(out); n > 0 && out[n-1].Where == e.Where {
 			out[n-1].Items = append(out[n-1].Items, e.Items...)
 			continue
@@ -113,16 +116,18 @@ func (m *maker) shifts() []Entry {
 	return out
 }
 
-// sizes names the sizes that something is for, "" for all.
-func (m *maker) sizes(list []int) string {
+// in says for which sizes an item is.
+func (m *maker) in(list []int, it Item) Item {
 	if len(list) == len(m.r.Sizes) {
-		return ""
+		return it
 	}
 	var of []int
 	for _, z := range list {
 		of = append(of, m.r.Sizes[z].New)
+		it.names = append(it.names, m.l.SizeName(m.r.New.Sizes[m.r.Sizes[z].New]))
 	}
-	return m.l.SizesNamed(m.r.New, of)
+	it.Sizes = m.l.SizesNamed(m.r.New, of)
+	return it
 }
 
 // grouped puts sizes together in which the same stood there and the same should stand there.
@@ -139,7 +144,7 @@ func (m *maker) grouped(c compare.Change, say func(s compare.Site) (old, new ric
 		sizes[i] = append(sizes[i], site.Size)
 	}
 	for i := range out {
-		out[i].Sizes = m.sizes(sizes[i])
+		out[i] = m.in(sizes[i], out[i])
 	}
 	return out
 }

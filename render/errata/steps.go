@@ -35,7 +35,7 @@ func (m *maker) steps(c compare.Change) Entry {
 		return m.written(a, a.Parts[c.Part.Old], s.Old).text(named), m.written(b, b.Parts[c.Part.New], s.New).text(named)
 	})
 	if len(e.Items) > mostItems {
-		e.Items = []Item{{Sizes: m.sizes(sitesOf(c)), Old: was.text(named), New: is.text(named)}}
+		e.Items = []Item{m.in(sitesOf(c), Item{Old: was.text(named), New: is.text(named)})}
 	}
 	e.Page = m.page(pageOf(m.o.Old, old, c.Old), pageOf(m.o.New, new, c.New))
 	e.short = m.shortOf(e)
@@ -84,7 +84,7 @@ func (w written) text(named bool) rich.Text {
 	var out rich.Text
 	for i, s := range w.steps {
 		if i > 0 {
-			out = append(out, rich.Run{Text: " "})
+			out = append(out, rich.Run{Text: "\n"})
 		}
 		if named && len(s.label) > 0 {
 			out = append(append(out, s.label...), rich.Run{Text: ": "})
