@@ -105,7 +105,7 @@ func (c *comparison) gauges() {
 				return fmt.Sprintf("%.4f", float64(n)/float64(g.Over))
 			}
 			name := fmt.Sprintf("%s %s", b.id(g.Stitch), g.Pattern)
-			key := fmt.Sprint(per(g.Sts), " ", per(g.Rows), " ", per(g.Repeats), g.Rounds, printed(g.Hook), g.Blocked)
+			key := fmt.Sprint(per(g.Sts), " ", per(g.Rows), " ", per(g.Repeats), g.Rounds, int64(g.Hook), g.Blocked)
 			out = append(out, item{name, key})
 		}
 		return out

@@ -77,18 +77,20 @@ func (b *book) key(v any) string {
 }
 
 var (
-	lengthType = reflect.TypeFor[plan.Length]()
-	idType     = reflect.TypeFor[stitch.ID]()
-	formType   = reflect.TypeFor[stitch.Form]()
-	refType    = reflect.TypeFor[plan.Ref]()
-	workType   = reflect.TypeFor[[]plan.Instr]()
-	proseType  = reflect.TypeFor[plan.Prose]()
+	lengthsType = reflect.TypeFor[plan.Lengths]()
+	idType      = reflect.TypeFor[stitch.ID]()
+	formType    = reflect.TypeFor[stitch.Form]()
+	refType     = reflect.TypeFor[plan.Ref]()
+	workType    = reflect.TypeFor[[]plan.Instr]()
+	proseType   = reflect.TypeFor[plan.Prose]()
 )
 
 func (k *keyer) put(v reflect.Value, field string) {
 	switch v.Type() {
-	case lengthType:
-		fmt.Fprintf(&k.b, "%d", printed(plan.Length(v.Int())))
+	case lengthsType:
+		for _, l := range v.Interface().(plan.Lengths) {
+			fmt.Fprintf(&k.b, "%d ", printed(l))
+		}
 		return
 	case idType:
 		k.b.WriteString(string(k.id(stitch.ID(v.String()))))
@@ -181,7 +183,7 @@ func (k *keyer) marker(i int) int {
 	return k.part.Markers[i].Number
 }
 
-// printed is a length as pages print it: in millimetres.
+// printed is a length of the piece as pages print it: in millimetres. Hooks and widths are what they are.
 func printed(l plan.Length) plan.Length {
 	if l == plan.NoLength {
 		return l

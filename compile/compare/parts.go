@@ -60,7 +60,7 @@ func (c *comparison) moved(all map[int]*lines) func(part, row int) where {
 func (c *comparison) head(i, k int) {
 	key := func(b *book, part *plan.Part) string {
 		y := part.Yarn
-		return fmt.Sprint(part.Make, part.Style, part.FirstWrong, renumber(b.yarns, y), printed(hookOf(b.p, part)), b.key(part.Motifs))
+		return fmt.Sprint(part.Make, part.Style, part.FirstWrong, renumber(b.yarns, y), int64(hookOf(b.p, part)), b.key(part.Motifs))
 	}
 	if key(c.old, c.old.p.Parts[i]) != key(c.new, c.new.p.Parts[k]) {
 		c.note(Change{Topic: Heads, Part: Pair{i, k}}, one(i), one(k))

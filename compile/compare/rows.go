@@ -106,6 +106,12 @@ func (b *book) element(part *plan.Part, i int, step plan.Step) []element {
 			key, refs, _ := b.rowKey(part, t.Row)
 			e.key, e.refs = e.key+key, append(e.refs, refs...)
 		}
+	case *plan.Fasten:
+		one := *t
+		if one.Close != "" { // what is drawn together is cut and drawn through
+			one.Off, one.Tail = false, false
+		}
+		e.key = b.key(one)
 	case *plan.NoteStep:
 		e.key, e.prose = "note", &t.Prose
 	default:
