@@ -78,7 +78,7 @@ func (c *comparison) yarns() {
 			key := ""
 			if len(y.Amount) > 0 {
 				a := y.Amount[0]
-				key = fmt.Sprint(a.Milligrams, printed(a.Length), a.Yards, a.Balls)
+				key = fmt.Sprint(a.Milligrams, printed(a.Length), a.Balls) // the yards are the metres, rounded by themselves
 			}
 			out = append(out, item{y.Name, key})
 		}

@@ -18,11 +18,17 @@ var (
 	spanType  = layout.Serif(11, 5)
 	groupType = layout.Heavy(layout.Serif(15, 7.5))
 	whereType = layout.Heavy(layout.Sans(11, 5))
-	pageType  = layout.Sans(9.5, 5)
+	pageType  = capped(layout.Sans(9.5, 5))
 	sizesType = layout.Heavy(layout.Sans(9.5, 5))
-	textType  = layout.Sans(10.5, 5)
+	textType  = capped(layout.Sans(10.5, 5))
 	running   = layout.Sans(8.5, 4)
 )
+
+// capped keeps lines to a length that is read with ease.
+func capped(s layout.Style) layout.Style {
+	s.MaxRunes = 70
+	return s
+}
 
 // Measures in millimetres from the corner of the text block. Two languages face each other as in the pattern.
 const (

@@ -54,7 +54,14 @@ func (m *maker) size(c compare.Change) Entry {
 		item.Old, item.New = nameOf(m.r.Old.Sizes, c.Old), nameOf(m.r.New.Sizes, c.New)
 	}
 	e.Items = []Item{item}
-	e.short = m.shortOf(e)
+	switch e.short = m.shortOf(e); {
+	case len(item.Old) == 0:
+		e.Where += ": " + item.New.String()
+	case len(item.New) == 0:
+		e.Where += ": " + item.Old.String()
+	default:
+		e.short = m.l.SayWith(words.InPlaceOf, item.New.String(), item.Old.String())
+	}
 	return e
 }
 
@@ -253,28 +260,54 @@ func (m *maker) text(c compare.Change, p *plan.Pattern, of []int) rich.Text {
 	return out
 }
 
-// chart says which rows of a chart have other cells.
+// mostRows is how many rows of a chart are written out.
+const mostRows = 6
+
+// chart writes the rows of a chart that have other cells, from the left as it shows them; of one that came or went its size.
 func (m *maker) chart(c compare.Change, p *plan.Pattern, of []int) rich.Text {
 	k, ok := at(p.Charts, of)
 	if !ok {
 		return nil
 	}
-	var rows []string
-	for _, s := range c.Sites {
-		was, is := m.both(s)
-		old, before := at(was.Charts, s.Old)
-		now, after := at(is.Charts, s.New)
-		if !before || !after {
-			return rich.T(fmt.Sprintf("%d × %d", width(k), len(k.Rows)))
-		}
-		for _, n := range m.r.ChartRows(s, old, now) {
-			if name := fmt.Sprint(n); !strings.Contains(" "+strings.Join(rows, " ")+" ", " "+name+" ") {
-				rows = append(rows, name)
-			}
-		}
-		break
+	s := c.Sites[0]
+	was, is := m.both(s)
+	old, before := at(was.Charts, s.Old)
+	now, after := at(is.Charts, s.New)
+	rows := []int{}
+	if before && after {
+		rows = m.r.ChartRows(s, old, now)
 	}
-	return rich.T(fmt.Sprintf("%d × %d. %s %s", width(k), len(k.Rows), m.l.Say(words.ChartRowsHead), strings.Join(rows, ", ")))
+	if len(rows) == 0 || len(rows) > mostRows || width(old) != width(now) || len(old.Rows) != len(now.Rows) {
+		text := fmt.Sprintf("%d × %d", width(k), len(k.Rows))
+		if len(rows) > 0 {
+			text += ". " + m.l.Say(words.ChartRowsHead) + strings.Trim(strings.ReplaceAll(fmt.Sprint(" ", rows), " [", " "), "]")
+		}
+		return rich.T(text)
+	}
+	var lines []string
+	for _, n := range rows {
+		lines = append(lines, fmt.Sprintf("%s: %s.", m.l.Numbered(&plan.Part{Style: plan.Rows}, n, n), m.cells(p, k, n)))
+	}
+	return rich.T(strings.Join(lines, " "))
+}
+
+// cells writes a row of a chart: 2 fog, 1 foam; of a mesh its open and filled squares as signs.
+func (m *maker) cells(p *plan.Pattern, k plan.Chart, n int) string {
+	var out []string
+	row := k.Rows[n-1]
+	for i := 0; i < len(row); {
+		e := i
+		for e < len(row) && row[e] == row[i] {
+			e++
+		}
+		name := [...]string{"·", "x"}[min(max(row[i], 0), 1)]
+		if k.Mesh.Behind == 0 {
+			name = m.l.YarnName(p.Yarns[row[i]])
+		}
+		out = append(out, fmt.Sprintf("%d %s", e-i, name))
+		i = e
+	}
+	return strings.Join(out, ", ")
 }
 
 func width(k plan.Chart) int {

@@ -1,6 +1,7 @@
 package errata
 
 import (
+	"slices"
 	"strings"
 
 	"ovillo/render/rich"
@@ -20,7 +21,9 @@ func (s *Sheet) Notes() []string {
 				sizes = " (" + strings.Join(list, ", ") + ")"
 			}
 			line := "- **" + unmarked(e.Where) + "**" + unmarked(sizes) + ": " + unmarked(e.short) + "."
-			out = append(out, plain(rich.T(line)))
+			if line = plain(rich.T(line)); !slices.Contains(out, line) { // of two cautions it says the same
+				out = append(out, line)
+			}
 		}
 	}
 	return out

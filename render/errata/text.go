@@ -57,7 +57,12 @@ func (s *Sheet) text(b *strings.Builder) {
 					wrap(b, "  ", plain(rich.T(it.Sizes)))
 				}
 				for _, line := range s.lines(it) {
-					wrap(b, "  ", line.head+" "+plain(line.text))
+					for i, row := range strings.Split(line.text.String(), "\n") {
+						if row = plain(rich.T(row)); i == 0 {
+							row = line.head + " " + row
+						}
+						wrap(b, strings.Repeat("  ", min(i, 1)+1), row)
+					}
 				}
 			}
 		}
