@@ -36,7 +36,7 @@ func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	parts := strings.Split(path, "/")
 	switch {
 	case path == "":
-		s.render(w, "page.html", s)
+		s.render(w, r, "page.html", s)
 	case path == "page.css":
 		w.Header().Set("Content-Type", "text/css; charset=utf-8")
 		s.send(w, r, append(s.file("page.css"), s.faceStyle()...))
@@ -69,9 +69,9 @@ func (s *Server) ofFile(w http.ResponseWriter, r *http.Request, number string, p
 	}
 	switch kind, name := parts[0], parts[len(parts)-1]; {
 	case len(parts) == 1 && kind == "counts":
-		s.render(w, "counts.html", v.set.countTables(s.Options.Lang))
+		s.render(w, r, "counts.html", v.set.countTables(s.Options.Lang))
 	case len(parts) == 1 && kind == "drawings":
-		s.render(w, "drawings.html", drawingsOf{v, v.set.sheetsDrawn(s.Options.Lang), s})
+		s.render(w, r, "drawings.html", drawingsOf{v, v.set.sheetsDrawn(s.Options.Lang), s})
 	case len(parts) == 2 && kind == "page":
 		if sheet, ok := v.set.sheetNamed(name); ok {
 			w.Header().Set("Content-Type", "image/svg+xml")
@@ -196,14 +196,14 @@ func (d drawing) Title() string { return d.title }
 func (d drawing) Desc() string  { return d.desc }
 
 // render fills a template and sends it.
-func (s *Server) render(w http.ResponseWriter, name string, with any) {
+func (s *Server) render(w http.ResponseWriter, r *http.Request, name string, with any) {
 	var b bytes.Buffer
 	if err := s.templates().ExecuteTemplate(&b, name, with); err != nil {
 		http.Error(w, http.StatusText(http.StatusInternalServerError), http.StatusInternalServerError)
 		return
 	}
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
-	w.Write(b.Bytes())
+	s.send(w, r, b.Bytes())
 }
 
 var forms = template.Must(template.New("").Funcs(template.FuncMap{

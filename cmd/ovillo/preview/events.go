@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"net/http"
+	"path/filepath"
 	"strings"
 	"time"
 )
@@ -18,6 +19,7 @@ const patience = 20 * time.Second
 // news is what a browser is told of a source. What is not in it is as it was.
 type news struct {
 	ID       int     `json:"id"`
+	Short    string  `json:"short"` // the name without its folder
 	Name     string  `json:"name"`
 	Place    int     `json:"place"` // in the list, from 0
 	State    state   `json:"state"`
@@ -90,7 +92,7 @@ func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 
 // tell writes how a view differs from what was told before; was is nil if nothing was.
 func (s *Server) tell(b *bytes.Buffer, place int, v, was *view) {
-	n := news{ID: v.id, Name: v.name, Place: place, State: v.state, Says: s.says(v), Old: s.oldSays(v)}
+	n := news{ID: v.id, Name: v.name, Short: filepath.Base(v.name), Place: place, State: v.state, Says: s.says(v), Old: s.oldSays(v)}
 	if was == nil || was.text != v.text || was.why != v.why {
 		html := s.messages(v)
 		n.Messages = &html

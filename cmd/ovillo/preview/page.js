@@ -21,7 +21,11 @@
 				const button = li.appendChild(document.createElement("button"));
 				button.type = "button";
 				button.append(document.createElement("span"), document.createElement("span"));
-				button.addEventListener("click", () => choose(Number(button.dataset.id)));
+				button.addEventListener("click", () => {
+					const id = Number(button.dataset.id);
+					want(files.get(id));
+					choose(id);
+				});
 				ul.append(li);
 			}
 			const button = li.firstElementChild;
@@ -33,10 +37,14 @@
 		});
 	}
 
+	// want notes which source is meant, in the address too, so that a tab that is opened again comes back to it.
+	function want(f) {
+		wanted = f.name;
+		history.replaceState(null, "", "#" + encodeURIComponent(wanted));
+	}
+
 	function choose(id) {
 		shown = id;
-		wanted = files.get(id).name;
-		history.replaceState(null, "", "#" + encodeURIComponent(wanted));
 		for (const id of ["counts", "drawings"]) $(id).replaceChildren();
 		$("sheets").replaceChildren();
 		list();
@@ -47,8 +55,8 @@
 	// What is shown of the source that was chosen. messages says whether they are others than before.
 	function show(messages, changed = []) {
 		const f = files.get(shown);
-		document.title = (f.state === "fine" ? "" : f.says + " · ") + f.name;
-		$("name").textContent = f.name;
+		document.title = (f.state === "fine" ? "" : f.says + " · ") + f.short;
+		$("name").textContent = f.short;
 		$("state").textContent = f.says;
 		$("state").className = f.state;
 		if (messages) $("messages").innerHTML = f.messages; // escaped where it was made
@@ -69,21 +77,19 @@
 		const sheets = $("sheets");
 		while (sheets.children.length > f.pages.length) sheets.lastElementChild.remove();
 		f.pages.forEach((p, i) => {
-			let li = sheets.children[i];
-			if (!li) {
-				li = document.createElement("li");
-				li.className = "sheet";
-				li.id = "page-" + (i + 1);
-				li.tabIndex = -1;
-				const head = li.appendChild(document.createElement("h2"));
-				head.className = "hidden";
-				head.textContent = document.body.dataset.page + " " + (i + 1);
-				li.append(document.createElement("div"));
-				sheets.append(li);
+			let sheet = sheets.children[i];
+			if (!sheet) {
+				sheet = document.createElement("div");
+				sheet.className = "sheet";
+				sheet.id = "page-" + (i + 1);
+				sheet.tabIndex = -1;
+				sheet.setAttribute("role", "group");
+				sheet.setAttribute("aria-label", document.body.dataset.page + " " + (i + 1));
+				sheets.append(sheet);
 			}
-			li.dataset.want = p.name;
-			li.style.width = p.w + "mm";
-			li.style.aspectRatio = p.w + " / " + p.h;
+			sheet.dataset.want = p.name;
+			sheet.style.width = p.w + "mm";
+			sheet.style.aspectRatio = p.w + " / " + p.h;
 		});
 		const links = $("changed").firstElementChild;
 		$("changed").hidden = changed.length === 0 || tab !== "pages";
@@ -97,31 +103,28 @@
 	}
 
 	let filling = 0;
+	const still = matchMedia("(prefers-reduced-motion: reduce)");
 
 	// fill fetches the pages that are others than those in view, those near the reader first and all of these at once.
 	async function fill(f, changed) {
 		const pass = ++filling;
-		const missing = [...$("sheets").children].filter(li => li.dataset.want !== li.dataset.name);
+		const missing = [...$("sheets").children].filter(sheet => sheet.dataset.want !== sheet.dataset.name);
 		const near = [], far = [];
-		for (const li of missing) {
-			const box = li.getBoundingClientRect();
-			(box.bottom > -innerHeight && box.top < 2 * innerHeight ? near : far).push(li);
+		for (const sheet of missing) {
+			const box = sheet.getBoundingClientRect();
+			(box.bottom > -innerHeight && box.top < 2 * innerHeight ? near : far).push(sheet);
 		}
-		const take = async li => {
-			const name = li.dataset.want;
+		const take = async sheet => {
+			const name = sheet.dataset.want;
 			const answer = await fetch(`${base}file/${f.id}/page/${name}`);
-			return answer.ok ? [li, name, await answer.text()] : null; // it is old already: news will come
+			return answer.ok ? [sheet, name, await answer.text()] : null; // it is old already: news will come
 		};
 		const put = taken => {
 			if (!taken || pass !== filling) return;
-			const [li, name, svg] = taken;
-			li.lastElementChild.innerHTML = svg; // made by the server, with all text escaped
-			li.dataset.name = name;
-			li.classList.remove("fresh");
-			if (changed.has([...li.parentNode.children].indexOf(li))) {
-				void li.offsetWidth; // so that it begins anew
-				li.classList.add("fresh");
-			}
+			const [sheet, name, svg] = taken;
+			sheet.innerHTML = svg; // made by the server, with all text escaped
+			sheet.dataset.name = name;
+			if (changed.has([...sheet.parentNode.children].indexOf(sheet)) && !still.matches) sheet.animate([{ boxShadow: "0 0 0 .25rem #6d93b8" }, {}], 1600);
 		};
 		try {
 			(await Promise.all(near.map(take))).forEach(put);
@@ -172,11 +175,11 @@
 		const a = e.target.closest("a[href^='#page-']");
 		if (!a) return;
 		e.preventDefault();
-		const li = $(a.getAttribute("href").slice(1));
-		if (!li) return;
-		const into = Number(a.dataset.y || 0) / 100 * li.offsetHeight;
-		scrollTo({ top: scrollY + li.getBoundingClientRect().top + into - 64 });
-		li.focus({ preventScroll: true });
+		const sheet = $(a.getAttribute("href").slice(1));
+		if (!sheet) return;
+		const into = Number(a.dataset.y || 0) / 100 * sheet.offsetHeight;
+		scrollTo({ top: scrollY + sheet.getBoundingClientRect().top + into - 64 });
+		sheet.focus({ preventScroll: true });
 	});
 
 	// What the server tells.
@@ -186,14 +189,9 @@
 		if (news.pages && changed.length === news.pages.length) changed = []; // no need to say that all did
 		const renamed = f.name !== undefined && f.name !== news.name;
 		files.set(news.id, Object.assign(f, news));
-		if (news.id === shown && renamed) {
-			wanted = f.name;
-			history.replaceState(null, "", "#" + encodeURIComponent(wanted));
-		}
+		if (news.id === shown && renamed && wanted) want(f);
 		if (!shown || news.id !== shown && f.name === wanted) {
-			const first = !wanted;
 			choose(news.id);
-			if (first) wanted = "";
 			return;
 		}
 		list();

@@ -43,8 +43,9 @@ type Server struct {
 	board    *board
 	watcher  *watcher
 	listener net.Listener
-	base     string   // the path of the page: "/" or "/WORD/"
-	hosts    []string // the names under which it may be asked
+	base     string            // the path of the page: "/" or "/WORD/"
+	hosts    []string          // the names under which it may be asked
+	folders  map[string]string // that are shown as a whole: as they were named, by their absolute path
 	ending   context.Context
 	end      context.CancelFunc
 	workers  sync.WaitGroup
@@ -59,7 +60,7 @@ func Listen(o Options) (*Server, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &Server{Options: o, board: newBoard(), listener: l, base: "/"}
+	s := &Server{Options: o, board: newBoard(), listener: l, base: "/", folders: map[string]string{}}
 	if o.Port == 0 {
 		s.base = "/" + strings.ToLower(rand.Text()) + "/"
 	}
@@ -86,12 +87,12 @@ func (s *Server) Run(ctx context.Context) error {
 	for _, path := range s.Options.Files {
 		s.add(path)
 	}
-	for i, folder := range s.Options.Folders {
+	for _, folder := range s.Options.Folders {
 		if full, err := filepath.Abs(folder); err == nil {
-			s.Options.Folders[i] = full
+			s.folders[full] = folder
+			s.watcher.folder(full)
+			s.scan(full)
 		}
-		s.watcher.folder(s.Options.Folders[i])
-		s.scan(s.Options.Folders[i])
 	}
 	s.workers.Go(func() { s.watcher.run(s.ending) })
 	web := &http.Server{
@@ -166,7 +167,8 @@ func (s *Server) has(path string) bool {
 
 // scan shows the sources of a folder that is shown as a whole. One that is another under a new name is not new: its worker finds it.
 func (s *Server) scan(folder string) {
-	if !slices.Contains(s.Options.Folders, folder) {
+	named, shown := s.folders[folder]
+	if !shown {
 		return
 	}
 	for _, name := range Sources(folder) {
@@ -175,7 +177,7 @@ func (s *Server) scan(folder string) {
 		if err != nil || s.has(path) || s.moving(info) {
 			continue
 		}
-		s.add(path)
+		s.add(filepath.Join(named, name))
 	}
 }
 

@@ -26,11 +26,11 @@ type watcher struct {
 
 	mu      sync.Mutex
 	files   map[*file][]string // what each is made of
-	folders map[string]bool    // that are watched
+	watched map[string]bool    // folders
 }
 
 func newWatcher(s *Server) *watcher {
-	w := &watcher{Server: s, files: map[*file][]string{}, folders: map[string]bool{}}
+	w := &watcher{Server: s, files: map[*file][]string{}, watched: map[string]bool{}}
 	if system, err := fsnotify.NewBufferedWatcher(received); err == nil {
 		w.system = system
 	}
@@ -50,8 +50,8 @@ func (w *watcher) follow(f *file) {
 
 // folder watches a folder.
 func (w *watcher) folder(path string) {
-	if w.system != nil && !w.folders[path] {
-		w.folders[path] = w.system.Add(path) == nil
+	if w.system != nil && !w.watched[path] {
+		w.watched[path] = w.system.Add(path) == nil
 	}
 }
 
@@ -106,8 +106,8 @@ func (w *watcher) lookAround() {
 		moved = append(moved, f)
 	}
 	if w.system != nil {
-		for path := range w.folders {
-			w.folders[path] = w.system.Add(path) == nil // one that is watched already stays so
+		for path := range w.watched {
+			w.watched[path] = w.system.Add(path) == nil // one that is watched already stays so
 		}
 	}
 	w.mu.Unlock()
@@ -116,7 +116,7 @@ func (w *watcher) lookAround() {
 			f.wake()
 		}
 	}
-	for _, folder := range w.Options.Folders {
+	for folder := range w.Server.folders {
 		w.scan(folder)
 	}
 }
