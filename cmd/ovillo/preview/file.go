@@ -37,6 +37,8 @@ type file struct {
 	last map[string]string // what was in the files that it was made of, by path: the name of the content
 	sets int               // how often it was set
 
+	memory desk.Memory
+
 	mu   sync.Mutex       // guards what follows, which the watcher reads
 	path string           // absolute
 	uses map[string]stamp // the files that it was made of, by path, as they were then
@@ -140,13 +142,13 @@ func (f *file) refresh(ctx context.Context) {
 	if f.same(r.text) {
 		return
 	}
-	c := desk.Check(desk.Source{File: source.NewFile(f.view().name, r.text), Open: r.open})
+	c := desk.Check(desk.Source{File: source.NewFile(f.view().name, r.text), Open: r.open, Memory: &f.memory})
 	f.made(r.uses)
 	v := *f.view()
 	v.text, v.why, v.state = wordsOf(&c, f.Options.Lang), "", standing(c.Found)
 	if !c.Printable() {
 		if c.Pattern == nil && !c.Found.HasErrors() {
-			v.state, v.why = faulty, wordNothing.in(f.Options.Lang)
+			v.why = wordNothing.in(f.Options.Lang)
 		}
 		f.board.put(v.spoilt(time.Now()))
 		f.keep(r)

@@ -92,13 +92,32 @@ func TestWhatItIsMadeOf(t *testing.T) {
 	d.sees(1, "that it is gone", func(v *view) bool { return v.old && v.text.errors > 0 && v.set != nil })
 }
 
+// TestShared: a file that others take in is seen as they are, and a slip in it is shown there, with its line.
+func TestShared(t *testing.T) {
+	hat := example(t, "duna-hat.ovillo")
+	const from, to = "muestra 10 cm", "ganchillo 4 mm\n"
+	begin, end := strings.Index(hat, from), strings.Index(hat, to)
+	require.Positive(t, begin)
+	shared := "idioma es\n\n" + hat[begin:end]
+	d := newDesktop(t, map[string]string{"hat.ovillo": strings.Replace(hat[:begin]+hat[end:], "idioma es\n", "idioma es\nusar \"taller.ovillo\"\n", 1), "taller.ovillo": shared}, "hat.ovillo")
+	d.sees(1, "the hat with its gauge", func(v *view) bool { return v.fresh() && v.says("18") && v.says("13") })
+	d.save("taller.ovillo", strings.Replace(shared, "13 vueltas", "13.5 vueltas", 1))
+	d.sees(1, "another gauge", func(v *view) bool { return v.fresh() && v.says("13,5") })
+	d.save("taller.ovillo", strings.Replace(shared, "18 puntos", "18 pntos", 1))
+	v := d.sees(1, "a slip", func(v *view) bool { return v.old && v.text.errors > 0 })
+	m := v.text.list[0]
+	assert.Equal(t, "taller.ovillo", m.Where)
+	require.NotEmpty(t, m.Quotes)
+	assert.Contains(t, m.Quotes[0].Before+m.Quotes[0].Marked+m.Quotes[0].After, "18 pntos")
+}
+
 // TestFolder: the sources of a folder are shown, those too that come later; other files are not.
 func TestFolder(t *testing.T) {
 	hat := example(t, "duna-hat.ovillo")
 	d := newDesktop(t, map[string]string{"hat.ovillo": hat, "notes.txt": "x", ".hidden.ovillo": hat})
 	d.sees(1, "the hat", isFresh)
 	d.save("cap.ovillo", "")
-	d.sees(2, "that the cap is empty", func(v *view) bool { return filepath.Base(v.name) == "cap.ovillo" && v.state == faulty })
+	d.sees(2, "that the cap is empty", func(v *view) bool { return filepath.Base(v.name) == "cap.ovillo" && v.why != "" })
 	d.save("cap.ovillo", hat)
 	d.sees(2, "the cap", isFresh)
 	require.NoError(t, os.Rename(d.path("hat.ovillo"), d.path("beanie.ovillo")))

@@ -1,6 +1,7 @@
 package preview
 
 import (
+	"path/filepath"
 	"strings"
 
 	"ovillo/cmd/ovillo/desk"
@@ -11,11 +12,13 @@ import (
 // message is one finding, with the lines of the source that it is about.
 type message struct {
 	diag.Record
+	Where  string // the file that it is about, "" for the source itself
 	Quotes []quote
 }
 
 // quote is a line of the source with a place marked in it.
 type quote struct {
+	Where                 string // the file that it is in, if it is another than that of the message
 	Line                  int
 	Before, Marked, After string
 	Label                 string // what is said of the place
@@ -36,16 +39,37 @@ func wordsOf(c *desk.Checked, lang string) *found {
 			out.warns++
 		}
 		m := message{Record: r}
+		if r.File != c.File.Name {
+			m.Where = filepath.Base(r.File)
+		}
 		if r.Line > 0 {
-			m.Quotes = append(m.Quotes, quoted(c.File, r.Line, r.Column, r.End, r.Mark, true)...)
+			m.Quotes = append(m.Quotes, quoted(fileOf(c, r.File), r.Line, r.Column, r.End, r.Mark, true)...)
 		}
 		for _, rel := range r.Related {
-			m.Quotes = append(m.Quotes, quoted(c.File, rel.Line, rel.Column, rel.End, rel.Message, false)...)
+			file := r.File
+			if rel.File != "" {
+				file = rel.File
+			}
+			quotes := quoted(fileOf(c, file), rel.Line, rel.Column, rel.End, rel.Message, false)
+			if rel.File != "" {
+				quotes[0].Where = filepath.Base(rel.File)
+			}
+			m.Quotes = append(m.Quotes, quotes...)
 		}
 		out.list = append(out.list, m)
 	}
 	out.list, out.more = mostImportant(out.list)
 	return out
+}
+
+// fileOf is the file of that name: the source, or one that it takes in.
+func fileOf(c *desk.Checked, name string) *source.File {
+	for _, f := range c.File.Used() {
+		if f.Name == name {
+			return f
+		}
+	}
+	return c.File
 }
 
 // mostImportant keeps as many as a person reads, errors before warnings before notes, in the order of the source.
@@ -79,7 +103,7 @@ func quoted(f *source.File, line, column int, end diag.RecordPlace, label string
 		if to > 0 {
 			b = max(byteAt(text, to), a)
 		}
-		return quote{line, lastOf(text[:a]), text[a:b], firstOf(text[b:]), label, main}
+		return quote{"", line, lastOf(text[:a]), text[a:b], firstOf(text[b:]), label, main}
 	}
 	if end.Line <= line {
 		return []quote{one(line, column, max(end.Column, column), label)}

@@ -29,7 +29,8 @@ var (
 	wordReading  = text{"being read", "leyendo"}
 	wordGone     = text{"cannot be read", "no se puede leer"}
 	wordUnset    = text{"cannot be set", "no se puede componer"}
-	wordNothing  = text{"There is no pattern in it yet.", "Todavía no contiene ningún patrón."}
+	wordNothing  = text{"There is no pattern in it, so that it has no pages.", "No contiene ningún patrón, así que no tiene páginas."}
+	wordBare     = text{"no pattern in it", "sin patrón"}
 	wordOldFault = text{"Old pages: the source has had errors since {time}.", "Páginas antiguas: el patrón tiene errores desde las {time}."}
 	wordOldGone  = text{"Old pages: the source has not been readable since {time}.", "Páginas antiguas: el patrón no se puede leer desde las {time}."}
 	wordOldUnset = text{"Old pages: the source has not come out as pages since {time}.", "Páginas antiguas: el patrón no se puede componer desde las {time}."}
@@ -80,6 +81,8 @@ func (s *Server) says(v *view) string {
 		return wordReading.in(s.Options.Lang)
 	case v.state == gone:
 		return wordGone.in(s.Options.Lang)
+	case v.why != "" && v.state != faulty:
+		return wordBare.in(s.Options.Lang)
 	case v.text != nil && v.text.errors == 0 && v.why != "":
 		return wordUnset.in(s.Options.Lang)
 	case v.text == nil || v.text.summary == "":
