@@ -117,7 +117,7 @@ func TestFolder(t *testing.T) {
 	d := newDesktop(t, map[string]string{"hat.ovillo": hat, "notes.txt": "x", ".hidden.ovillo": hat})
 	d.sees(1, "the hat", isFresh)
 	d.save("cap.ovillo", "")
-	d.sees(2, "that the cap is empty", func(v *view) bool { return filepath.Base(v.name) == "cap.ovillo" && v.why != "" })
+	d.sees(2, "that the cap is empty", func(v *view) bool { return filepath.Base(v.name) == "cap.ovillo" && v.state == faulty })
 	d.save("cap.ovillo", hat)
 	d.sees(2, "the cap", isFresh)
 	require.NoError(t, os.Rename(d.path("hat.ovillo"), d.path("beanie.ovillo")))
