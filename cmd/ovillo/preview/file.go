@@ -7,10 +7,12 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"sync"
 	"time"
 
 	"ovillo/cmd/ovillo/desk"
+	"ovillo/lang"
 	"ovillo/lang/source"
 )
 
@@ -144,6 +146,9 @@ func (f *file) refresh(ctx context.Context) {
 	}
 	c := desk.Check(desk.Source{File: source.NewFile(f.view().name, r.text), Open: r.open, Memory: &f.memory})
 	f.made(r.uses)
+	if shared(&c) {
+		_, c.Found = lang.Load(c.File, r.open) // that it is no pattern is no fault of it
+	}
 	v := *f.view()
 	v.text, v.why, v.state = wordsOf(&c, f.Options.Lang), "", standing(c.Found)
 	if !c.Printable() {
@@ -175,6 +180,12 @@ func (f *file) refresh(ctx context.Context) {
 	v.state, v.why = faulty, why
 	f.board.put(v)
 	f.keep(r)
+}
+
+// shared reports whether a source is one that others take in: it has statements, and is no pattern.
+func shared(c *desk.Checked) bool {
+	opens := func(s *lang.Statement) bool { return s.Block == lang.InPattern }
+	return c.Pattern == nil && len(c.Tree.Body) > 0 && !slices.ContainsFunc(c.Tree.Body, opens)
 }
 
 // taken is a source as it was read, and what it read besides.

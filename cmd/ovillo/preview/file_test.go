@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -105,10 +106,10 @@ func TestShared(t *testing.T) {
 	d.sees(1, "another gauge", func(v *view) bool { return v.fresh() && v.says("13,5") })
 	d.save("taller.ovillo", strings.Replace(shared, "18 puntos", "18 pntos", 1))
 	v := d.sees(1, "a slip", func(v *view) bool { return v.old && v.text.errors > 0 })
-	m := v.text.list[0]
-	assert.Equal(t, "taller.ovillo", m.Where)
-	require.NotEmpty(t, m.Quotes)
-	assert.Contains(t, m.Quotes[0].Before+m.Quotes[0].Marked+m.Quotes[0].After, "18 pntos")
+	i := slices.IndexFunc(v.text.list, func(m message) bool { return m.Where == "taller.ovillo" && len(m.Quotes) > 0 })
+	require.NotEqual(t, -1, i, "no message about the shared file")
+	q := v.text.list[i].Quotes[0]
+	assert.Contains(t, q.Before+q.Marked+q.After, "18 pntos")
 }
 
 // TestFolder: the sources of a folder are shown, those too that come later; other files are not.
@@ -118,6 +119,10 @@ func TestFolder(t *testing.T) {
 	d.sees(1, "the hat", isFresh)
 	d.save("cap.ovillo", "")
 	d.sees(2, "that the cap is empty", func(v *view) bool { return filepath.Base(v.name) == "cap.ovillo" && v.state == faulty })
+	d.save("cap.ovillo", "hook 4 mm\n")
+	v := d.sees(2, "that it is one that patterns may share", func(v *view) bool { return v.state == fine })
+	assert.Equal(t, wordNothing.en, v.why)
+	assert.Empty(t, v.text.list)
 	d.save("cap.ovillo", hat)
 	d.sees(2, "the cap", isFresh)
 	require.NoError(t, os.Rename(d.path("hat.ovillo"), d.path("beanie.ovillo")))
