@@ -106,6 +106,28 @@ func TestFlagNames(t *testing.T) {
 	}
 }
 
+// FuzzParseArgs reads any line: what is wrong with it is said in words of ours, of which each language has its own.
+func FuzzParseArgs(f *testing.F) {
+	for _, line := range []string{"check a --json", "chek", "-h", "build -o= a", "--\x00--", "fmt -wl a", "--messages=es --x", "-ñ", "---", "--=", "help --help=1",
+		"check --gauge", "-test.v", "__complete ch"} {
+		f.Add(line)
+	}
+	f.Fuzz(func(t *testing.T, line string) {
+		c, wrong := parseArgs(strings.Fields(line))
+		if wrong == nil {
+			for name := range c.flags {
+				if c.command.takes(name) == nil {
+					t.Errorf("%q: %s is no flag", line, name)
+				}
+			}
+			return
+		}
+		if wrong.text == whySystem || wrong.in("en") == wrong.in("es") {
+			t.Errorf("%q: said by the library: %s", line, wrong.in("es"))
+		}
+	})
+}
+
 func TestMessageLanguage(t *testing.T) {
 	for _, c := range []struct {
 		flag string

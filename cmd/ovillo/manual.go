@@ -30,14 +30,14 @@ func runManual(c *call) int {
 func manual(lang string, b build) string {
 	var r roff
 	day, _, _ := strings.Cut(b.Date, "T")
-	r.macro("TH", "OVILLO", "1", day, "ovillo "+b.Version)
+	r.WriteString(`.TH OVILLO 1 "` + day + `" "ovillo ` + escaped(b.Version) + "\"\n") // a date is read, and has no escapes
 	r.macro("SH", manName.in(lang))
 	about := msgAbout.in(lang)
 	r.text("ovillo \\- " + escaped(strings.TrimSuffix(strings.TrimPrefix(about, "ovillo "), ".")))
 	r.macro("SH", manSynopsis.in(lang))
 	r.text("\\fBovillo\\fR \\fI" + escaped(manCommand.in(lang)) + "\\fR")
 	r.macro("SH", manDescription.in(lang))
-	r.paragraph(about)
+	r.lines(about)
 	r.paragraph(manSource.in(lang))
 	r.macro("SH", manCommands.in(lang))
 	for _, k := range commands() {
@@ -102,6 +102,11 @@ func (r *roff) text(s string) {
 // paragraph writes plain text; its lines run on.
 func (r *roff) paragraph(s string) {
 	r.WriteString(".PP\n")
+	r.lines(s)
+}
+
+// lines writes plain text, a line as a line.
+func (r *roff) lines(s string) {
 	for line := range strings.SplitSeq(strings.TrimSpace(s), "\n") {
 		r.text(escaped(strings.TrimSpace(line)))
 	}

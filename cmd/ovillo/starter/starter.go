@@ -90,13 +90,13 @@ func (p Pattern) titles() (en, es string) {
 			own = append(own, w)
 		}
 	}
-	// The type of the pages has the letters of Latin, and what a name is written in besides is for a text to say.
-	name := strings.TrimSpace(strings.Map(func(r rune) rune {
-		if unicode.IsLetter(r) && !unicode.Is(unicode.Latin, r) || !unicode.IsGraphic(r) {
-			return -1
+	// What else may stand in the name of a file, the type of the pages may lack, or a text takes for something to put in.
+	name := strings.Join(strings.Fields(strings.Map(func(r rune) rune {
+		if unicode.Is(unicode.Latin, r) && r < 0x180 || r >= '0' && r <= '9' || strings.ContainsRune(" ',!?&+()", r) {
+			return r
 		}
-		return r
-	}, strings.Join(own, " ")))
+		return -1
+	}, strings.Join(own, " "))), " ")
 	if name == "" {
 		return capital(p.Kind.Name), capital(p.Kind.Nombre)
 	}
