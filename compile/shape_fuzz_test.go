@@ -40,6 +40,7 @@ func FuzzShape(f *testing.F) {
 		require.NoError(f, err)
 		f.Add(string(text))
 	}
+	f.Add("terms us\nhook 3,5 mm\nfit head 4,5 (4 ,6, 7) cm\n")
 	f.Add("sizes \"a\", \"b\", \"c\"\nend\nlet a = 5 (6, 6)\nlet b =10(12,  7)\nlet c = 4\npart p\nin rows\nchain a\nrow: sc in each=5(6,6)\nrow: inc, sc in each = 6 (7, 7)\nend\n")
 	f.Fuzz(func(t *testing.T, text string) {
 		set, _ := format.Source([]byte(text))

@@ -155,10 +155,22 @@ func (p *page) spaced(a, b lang.Token, l *line, i int) bool {
 		return apart
 	case p.sided(l, i-1), p.sided(l, i-2):
 		return false
+	case p.decimalComma(l, i):
+		return false
 	case p.is(a, "-"):
 		return !p.unary(a, l, i-1)
 	}
 	return true
+}
+
+// decimalComma reports whether token i of a line is what stands behind the comma of 3,5 where that could not be read: it stays
+// as it was written, so that the message can say that a point is needed.
+func (p *page) decimalComma(l *line, i int) bool {
+	if i < 2 || p.read(l) || !p.is(l.tokens[i-1], ",") {
+		return false
+	}
+	whole, comma, rest := l.tokens[i-2], l.tokens[i-1], l.tokens[i]
+	return whole.Kind == lang.Number && rest.Kind == lang.Number && whole.Span.End == comma.Span.Start && comma.Span.End == rest.Span.Start
 }
 
 // sided reports whether token i of a line begins right-side or wrong-side, which are words of the trade and no difference.
