@@ -24,7 +24,10 @@ var buildCommand = command{
 			"A PDF holds its source as an attachment. One made with --archive does not: it is of the kind that archives keep,\n" +
 			"PDF/A-1b, which allows no attachment, and goes to hat-archive.pdf.\n" +
 			"--format html makes hat.html: a page for a browser, whole in one file, with a choice of language and size and rows\n" +
-			"to tick. It asks the network for nothing.",
+			"to tick. It asks the network for nothing.\n" +
+			"--format text makes hat-en.txt and hat-es.txt: for the box below a video, a blog, or to be read aloud, with how to make\n" +
+			"the piece larger or smaller and a list of what a film has to show. --short keeps it to what such a box takes.\n" +
+			"--format json makes hat.json: the checked pattern for other programs, as ovillo schema describes it.",
 		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
 			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. --lang puede pedir\n" +
 			"las palabras de un país: en-GB,es-MX.\n" +
@@ -33,9 +36,13 @@ var buildCommand = command{
 			"Cada PDF lleva adjunto el archivo del patrón. Con --archive no lo lleva: es el PDF que se guarda en archivos\n" +
 			"históricos y bibliotecas, PDF/A-1b, que no admite adjuntos, y va a gorro-archive.pdf.\n" +
 			"--format html hace gorro.html: una página para el navegador, en un solo archivo, donde se elige idioma y talla y se\n" +
-			"marcan las vueltas. No pide nada a la red."},
+			"marcan las vueltas. No pide nada a la red.\n" +
+			"--format text hace gorro-en.txt y gorro-es.txt: para la caja de un vídeo, un blog o leer en voz alta, con cómo hacer\n" +
+			"la pieza más grande o más pequeña y qué planos pide el vídeo. --short lo deja en lo que cabe en esa caja.\n" +
+			"--format json hace gorro.json: el patrón comprobado para otros programas, tal como lo describe ovillo schema."},
 	flags: []flagDef{
 		formatFlag,
+		shortFlag,
 		{name: "-o", value: "PATH", help: text{"where it goes", "dónde queda"}},
 		{name: "--lang", value: "TAG[,TAG]", help: text{
 			"one language, or two side by side; without it, those of the pattern",
@@ -61,6 +68,9 @@ var buildCommand = command{
 		{text{"ovillo build hat.ovillo --format html", "ovillo build gorro.ovillo --format html"}, text{
 			"a page for the web, both languages and all sizes in it",
 			"una página para la web, con los dos idiomas y todas las tallas"}},
+		{text{"ovillo build hat.ovillo --format text --short --lang en -o -", "ovillo build gorro.ovillo --format text --short --lang es -o -"}, text{
+			"what goes below a video",
+			"lo que va debajo de un vídeo"}},
 	},
 	run: runBuild,
 }

@@ -57,6 +57,8 @@ render/proof:     render/page render/font
 render/draw:      compile/stitch compile/plan render/chart render/page render/scene render/font render/words
 render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw render/hyphen
 render/web:       compile/plan render/rich render/scene render/words render/draw render/svg
+render/data:      compile/plan render/rich render/words
+render/plain:     compile/plan render/rich render/words
 render/parallel:  compile/plan render/page render/words render/font
 render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
 render/errata:    compile/stitch compile/plan compile/compare render/rich render/page render/words render/layout render/font render/book
@@ -89,10 +91,11 @@ var libraries = []struct{ path, users, reason string }{
 // testLibraries may be used by tests only.
 var testLibraries = []string{
 	"github.com/rogpeppe/go-internal", "github.com/stretchr/testify", "pgregory.net/rapid",
-	"github.com/chromedp/cdproto",     // what a browser is asked and tells, beside chromedp
-	"golang.org/x/net/html",           // reads web pages as browsers do
-	"github.com/klippa-app/go-pdfium", // reads finished PDFs, without anything installed
-	"github.com/ledongthuc/pdf",       // reads the structure tree of finished PDFs across their pages
+	"github.com/chromedp/cdproto",           // what a browser is asked and tells, beside chromedp
+	"golang.org/x/net/html",                 // reads web pages as browsers do
+	"github.com/santhosh-tekuri/jsonschema", // holds what is written as JSON against its schema
+	"github.com/klippa-app/go-pdfium",       // reads finished PDFs, without anything installed
+	"github.com/ledongthuc/pdf",             // reads the structure tree of finished PDFs across their pages
 }
 
 // outside says which parts of the standard library only the command may use: the core turns text into values and reads

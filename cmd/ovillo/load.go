@@ -118,6 +118,10 @@ func reason(err error, path string) said {
 		return whyNotPlain.with()
 	case errors.Is(err, errNotPages):
 		return whyNotPages.with()
+	case errors.Is(err, errNotText):
+		return whyNotText.with()
+	case errors.Is(err, errNotData):
+		return whyNotData.with()
 	case errors.Is(err, errNotHTML):
 		return whyNotWeb.with()
 	case errors.Is(err, errNotSVG):

@@ -165,6 +165,8 @@ var (
 	whyFull        = text{"the disk is full", "el disco está lleno"}
 	whyNotPlain    = text{"it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"}
 	whyTooLarge    = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
+	whyNotText     = text{"the file there is not a text that build made (.txt) and is kept", "el archivo que hay allí no es un texto de build (.txt) y se conserva"}
+	whyNotData     = text{"the file there is not the JSON of a pattern and is kept", "el archivo que hay allí no es el JSON de un patrón y se conserva"}
 	whyNotWeb      = text{"the file there is not a web page and is kept", "el archivo que hay allí no es una página web y se conserva"}
 	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
 	whyNotPicture  = text{"the file there is no {kind} and is kept", "el archivo que hay allí no es un {kind} y se conserva"}
@@ -180,7 +182,11 @@ var (
 	msgAllWell = text{
 		"{sizes}, {parts}: every row comes out",
 		"{sizes}, {parts}: todas las hileras y vueltas cuadran"}
-	msgNothing       = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
+	msgNothing      = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
+	msgWrittenSigns = text{"{path}: {n} signs", "{path}: {n} signos"}
+	msgStillLong    = text{
+		"{path}: {n} signs are more than {most}; what is left is about safety and is never cut",
+		"{path}: {n} signos son más de {most}; lo que queda trata de seguridad y no se recorta nunca"}
 	msgWrittenSize   = text{"{path}: {n} kB", "{path}: {n} kB"}
 	msgWritten       = text{"{path}: {pages}", "{path}: {pages}"}
 	msgNoLanguage    = text{"no pages can be set in the language {lang}; known are: {known}", "no se pueden componer páginas en el idioma {lang}; se conocen: {known}"}

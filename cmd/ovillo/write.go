@@ -8,6 +8,8 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"regexp"
+	"strings"
 )
 
 // What a file that stands in the way can be.
@@ -17,6 +19,8 @@ var (
 	errNotPages = errors.New("not a PDF")
 	errNotSVG   = errors.New("not an SVG")
 	errNotPNG   = errors.New("not a PNG")
+	errNotText  = errors.New("not a text")
+	errNotData  = errors.New("not data of a pattern")
 	errNotHTML  = errors.New("not a web page")
 )
 
@@ -94,6 +98,23 @@ func syncFolder(folder string) {
 func refusePages(path string) error {
 	return refuse(path, errNotPages, func(head []byte) bool { return bytes.HasPrefix(head, []byte("%PDF-")) })
 }
+
+// refuseText reports why a text must not be written to a path: what stands there has another ending, or is a source, which may end in
+// .txt too.
+func refuseText(path string) error {
+	text := strings.EqualFold(filepath.Ext(path), ".txt")
+	return refuse(path, errNotText, func(head []byte) bool {
+		return text && !sourceHead.Match(head)
+	})
+}
+
+// refuseData reports why data must not be written to a path, as for pages.
+func refuseData(path string) error {
+	return refuse(path, errNotData, func(head []byte) bool { return bytes.Contains(head, []byte(`"format": "ovillo-pattern"`)) })
+}
+
+// sourceHead finds the line with which a source begins, in either language.
+var sourceHead = regexp.MustCompile(`(?m)^[ \t]*(pattern|patrón|idioma)[ \t]`)
 
 // refuseWeb reports why a web page must not be written to a path, as for pages.
 func refuseWeb(path string) error {

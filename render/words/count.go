@@ -98,3 +98,8 @@ func (c *context) sizeOf(n num) num {
 	n.at = at
 	return n
 }
+
+// Counted names what is counted, as the pages do: "hdc", "ch-2 sps".
+func (l *Language) Counted(p *plan.Pattern, k plan.Count) rich.Text {
+	return merge(l.context(p, nil, nil).unit(k))
+}

@@ -289,3 +289,5 @@ func (e *english) otherTerm(t term) string {
 	}
 	return t.Short + ", " + t.One
 }
+
+func (e *english) spoken(n int, _ bool) string { return englishNumber(n, e.Tag() == "en-GB") }

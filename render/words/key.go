@@ -74,6 +74,14 @@ const (
 	AllDone        // no row is left
 	ClearTicks
 	RestoreTicks
+	ResizeHead  // heads how a piece is made larger or smaller
+	ShotsHead   // heads what a film has to show; {} the size
+	SayAloud    // {} what is said aloud
+	RowsHead    // heads the rows of all parts
+	LeftOutHead // {} what a short text leaves out
+	MeasuresOf  // heads the sizes with their measures
+	MaterialsHead
+	IntroName // what the introduction is called in a list of what is left out
 	CountUp   // one more of several rows is done; {} what they are
 	CountDown // one fewer; likewise
 
@@ -324,6 +332,28 @@ const (
 	subjectSizes // {} the sizes
 	keywordCraft
 	keywordPattern
+	growMultiple // {} of which number
+	growPlus     // {} likewise, {} and how many more
+	growOwn      // the number is the designer's
+	growAround   // {} stitches, {} a length
+	growAcross   // likewise
+	growRows     // {} rows, {} a length
+	growRings    // {} stitches, {} a length
+	growMotif    // {} a length
+	growFrom     // {} parts
+	growAfter
+	shotOnto
+	shotLayout
+	shotMotif
+	shotFirst // {} stitches
+	shotMarker
+	shotYarn
+	shotJoin
+	shotLeave
+	shotCross
+	shotInOne
+	shotGain // {} stitches
+	shotLose // likewise
 	lastLine
 )
 

@@ -9,7 +9,7 @@ import (
 
 func TestEveryKeyIsSaid(t *testing.T) {
 	blanks := map[Key]int{DrawingCaption: 1, MotifCaption: 1, StitchRowsCaption: 1, StitchRoundsCaption: 1, StitchLevelsCaption: 1, DrawnForSize: 1, DesignBy: 1, PageOf: 2, PartDrawing: 1,
-		RowsDone: 2, CountUp: 1, CountDown: 1,
+		RowsDone: 2, CountUp: 1, CountDown: 1, ShotsHead: 1, SayAloud: 1, LeftOutHead: 1,
 		ErrataPages: 1, PageNow: 2, PageThen: 1, InPlaceOf: 2}
 	for _, tag := range Tags() {
 		l := language(t, tag)

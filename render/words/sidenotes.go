@@ -9,7 +9,12 @@ import (
 
 // SideNotes are the notes beside the drawing: gauge, hooks, notions, how the yarn was estimated, how the drawing is to
 // be read.
-func (l *Language) SideNotes(p *plan.Pattern) []Fact {
+func (l *Language) SideNotes(p *plan.Pattern) []Fact { return l.notesOf(p, true) }
+
+// MaterialNotes are those of the notes that need no drawing beside them.
+func (l *Language) MaterialNotes(p *plan.Pattern) []Fact { return l.notesOf(p, false) }
+
+func (l *Language) notesOf(p *plan.Pattern, drawn bool) []Fact {
 	c := l.context(p, nil, nil)
 	var facts []Fact
 	add := func(head line, text rich.Text) {
@@ -21,7 +26,9 @@ func (l *Language) SideNotes(p *plan.Pattern) []Fact {
 	add(hooksHead(p), c.hooksNote())
 	add(sideNotions, c.notions())
 	add(factYarn, join(" ", c.fibres(), c.estimate(), c.ownYarn()))
-	add(sideDrawing, c.drawing())
+	if drawn {
+		add(sideDrawing, c.drawing())
+	}
 	return facts
 }
 

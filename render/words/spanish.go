@@ -470,3 +470,5 @@ func (s *spanish) theYarn(name string) string {
 	}
 	return the + " " + name
 }
+
+func (s *spanish) spoken(n int, feminine bool) string { return spanishNumber(n, feminine) }

@@ -81,9 +81,11 @@ func (y toy) refs(rs []named) rich.Text {
 
 func (y toy) list(names []string) string { return strings.Join(names, " + ") }
 
+func (y toy) spoken(n int, _ bool) string { return strings.Repeat("ι", n) }
+
 func (y toy) fixed(k Key) string {
 	switch k {
-	case DrawingCaption, MotifCaption, StitchRowsCaption, StitchRoundsCaption, StitchLevelsCaption, DrawnForSize, DesignBy, PageOf, PartDrawing, RowsDone, CountUp, CountDown, ErrataPages, PageThen:
+	case DrawingCaption, MotifCaption, StitchRowsCaption, StitchRoundsCaption, StitchLevelsCaption, DrawnForSize, DesignBy, PageOf, PartDrawing, RowsDone, CountUp, CountDown, ShotsHead, SayAloud, LeftOutHead, ErrataPages, PageThen:
 		return "Κ {}"
 	case PageNow, InPlaceOf:
 		return "Κ {} {}"
@@ -93,9 +95,9 @@ func (y toy) fixed(k Key) string {
 
 func (y toy) line(l line) string {
 	switch l {
-	case contentsIn, termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam, errataSpan:
+	case contentsIn, termsText, otherStitch, otherStitches, elsewhere, amountsOf, noAmountsOf, weighedSwatch, weighedTube, repeatsOf, weighedSample, fibreShare, drawingHalves, drawingHalf, gaugeHook, ownGaugeText, pageOf, mapSeam, growPlus, growRings, growAround, growAcross, growRows, errataSpan:
 		return "λ {} {}"
-	case contentsAre, contentsByYarn, termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionOwnAfter, cautionReason, lawRegulation, lawDirective, yarnTableWeight, thePart, otherWay, onPage, stepOnPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed, leftNoteKept, errataWithin:
+	case contentsAre, contentsByYarn, termsAre, notionFormer, amounts, noAmounts, sideYarnIncludes, allowance, gaugeCheck, gaugeCheckRaw, ownGaugeWas, ownGaugeFoot, sizeNamed, drawingText, drawingMotifs, howSizes, cautionOwnAfter, cautionReason, lawRegulation, lawDirective, yarnTableWeight, thePart, otherWay, onPage, stepOnPage, testerNote, photoSize, testYarnUsed, testPattern, testCircle, mapFrom, mapGoesOn, mapJoins, mapAlong, mapSelf, subjectCraft, subjectSizes, howNamed, leftNoteKept, growMultiple, growFrom, growMotif, shotFirst, shotGain, shotLose, errataWithin:
 		return "λ {}"
 	}
 	return "λ"

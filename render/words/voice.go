@@ -29,6 +29,7 @@ type phrases interface {
 	hookName(us, uk string) string        // what stands behind its millimetres; "" if nothing does
 	quoted(text string) rich.Text
 	sides(text string, k sideKind, of sideNouns) []sideWord // where it names left or right
+	spoken(n int, feminine bool) string                     // a number in words, before what is counted; "" if it is too large
 	inches() bool                                           // lengths are given in inches too
 	// inUnit writes a figure, or a list of them, with its unit; one: it is one of them.
 	inUnit(figures rich.Text, u plan.AmountUnit, one bool) rich.Text
