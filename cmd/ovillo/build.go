@@ -27,7 +27,7 @@ var buildCommand = command{
 			"to tick. It asks the network for nothing.\n" +
 			"--format text makes hat-en.txt and hat-es.txt: for the box below a video, a blog, or to be read aloud, with how to make\n" +
 			"the piece larger or smaller and a list of what a film has to show. --short keeps it to what such a box takes.\n" +
-			"--format json makes hat.json: the checked pattern for other programs, as ovillo schema describes it.",
+			"--format json makes hat.json: the checked pattern for other programs, in a shape that is promised.",
 		"gorro.ovillo se convierte en gorro.pdf, al lado, o donde diga -o: un archivo, una carpeta, o - para la salida\n" +
 			"estándar. De un patrón con errores no sale ningún PDF, y el que hubiera queda como estaba. --lang puede pedir\n" +
 			"las palabras de un país: en-GB,es-MX.\n" +
@@ -39,7 +39,7 @@ var buildCommand = command{
 			"marcan las vueltas. No pide nada a la red.\n" +
 			"--format text hace gorro-en.txt y gorro-es.txt: para la caja de un vídeo, un blog o leer en voz alta, con cómo hacer\n" +
 			"la pieza más grande o más pequeña y qué planos pide el vídeo. --short lo deja en lo que cabe en esa caja.\n" +
-			"--format json hace gorro.json: el patrón comprobado para otros programas, tal como lo describe ovillo schema."},
+			"--format json hace gorro.json: el patrón comprobado para otros programas, en una forma que no cambia."},
 	flags: []flagDef{
 		formatFlag,
 		shortFlag,

@@ -73,8 +73,8 @@ func (c *call) publishWeb(s *loaded, p *plan.Pattern, e edition, output string) 
 }
 
 var shortFlag = flagDef{name: "--short", help: text{
-	"with --format text: no more than 5000 signs, and what is left out is said",
-	"con --format text: no más de 5000 signos, y se dice lo que falta"}}
+	"with --format=text: no more than 5000 signs, and what is left out is said",
+	"con --format=text: no más de 5000 signos, y se dice lo que falta"}}
 
 // publishText makes a text for each language, in a file of its own: hat-en.txt. Where the user names one file, or the standard output, it is
 // that of the first language.
@@ -101,7 +101,7 @@ func (c *call) publishText(s *loaded, p *plan.Pattern, e edition, output string)
 	for i, l := range langs {
 		path := output
 		if !one {
-			path = strings.TrimSuffix(output, ".txt") + "-" + strings.ToLower(e.tag(l)) + ending
+			path = strings.TrimSuffix(output, ".txt") + "-" + shortTag(l) + ending
 		}
 		signs := utf8.RuneCount(texts[i].Bytes())
 		worst = max(worst, c.deliverAs(path, texts[i].Bytes(), refuseText, msgWrittenSigns.with("path", path, "n", strconv.Itoa(signs))))
@@ -126,14 +126,12 @@ func (c *call) publishData(s *loaded, p *plan.Pattern, e edition, output string)
 	return c.deliverAs(output, b.Bytes(), refuseData, sizeWritten(output, b.Len()))
 }
 
-// tag is the tag of a language as it was asked for: en, where its whole name is en-US.
-func (e edition) tag(l *words.Language) string {
-	for _, tag := range e.langs {
-		if known, err := words.For(tag); err == nil && known.Tag() == l.Tag() {
-			return tag
-		}
+// shortTag is the tag of a language in the name of a file: en, where its whole name is en-US.
+func shortTag(l *words.Language) string {
+	if slices.Contains(l.Also(), l.Code()) {
+		return l.Code()
 	}
-	return l.Tag()
+	return strings.ToLower(l.Tag())
 }
 
 // sizeWritten says of a file without pages how large it is.

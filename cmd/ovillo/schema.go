@@ -6,8 +6,10 @@ var schemaCommand = command{
 	name: "schema",
 	line: text{"describe the JSON of a pattern", "describir el JSON de un patrón"},
 	long: text{
-		"The description is JSON Schema, draft 2020-12, of what build --format json writes. Its version stands in the data.",
-		"La descripción es JSON Schema, draft 2020-12, de lo que escribe build --format json. Su versión figura en los datos."},
+		"It is for programs that read what ovillo build --format=json writes, and follows JSON Schema 2020-12. Its version\n" +
+			"stands in the data.",
+		"Es para los programas que leen los archivos hechos con --format=json, y sigue JSON Schema 2020-12. Su versión figura\n" +
+			"en los datos."},
 	examples: []exampleLine{
 		{text{"ovillo schema > pattern.schema.json", "ovillo schema > patron.schema.json"}, text{
 			"a file for a program that checks data",

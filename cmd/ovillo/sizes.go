@@ -16,9 +16,9 @@ var sizesCommand = command{
 	line: text{"list what each size measures and takes", "listar lo que mide y gasta cada talla"},
 	long: text{
 		"The table has a column for each size: the finished piece and the wearer, in centimetres and inches, the ease, the yarn.\n" +
-			"With --csv there is a line for each figure and size, in the columns kind, name, label, size, value, unit.",
+			"With --csv there is a line for each figure and size.",
 		"La tabla tiene una columna por talla: la pieza terminada y el cuerpo, en centímetros y pulgadas, la holgura y el hilo.\n" +
-			"Con --csv hay una línea por cifra y talla, en las columnas kind, name, label, size, value, unit."},
+			"Con --csv hay una línea por cifra y talla."},
 	flags: []flagDef{
 		{name: "--csv", help: text{"values parted by commas", "valores separados por comas"}},
 		{name: "--lang", value: "TAG[,TAG]", help: text{

@@ -165,7 +165,7 @@ var (
 	whyFull        = text{"the disk is full", "el disco está lleno"}
 	whyNotPlain    = text{"it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"}
 	whyTooLarge    = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
-	whyNotText     = text{"the file there is not a text that build made (.txt) and is kept", "el archivo que hay allí no es un texto de build (.txt) y se conserva"}
+	whyNotText     = text{"the file there is not the text of a pattern and is kept", "el archivo que hay allí no es el texto de un patrón y se conserva"}
 	whyNotData     = text{"the file there is not the JSON of a pattern and is kept", "el archivo que hay allí no es el JSON de un patrón y se conserva"}
 	whyNotWeb      = text{"the file there is not a web page and is kept", "el archivo que hay allí no es una página web y se conserva"}
 	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
