@@ -63,7 +63,7 @@ func (r reader) lastOnes(n **Cnt) error {
 func (s *Spread) Parse(lx *lexer.PeekingLexer) error {
 	r := reader{lx}
 	back, start := r.MakeCheckpoint(), r.start()
-	if err := readIf(r, &s.N); err != nil {
+	if err := readTally(r, &s.N); err != nil {
 		return err
 	}
 	if s.N == nil || !r.take("evenly") {
@@ -75,6 +75,22 @@ func (s *Spread) Parse(lx *lexer.PeekingLexer) error {
 		return err
 	}
 	r.close(&s.At, start)
+	return nil
+}
+
+// readTally reads how many, or how often, behind a stitch or a group: there a bracket opens no group, since a comma would stand
+// before it.
+func readTally(r reader, n **Cnt) error {
+	if r.Peek().Value != "(" {
+		return readIf(r, n)
+	}
+	back := r.MakeCheckpoint()
+	c := &Cnt{}
+	if err := r.count(&c.At, &c.E); err != nil || !r.word("evenly") && !r.word("times") {
+		r.LoadCheckpoint(back)
+		return nil
+	}
+	*n = c
 	return nil
 }
 
@@ -99,7 +115,7 @@ func (e *RepEnd) read(r reader) error {
 	if e.Full = r.oneOf("around", "across"); e.Full != "" {
 		return nil
 	}
-	if err := readIf(r, &e.N); err != nil {
+	if err := readTally(r, &e.N); err != nil {
 		return err
 	}
 	switch {

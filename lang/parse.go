@@ -1,6 +1,7 @@
 package lang
 
 import (
+	"slices"
 	"unicode/utf8"
 
 	"ovillo/lang/diag"
@@ -36,7 +37,34 @@ func parse(f *source.File, uk bool) (*File, diag.List) {
 		b.line()
 	}
 	b.closeAtEnd()
-	return &File{Source: f, Body: root.Body, tongue: tongue, idiom: idiom, spelt: b.spelt}, b.faults.list
+	return &File{Source: f, Body: root.Body, tongue: tongue, idiom: idiom, spelt: b.spelt}, b.withoutEchoes(b.faults.list)
+}
+
+// withoutEchoes leaves out what is found in lines that use a value whose name could not be given: they cannot be read because of it.
+func (b *blocks) withoutEchoes(list diag.List) diag.List {
+	refused := map[string]bool{}
+	for _, d := range list {
+		if i := b.tokenAt(d.Span); d.Code == codeReserved && i > 1 && b.textAt(i-2) == "let" {
+			refused[b.file.Slice(d.Span)] = true
+		}
+	}
+	if len(refused) == 0 {
+		return list
+	}
+	uses := map[int]bool{} // the lines
+	for _, t := range b.tokens {
+		if refused[b.file.Slice(t.Span)] {
+			uses[b.file.Line(t.Span.Start)] = true
+		}
+	}
+	return slices.DeleteFunc(list, func(d diag.Diagnostic) bool {
+		return d.Code != codeReserved && uses[b.file.Line(d.Span.Start)]
+	})
+}
+
+// tokenAt is the token that begins where a span does, -1 if none does.
+func (b *blocks) tokenAt(at source.Span) int {
+	return slices.IndexFunc(b.tokens, func(t Token) bool { return t.Span.Start == at.Start })
 }
 
 // cut cuts the source into tokens. Those of a source that is not in English are read as English, and its first line, which

@@ -1,0 +1,33 @@
+package lang_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"ovillo/lang"
+	"ovillo/lang/source"
+)
+
+// TestRefusedNameIsOneMessage: a value that is called by a word of the language is refused once; the rows that use it are not blamed,
+// those that do not are looked at as ever.
+func TestRefusedNameIsOneMessage(t *testing.T) {
+	for name, c := range map[string]struct {
+		text string
+		want []string
+	}{
+		"used": {"let around = 24\npart hat\n  ring\n  round: 8 sc in ring\n  round: inc (around - 16) evenly = around\n  round: sc in each = around\nend\n",
+			[]string{"OV134 1"}},
+		"spanish":       {"idioma es\nsea cada = 24\npieza gorro\n  vuelta: aum (cada - 16) repartidos = cada\nfin\n", []string{"OV134 2"}},
+		"another fault": {"let around = 24\npart hat\n  round: sc in each = around\n  round: sc in each = each\nend\n", []string{"OV134 1", "OV135 4"}},
+	} {
+		f := source.NewFile("echo.ovillo", c.text)
+		_, found := lang.Parse(f)
+		var got []string
+		for _, d := range found {
+			got = append(got, string(d.Code)+" "+string(rune('0'+f.Line(d.Span.Start))))
+		}
+		assert.Equal(t, c.want, got, name+": "+strings.TrimSpace(c.text))
+	}
+}
