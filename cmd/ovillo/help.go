@@ -84,7 +84,11 @@ func (c *call) overview(b *strings.Builder) {
 
 func (c *call) flagTable(b *strings.Builder, flags []flagDef) {
 	for _, f := range flags {
-		fmt.Fprintf(b, "    %s%s\n", pad(f.spelled(), 24), f.help.in(c.lang))
+		left := pad(f.spelled(), 24)
+		if len([]rune(left)) > 24 {
+			left = strings.TrimRight(left, " ") + "\n" + strings.Repeat(" ", 28) // a long one has a line to itself
+		}
+		fmt.Fprintf(b, "    %s%s\n", left, f.help.in(c.lang))
 	}
 }
 
