@@ -77,8 +77,7 @@ func (c *comparison) yarns() {
 		for _, y := range p.Yarns {
 			key := ""
 			if len(y.Amount) > 0 {
-				a := y.Amount[0]
-				key = fmt.Sprint(a.Milligrams, printed(a.Length), a.Balls) // the yards are the metres, rounded by themselves
+				key = amountKey(y.Amount[0])
 			}
 			out = append(out, item{y.Name, key})
 		}
@@ -92,6 +91,16 @@ func (c *comparison) yarns() {
 			}
 		}
 	}
+}
+
+// amountKey is an amount as pages print it: balls and metres, or what of these is known and the grams. The yards are the metres,
+// rounded by themselves.
+func amountKey(a plan.YarnAmount) string {
+	const gram = 1000
+	if a.Balls > 0 && a.Length > 0 {
+		return fmt.Sprint(a.Balls, " balls of ", printed(a.Length))
+	}
+	return fmt.Sprint(a.Balls, " balls of ", printed(a.Length), " and ", (a.Milligrams+gram/2)/gram)
 }
 
 // gauges compares gauges by the stitch or pattern they are of. Twice as many stitches over twice the length are the same.

@@ -33,7 +33,7 @@ func (s *Sheet) Notes() []string {
 func (e Entry) sizes() []string {
 	var out []string
 	for _, it := range e.Items {
-		if it.Sizes == "" {
+		if e.every || it.Sizes == "" {
 			return nil
 		}
 		out = append(out, it.names...)

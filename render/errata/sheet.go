@@ -36,6 +36,7 @@ type Entry struct {
 	Items []Item
 
 	short string // what is said of it in the edition notes
+	every bool   // every size has it, one thing or another
 }
 
 // Item is what stood at a place and what should stand there, in some sizes. Old or New is nil where there was or is nothing.
@@ -72,6 +73,7 @@ func Make(r *compare.Result, l *words.Language, o Options) *Sheet {
 	var wrong, cautions, more []Entry
 	for _, c := range r.Changes {
 		e := m.entry(c)
+		e.every = len(c.Sites) == len(r.Sizes)
 		switch {
 		case c.Topic == compare.Cautions:
 			cautions = append(cautions, e)

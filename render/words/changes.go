@@ -101,13 +101,15 @@ func (l *Language) YarnKind(p *plan.Pattern, y plan.Yarn) rich.Text {
 	return merge(join(", ", out...))
 }
 
-// AmountOf says how much of a yarn is needed: 3 balls, 145 g, 350 m (385 yd).
+// AmountOf says how much of a yarn is needed, as the pages do: 3 balls, 350 m (385 yd); in grams if one of these is not known.
 func (l *Language) AmountOf(a plan.YarnAmount) rich.Text {
 	var out []rich.Text
 	if a.Balls > 0 {
 		out = append(out, l.voice.balls(a.Balls, a.Balls, 1))
 	}
-	out = append(out, rich.T(l.Number(float64(a.Milligrams)/1000, 0)+tie+"g"))
+	if a.Balls == 0 || a.Length <= 0 {
+		out = append(out, rich.T(l.Number(float64(a.Milligrams)/1000, 0)+tie+"g"))
+	}
 	if a.Length > 0 {
 		m := l.Number(metres(a.Length), 0) + tie + "m"
 		if l.voice.inches() {
@@ -118,7 +120,7 @@ func (l *Language) AmountOf(a plan.YarnAmount) rich.Text {
 	return merge(join(", ", out...))
 }
 
-// AmountsOf says how much of a yarn all sizes need: 2 to 3 balls, 95 (112, 130) g, 235 (275, 315) m.
+// AmountsOf says how much of a yarn all sizes need: 2 to 3 balls, 235 (275, 315) m.
 func (l *Language) AmountsOf(p *plan.Pattern, list []plan.YarnAmount) rich.Text {
 	var out []rich.Text
 	lo, hi := list[0].Balls, 0
@@ -133,7 +135,9 @@ func (l *Language) AmountsOf(p *plan.Pattern, list []plan.YarnAmount) rich.Text 
 	if lo > 0 {
 		out = append(out, l.voice.balls(lo, hi, 1))
 	}
-	out = append(out, join(tie, l.BySize(p, grams), rich.T("g")))
+	if lo <= 0 || len(length) < len(list) {
+		out = append(out, join(tie, l.BySize(p, grams), rich.T("g")))
+	}
 	if len(length) == len(list) {
 		out = append(out, join(tie, l.BySize(p, length), rich.T("m")))
 	}

@@ -43,6 +43,7 @@ func repository(t *testing.T) string {
 	git("commit", "-qm", "one")
 	git("tag", "v1")
 	write("in/hat.ovillo", "two")
+	write("in/pictures/hat.jpg", "another picture")
 	git("commit", "-qam", "two")
 	write("in/hat.ovillo", "on the desk")
 	return dir
