@@ -8,7 +8,28 @@ import (
 
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/require"
+
+	"ovillo/cmd/ovillo/desk"
+	"ovillo/lang/source"
 )
+
+// BenchmarkRefresh measures what the preview does between a save and its news, for the leggings: checking, and the pages as SVG.
+func BenchmarkRefresh(b *testing.B) {
+	good := example(b, "marisma-leggings.ovillo")
+	var c desk.Checked
+	b.Run("check", func(b *testing.B) {
+		for b.Loop() {
+			c = desk.Check(desk.Source{File: source.NewFile("leggings.ovillo", good)})
+		}
+	})
+	b.Run("set", func(b *testing.B) {
+		for b.Loop() {
+			if _, err := makeSet(c.Pattern, desk.Look{Langs: c.Pattern.Languages}, "leggings.ovillo", "/"); err != nil {
+				b.Fatal(err)
+			}
+		}
+	})
+}
 
 // BenchmarkSaveToSeen measures from before a source is written to when Chromium has the changed page in its document, for the leggings:
 // a changed sentence on the page in view, and a slip, whose message is waited for. Milliseconds, the middle and the twentieth worst

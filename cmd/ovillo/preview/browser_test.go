@@ -73,6 +73,7 @@ func TestInABrowser(t *testing.T) {
 	t.Run("counts and drawings", func(t *testing.T) {
 		require.NoError(t, chromedp.Do(tab, chromedp.Click(chromedp.CSS("#tab-counts"))))
 		until(t, tab, `document.querySelectorAll("#counts tbody tr").length > 5`)
+		assert.Equal(t, "Crown and side", read[string](t, tab, `document.querySelector("#counts caption").textContent`))
 		judge(t, tab)
 		// Arrow keys lead on, as in every row of tabs.
 		require.NoError(t, chromedp.Do(tab, chromedp.KeyEvent(kb.ArrowRight)))

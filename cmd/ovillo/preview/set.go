@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"hash/maphash"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -90,9 +91,25 @@ func (s *set) sheetNamed(name string) (sheet, bool) {
 	return sheet{}, false
 }
 
-// countTables are the counts of every row of every part.
+// countTables are the counts of every row of every part, in the words of a language if the pattern is written in it.
 func (s *set) countTables(lang string) []report.Table {
-	s.counting.Do(func() { s.counts = report.CountTables(s.pattern, lang) })
+	s.counting.Do(func() {
+		s.counts = report.CountTables(s.pattern, lang)
+		if !slices.Contains(s.pattern.Languages, lang) {
+			return
+		}
+		l, err := words.For(lang)
+		if err != nil {
+			return
+		}
+		for i := range s.counts {
+			t := &s.counts[i]
+			t.Title = l.PartTitle(s.pattern, i)
+			for z, size := range s.pattern.Sizes {
+				t.Head[t.First+z] = l.SizeName(size)
+			}
+		}
+	})
 	return s.counts
 }
 
