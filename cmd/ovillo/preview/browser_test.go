@@ -135,6 +135,27 @@ func TestInABrowser(t *testing.T) {
 	})
 }
 
+// TestComesBack: a tab finds a preview that was stopped and started again, and shows nothing that this one does not know.
+func TestComesBack(t *testing.T) {
+	hat := example(t, "duna-hat.ovillo")
+	d := newDesktop(t, map[string]string{"hat.ovillo": hat}, "hat.ovillo")
+	_, port, _ := strings.Cut(d.hosts[0], ":")
+	d.stop()
+	o := options("en")
+	o.Files, o.Port = []string{d.path("hat.ovillo")}, number(t, port)
+	d.start(o)
+	tab := d.open()
+	until(t, tab, filled)
+	d.stop()
+	d.save("hat.ovillo", hat+"\nx\n")
+	d.start(o)
+	until(t, tab, `document.querySelector("#messages .error") && document.getElementById("lost").hidden`)
+	assert.Zero(t, read[float64](t, tab, `document.querySelectorAll(".sheet").length`), "pages that this preview never set")
+	assert.False(t, read[bool](t, tab, `document.getElementById("none").hidden`))
+	d.save("hat.ovillo", hat)
+	until(t, tab, filled)
+}
+
 // judge has axe-core look at the page as it stands.
 func judge(t *testing.T, tab context.Context) {
 	t.Helper()

@@ -69,6 +69,8 @@
 		if (f.pages) {
 			lay(f, changed);
 			panel(f);
+		} else {
+			for (const id of ["sheets", "counts", "drawings"]) $(id).replaceChildren();
 		}
 	}
 
@@ -184,10 +186,11 @@
 
 	// What the server tells.
 	function told(news) {
-		const f = files.get(news.id) || {};
+		const known = files.get(news.id);
+		const f = known && !known.again ? known : {};
 		let changed = f.pages && news.pages ? news.pages.flatMap((p, i) => f.pages[i] && f.pages[i].name === p.name ? [] : [i]) : [];
 		if (news.pages && changed.length === news.pages.length) changed = []; // no need to say that all did
-		const renamed = f.name !== undefined && f.name !== news.name;
+		const renamed = known && known.name !== news.name;
 		files.set(news.id, Object.assign(f, news));
 		if (news.id === shown && renamed && wanted) want(f);
 		if (!shown || news.id !== shown && f.name === wanted) {
@@ -214,6 +217,7 @@
 				if (!ids.includes(id)) files.delete(id);
 			}
 			if (!files.has(shown)) shown = 0;
+			for (const f of files.values()) f.again = true; // all that there is of it is told anew
 			for (const id of ["counts", "drawings"]) delete $(id).dataset.of; // another run counts its sets anew
 		});
 		source.addEventListener("file", e => told(JSON.parse(e.data)));
