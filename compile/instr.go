@@ -213,6 +213,41 @@ func (pr *printer) repeat(in plan.Instr, o *fabric.Op) []plan.Instr {
 	return []plan.Instr{in}
 }
 
+// besideLike has sizes in which all groups are of one length stand beside the groups of the same length of the other sizes, long or
+// short, so that a maker meets one number and not another bracket.
+func besideLike(long, longPlain, short, shortPlain plan.Nums) {
+	count := func(times, other, plain plan.Nums) func(int) int {
+		return func(n int) int {
+			k := 0
+			for z := range times {
+				if times[z] > 0 && other[z] > 0 && plain[z] == n {
+					k++
+				}
+			}
+			return k
+		}
+	}
+	likeLong, likeShort := count(long, short, longPlain), count(short, long, shortPlain)
+	usual := func(times, plain plan.Nums) int {
+		for z := range times {
+			if times[z] > 0 {
+				return plain[z]
+			}
+		}
+		return plan.Absent
+	}
+	for z := range long {
+		switch {
+		case long[z] != 0 || short[z] <= 0:
+		case likeLong(shortPlain[z]) > likeShort(shortPlain[z]):
+			long[z], longPlain[z] = short[z], shortPlain[z]
+			short[z], shortPlain[z] = 0, usual(short, shortPlain)
+		case longPlain[z] != plan.Absent && likeShort(shortPlain[z]) > 0:
+			longPlain[z] = usual(long, longPlain)
+		}
+	}
+}
+
 // spread prints spread shaping as the repeats it is worked as.
 func (pr *printer) spread(o *fabric.Op) []plan.Instr {
 	c := pr.p.c
@@ -228,6 +263,9 @@ func (pr *printer) spread(o *fabric.Op) []plan.Instr {
 	plain := o.Form
 	plain.Together = 1
 	c.useForm(plain)
+	if o.How != fabric.Alternating {
+		besideLike(long, longPlain, short, shortPlain)
+	}
 	if o.How == fabric.Alternating {
 		n := slices.Clone(long)
 		for z := range n {
