@@ -89,3 +89,18 @@ func same(t *testing.T, what string, was, is *plan.Pattern) {
 	require.True(t, r.Same(), "%s: %+v", what, r.Changes)
 	require.Empty(t, r.Shifts, what)
 }
+
+// TestOtherYarn: a part in another yarn is one change of the part, and none of its rows.
+func TestOtherYarn(t *testing.T) {
+	text := examples(t)["marisma-leggings.ovillo"]
+	was := pattern(t, "marisma-leggings.ovillo", text)
+	r := compare.Patterns(was, pattern(t, "marisma-leggings.ovillo", strings.Replace(text, "  yarn kelp\n  hook 3.25 mm\n  in joined", "  yarn sand\n  hook 3.25 mm\n  in joined", 1)))
+	heads := 0
+	for _, c := range r.Changes {
+		require.NotEqual(t, compare.Steps, c.Topic, "%+v", c)
+		if c.Topic == compare.Heads {
+			heads++
+		}
+	}
+	require.Equal(t, 1, heads)
+}

@@ -147,7 +147,7 @@ func (k *keyer) put(v reflect.Value, field string) {
 		for _, key := range v.MapKeys() {
 			one := keyer{book: k.book, part: k.part}
 			if field == "ByYarn" {
-				fmt.Fprintf(&one.b, "%d", renumber(k.yarns, int(key.Int())))
+				fmt.Fprintf(&one.b, "%d", k.yarn(int(key.Int())))
 			} else {
 				one.put(key, "")
 			}
@@ -161,7 +161,7 @@ func (k *keyer) put(v reflect.Value, field string) {
 		n := int(v.Int())
 		switch field {
 		case "Yarn":
-			n = renumber(k.yarns, n)
+			n = k.yarn(n)
 		case "Part", "Motif":
 			n = renumber(k.parts, n)
 		case "Chart":
@@ -173,6 +173,16 @@ func (k *keyer) put(v reflect.Value, field string) {
 	default:
 		fmt.Fprintf(&k.b, "%v", v.Interface())
 	}
+}
+
+// partYarn stands for the yarn of the part: where a part is worked in another, that is said of the part and not of each row.
+const partYarn = -2
+
+func (k *keyer) yarn(i int) int {
+	if k.part != nil && i == k.part.Yarn {
+		return partYarn
+	}
+	return renumber(k.yarns, i)
 }
 
 // marker is the printed number of a marker.

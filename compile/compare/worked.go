@@ -81,7 +81,7 @@ func (w *worker) instr(in *plan.Instr) {
 	}
 	yarn := ""
 	if in.Yarn >= 0 {
-		yarn = fmt.Sprint(" in ", renumber(w.yarns, in.Yarn))
+		yarn = fmt.Sprint(" in ", w.yarn(in.Yarn))
 	}
 	switch in.Op {
 	case plan.Work, plan.Decrease, plan.CrossOver, plan.AsMade:
@@ -138,6 +138,9 @@ func (b *book) rowKey(part *plan.Part, r *plan.Row) (key string, refs []ref, lab
 	one := *r
 	if len(one.Times) > 0 && one.Times[0] == 1 {
 		one.Times = nil
+	}
+	if !one.Begin.OtherYarn { // its yarn says nothing
+		one.Begin.Yarn = part.Yarn
 	}
 	k.put(reflect.ValueOf(one), "")
 	if r.Sided {
