@@ -10,7 +10,7 @@ func (q *query) actions() (any, *failure) {
 	asked := q.text.span(q.params.Range)
 	for i := range q.worded {
 		w := &q.worded[i]
-		if w.Edit == nil || w.In != q.file || w.Span.Start > asked.End || w.Span.End < asked.Start || !q.wants("quickfix") {
+		if w.Edit == nil || w.In != q.checked.File || w.Span.Start > asked.End || w.Span.End < asked.Start || !q.wants("quickfix") {
 			continue
 		}
 		title := q.say(msgPut, "new", w.Edit.Text)

@@ -317,7 +317,7 @@ func (c *completer) vocabulary(of string) {
 func (c *completer) set(rank int, kinds ...nameKind) {
 	for _, u := range c.x.uses {
 		if u.sets && u.key.scope == ofSource && slices.Contains(kinds, u.kind) && !u.within.Contains(source.Span{Start: int32(c.from), End: int32(c.from)}) {
-			c.add(rank, u.key.name, completionKinds[u.kind], c.file.Slice(u.within))
+			c.add(rank, u.key.name, completionKinds[u.kind], c.quoted(u.within))
 		}
 	}
 }
@@ -337,7 +337,7 @@ func (c *completer) kindsOf(rank int, scope string, kinds ...nameKind) {
 			continue
 		}
 		if k, ok := c.x.own(scope, u.key.name); u.key.scope == ofMeasure || ok && k == u.key {
-			c.add(rank, u.key.name, completionKinds[u.kind], c.file.Slice(u.within))
+			c.add(rank, u.key.name, completionKinds[u.kind], c.quoted(u.within))
 		}
 	}
 }
@@ -348,7 +348,7 @@ func (c *completer) members(of string) {
 	case of+"." == ofWearer:
 		for _, u := range c.x.uses {
 			if u.sets && u.key.scope == ofWearer {
-				c.add(0, c.file.Slice(u.span), kindConstant, c.file.Slice(u.within))
+				c.add(0, c.quoted(u.span), kindConstant, c.quoted(u.within))
 			}
 		}
 		c.vocabulary("measure")

@@ -1,6 +1,10 @@
 package lsp
 
-import "slices"
+import (
+	"slices"
+
+	"ovillo/lang"
+)
 
 // named is the name at the place that is asked about; nil if none is there.
 func (q *query) named() (*index, *use) {
@@ -12,17 +16,30 @@ func (q *query) named() (*index, *use) {
 func (q *query) definition() (any, *failure) {
 	x, at := q.named()
 	if at == nil {
-		return nil, nil
+		return q.usedFile(), nil
 	}
 	places := []Location{}
 	for _, i := range x.sets[at.key] {
-		places = append(places, Location{q.doc.uri, q.text.rangeOf(x.uses[i].span)})
+		places = append(places, q.place(x.uses[i].span))
 	}
 	// The place that was asked about says nothing new where there are others: two parts set one name.
-	if here := q.text.rangeOf(at.span); len(places) > 1 {
-		places = slices.DeleteFunc(places, func(l Location) bool { return l.Range == here })
+	if here := q.place(at.span); len(places) > 1 {
+		places = slices.DeleteFunc(places, func(l Location) bool { return l == here })
 	}
 	return places, nil
+}
+
+// usedFile is the file that the statement at the place takes in; nil if it takes none.
+func (q *query) usedFile() any {
+	var out any
+	at := int32(q.text.offset(q.params.Position))
+	lang.WalkStatements(q.parse().tree.Body, func(s *lang.Statement) bool {
+		if u, ok := s.Node.(*lang.Use); ok && s.Head.Start <= at && at <= s.Head.End {
+			out = []Location{{URI: q.doc.uriBeside(u.File.Text)}}
+		}
+		return true
+	})
+	return out
 }
 
 // references are all places where a name stands.
@@ -34,7 +51,7 @@ func (q *query) references() (any, *failure) {
 	places := []Location{}
 	for _, i := range x.all[at.key] {
 		if q.params.Context.IncludeDeclaration || !x.uses[i].sets {
-			places = append(places, Location{q.doc.uri, q.text.rangeOf(x.uses[i].span)})
+			places = append(places, q.place(x.uses[i].span))
 		}
 	}
 	return places, nil
@@ -53,6 +70,9 @@ func (q *query) highlight() (any, *failure) {
 	const read, write = 2, 3
 	marks := []mark{}
 	for _, i := range x.all[at.key] {
+		if !q.mine(x.uses[i].span) {
+			continue
+		}
 		kind := read
 		if x.uses[i].sets {
 			kind = write

@@ -23,7 +23,7 @@ var severities = map[diag.Severity]int{diag.Error: 1, diag.Warning: 2, diag.Note
 // and names the place.
 func (s *snapshot) diagnostic(w *diag.Worded) Diagnostic {
 	out := Diagnostic{Severity: severities[w.Severity], Code: string(w.Code), Source: "ovillo", Message: w.Text}
-	if w.In == s.file {
+	if w.In == s.checked.File {
 		out.Range = s.text.rangeOf(w.Span)
 	} else {
 		out.Message = fmt.Sprintf("%s:%d: %s", w.In.Name, w.In.Line(w.Span.Start), w.Text)
@@ -40,10 +40,29 @@ func (s *snapshot) diagnostic(w *diag.Worded) Diagnostic {
 	return out
 }
 
-// location is a place in the document, or in a file that it takes in.
-func (s *snapshot) location(in *source.File, at source.Span) Location {
-	if in == s.file {
+// place is a place of the tree.
+func (s *snapshot) place(at source.Span) Location {
+	if s.mine(at) {
 		return Location{s.doc.uri, s.text.rangeOf(at)}
 	}
+	in, at := s.parse().tree.Source.Within(at)
+	for _, used := range s.parse().tree.UsedFiles() { // by its name from the folder of the source
+		if used.Text == in.Text {
+			in = used
+		}
+	}
+	return s.beside(in, at)
+}
+
+// location is a place that was found in checking: in the document, or in a file that it takes in.
+func (s *snapshot) location(in *source.File, at source.Span) Location {
+	if in == s.checked.File {
+		return Location{s.doc.uri, s.text.rangeOf(at)}
+	}
+	return s.beside(in, at)
+}
+
+// beside is a place in a file that the document takes in.
+func (s *snapshot) beside(in *source.File, at source.Span) Location {
 	return Location{s.doc.uriBeside(in.Name), newText(in.Text, s.text.encoding).rangeOf(at)}
 }

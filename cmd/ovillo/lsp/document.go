@@ -61,7 +61,7 @@ func (d *document) snapshot(version int, t *text) *snapshot {
 	}
 	s := &snapshot{doc: d, version: version, text: t, file: source.NewFile(name, t.body), done: make(chan struct{})}
 	s.parse = sync.OnceValue(func() parsed {
-		tree, found := lang.Parse(source.NewFile(name, t.body)) // a file of its own: to check a source may take others into it
+		tree, found := lang.Load(source.NewFile(name, t.body), d.opener()) // a file of its own: checking takes others into that of the snapshot
 		return parsed{tree, found}
 	})
 	s.rowsByPlace = sync.OnceValue(func() map[int32][]*worked { return gatherRows(s.checked.Pattern) })
@@ -195,6 +195,12 @@ func (d *document) abandon(s *snapshot) {
 	close(s.done)
 }
 
+// quoted is a place of the source, or of a file that it takes in, as it stands there.
+func (s *snapshot) quoted(at source.Span) string { return s.parse().tree.Source.Slice(at) }
+
+// mine reports whether a place lies in the source itself, not in a file that it takes in.
+func (s *snapshot) mine(at source.Span) bool { return int(at.Start) <= len(s.text.body) }
+
 func (s *snapshot) isDone() bool {
 	select {
 	case <-s.done:
@@ -206,8 +212,9 @@ func (s *snapshot) isDone() bool {
 
 // check works the source in every size.
 func (s *snapshot) check() {
-	c := desk.Check(desk.Source{File: s.file, Open: s.doc.opener(), Memory: s.doc.memory})
-	s.worded = c.Printer(s.doc.server.options.Lang, false).Worded(s.file, c.Found)
+	file := source.NewFile(s.file.Name, s.text.body) // its own: files that the source uses are taken into it
+	c := desk.Check(desk.Source{File: file, Open: s.doc.opener(), Memory: s.doc.memory})
+	s.worded = c.Printer(s.doc.server.options.Lang, false).Worded(file, c.Found)
 	s.checked = &c
 }
 

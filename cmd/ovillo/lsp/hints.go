@@ -21,7 +21,7 @@ func (q *query) hints() (any, *failure) {
 	}
 	asked := q.text.span(q.params.Range)
 	for _, r := range sourceRows(q.parse().tree.Body) {
-		if r.counted || r.Head.Start > asked.End || r.Head.End < asked.Start {
+		if r.counted || !q.mine(r.Head) || r.Head.Start > asked.End || r.Head.End < asked.Start {
 			continue
 		}
 		if h, ok := q.hint(k, r); ok {

@@ -149,10 +149,15 @@ func (q *query) aboutName(x *index, u *use) string {
 	if part := u.key.scope; part != ofSource && part != ofWearer && part != ofMeasure {
 		kind += q.say(msgOfPart, "part", part)
 	}
-	fmt.Fprintf(&b, "**%s** — %s", q.file.Slice(u.span), kind)
+	fmt.Fprintf(&b, "**%s** — %s", q.quoted(u.span), kind)
 	if set := x.sets[u.key]; len(set) > 0 && !u.sets {
 		s := &x.uses[set[0]]
-		fmt.Fprintf(&b, "\n\n%s\n\n```ovillo\n%s\n```", q.say(msgSetAt, "line", itoa(q.file.Line(s.span.Start))), clip(q.file.Slice(s.within)))
+		where := q.say(msgSetAt, "line", itoa(q.file.Line(s.span.Start)))
+		if !q.mine(s.span) {
+			in, at := x.tree.Source.Within(s.span)
+			where = q.say(msgSetIn, "file", in.Name, "line", itoa(in.Line(at.Start)))
+		}
+		fmt.Fprintf(&b, "\n\n%s\n\n```ovillo\n%s\n```", where, clip(q.quoted(s.within)))
 	}
 	if called := q.calledIn(x, u.key); called != "" {
 		fmt.Fprintf(&b, "\n\n%s %s", q.say(msgPrintedAs), called)

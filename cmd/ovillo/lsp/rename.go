@@ -2,7 +2,6 @@ package lsp
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"ovillo/cmd/ovillo/desk"
@@ -22,6 +21,12 @@ func (q *query) renamable() (*index, *use, *failure) {
 		return x, nil, q.refuse(msgFixedName, "name", q.file.Slice(at.span))
 	case len(x.sets[at.key]) == 0:
 		return x, nil, q.refuse(msgNotSet, "name", q.file.Slice(at.span))
+	}
+	for _, i := range x.all[at.key] {
+		if s := x.uses[i].span; !q.mine(s) {
+			in, _ := x.tree.Source.Within(s)
+			return x, nil, q.refuse(msgShared, "name", q.file.Slice(at.span), "file", in.Name)
+		}
 	}
 	return x, at, nil
 }
@@ -76,7 +81,8 @@ func (q *query) fits(x *index, at *use, name string) *failure {
 		u := &x.uses[i]
 		clash := u.key.scope == ofSource || at.key.scope == ofSource || u.key.scope == at.key.scope
 		if u.key.name == name && u.key != at.key && clash && u.key.scope != ofWearer && u.key.scope != ofMeasure {
-			return q.refuse(msgTakenName, "name", name, "line", strconv.Itoa(q.file.Line(u.span.Start)))
+			in, at := x.tree.Source.Within(u.span)
+			return q.refuse(msgTakenName, "name", name, "line", itoa(in.Line(at.Start)))
 		}
 	}
 	return nil

@@ -46,7 +46,7 @@ func Serve(in io.Reader, out io.Writer, o Options) int {
 
 // server is the state of one client's session. Only what follows mu is used by several goroutines.
 type server struct {
-	writer
+	*writer
 	options  Options
 	stage    stage
 	encoding string
@@ -72,7 +72,7 @@ func newServer(out io.Writer, o Options) *server {
 	if o.Lang != "es" {
 		o.Lang = "en"
 	}
-	return &server{writer: writer{out: out}, options: o, encoding: utf16Encoding, docs: map[string]*document{},
+	return &server{writer: newWriter(out), options: o, encoding: utf16Encoding, docs: map[string]*document{},
 		pending: map[string]context.CancelFunc{}}
 }
 
@@ -87,6 +87,7 @@ func (s *server) end() {
 	}
 	s.mu.Unlock()
 	s.workers.Wait()
+	s.writer.close()
 }
 
 // take handles a message. exit says that the client ends the session, asked that it had shut it down before.

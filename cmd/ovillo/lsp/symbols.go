@@ -31,6 +31,9 @@ func (q *query) symbols() (any, *failure) {
 func (q *query) symbolsOf(body []*lang.Statement) []DocumentSymbol {
 	out := []DocumentSymbol{}
 	for _, s := range body {
+		if !q.mine(s.Head) {
+			continue // of a file that is taken in
+		}
 		kind, name := q.symbolOf(s)
 		if kind == 0 {
 			out = append(out, q.symbolsOf(s.Body)...) // what stands in a repeat, or for some sizes only

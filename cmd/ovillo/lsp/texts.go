@@ -29,6 +29,7 @@ var (
 	msgPlaces    = said{"places", "lugares"}
 	msgOfPart    = said{" of {part}", " de {part}"}
 	msgSetAt     = said{"Set in line {line}:", "Definido en la línea {line}:"}
+	msgSetIn     = said{"Set in {file}, line {line}:", "Definido en {file}, línea {line}:"}
 	msgPrintedAs = said{"In print:", "En las páginas:"}
 	msgAsBefore  = said{"(As it was before the source could not be read any more.)", "(Como estaba antes de que el patrón dejara de entenderse.)"}
 
@@ -41,6 +42,7 @@ var (
 	msgNoName      = said{"there is no name here that could be changed", "aquí no hay ningún nombre que se pueda cambiar"}
 	msgFixedName   = said{"{name} is the name of a measure, which ovillo knows and the pages print", "{name} es el nombre de una medida, que ovillo conoce y las páginas imprimen"}
 	msgNotSet      = said{"{name} is not set in this source", "{name} no se define en este patrón"}
+	msgShared      = said{"{name} stands in {file} as well, which other patterns may use: it can be changed by hand alone", "{name} figura también en {file}, que quizá usen otros patrones: solo se puede cambiar a mano"}
 	msgNoNameForm  = said{"a name is one word of letters, digits and _, and begins with a letter: {name} is not", "un nombre es una palabra de letras, cifras y _ que empieza por letra: {name} no lo es"}
 	msgWordOfOurs  = said{"{name} is a word of the language", "{name} es una palabra del lenguaje"}
 	msgStitchWord  = said{"{name} is the name of a stitch", "{name} es el nombre de un punto"}

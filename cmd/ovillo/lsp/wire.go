@@ -86,11 +86,33 @@ func readBody(r *bufio.Reader) ([]byte, error) {
 	return body, nil
 }
 
-// writer sends messages, each whole.
+// writer sends messages, each whole and in the order in which they were given to it. To give it one never waits: a client that writes
+// before it reads would otherwise wait for a server that waits for it.
 type writer struct {
-	mu  sync.Mutex
-	out io.Writer
-	err error // what went wrong first; nothing is sent behind it
+	mu    sync.Mutex
+	queue [][]byte
+	more  chan struct{} // there is something in the queue
+	ended chan struct{} // all is sent, or nothing can be
+}
+
+// newWriter is a writer that sends to a stream until it is closed.
+func newWriter(out io.Writer) *writer {
+	w := &writer{more: make(chan struct{}, 1), ended: make(chan struct{})}
+	go func() {
+		defer close(w.ended)
+		for range w.more {
+			w.mu.Lock()
+			all := w.queue
+			w.queue = nil
+			w.mu.Unlock()
+			for _, m := range all {
+				if _, err := out.Write(m); err != nil {
+					return
+				}
+			}
+		}
+	}()
+	return w
 }
 
 func (w *writer) send(m any) {
@@ -100,9 +122,17 @@ func (w *writer) send(m any) {
 	}
 	w.mu.Lock()
 	defer w.mu.Unlock()
-	if w.err == nil {
-		_, w.err = w.out.Write(append(fmt.Appendf(nil, "Content-Length: %d\r\n\r\n", len(body)), body...))
+	w.queue = append(w.queue, append(fmt.Appendf(nil, "Content-Length: %d\r\n\r\n", len(body)), body...))
+	select {
+	case w.more <- struct{}{}:
+	default: // it is told already
 	}
+}
+
+// close sends what is left. Nothing may be given to the writer behind it.
+func (w *writer) close() {
+	close(w.more)
+	<-w.ended
 }
 
 // notify sends a notification.
