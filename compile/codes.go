@@ -22,6 +22,16 @@ const (
 	codeEditionDate   diag.Code = "OV216"
 	codeNoParts       diag.Code = "OV217"
 
+	// Books.
+	codeBookName     diag.Code = "OV230"
+	codeBookMissing  diag.Code = "OV231"
+	codeBookRead     diag.Code = "OV232"
+	codeBookPattern  diag.Code = "OV233"
+	codeBookEmpty    diag.Code = "OV234"
+	codeBookLanguage diag.Code = "OV235"
+	codeBookTerms    diag.Code = "OV236"
+	codeBookBeside   diag.Code = "OV237"
+
 	codeNumberAlone diag.Code = "OV430" // 5 dc
 	codeTwoNumbers  diag.Code = "OV431"
 	codeNoBase      diag.Code = "OV432"

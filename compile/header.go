@@ -28,6 +28,11 @@ func (c *checker) header() {
 	if n := h.Node.(*lang.Pattern).Name; n != nil {
 		c.pat.Name = n.Text
 	}
+	c.headed(h)
+}
+
+// headed reads the lines of a header, its languages first.
+func (c *checker) headed(h *lang.Statement) {
 	c.pat.Languages = []string{"en", "es"}
 	for _, s := range h.Body {
 		if l, ok := s.Node.(*lang.Languages); ok {

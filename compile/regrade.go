@@ -80,6 +80,9 @@ type Options struct {
 
 // Outcome is what came of checking a source.
 type Outcome struct {
+	Book  *plan.Book // if the source is a book; whole only if Found has no error
+	Bound []Bound    // the patterns of the book, in their order, those with errors as well
+
 	Pattern *plan.Pattern // nil if there was nothing to check; it may be printed only if Found has no error
 	Found   diag.List
 	Fault   *GaugeFault // a gauge that cannot be put in place of one of the source; nothing was checked then
@@ -93,6 +96,9 @@ type Outcome struct {
 // CompileWith checks a source with options. At a maker's gauge the source is checked at its own one first: a weighed swatch or
 // sample was made at that, and the pattern says what is different.
 func CompileWith(f *lang.File, o Options) Outcome {
+	if books := blocks[*lang.Book](f.Body); len(books) > 0 {
+		return checkBook(f, books, o)
+	}
 	origin := newChecker(f)
 	origin.reads(o)
 	defer func() { o.Room.giveBack(origin.fabrics) }()

@@ -11,7 +11,7 @@ import (
 // Every type that is a statement or an instruction, one value of each. TestAllNodesAreListed compares them with the
 // source of the package.
 var (
-	allStatements = []StatementNode{&Use{}, &Pattern{}, &Title{}, &By{}, &Photo{}, &Edition{}, &Level{}, &Terms{}, &Languages{}, &Kind{}, &Markets{}, &Not{}, &Prose{},
+	allStatements = []StatementNode{&Use{}, &Book{}, &BookPattern{}, &Pattern{}, &Title{}, &By{}, &Photo{}, &Edition{}, &Level{}, &Terms{}, &Languages{}, &Kind{}, &Markets{}, &Not{}, &Prose{},
 		&Sizes{}, &SizeNames{}, &Age{}, &Fit{}, &Body{}, &CheckSum{}, &SampleMeasure{}, &Meant{}, &Shown{}, &Gauge{}, &GaugeLine{}, &Hook{}, &Notion{}, &Yarn{}, &YarnName{}, &Weight{}, &Fibre{}, &Surface{},
 		&Ball{}, &Swatch{}, &Allowance{}, &Sample{}, &SampleWeight{}, &Let{}, &Group{}, &Stitch{}, &Takes{}, &Abbr{}, &Chart{}, &DrawnRows{}, &DrawnStitches{}, &DrawnRepeats{}, &Schematic{}, &Legend{}, &Mesh{}, &Part{}, &Call{}, &Base{}, &Begin{},
 		&Style{}, &FirstSide{}, &Make{}, &Chain{}, &Foundation{}, &Ring{}, &Start{}, &From{}, &CountOff{}, &Have{}, &RoundsBegin{},

@@ -160,7 +160,7 @@ func (l *loader) read(in *usedFile, n *Use, name string, depth int) *usedFile {
 		return nil
 	}
 	u := &usedFile{name: name}
-	u.File, u.found = parse(source.NewFile(folderOf(l.main.Source.Name)+name, string(data)), l.uk)
+	u.File, u.found = parse(source.NewFile(l.main.Beside(name), string(data)), l.uk)
 	u.onlyShared()
 	return u
 }
@@ -260,6 +260,9 @@ func nameInFolder(folder, name string) (full string, ok bool) {
 	}
 	return full, true
 }
+
+// Beside is the name of a file that lies in the folder of a source, as messages name it.
+func (f *File) Beside(name string) string { return folderOf(f.Source.Name) + name }
 
 // folderOf is what stands before the last part of a file's name as the user gave it, whatever parts folders there.
 func folderOf(name string) string { return name[:strings.LastIndexAny(name, `/\`)+1] }

@@ -38,6 +38,7 @@ var forms = map[Block]map[string]*form{
 	InFile: {
 		"meant":          meantForm,
 		"use":            formOf[Use]("", `use "common.ovillo"`),
+		"book":           formOf[Book](InBook, `book sea_set`),
 		"pattern":        formOf[Pattern](InPattern, `pattern sea_hat`),
 		"sizes":          formOf[Sizes](InSizes, `sizes "S", "M", "L"`),
 		"gauge":          formOf[Gauge](InGauge, `gauge 10 cm`),
@@ -65,6 +66,17 @@ var forms = map[Block]map[string]*form{
 		"care":           proseForm("care"),
 		"licence":        proseForm("licence"),
 		"changes":        proseForm("changes"),
+	},
+	InBook: {
+		"title":     titleForm,
+		"by":        formOf[By]("", `by "Studio Name"`),
+		"edition":   formOf[Edition]("", `edition 2`),
+		"languages": formOf[Languages]("", `languages en, es`),
+		"pattern":   formOf[BookPattern]("", `pattern "hat.ovillo"`),
+		"intro":     proseForm("intro"),
+		"note":      proseForm("note"),
+		"licence":   proseForm("licence"),
+		"changes":   proseForm("changes"),
 	},
 	InPattern: {
 		"meant":     meantForm,

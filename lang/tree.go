@@ -60,6 +60,7 @@ type Block string
 // The blocks of the language.
 const (
 	InFile      Block = "file"
+	InBook      Block = "book"
 	InPattern   Block = "pattern"
 	InSizes     Block = "sizes"
 	InGauge     Block = "gauge"
@@ -98,6 +99,22 @@ type StatementNode interface {
 type Use struct {
 	At
 	File Str `parser:"'use' @@"`
+}
+
+// Book opens a book of patterns, which is a source of its own.
+//
+//	book sea_set … end
+type Book struct {
+	At
+	Name *Name `parser:"'book' @@"`
+}
+
+// BookPattern names the file of a pattern of a book. The patterns stand in the order of these lines.
+//
+//	pattern "hat.ovillo"
+type BookPattern struct {
+	At
+	File Str `parser:"'pattern' @@"`
 }
 
 // ---- The header -----------------------------------------------------------------------------------------------------
@@ -1618,6 +1635,8 @@ type CheckSum struct {
 }
 
 func (*Use) statement()           {}
+func (*Book) statement()          {}
+func (*BookPattern) statement()   {}
 func (*Pattern) statement()       {}
 func (*Title) statement()         {}
 func (*By) statement()            {}

@@ -103,9 +103,12 @@ func runBuild(c *call) int {
 
 // build sets one source.
 func (c *call) build(path, output string, e edition, f product) int {
-	s, p, code := c.checked(path)
+	s, p, code := c.checkedAny(path)
 	if code != clean {
 		return code
+	}
+	if s.book != nil {
+		return c.buildBook(s, output, e, f)
 	}
 	e = e.of(p)
 	if tag := e.lacks(p); tag != "" {

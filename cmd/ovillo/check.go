@@ -35,11 +35,17 @@ func runCheck(c *call) int {
 		return c.misuse(*wrong)
 	}
 	return c.each(paths, func(path string) int {
-		s, p, code := c.checked(path)
+		s, p, code := c.checkedAny(path)
 		if code != clean || c.has(jsonFlag.name) {
 			return code
 		}
-		return c.print([]byte(visible(s.file.Name) + ": " + c.outcome(p) + "\n"))
+		well := ""
+		if s.book != nil {
+			well = c.bookWell(s.book)
+		} else {
+			well = c.outcome(p)
+		}
+		return c.print([]byte(visible(s.file.Name) + ": " + well + "\n"))
 	})
 }
 

@@ -33,6 +33,9 @@ type loaded struct {
 
 	used []plan.UsedFile // the files that it uses, once it was checked
 
+	book  *plan.Book      // if the source is a book, once it was checked
+	bound []compile.Bound // its patterns
+
 	coder   func(string) string                   // see code
 	coderAt func(source.Span) func(string) string // likewise, for a place; nil: the source uses no files
 }

@@ -24,6 +24,7 @@ func (s *loaded) compile() (*plan.Pattern, diag.List) {
 func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 	c := desk.Check(desk.Source{File: s.file, Open: s.open, Gauges: s.gauges})
 	s.coder, s.coderAt, s.gauges, s.fault, s.sound = c.Tree.Coder(), c.Tree.CoderAt(), c.Gauges, c.Fault, c.Sound
+	s.book, s.bound = c.Book, c.Bound
 	for _, u := range c.Tree.UsedFiles() {
 		s.used = append(s.used, plan.UsedFile{Name: u.Name, Text: []byte(u.Text)})
 	}
@@ -32,6 +33,16 @@ func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 
 // checked loads and checks a source and prints what was found. Only with the code clean is there a pattern to go on with.
 func (c *call) checked(path string) (*loaded, *plan.Pattern, int) {
+	s, p, code := c.checkedAny(path)
+	if code == clean && p == nil {
+		c.say(msgIsBook.with("path", s.file.Name))
+		return s, nil, faulty
+	}
+	return s, p, code
+}
+
+// checkedAny is checked for what can be done with a book as well: then there is no pattern, and s has the book.
+func (c *call) checkedAny(path string) (*loaded, *plan.Pattern, int) {
 	s, ok := c.load(path)
 	if !ok {
 		return nil, nil, failed
@@ -43,10 +54,16 @@ func (c *call) checked(path string) (*loaded, *plan.Pattern, int) {
 	}
 	if !c.has(jsonFlag.name) {
 		c.sayRegraded(s, p, found)
+		if err := c.sayBound(s); err != nil {
+			return nil, nil, failed
+		}
 		if err := c.printer(s).Text(c.err, s.file, found); err != nil {
 			return nil, nil, failed
 		}
 		return s, p, c.verdict(s, p, found)
+	}
+	if err := c.sayBound(s); err != nil {
+		return nil, nil, failed
 	}
 	if found.HasErrors() {
 		c.sayRegraded(s, p, found)
@@ -96,6 +113,8 @@ func (c *call) verdict(s *loaded, p *plan.Pattern, found diag.List) int {
 	switch {
 	case found.HasErrors():
 		return faulty
+	case s.book != nil:
+		return clean
 	case p == nil:
 		c.say(msgNothing.with("path", s.file.Name))
 		return faulty

@@ -182,6 +182,9 @@ var (
 	msgAllWell = text{
 		"{sizes}, {parts}: every row comes out",
 		"{sizes}, {parts}: todas las hileras y vueltas cuadran"}
+	msgBookWell     = text{"{patterns}: every row comes out", "{patterns}: todas las hileras y vueltas cuadran"}
+	msgIsBook       = text{"{path} is a book; name one of its patterns", "{path} es un libro; indicar uno de sus patrones"}
+	msgBookFlag     = text{"{path} is a book, which cannot be made with {flag}", "{path} es un libro, que no se puede hacer con {flag}"}
 	msgNothing      = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}
 	msgWrittenSigns = text{"{path}: {n} signs", "{path}: {n} signos"}
 	msgStillLong    = text{
@@ -209,9 +212,10 @@ var (
 type noun struct{ one, other text }
 
 var (
-	nounSize = noun{text{"1 size", "1 talla"}, text{"{n} sizes", "{n} tallas"}}
-	nounPart = noun{text{"1 part", "1 pieza"}, text{"{n} parts", "{n} piezas"}}
-	nounPage = noun{text{"1 page", "1 página"}, text{"{n} pages", "{n} páginas"}}
+	nounSize    = noun{text{"1 size", "1 talla"}, text{"{n} sizes", "{n} tallas"}}
+	nounPart    = noun{text{"1 part", "1 pieza"}, text{"{n} parts", "{n} piezas"}}
+	nounPattern = noun{text{"1 pattern", "1 patrón"}, text{"{n} patterns", "{n} patrones"}}
+	nounPage    = noun{text{"1 page", "1 página"}, text{"{n} pages", "{n} páginas"}}
 )
 
 // count says how many of a thing there are.

@@ -83,6 +83,13 @@ type BodyMeasure struct {
 	Memory  bool         // the figure of a size is from memory: all are marked wherever they are printed
 }
 
+// Book is patterns that are bound in one document.
+type Book struct {
+	Head     *Pattern // what the book says of itself: title, designer, edition, languages, texts. It has no parts
+	Patterns []*Pattern
+	Files    []string // the name of the file of each, from the folder of the book
+}
+
 // UsedFile is a file that the source takes in, with its name from the folder of the source.
 type UsedFile struct {
 	Name string

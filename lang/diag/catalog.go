@@ -43,7 +43,7 @@ type Wording struct {
 }
 
 // families holds the rows of each catalogue file; one file a family.
-var families = [][]Entry{writing, names, values, rows, rowForms, charts, drawings, textures, stitches, edges, motifs, marks, counts, grading, measures, materials, photos,
+var families = [][]Entry{writing, names, books, values, rows, rowForms, charts, drawings, textures, stitches, edges, motifs, marks, counts, grading, measures, materials, photos,
 	gauges, fits, wording, prose, cautions, cautionsOfThings, cautionsOfCare, cautionsOfCords, cautionsOfToys, cordsAndNotions, tongues}
 
 var byCode = func() map[Code]*Entry {

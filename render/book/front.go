@@ -324,7 +324,7 @@ func (s *setter) factRows(column func(nth int) (x, w float64)) []layout.Box {
 		}
 		for k, f := range facts {
 			if k == len(facts)-1 && len(sd.l.Abbreviations(s.p)) > 0 { // the terms, which speak of the abbreviations
-				f.Text = append(f.Text[:len(f.Text):len(f.Text)], rich.Run{Text: ", "}, s.onPage(sd, abbreviationsMark))
+				f.Text = append(f.Text[:len(f.Text):len(f.Text)], rich.Run{Text: ", "}, s.onPageOf(sd, s.abbreviationsAt()))
 			}
 			if k == len(rows) {
 				rows = append(rows, layout.Box{})

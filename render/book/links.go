@@ -40,9 +40,12 @@ func holeIn(text string) string {
 func (s *setter) place(mark string) string { return s.prefix + mark }
 
 // onPage points at the page of a mark: "page 3".
-func (s *setter) onPage(sd side, mark string) rich.Run {
+func (s *setter) onPage(sd side, mark string) rich.Run { return s.onPageOf(sd, s.place(mark)) }
+
+// onPageOf points at the page of a place of the document.
+func (s *setter) onPageOf(sd side, place string) rich.Run {
 	text := strings.Replace(sd.l.OnPage(0), "0", s.hole(), 1)
-	return rich.Run{Text: text, Link: "#" + s.place(mark) + asPage}
+	return rich.Run{Text: text, Link: "#" + place + asPage}
 }
 
 // addPlaces finds where the elements stand that something leads to, and fills in the numbers of pages.
@@ -143,6 +146,7 @@ const (
 type content struct {
 	mark   string
 	titles []string // one a side
+	whole  bool     // the mark is a place of the whole document
 }
 
 // long reports whether the volume is long enough for a list of contents.
@@ -156,7 +160,7 @@ func (s *setter) contents() []content {
 	var list []content
 	for _, mark := range s.order {
 		if h := s.marks[mark]; mark != titleMark && h.level == s.level+1 {
-			list = append(list, content{mark, h.titles})
+			list = append(list, content{mark: mark, titles: h.titles})
 		}
 	}
 	return list
@@ -181,7 +185,11 @@ func (s *setter) addContents(list []content) {
 		var b layout.Box
 		for i, sd := range s.sides {
 			link := tocs[i].New("TOCI").New("Reference").New("Link")
-			b.Put(0, 0, s.contentsLine(sd, c.titles[i], c.mark, link))
+			place := c.mark
+			if !c.whole {
+				place = s.place(c.mark)
+			}
+			b.Put(0, 0, s.contentsLine(sd, c.titles[i], place, link))
 		}
 		b.H = layout.Snap(b.H)
 		strips = append(strips, layout.Strip{Box: b})
@@ -193,11 +201,11 @@ func (s *setter) addContents(list []content) {
 	s.add(layout.Loosely(strips, 2)...)
 }
 
-func (s *setter) contentsLine(sd side, title, mark string, link *page.Elem) layout.Box {
+func (s *setter) contentsLine(sd side, title, place string, link *page.Elem) layout.Box {
 	x := sd.margin()
 	right := min(sd.right, x+max(contentsW, contentsEms*s.factType.Size))
 	b := layout.Set(layout.Break(rich.T(title), s.factType, right-x-contentsNumberW, 0), s.factType, x, link)
 	b.Put(0, b.H-s.factType.Leading, layout.TextRight(s.hole(), s.factType, false, right, link))
-	b.Add(page.Anchor{X: x, W: right - x, H: b.H, URI: "#" + s.place(mark) + asPage, Label: title, Elem: link})
+	b.Add(page.Anchor{X: x, W: right - x, H: b.H, URI: "#" + place + asPage, Label: title, Elem: link})
 	return b
 }

@@ -12,21 +12,27 @@ import (
 
 // howToRead sets what the signs of the pages mean, a row for each.
 func (s *setter) howToRead() {
+	facts := s.howToRows()
+	if len(facts) == 0 {
+		return
+	}
 	s.section()
-	head := s.sectionHead(words.HowToReadHead, "read")
-	var rows []layout.Box
+	key := words.HowToReadHead
+	if s.cover {
+		key = words.HowToReadAllHead
+	}
+	head := s.sectionHead(key, "read")
+	rows := make([]layout.Box, len(facts))
 	for i, sd := range s.sides {
-		for k, f := range sd.l.HowToRead(s.p) {
-			if k == len(rows) {
-				rows = append(rows, layout.Box{})
+		for k := range facts {
+			f := facts[k][i]
+			if f.Head == "" {
+				continue
 			}
 			text := append(rich.Text{{Text: f.Head + ". ", Strong: true}}, f.Text...)
 			x, w := s.textColumn(i)
 			rows[k].Put(0, 0, layout.Set(sd.broken(text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 		}
-	}
-	if len(rows) == 0 {
-		return
 	}
 	s.add(head)
 	for i, row := range rows {
@@ -53,8 +59,8 @@ func (s *setter) abbreviations() {
 	s.section()
 	lists := make([][]words.Abbreviation, len(s.sides))
 	lines := 0
-	for i, sd := range s.sides {
-		lists[i] = sd.l.Abbreviations(s.p)
+	for i := range s.sides {
+		lists[i] = s.shortForms(i)
 		lines = max(lines, len(lists[i]))
 	}
 	if lines == 0 {
@@ -230,31 +236,28 @@ const symbolTop = 1.25
 // specials explains the stitches that need it, the symbol of each on the axis.
 func (s *setter) specials() {
 	s.section()
-	lists := make([][]words.Special, len(s.sides))
-	for i, sd := range s.sides {
-		lists[i] = sd.l.Specials(s.p)
-	}
-	if len(lists[0]) == 0 {
+	rows := s.specialRows()
+	if len(rows) == 0 {
 		return
 	}
 	s.add(s.sectionHead(words.SpecialsHead, "specials"))
 	var strips []layout.Strip
-	for k, special := range lists[0] {
+	for k, row := range rows {
 		var b layout.Box
 		for i, sd := range s.sides {
-			if k >= len(lists[i]) {
+			sp := row[i]
+			if len(sp.Head) == 0 {
 				continue
 			}
 			x, w := s.textColumn(i)
 			if s.arrangement == single { // the symbol stands where boxes to tick do elsewhere
 				x, w = sd.x, sd.w()
 			}
-			sp := lists[i][k]
 			text := layout.Set(layout.Break(sp.Head, s.innerType, w, 0), s.innerType, x, sd.elem(s.sect, "H3"))
 			text.Below(0, layout.Set(sd.broken(sp.Text, s.textType, w, 0), s.textType, x, sd.elem(s.sect, "P")))
 			b.Put(0, 0, text)
 		}
-		if sign := symbol(special.Form); sign != nil {
+		if sign := symbol(row[0].Form); sign != nil {
 			x := s.spine - sign.W/2
 			if !s.two() {
 				x = 0

@@ -36,7 +36,14 @@ type setter struct {
 	explained map[string]string     // the place of the row of each abbreviation
 	used      map[string]bool       // the abbreviations of the section at hand that have their link
 
-	level int // of the bookmarks above all of the volume's but its title
+	level      int // of the bookmarks above all of the volume's but its title
+	titleLevel int // of those above its title
+
+	// In a book: what stands in front of all patterns, and whether this volume is that front.
+	common     *common
+	cover      bool
+	contentsAt int        // where in the flow of the front the list of contents goes
+	listedIn   *page.Elem // the section that it belongs to
 
 	flow     []layout.Strip
 	sheets   []layout.Sheet
@@ -134,6 +141,8 @@ func (s *setter) bookmark(strip *layout.Strip, mark string, level int, title fun
 	strip.Mark = mark
 	if mark != titleMark {
 		level += s.level
+	} else {
+		level += s.titleLevel
 	}
 	if _, again := s.marks[mark]; !again {
 		s.order = append(s.order, mark)

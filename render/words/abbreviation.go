@@ -52,6 +52,9 @@ func (l *Language) abbreviations(p *plan.Pattern) []Abbreviation {
 	return out
 }
 
+// SortAbbreviations puts rows in the order of the language.
+func (l *Language) SortAbbreviations(list []Abbreviation) { l.sortAbbreviations(list) }
+
 // printedForms lists the forms of the standard stitches that are printed, short to tall; a stitch, then what is made of
 // it: several together, groups, then round the post from front and back. Loops are spelled out and need no row.
 func (c *context) printedForms() []stitch.Form {

@@ -229,6 +229,7 @@ var englishLines = map[line]string{
 var englishFixed = map[Key]string{
 	BeforeYouStart:      "Before you start",
 	HowToReadHead:       "How to read this pattern",
+	HowToReadAllHead:    "How to read these patterns",
 	AbbreviationsHead:   "Abbreviations",
 	SpecialsHead:        "Special stitches",
 	AssemblyHead:        "Assembly",

@@ -7,6 +7,7 @@ type Key uint8
 const (
 	BeforeYouStart Key = iota + 1
 	HowToReadHead
+	HowToReadAllHead // of several patterns
 	AbbreviationsHead
 	SpecialsHead
 	AssemblyHead

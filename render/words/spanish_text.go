@@ -230,6 +230,7 @@ var spanishLines = map[line]string{
 var spanishFixed = map[Key]string{
 	BeforeYouStart:      "Antes de empezar",
 	HowToReadHead:       "Cómo leer este patrón",
+	HowToReadAllHead:    "Cómo leer estos patrones",
 	AbbreviationsHead:   "Abreviaturas",
 	SpecialsHead:        "Puntos especiales",
 	AssemblyHead:        "Montaje",

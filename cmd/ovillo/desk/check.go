@@ -24,6 +24,8 @@ type Checked struct {
 	Tree    *lang.File
 	Pattern *plan.Pattern // whole only if Found has no error; nil if there was nothing to check
 	Found   diag.List
+	Book    *plan.Book          // if the source is a book, in place of Pattern
+	Bound   []compile.Bound     // the patterns of the book, with what was found in each
 	Fault   *compile.GaugeFault // one of Gauges that stands in place of none of the source; nothing was checked then
 	Sound   bool                // the source has no error at its own gauge
 
@@ -50,12 +52,19 @@ func Check(s Source) Checked {
 	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open, Picture: s.Memory.picture, Room: room})
 	done() // not after a panic: what is in the room then, nobody knows
 	c.Pattern, c.Fault, c.Sound, c.Value = out.Pattern, out.Fault, out.Sound, out.Value
+	c.Book, c.Bound = out.Book, out.Bound
+	for _, b := range c.Bound {
+		c.Used = append(c.Used, b.Files()...)
+	}
 	c.Found = append(found, out.Found...)
 	return c
 }
 
 // Printable reports whether the pattern may be printed.
 func (c *Checked) Printable() bool { return c.Pattern != nil && c.Fault == nil && !c.Found.HasErrors() }
+
+// Bindable reports whether the source is a book that may be printed.
+func (c *Checked) Bindable() bool { return c.Book != nil && !c.Found.HasErrors() }
 
 // Printer words what was found, in a language of the messages.
 func (c *Checked) Printer(lang string, color bool) diag.Printer {

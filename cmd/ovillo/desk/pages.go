@@ -16,13 +16,30 @@ type Look struct {
 
 // Pages sets a checked pattern. A tag that is not known is an error.
 func Pages(p *plan.Pattern, l Look) (*page.Document, error) {
+	o, err := l.options()
+	if err != nil {
+		return nil, err
+	}
+	return book.Compose(p, o)
+}
+
+// BookPages sets a checked book.
+func BookPages(b *plan.Book, l Look) (*page.Document, error) {
+	o, err := l.options()
+	if err != nil {
+		return nil, err
+	}
+	return book.Bind(b, o)
+}
+
+func (l Look) options() (book.Options, error) {
 	o := book.Options{Paper: l.Paper, Edition: l.Edition}
 	for _, tag := range l.Langs {
 		lang, err := words.For(tag)
 		if err != nil {
-			return nil, err
+			return o, err
 		}
 		o.Langs = append(o.Langs, lang)
 	}
-	return book.Compose(p, o)
+	return o, nil
 }
