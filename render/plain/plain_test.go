@@ -84,7 +84,7 @@ func TestPlain(t *testing.T) {
 	assert.Greater(t, cautions, 50)
 }
 
-// TestAMillionCautions: safety is not cut, however long it is.
+// TestManyCautions: safety is not cut, however long it is.
 func TestManyCautions(t *testing.T) {
 	p := *patterns(t)["duna-hat"]
 	for i := range 200 {
