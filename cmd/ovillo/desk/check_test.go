@@ -35,7 +35,7 @@ func BenchmarkCheck(b *testing.B) {
 		b.Fatal("no examples", err)
 	}
 	paths = append(paths, filepath.Join("..", "lsp", "testdata", "clothes.ovillo")) // three hundred lines
-	defer debug.SetGCPercent(debug.SetGCPercent(400)) // as the command does
+	defer debug.SetGCPercent(debug.SetGCPercent(400))                               // as the command does
 	for _, path := range paths {
 		text, err := os.ReadFile(path)
 		if err != nil {
