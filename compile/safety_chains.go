@@ -128,6 +128,9 @@ func (s *scan) rowGaps(p *partState, r rowAt, serial int32, last bool) []gap {
 			before, after = (i+len(made)-1)%len(made), (i+1)%len(made)
 		}
 		if el.Kind != fabric.Space {
+			if after < len(made) && s.sideBySide(el, &s.f.Elems[made[after]]) {
+				continue // as most stitches are: no gap shows between them
+			}
 			if after < len(made) && after != i && s.tall(id) && s.tall(made[after]) {
 				if n := s.clear(id, made[after], closed && after == 0); n >= 1 {
 					out = append(out, s.sized(gap{part: p, id: -1, clear: n, at: r.at, tall: true, last: last}, id, m))
@@ -152,6 +155,16 @@ func (s *scan) rowGaps(p *partState, r rowAt, serial int32, last bool) []gap {
 		out = append(out, s.sized(g, side, m))
 	}
 	return out
+}
+
+// sideBySide reports whether two stitches stand in stitches that were made one right after the other.
+func (s *scan) sideBySide(a, b *fabric.Elem) bool {
+	if a.Kind != fabric.Stitch || b.Kind != fabric.Stitch || a.Into != a.Into2 || b.Into != b.Into2 || a.Into.ID < 0 || b.Into.ID < 0 {
+		return false
+	}
+	from, to := &s.f.Elems[a.Into.ID], &s.f.Elems[b.Into.ID]
+	d := a.Into.ID - b.Into.ID
+	return (d == 1 || d == -1 || d == 0) && from.Row == to.Row && from.Kind == fabric.Stitch && to.Kind == fabric.Stitch
 }
 
 // clear is how many stitches of the edge below lie between the feet of two elements; -1 if that is not known.

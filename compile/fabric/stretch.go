@@ -1,6 +1,10 @@
 package fabric
 
-import "ovillo/compile/plan"
+import (
+	"math"
+
+	"ovillo/compile/plan"
+)
 
 // stretch works one stitch into each of the next places, so far as these are stitches and no more than most, and returns how many. It
 // is what each does with single, for most of a fabric, without asking at every stitch what does not change within the stretch: an
@@ -13,6 +17,8 @@ func (r *row) stretch(op *Op, single bool, most int) (int, *Fault) {
 	}
 	most = min(most, len(r.places)-r.c)
 	e := Elem{Kind: Stitch, Form: r.f.intern(op.Form), Row: r.f.rows, Yarn: int32(r.yarn), Facing: r.in.Wrong}
+	noted := false // the trace says already what places like the last one are
+	var like Elem
 	n := 0
 	for n < most {
 		id := r.places[r.c]
@@ -22,18 +28,32 @@ func (r *row) stretch(op *Op, single bool, most int) (int, *Fault) {
 		}
 		e.Into = Place{ID: id}
 		e.Into2 = e.Into
-		r.note(el, e.Into)
-		r.rise(1, true)
-		r.f.use(id)
-		r.move(1, taken)
-		r.last, r.worked = e.Into, true
+		if !noted || r.p.begun > 0 || el.Form != like.Form || el.Form == chainForm {
+			r.note(el, e.Into)
+			noted, like = true, *el
+		}
+		if len(r.marked) > 0 {
+			r.rise(1, true)
+		}
+		if el.Used < math.MaxUint16 {
+			el.Used++
+		}
 		n++
+		if len(r.gaps) > 0 {
+			r.move(1, taken)
+		} else {
+			r.res.Taken++
+			r.c++
+		}
+		r.last, r.worked = e.Into, true
 		r.from = len(r.made)
 		if f := r.p.room(1); f != nil {
 			return n, f
 		}
 		r.keep(r.f.add(&e))
-		r.settle()
+		if len(r.gaps) > 0 {
+			r.settle()
+		}
 	}
 	return n, nil
 }
