@@ -35,6 +35,12 @@ func raised(e *diag.Entry) diag.List {
 	return list
 }
 
+// loadedExample is the text of an example with those of the files that it uses, in which the places of its messages lie.
+func loadedExample(e *diag.Entry) *source.File {
+	f, _ := lang.Load(source.NewFile("example.ovillo", e.Whole()), files.Open)
+	return f.Source
+}
+
 // TestExamples checks the page behind every message: its example raises exactly that code, and the example put right
 // raises it no more and has no errors.
 func TestExamples(t *testing.T) {

@@ -99,7 +99,7 @@ func TestMessages(t *testing.T) {
 				}
 				list := raised(e)
 				fmt.Fprintf(&b, "# %s\n", e.Code)
-				require.NoError(t, diag.Text(&b, source.NewFile("example.ovillo", e.Whole()), list, language, false))
+				require.NoError(t, diag.Text(&b, loadedExample(e), list, language, false))
 				b.WriteByte('\n')
 			}
 			if b.Len() > 0 {

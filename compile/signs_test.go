@@ -20,15 +20,17 @@ import (
 
 // unprinted are the texts of the language that are not printed as they stand, by the statement they stand in, and why.
 var unprinted = map[string]string{
-	"Photo.File":   "the name of a file",
-	"Photo.Alt":    "heard, not seen",
-	"Photo.Size":   "a size by its name, which is looked at where the sizes are named",
-	"Edition.Date": "digits",
-	"Legend.Mark":  "drawn as a yarn",
-	"Shown.Size":   "a size by its name",
-	"Sample.Size":  "a size by its name",
-	"Only.Sizes":   "a size by its name",
-	"Body.Rows":    "a row of a published table by its name",
+	"Photo.File":       "the name of a file",
+	"Use.File":         "the name of a file",
+	"BookPattern.File": "the name of a file",
+	"Photo.Alt":        "heard, not seen",
+	"Photo.Size":       "a size by its name, which is looked at where the sizes are named",
+	"Edition.Date":     "digits",
+	"Legend.Mark":      "drawn as a yarn",
+	"Shown.Size":       "a size by its name",
+	"Sample.Size":      "a size by its name",
+	"Only.Sizes":       "a size by its name",
+	"Body.Rows":        "a row of a published table by its name",
 }
 
 // textsOf calls f with every text of a file: the statement and the field it stands in, and its place.

@@ -70,7 +70,7 @@ func TestRewordingAndBack(t *testing.T) {
 				continue
 			}
 			if err != nil {
-				t.Errorf("%s to %s: %v (line %d)", f.Name, tag, err, lineOf(f, err))
+				t.Errorf("%s to %s: %v (line %d)\n%s", f.Name, tag, err, lineOf(f, err), f.Text)
 				break
 			}
 			g := source.NewFile(f.Name, there)

@@ -62,11 +62,23 @@ func (c *PreCnt) Parse(lx *lexer.PeekingLexer) error {
 }
 
 // countBehind reports whether two names and then `times` or `evenly` come next: the first is then the stitch, and the second
-// how many; or whether a stitch by chart does.
+// how many, for which a sum in brackets may stand; or whether a stitch by chart does.
 func (r reader) countBehind() bool {
 	back := r.MakeCheckpoint()
 	defer r.LoadCheckpoint(back)
 	r.Next()
+	if r.Peek().Value == "(" {
+		open := 0
+		for more := true; more && !r.Peek().EOF(); more = open > 0 {
+			switch r.Next().Value {
+			case "(":
+				open++
+			case ")":
+				open--
+			}
+		}
+		return r.word("times") || r.word("evenly")
+	}
 	if !r.name() {
 		return false
 	}

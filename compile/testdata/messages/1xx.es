@@ -42,6 +42,69 @@ nota[OV105]: se han encontrado más de 500 fallos; los que siguen a este lugar n
 
 example.ovillo: 1 nota
 
+# OV106
+error[OV106]: el nombre "../common.ovillo" sale de la carpeta del patrón
+  --> example.ovillo:12:5
+ 12 | use "../common.ovillo"
+    |     ^^^^^^^^^^^^^^^^^^ no es un nombre dentro de ella
+    = ayuda: poner el archivo común junto al patrón y nombrarlo: use "common.ovillo", o use "shared/common.ovillo" si está en una carpeta de ahí
+
+example.ovillo: 1 error
+
+# OV107
+error[OV107]: no existe el archivo "Common.ovillo" que se quiere usar
+  --> example.ovillo:12:5
+ 12 | use "Common.ovillo"
+    |     ^^^^^^^^^^^^^^^ este archivo no se encontró
+    = ayuda: poner ahí el archivo, o escribir su nombre tal como es, con mayúsculas y terminación
+
+example.ovillo: 1 error
+
+# OV108
+error[OV108]: el archivo "locked.ovillo" no se puede leer
+  --> example.ovillo:12:5
+ 12 | use "locked.ovillo"
+    |     ^^^^^^^^^^^^^^^ es el que se quiere usar
+    = ayuda: comprobar que el nombre es el de un archivo y que se puede abrir
+
+example.ovillo: 1 error
+
+# OV109
+error[OV109]: con "large.ovillo" el patrón ocupa más de 4 megabytes
+  --> example.ovillo:12:5
+ 12 | use "large.ovillo"
+    |     ^^^^^^^^^^^^^^ este archivo es demasiado
+    = ayuda: usar un archivo más pequeño; casi siempre uno así no es un archivo común
+
+example.ovillo: 1 error
+
+# OV110
+error[OV110]: los archivos se usan unos a otros en círculo: "circle.ovillo" → "back.ovillo" → "circle.ovillo"
+ --> back.ovillo:1:5
+ 1 | use "circle.ovillo"
+   |     ^^^^^^^^^^^^^^^ esto vuelve atrás
+   = ayuda: poner en un tercer archivo lo que hace falta en los dos, y que cada uno lo tome de ahí
+
+example.ovillo: 1 error
+
+# OV161
+error[OV161]: se usan demasiados archivos: más de 32, o uno a través de más de 8
+ --> deep/8.ovillo:1:5
+ 1 | use "9.ovillo"
+   |     ^^^^^^^^^^ aquí sobra uno
+   = ayuda: poner lo común de los patrones en menos archivos
+
+example.ovillo: 1 error
+
+# OV162
+error[OV162]: lo que empieza por «part» no puede estar en un archivo común de varios patrones
+ --> whole.ovillo:1:1
+ 1 | part edge
+   | ^^^^^^^^^ esto es propio de un patrón
+   = ayuda: pasarlo al patrón del que trata
+
+example.ovillo: 1 error
+
 # OV111
 error[OV111]: aquí ninguna línea puede empezar por «rownd»
   --> example.ovillo:17:3

@@ -144,6 +144,78 @@ error[OV217]: el patrón no tiene ninguna pieza que tejer
 
 example.ovillo: 1 error
 
+# OV230
+error[OV230]: el nombre "../hat.ovillo" sale de la carpeta del libro
+ --> example.ovillo:3:11
+ 3 |   pattern "../hat.ovillo"
+   |           ^^^^^^^^^^^^^^^ no es un nombre dentro de ella
+   = ayuda: poner los patrones junto al libro o en carpetas de ahí, y nombrarlos así: pattern "hat.ovillo", pattern "hats/hat.ovillo"
+
+example.ovillo: 1 error
+
+# OV231
+error[OV231]: no hay ningún patrón "Hat.ovillo" junto al libro
+ --> example.ovillo:3:11
+ 3 |   pattern "Hat.ovillo"
+   |           ^^^^^^^^^^^^ este archivo no se encontró
+   = ayuda: poner ahí el archivo, o escribir su nombre tal como es, con mayúsculas y terminación
+
+example.ovillo: 1 error
+
+# OV232
+error[OV232]: el patrón "locked.ovillo" no se puede leer
+ --> example.ovillo:3:11
+ 3 |   pattern "locked.ovillo"
+   |           ^^^^^^^^^^^^^^^ es el que va en el libro
+   = ayuda: comprobar que el nombre es el de un archivo y que se puede abrir
+
+example.ovillo: 1 error
+
+# OV233
+error[OV233]: "faulty.ovillo" no puede ir en el libro tal como está
+ --> example.ovillo:3:11
+ 3 |   pattern "faulty.ovillo"
+   |           ^^^^^^^^^^^^^^^ este patrón tiene fallos
+   = ayuda: corregir lo que ovillo check dice de ese archivo
+
+example.ovillo: 1 error
+
+# OV234
+error[OV234]: el libro no tiene ningún patrón
+ --> example.ovillo:1:1
+ 1 | book sea_set
+   | ^^^^^^^^^^^^ aquí falta un patrón
+   = ayuda: nombrar sus patrones, en orden: pattern "hat.ovillo"
+
+example.ovillo: 1 error
+
+# OV235
+error[OV235]: "english.ovillo" no está escrito en «es», que es un idioma del libro
+ --> example.ovillo:4:11
+ 4 |   pattern "english.ovillo"
+   |           ^^^^^^^^^^^^^^^^ a este patrón le falta
+   = ayuda: añadir al patrón los textos de ese idioma, o decir qué idiomas tiene el libro: languages en
+
+example.ovillo: 1 error
+
+# OV236
+error[OV236]: "british.ovillo" lee los nombres de los puntos de otra manera que el primer patrón del libro
+ --> example.ovillo:4:11
+ 4 |   pattern "british.ovillo"
+   |           ^^^^^^^^^^^^^^^^ otros términos
+   = ayuda: escribir todos los patrones de un libro con los mismos términos: terms us o terms uk
+
+example.ovillo: 1 error
+
+# OV237
+error[OV237]: junto a un libro no puede haber nada más en el archivo
+ --> example.ovillo:6:1
+ 6 | let waist = 40
+   | ^^^^^^^^^^^^^^ esto es propio de un patrón
+   = ayuda: ponerlo en un patrón, o en un archivo común que los patrones toman con use
+
+example.ovillo: 1 error
+
 # OV218
 error[OV218]: throw son motivos unidos y no tiene hileras propias que dibujar
   --> example.ovillo:24:21
