@@ -83,6 +83,8 @@ type Outcome struct {
 	Book  *plan.Book // if the source is a book; whole only if Found has no error
 	Bound []Bound    // the patterns of the book, in their order, those with errors as well
 
+	Shared bool // the source holds nothing but what patterns share: then there is no pattern, and nothing is missing
+
 	Pattern *plan.Pattern // nil if there was nothing to check; it may be printed only if Found has no error
 	Found   diag.List
 	Fault   *GaugeFault // a gauge that cannot be put in place of one of the source; nothing was checked then
@@ -98,6 +100,9 @@ type Outcome struct {
 func CompileWith(f *lang.File, o Options) Outcome {
 	if books := blocks[*lang.Book](f.Body); len(books) > 0 {
 		return checkBook(f, books, o)
+	}
+	if f.OnlyShared() {
+		return checkAlone(f, o)
 	}
 	origin := newChecker(f)
 	origin.reads(o)

@@ -31,3 +31,23 @@ func TestRefusedNameIsOneMessage(t *testing.T) {
 		assert.Equal(t, c.want, got, name+": "+strings.TrimSpace(c.text))
 	}
 }
+
+// A sum in brackets is how many in every language of sources, and behind any stitch.
+func TestSumBehindAStitch(t *testing.T) {
+	for _, c := range []struct{ text, want string }{
+		{"part p\n  round: inc (10 - 2) evenly\nend\n", "inc"},
+		{"idioma es\npieza p\n  vuelta: aum (10 - 2) repartidos\nfin\n", "inc"},
+		{"part p\n  round: pop (10 - 2) times\nend\n", "pop"},
+	} {
+		tree, found := lang.Parse(source.NewFile("p.ovillo", c.text))
+		if len(found) > 0 {
+			t.Errorf("%q: %v", c.text, found)
+			continue
+		}
+		var b strings.Builder
+		lang.Dump(&b, tree)
+		if !strings.Contains(b.String(), "Stitch="+c.want) || !strings.Contains(b.String(), "(10 - 2)") {
+			t.Errorf("%q is read as %s", c.text, b.String())
+		}
+	}
+}

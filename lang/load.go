@@ -177,6 +177,11 @@ func (u *usedFile) onlyShared() {
 	})
 }
 
+// OnlyShared reports whether a source holds nothing but what can stand in a file that patterns share. One that holds nothing does not.
+func (f *File) OnlyShared() bool {
+	return len(f.Body) > 0 && !slices.ContainsFunc(f.Body, func(s *Statement) bool { return s.Node == nil || !isShared(s.Node) })
+}
+
 // isShared reports whether a statement can stand in a file that patterns share: what they say of the piece that is made cannot.
 func isShared(n StatementNode) bool {
 	switch n := n.(type) {

@@ -110,6 +110,10 @@ func (c *call) build(path, output string, e edition, f product) int {
 	if s.book != nil {
 		return c.buildBook(s, output, e, f)
 	}
+	if p == nil {
+		c.say(s.noPattern())
+		return faulty
+	}
 	e = e.of(p)
 	if tag := e.lacks(p); tag != "" {
 		c.say(msgLacksLanguage.with("path", s.file.Name, "lang", tag, "has", strings.Join(p.Languages, ", ")))

@@ -176,6 +176,10 @@ func (c *call) edited(word string) (*loaded, *plan.Pattern, int) {
 		if err := c.printer(s).Text(c.err, s.file, found); err != nil {
 			return nil, nil, failed
 		}
+		if p == nil && (s.book != nil || s.shared) && !found.HasErrors() {
+			c.say(s.noPattern())
+			return nil, nil, faulty
+		}
 		return nil, nil, c.verdict(s, p, found)
 	}
 	return s, p, clean

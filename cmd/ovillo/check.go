@@ -40,9 +40,12 @@ func runCheck(c *call) int {
 			return code
 		}
 		well := ""
-		if s.book != nil {
+		switch {
+		case s.book != nil:
 			well = c.bookWell(s.book)
-		} else {
+		case s.shared:
+			well = msgSharedWell.with().in(c.lang)
+		default:
 			well = c.outcome(p)
 		}
 		return c.print([]byte(visible(s.file.Name) + ": " + well + "\n"))

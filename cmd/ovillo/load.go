@@ -31,6 +31,8 @@ type loaded struct {
 
 	open func(name string) ([]byte, error) // reads a file beside the source; nil for the standard input
 
+	shared bool // it holds nothing but what patterns share, once it was checked
+
 	used []plan.UsedFile // the files that it uses, once it was checked
 
 	book  *plan.Book      // if the source is a book, once it was checked

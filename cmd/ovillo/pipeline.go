@@ -24,7 +24,7 @@ func (s *loaded) compile() (*plan.Pattern, diag.List) {
 func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 	c := desk.Check(desk.Source{File: s.file, Open: s.open, Gauges: s.gauges})
 	s.coder, s.coderAt, s.gauges, s.fault, s.sound = c.Tree.Coder(), c.Tree.CoderAt(), c.Gauges, c.Fault, c.Sound
-	s.book, s.bound = c.Book, c.Bound
+	s.book, s.bound, s.shared = c.Book, c.Bound, c.Shared
 	for _, u := range c.Tree.UsedFiles() {
 		s.used = append(s.used, plan.UsedFile{Name: u.Name, Text: []byte(u.Text)})
 	}
@@ -35,13 +35,21 @@ func (s *loaded) compileTallied() (*plan.Pattern, diag.List, report.Source) {
 func (c *call) checked(path string) (*loaded, *plan.Pattern, int) {
 	s, p, code := c.checkedAny(path)
 	if code == clean && p == nil {
-		c.say(msgIsBook.with("path", s.file.Name))
+		c.say(s.noPattern())
 		return s, nil, faulty
 	}
 	return s, p, code
 }
 
-// checkedAny is checked for what can be done with a book as well: then there is no pattern, and s has the book.
+// noPattern says what a source is that is no pattern: a book, or what patterns share.
+func (s *loaded) noPattern() said {
+	if s.shared {
+		return msgIsShared.with("path", s.file.Name)
+	}
+	return msgIsBook.with("path", s.file.Name)
+}
+
+// checkedAny is checked for what can be done with a book, or with a file that patterns share, as well: then there is no pattern, and s says which it is.
 func (c *call) checkedAny(path string) (*loaded, *plan.Pattern, int) {
 	s, ok := c.load(path)
 	if !ok {
@@ -113,7 +121,7 @@ func (c *call) verdict(s *loaded, p *plan.Pattern, found diag.List) int {
 	switch {
 	case found.HasErrors():
 		return faulty
-	case s.book != nil:
+	case s.book != nil, s.shared:
 		return clean
 	case p == nil:
 		c.say(msgNothing.with("path", s.file.Name))

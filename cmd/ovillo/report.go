@@ -121,6 +121,10 @@ func (c *call) report(path string, o reportOptions) int {
 		c.say(s.misfit())
 		return failed
 	}
+	if s.book != nil || s.shared { // what was found is for check to say
+		c.say(s.noPattern())
+		return faulty
+	}
 	var b bytes.Buffer
 	switch o.format {
 	case "json":

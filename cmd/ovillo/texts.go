@@ -182,7 +182,13 @@ var (
 	msgAllWell = text{
 		"{sizes}, {parts}: every row comes out",
 		"{sizes}, {parts}: todas las hileras y vueltas cuadran"}
-	msgBookWell     = text{"{patterns}: every row comes out", "{patterns}: todas las hileras y vueltas cuadran"}
+	msgBookWell   = text{"{patterns}: every row comes out", "{patterns}: todas las hileras y vueltas cuadran"}
+	msgSharedWell = text{
+		"holds what patterns share; it is checked in full with those that use it",
+		"contiene lo que comparten varios patrones; se comprueba del todo con los que lo usan"}
+	msgIsShared = text{
+		"{path} holds what patterns share, and no pattern of its own; name a pattern that uses it",
+		"{path} contiene lo que comparten varios patrones y no tiene ninguno propio; indicar un patrón que lo use"}
 	msgIsBook       = text{"{path} is a book; name one of its patterns", "{path} es un libro; indicar uno de sus patrones"}
 	msgBookFlag     = text{"{path} is a book, which cannot be made with {flag}", "{path} es un libro, que no se puede hacer con {flag}"}
 	msgNothing      = text{"{path}: there is no part to work", "{path}: no hay ninguna pieza que tejer"}

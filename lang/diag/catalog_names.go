@@ -152,8 +152,8 @@ var names = []Entry{
 		Es: Wording{Message: `el patrón no tiene ninguna pieza que tejer`, Mark: `falta la pieza`,
 			Help:    map[string]string{"": `añadir lo que se teje: {=part NOMBRE … end}`},
 			Explain: `Las hileras y vueltas van dentro de piezas, así que debe haber al menos una, aunque todo sea una sola tira.`},
-		Example: "sizes \"S\"\nend\n",
-		Fixed:   "sizes \"S\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
+		Example: "pattern band\n  title en \"Band\" es \"Cinta\"\nend\nsizes \"S\"\nend\n",
+		Fixed:   "pattern band\n  title en \"Band\" es \"Cinta\"\nend\nsizes \"S\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
 }
 
 // headed is a small source with a line in its header.

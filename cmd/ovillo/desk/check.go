@@ -23,6 +23,7 @@ type Checked struct {
 	Source
 	Tree    *lang.File
 	Pattern *plan.Pattern // whole only if Found has no error; nil if there was nothing to check
+	Shared  bool          // it holds nothing but what patterns share; Pattern is nil then, and nothing is missing
 	Found   diag.List
 	Book    *plan.Book          // if the source is a book, in place of Pattern
 	Bound   []compile.Bound     // the patterns of the book, with what was found in each
@@ -52,7 +53,7 @@ func Check(s Source) Checked {
 	out := compile.CompileWith(file, compile.Options{Gauges: s.Gauges, Open: s.Open, Picture: s.Memory.picture, Room: room})
 	done() // not after a panic: what is in the room then, nobody knows
 	c.Pattern, c.Fault, c.Sound, c.Value = out.Pattern, out.Fault, out.Sound, out.Value
-	c.Book, c.Bound = out.Book, out.Bound
+	c.Book, c.Bound, c.Shared = out.Book, out.Bound, out.Shared
 	for _, b := range c.Bound {
 		c.Used = append(c.Used, b.Files()...)
 	}

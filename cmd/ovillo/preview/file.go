@@ -7,12 +7,11 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"slices"
 	"sync"
 	"time"
 
 	"ovillo/cmd/ovillo/desk"
-	"ovillo/lang"
+	"ovillo/compile/plan"
 	"ovillo/lang/source"
 )
 
@@ -146,13 +145,10 @@ func (f *file) refresh(ctx context.Context) {
 	}
 	c := desk.Check(desk.Source{File: source.NewFile(f.view().name, r.text), Open: r.open, Memory: &f.memory})
 	f.made(r.uses)
-	if shared(&c) {
-		_, c.Found = lang.Load(c.File, r.open) // that it is no pattern is no fault of it
-	}
 	v := *f.view()
 	v.text, v.why, v.state = wordsOf(&c, f.Options.Lang), "", standing(c.Found)
-	if !c.Printable() {
-		if c.Pattern == nil && !c.Found.HasErrors() {
+	if !c.Printable() && !c.Bindable() {
+		if c.Shared && !c.Found.HasErrors() {
 			v.why = wordNothing.in(f.Options.Lang)
 		}
 		f.board.put(v.spoilt(time.Now()))
@@ -163,18 +159,14 @@ func (f *file) refresh(ctx context.Context) {
 	if len(f.kick) > 0 && f.moved() {
 		return // the pages of this text would be old before they are shown
 	}
-	pattern, look, why := f.Options.Choose(v.name, c.Pattern)
+	s, why := f.setOf(v.name, &c)
 	if why == "" {
-		var s *set
-		if s, err = makeSet(pattern, look, filepath.Base(f.path), f.address()); err == nil {
-			f.sets++
-			s.number = f.sets
-			v.set, v.old = s, false
-			f.board.put(v)
-			f.keep(r)
-			return
-		}
-		why = f.Options.Unset(v.name, err)
+		f.sets++
+		s.number = f.sets
+		v.set, v.old = s, false
+		f.board.put(v)
+		f.keep(r)
+		return
 	}
 	v = v.spoilt(time.Now())
 	v.state, v.why = faulty, why
@@ -182,10 +174,44 @@ func (f *file) refresh(ctx context.Context) {
 	f.keep(r)
 }
 
-// shared reports whether a source is one that others take in: it has statements, and is no pattern.
-func shared(c *desk.Checked) bool {
-	opens := func(s *lang.Statement) bool { return s.Block == lang.InPattern }
-	return c.Pattern == nil && len(c.Tree.Body) > 0 && !slices.ContainsFunc(c.Tree.Body, opens)
+// setOf sets a checked source, or says why it cannot be.
+func (f *file) setOf(name string, c *desk.Checked) (s *set, why string) {
+	var err error
+	if c.Book == nil {
+		pattern, look, why := f.Options.Choose(name, c.Pattern)
+		if why != "" {
+			return nil, why
+		}
+		s, err = makeSet(pattern, look, filepath.Base(f.path), f.address())
+	} else {
+		book, look, why := f.bookOf(c.Book)
+		if why != "" {
+			return nil, why
+		}
+		s, err = makeBookSet(book, look, filepath.Base(f.path), f.address())
+	}
+	if err != nil {
+		return nil, f.Options.Unset(name, err)
+	}
+	return s, ""
+}
+
+// bookOf is a book with what is chosen of each of its patterns, in the languages of the book.
+func (f *file) bookOf(b *plan.Book) (one *plan.Book, look desk.Look, why string) {
+	book := *b
+	book.Patterns = nil
+	for i, p := range b.Patterns {
+		as := *p // the languages that are shown are those of the book
+		as.Languages = b.Head.Languages
+		chosen, l, why := f.Options.Choose(b.Files[i], &as)
+		if why != "" {
+			return nil, desk.Look{}, why
+		}
+		whole := *chosen
+		whole.Languages = p.Languages
+		book.Patterns, look = append(book.Patterns, &whole), l
+	}
+	return &book, look, ""
 }
 
 // taken is a source as it was read, and what it read besides.

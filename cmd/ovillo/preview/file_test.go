@@ -105,11 +105,35 @@ func TestShared(t *testing.T) {
 	d.save("taller.ovillo", strings.Replace(shared, "13 vueltas", "13.5 vueltas", 1))
 	d.sees(1, "another gauge", func(v *view) bool { return v.fresh() && v.says("13,5") })
 	d.save("taller.ovillo", strings.Replace(shared, "18 puntos", "18 pntos", 1))
-	v := d.sees(1, "a slip", func(v *view) bool { return v.old && v.text.errors > 0 })
-	i := slices.IndexFunc(v.text.list, func(m message) bool { return m.Where == "taller.ovillo" && len(m.Quotes) > 0 })
-	require.NotEqual(t, -1, i, "no message about the shared file")
+	there := func(m message) bool { return m.Where == "taller.ovillo" && len(m.Quotes) > 0 }
+	v := d.sees(1, "a slip there", func(v *view) bool { return v.old && slices.ContainsFunc(v.text.list, there) })
+	i := slices.IndexFunc(v.text.list, there)
 	q := v.text.list[i].Quotes[0]
 	assert.Contains(t, q.Before+q.Marked+q.After, "18 pntos")
+}
+
+// TestBook: a book is seen as its pages, with the counts of all its patterns; one that cannot be bound says which pattern it is, and
+// comes back when that is mended.
+func TestBook(t *testing.T) {
+	sources := map[string]string{}
+	for _, name := range []string{"bahia-set.ovillo", "common.ovillo", "hat.ovillo", "mitones.ovillo"} {
+		sources[name] = example(t, "bahia/"+name)
+	}
+	d := newDesktop(t, sources, "bahia-set.ovillo")
+	v := d.sees(1, "the book", func(v *view) bool { return v.fresh() && v.says("pebbles") })
+	assert.Empty(t, v.text.list)
+	alone := newDesktop(t, sources, "hat.ovillo")
+	hat := alone.sees(1, "the hat", isFresh)
+	assert.Greater(t, len(v.set.sheets), len(hat.set.sheets))
+	assert.Greater(t, len(v.set.countTables("en")), len(hat.set.countTables("en")))
+	data, err := v.set.pdf()
+	require.NoError(t, err)
+	assert.Greater(t, len(data), 10000)
+	d.save("hat.ovillo", strings.Replace(sources["hat.ovillo"], "= ", "= 1 + ", 1))
+	v = d.sees(1, "that the hat has errors", func(v *view) bool { return v.old && v.text.errors > 0 })
+	assert.True(t, slices.ContainsFunc(v.text.list, func(m message) bool { return strings.Contains(m.Message, "hat.ovillo") }))
+	d.save("hat.ovillo", sources["hat.ovillo"])
+	d.sees(1, "the book again", isFresh)
 }
 
 // TestFolder: the sources of a folder are shown, those too that come later; other files are not.

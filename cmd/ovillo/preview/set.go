@@ -23,8 +23,8 @@ import (
 
 // set is a source set as pages, and what else is shown of it. It never changes; what is seldom asked for is made when it is.
 type set struct {
-	number   int // of this source, counted up: whoever knows the number knows the rest
-	pattern  *plan.Pattern
+	number   int             // of this source, counted up: whoever knows the number knows the rest
+	patterns []*plan.Pattern // one, or those of the book
 	look     desk.Look
 	doc      *page.Document
 	sheets   []sheet
@@ -61,7 +61,22 @@ func makeSet(p *plan.Pattern, l desk.Look, source, at string) (*set, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &set{pattern: p, look: l, doc: doc, pictures: map[string]page.Picture{}, source: source}
+	doc.Source = p.Source
+	return newSet(doc, []*plan.Pattern{p}, l, source, at), nil
+}
+
+// makeBookSet sets a checked book.
+func makeBookSet(b *plan.Book, l desk.Look, source, at string) (*set, error) {
+	doc, err := desk.BookPages(b, l)
+	if err != nil {
+		return nil, err
+	}
+	return newSet(doc, b.Patterns, l, source, at), nil
+}
+
+// newSet draws the pages of a document.
+func newSet(doc *page.Document, patterns []*plan.Pattern, l desk.Look, source, at string) *set {
+	s := &set{patterns: patterns, look: l, doc: doc, pictures: map[string]page.Picture{}, source: source}
 	names := map[*byte]string{} // a photograph may be on several pages, and is large
 	pages := svg.PagesOf(doc, func(p page.Picture) string {
 		name, known := names[&p.Data[0]]
@@ -78,7 +93,7 @@ func makeSet(p *plan.Pattern, l desk.Look, source, at string) (*set, error) {
 		room = len(b) + len(b)/4
 		s.sheets = append(s.sheets, sheet{nameOf(b), b, doc.Pages[i].W, doc.Pages[i].H})
 	}
-	return s, nil
+	return s
 }
 
 // sheetNamed finds a page by its name.
@@ -94,23 +109,31 @@ func (s *set) sheetNamed(name string) (sheet, bool) {
 // countTables are the counts of every row of every part, in the words of a language if the pattern is written in it.
 func (s *set) countTables(lang string) []report.Table {
 	s.counting.Do(func() {
-		s.counts = report.CountTables(s.pattern, lang)
-		if !slices.Contains(s.pattern.Languages, lang) {
-			return
-		}
-		l, err := words.For(lang)
-		if err != nil {
-			return
-		}
-		for i := range s.counts {
-			t := &s.counts[i]
-			t.Title = l.PartTitle(s.pattern, i)
-			for z, size := range s.pattern.Sizes {
-				t.Head[t.First+z] = l.SizeName(size)
-			}
+		for _, p := range s.patterns {
+			s.counts = append(s.counts, countsOf(p, lang)...)
 		}
 	})
 	return s.counts
+}
+
+// countsOf are the counts of one pattern.
+func countsOf(p *plan.Pattern, lang string) []report.Table {
+	tables := report.CountTables(p, lang)
+	if !slices.Contains(p.Languages, lang) {
+		return tables
+	}
+	l, err := words.For(lang)
+	if err != nil {
+		return tables
+	}
+	for i := range tables {
+		t := &tables[i]
+		t.Title = l.PartTitle(p, i)
+		for z, size := range p.Sizes {
+			t.Head[t.First+z] = l.SizeName(size)
+		}
+	}
+	return tables
 }
 
 // sheetsDrawn are all drawings of the pattern.
@@ -122,9 +145,11 @@ func (s *set) sheetsDrawn(lang string) []drawing {
 				o.Langs = append(o.Langs, l)
 			}
 		}
-		for _, d := range draw.Drawings(s.pattern) {
-			for _, sheet := range d.Sheets(o) {
-				s.drawings = append(s.drawings, drawing{inLanguage(sheet.Title, lang), inLanguage(sheet.Desc, lang), sheet})
+		for _, p := range s.patterns {
+			for _, d := range draw.Drawings(p) {
+				for _, sheet := range d.Sheets(o) {
+					s.drawings = append(s.drawings, drawing{inLanguage(sheet.Title, lang), inLanguage(sheet.Desc, lang), sheet})
+				}
 			}
 		}
 	})
@@ -150,7 +175,7 @@ func inLanguage(texts map[string]string, lang string) string {
 // pdf is the file as it is built.
 func (s *set) pdf() ([]byte, error) {
 	doc := *s.doc
-	doc.Source, doc.SourceName = s.pattern.Source, s.source
+	doc.SourceName = s.source
 	var b bytes.Buffer
 	if err := pdf.Write(&b, &doc, pdf.Options{}); err != nil {
 		return nil, err

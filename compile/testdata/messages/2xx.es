@@ -138,8 +138,8 @@ example.ovillo: 1 error
 # OV217
 error[OV217]: el patrón no tiene ninguna pieza que tejer
  --> example.ovillo:1:1
- 1 | sizes "S"
-   | ^^^^^^^^^ falta la pieza
+ 1 | pattern band
+   | ^^^^^^^^^^^^ falta la pieza
    = ayuda: añadir lo que se teje: part NOMBRE … end
 
 example.ovillo: 1 error
