@@ -50,7 +50,7 @@ func (c *PreCnt) Parse(lx *lexer.PeekingLexer) error {
 		if !r.valueAhead() || t.Type == tSign {
 			return participle.NextMatch
 		}
-		if r.word("inc") || r.word("dec") || r.countBehind() || r.sumBehind() {
+		if r.word("inc") || r.word("dec") || r.countBehind() {
 			return participle.NextMatch
 		}
 		next := r.after()
@@ -85,19 +85,6 @@ func (r reader) countBehind() bool {
 	by := r.word("by")
 	r.Next()
 	return r.word("times") || r.word("evenly") || by && r.word("chart")
-}
-
-// sumBehind reports whether a name, a sum in brackets, and then `times` or `evenly` come next: the first is then the stitch. That of
-// a source in another language is known by no word.
-func (r reader) sumBehind() bool {
-	back := r.MakeCheckpoint()
-	defer r.LoadCheckpoint(back)
-	r.Next()
-	if r.Peek().Value != "(" {
-		return false
-	}
-	c := &Cnt{}
-	return r.count(&c.At, &c.E) == nil && (r.word("times") || r.word("evenly"))
 }
 
 // Parse reads the count in `to 2 before m1`, and the word before. A lone name is the place itself.

@@ -68,7 +68,7 @@ cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compil
 cmd/ovillo/lsp:   lang/source lang/diag lang/markdown lang lang/format compile/stitch compile/plan compile render/words cmd/ovillo/desk
 cmd/ovillo/editor:
 cmd/ovillo/browser:
-cmd/ovillo/preview: lang/source lang/diag lang compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
+cmd/ovillo/preview: lang/source lang/diag compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
 cmd/ovillo/starter: lang/source lang/format lang
 cmd/ovillo:       *
 `
