@@ -311,7 +311,7 @@ func (g *gatherer) checks() error {
 
 // literals adds the texts that stand in both languages in the sources of the command and of the report.
 func (g *gatherer) literals() error {
-	for folder, least := range map[string]int{".": 50, "preview": 20, filepath.Join("..", "..", "render", "report"): 50} {
+	for folder, least := range map[string]int{".": 50, "preview": 20, "lsp": 20, filepath.Join("..", "..", "render", "report"): 50} {
 		files, err := filepath.Glob(filepath.Join(folder, "*.go"))
 		if err != nil {
 			return err
@@ -440,10 +440,10 @@ func isCommandLine(text string) bool {
 	return len(words) > 1 && words[0] == "ovillo" && commandNamed(words[1]) != nil
 }
 
-// isText reports whether a literal is a text in both languages: text{…}, or a list element without a type of its own.
+// isText reports whether a literal is a text in both languages: text{…}, or said{…} of the language server.
 func isText(lit *ast.CompositeLit) bool {
 	id, ok := lit.Type.(*ast.Ident)
-	return ok && id.Name == "text"
+	return ok && (id.Name == "text" || id.Name == "said")
 }
 
 // stringOf is a string, put together from pieces or not.
@@ -462,7 +462,7 @@ func stringOf(e ast.Expr) (string, bool) {
 
 // documents adds the prose of the documents beside the sources, without code and addresses.
 func (g *gatherer) documents() error {
-	for _, name := range []string{"README.md", filepath.Join("lang", "reference.md")} {
+	for _, name := range []string{"README.md", filepath.Join("lang", "reference.md"), filepath.Join("cmd", "ovillo", "editor", "README.md")} {
 		data, err := os.ReadFile(filepath.Join("..", "..", name))
 		if err != nil {
 			return err
