@@ -40,6 +40,10 @@ func TestCords(t *testing.T) {
 		of(func(f *plan.Finishing) {
 			f.Made, f.Yarn, f.Ends = &plan.Ref{Kind: plan.RefRow, Part: 0}, -1, plan.EndsTassels
 		}),
+		of(func(f *plan.Finishing) {
+			f.Made, f.Yarn, f.Ends = &plan.Ref{Kind: plan.RefRow, Part: 0}, -1, plan.NoEnds
+		}),
+		of(func(f *plan.Finishing) { f.Made, f.Yarn = &plan.Ref{Kind: plan.RefRow, Part: 0}, -1 }),
 	}
 	for tag, want := range map[string][]string{
 		"en-US": {
@@ -52,6 +56,8 @@ func TestCords(t *testing.T) {
 			"Thread the tube through round 2 of the tube. Fix a toggle to each end. Sew it to the fabric midway between its ends, so that it cannot be pulled out.",
 			"Sew a pompom firmly to each end of the tube.",
 			"Sew a tassel firmly to each end of the tube.",
+			"Leave no loose end on the tube.",
+			"Pull the tube hard to try it.",
 		},
 		"es": {
 			"Cordón: con el hilo alga, tejer una cadena que mida 46 (48; 50) cm; 1 pd en la 2.ª cad desde el ganchillo y en cada cad hasta el final. Cortar el hilo y rematar.",
@@ -63,6 +69,8 @@ func TestCords(t *testing.T) {
 			"Pasar el tubo por la vuelta 2 del tubo. Poner un tope en cada extremo del tubo. Coser el tubo al tejido a igual distancia de cada extremo, para que no se pueda sacar.",
 			"Coser con firmeza un pompón en cada extremo del tubo.",
 			"Coser con firmeza una borla en cada extremo del tubo.",
+			"No dejar ningún extremo suelto en el tubo.",
+			"Tirar con fuerza del tubo para probar si aguanta.",
 		},
 	} {
 		l := language(t, tag)

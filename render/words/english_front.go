@@ -149,10 +149,20 @@ func (e *english) cord(c cord) []rich.Text {
 	if c.inside {
 		out = append(out, fill("with the piece fastened, {} does not show", it))
 	}
+	if len(out) == 0 { // of a part that is a cord, nothing else is said
+		out = append(out, e.cordSpared(it, c.ends == plan.NoEnds))
+	}
 	return out
 }
 
 // cordMade is a cord of chains with slip stitches on them.
+func (e *english) cordSpared(it rich.Text, endless bool) rich.Text {
+	if endless {
+		return fill("leave no loose end on {}", it)
+	}
+	return fill("pull {} hard to try it", it)
+}
+
 func (e *english) cordMade(c cord) []rich.Text {
 	ch, sl := e.short("ch").one, e.short("slst").one
 	with := "cord: "

@@ -143,7 +143,18 @@ func (s *spanish) cord(c cord) []rich.Text {
 	if c.inside {
 		out = append(out, fill("con la pieza abrochada, {} no asoma", it))
 	}
+	if len(out) == 0 { // of a part that is a cord, nothing else is said
+		out = append(out, s.cordSpared(it, c.ends == plan.NoEnds))
+	}
 	return out
+}
+
+// cordSpared is what a maker sees to in a part that is a cord, where nothing is done to it.
+func (s *spanish) cordSpared(it rich.Text, endless bool) rich.Text {
+	if endless {
+		return fill("no dejar ningún extremo suelto en {}", it)
+	}
+	return fill("tirar con fuerza {} para probar si aguanta", of(it))
 }
 
 // cordMade is a cord of chains with slip stitches on them.
