@@ -154,7 +154,7 @@ func (p *partState) continues(first *alongRun) {
 	}
 	q := p.c.parts[p.c.pat.Parts[st.Runs[0].Part].Name]
 	if st.Runs[0].Called == nil && st.Runs[0].Kind != plan.RefEdge {
-		st.Skip = p.before(first, q)
+		st.Skip = p.passed(first, q)
 	}
 	if q.fastened || q.inHand != p.yarn || st.Runs[0].Kind != plan.RefEdge && !p.atHook(first, q) {
 		return
@@ -176,6 +176,36 @@ func (p *partState) before(r *alongRun, q *partState) plan.Nums {
 		if out[z] = slices.Index(q.fab[z].Edge(), run.Places[0].ID); out[z] < 0 {
 			return nil
 		}
+	}
+	return out
+}
+
+// passed is how many places of the live edge of another part whoever starts on a run has to count off first. The live edge of a flat part
+// lies as its next row would meet it; where the side that faces now is the one that the last row showed, the run is met from the other end.
+// It is nil where there are none in any size, or the run is not on that edge in every size.
+func (p *partState) passed(r *alongRun, q *partState) plan.Nums {
+	out := p.before(r, q)
+	if q.plan.Style == plan.Rows {
+		for z := range out {
+			rows := q.plan.Worked[z]
+			if out[z] == plan.Absent || len(rows) == 0 {
+				continue
+			}
+			edge, places := q.fab[z].Edge(), r.runs[z].Places
+			near, far := out[z], slices.Index(edge, places[len(places)-1].ID)
+			if near > far {
+				near, far = far, near
+			}
+			if far < 0 || near < 0 {
+				return nil
+			}
+			if out[z] = near; rows[len(rows)-1].Wrong == p.plan.FirstWrong {
+				out[z] = len(edge) - 1 - far
+			}
+		}
+	}
+	if !slices.ContainsFunc(out, func(n int) bool { return n > 0 }) {
+		return nil
 	}
 	return out
 }
