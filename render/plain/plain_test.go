@@ -37,6 +37,16 @@ func patterns(t testing.TB) map[string]*plan.Pattern {
 	return out
 }
 
+// planned is a pattern that is sound, from its source.
+func planned(t testing.TB, text string) *plan.Pattern {
+	t.Helper()
+	tree, said := lang.Parse(source.NewFile("cap.ovillo", text))
+	require.False(t, said.HasErrors())
+	c := compile.CompileWith(tree, compile.Options{})
+	require.False(t, c.Found.HasErrors(), c.Found)
+	return c.Pattern
+}
+
 func speaker(t testing.TB, tag string) *words.Language {
 	t.Helper()
 	l, err := words.For(tag)
@@ -98,7 +108,7 @@ func TestManyCautions(t *testing.T) {
 }
 
 // TestResizing: what is worked out for the examples, by hand from their sources: the leggings have 4 sts each 5 mm (20 to 10 cm), a multiple of 4,
-// rounds of 10 mm; the ripple 13 and 1 more, at 20 hdc to 10 cm.
+// rounds of 10 mm; the mittens of the set grow from a ring; the ripple 13 and 1 more, at 20 hdc to 10 cm.
 func TestResizing(t *testing.T) {
 	all := patterns(t)
 	for _, c := range []struct{ name, tag, want string }{
@@ -110,6 +120,44 @@ func TestResizing(t *testing.T) {
 	} {
 		assert.Contains(t, written(t, all[c.name], Options{Lang: speaker(t, c.tag)}), c.want)
 	}
+}
+
+// TestResizingFromAMiddle: a piece that grows to a number made from the gauge, worked until it measures a length. By hand: 16 stitches and 12
+// rounds to 10 cm, so 2 stitches are 1.25 cm and a round is 0.83 cm.
+func TestResizingFromAMiddle(t *testing.T) {
+	src := `pattern cap
+  title en "Cap" es "Gorro"
+  terms us
+  base hdc
+  in joined rounds
+end
+sizes "S", "L"
+end
+gauge 10 cm
+  hdc 16 sts, 12 rounds
+end
+hook 4.5 mm
+let edge = stitches(42 (47) cm, hdc, multiple of 2)
+let missing = edge - 64 (72)
+part cap
+  title en "Cap" es "Gorro"
+  ring
+  round: 8 hdc in ring
+  repeat 7 (8) times
+    round: inc 8 evenly
+  end
+  round: inc missing evenly = edge
+  rounds to 16 (18) cm: hdc in each
+  fasten off
+end
+`
+	p := planned(t, src)
+	assert.Contains(t, written(t, p, Options{Lang: speaker(t, "en")}),
+		"Cap: It grows to 68 (76) stitches. With 2 stitches more or fewer there it is 1.3 cm (0.5 inches) wider or narrower around. With 1 round more or fewer it is 0.8 cm (0.3 inches) longer or shorter.")
+	assert.Contains(t, written(t, p, Options{Lang: speaker(t, "es")}),
+		"Gorro: Crece hasta 68 (76) puntos. Con 2 puntos de más o de menos ahí, el contorno cambia en 1,3 cm. Con 1 vuelta de más o de menos, el largo cambia en 0,8 cm.")
+	assert.Contains(t, written(t, planned(t, strings.Replace(src, "stitches(42 (47) cm, hdc, multiple of 2)", "68 (76)", 1)), Options{Lang: speaker(t, "en")}),
+		"Cap: With 1 stitch more or fewer in its widest round it is 0.6 cm (0.2 inches) wider or narrower around.")
 }
 
 // TestShots: each part is shown, and each row that gains or loses stitches, with its count in words.

@@ -206,6 +206,8 @@ var englishLines = map[line]string{
 	growAcross:       "With {} more or fewer there it is {} wider or narrower.",
 	growRows:         "With {} more or fewer it is {} longer or shorter.",
 	growRings:        "Each round of increases adds {}: with one more or one fewer it is {} wider or narrower around.",
+	growReached:      "It grows to {}.",
+	growWidest:       "With {} more or fewer in its widest round it is {} wider or narrower around.",
 	growMotif:        "Each motif more or fewer in a row or in a column makes it {} larger or smaller.",
 	growFrom:         "What starts from it changes too: {}.",
 	growAfter:        "All counts that follow change with it: those of this pattern are for its own {size*}. Edges that are sewn to each other stay equally long, and {yarn} goes by area.",

@@ -340,6 +340,8 @@ const (
 	growAcross   // likewise
 	growRows     // {} rows, {} a length
 	growRings    // {} stitches, {} a length
+	growReached  // {} stitches that a piece grows to
+	growWidest   // {} stitches, {} a length
 	growMotif    // {} a length
 	growFrom     // {} parts
 	growAfter

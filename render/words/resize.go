@@ -43,7 +43,11 @@ func (c *context) resizedStart(i int) rich.Text {
 	if n, wide := ringsOf(part); n > 0 {
 		return fill(c.l.voice.line(growRings), amount(exactly(n), c.l.voice.places(plan.Stitch)), c.small(wide))
 	}
-	if part.Start.N == nil || part.Start.Kind == plan.StartChainRing || part.Start.Kind == plan.StartBothSides {
+	switch part.Start.Kind {
+	case plan.StartRing, plan.StartChainRing, plan.StartBothSides:
+		return c.resizedMost(i)
+	}
+	if part.Start.N == nil {
 		return nil
 	}
 	line, across := growAcross, part.Style == plan.Rows
@@ -77,6 +81,46 @@ func (c *context) resizedStart(i int) rich.Text {
 	return join(" ", out, fill(c.l.voice.line(line), amount(exactly(multiple), c.l.voice.places(plan.Stitch)), c.small(wide)))
 }
 
+// resizedMost says of a part that grows from a middle what so many stitches more are around where it is widest: of as many as the gauge was
+// asked for, if that is the number it grows to; else of one.
+func (c *context) resizedMost(i int) rich.Text {
+	part := c.p.Parts[i]
+	if part.Style == plan.Rows {
+		return nil
+	}
+	most, wide := widest(part)
+	if wide == plan.NoLength {
+		return nil
+	}
+	if r := madeFrom(c.p, i, most); r != nil {
+		if multiple, ok := r.Multiple.Same(); ok && multiple > 0 {
+			if step := grownBy(r, multiple); step != plan.NoLength {
+				st := c.l.voice.places(plan.Stitch)
+				return join(" ", fill(c.l.voice.line(growReached), amount(c.num(most), st)),
+					fill(c.l.voice.line(growAround), amount(exactly(multiple), st), c.small(step)))
+			}
+		}
+	}
+	return fill(c.l.voice.line(growWidest), amount(exactly(1), c.l.voice.places(plan.Stitch)), c.small(wide))
+}
+
+// widest finds the most stitches that a row of a part has, in each size, and how wide one of them is; NoLength if no gauge tells.
+func widest(part *plan.Part) (plan.Nums, plan.Length) {
+	most, wide := make(plan.Nums, len(part.Worked)), plan.NoLength
+	for z, rows := range part.Worked {
+		most[z] = plan.Absent
+		for _, r := range rows {
+			if r.Stitches > 0 && (most[z] == plan.Absent || r.Stitches > most[z]) {
+				most[z] = r.Stitches
+				if r.Width != plan.NoLength {
+					wide = r.Width / plan.Length(r.Stitches)
+				}
+			}
+		}
+	}
+	return most, wide
+}
+
 // resizedRows says what one row more does to the length, where rows were worked to a length.
 func (c *context) resizedRows(i int) rich.Text {
 	part := c.p.Parts[i]
@@ -90,7 +134,7 @@ func (c *context) resizedRows(i int) rich.Text {
 		if m, ok := r.Multiple.Same(); ok && m > 1 {
 			step = m
 		}
-		if high := grownBy(r, step); high != plan.NoLength {
+		if high := higherBy(part, r, step); high != plan.NoLength {
 			noun := c.l.voice.places(plan.RowEnd)
 			noun.one, noun.many = rich.T(c.l.rowWord(c.round(), false)), rich.T(c.l.rowWord(c.round(), true))
 			out = join(" ", out, fill(c.l.voice.line(growRows), amount(exactly(step), noun), c.small(high)))
@@ -98,6 +142,33 @@ func (c *context) resizedRows(i int) rich.Text {
 		}
 	}
 	return out
+}
+
+// higherBy is what so many rows more of a part measure. What was worked until the part measured a length says what all of it measures, so
+// that a row of the stitch is asked first; rows of several stitches count from where the part had come to.
+func higherBy(part *plan.Part, r *plan.Rounded, step int) plan.Length {
+	for z, rows := range part.Worked {
+		sum, count := plan.Length(0), 0
+		if z < len(r.Counts) && r.Counts[z] != plan.Absent {
+			count = r.Counts[z]
+		}
+		for k, row := range rows {
+			if row.Height == plan.NoLength {
+				break
+			}
+			if row.Tall == r.Stitch {
+				return row.Height * plan.Length(step)
+			}
+			if sum += row.Height; count > 0 && k+1 > count && z < len(r.Got) && sum == r.Got[z] {
+				var own plan.Length
+				for _, last := range rows[k+1-count : k+1] {
+					own += last.Height
+				}
+				return (own*plan.Length(step) + plan.Length(count)/2) / plan.Length(count)
+			}
+		}
+	}
+	return grownBy(r, step)
 }
 
 // rowWord is the word for a row or a round, one or several.
@@ -124,10 +195,13 @@ func endsWith(part *plan.Part, counts plan.Nums) bool {
 }
 
 // startedFrom finds the length from which the number was made that a part starts with; nil if it is the designer's.
-func startedFrom(p *plan.Pattern, i int) *plan.Rounded {
+func startedFrom(p *plan.Pattern, i int) *plan.Rounded { return madeFrom(p, i, p.Parts[i].Start.N) }
+
+// madeFrom finds the length from which a count of a part was made; nil if none gives it in every size.
+func madeFrom(p *plan.Pattern, i int, counts plan.Nums) *plan.Rounded {
 	for k := range p.Rounded {
 		r := &p.Rounded[k]
-		if (r.Unit == plan.UnitStitches || r.Unit == plan.UnitChains) && slices.Equal(r.Counts, p.Parts[i].Start.N) && (r.Part == i || r.Part < 0) {
+		if (r.Unit == plan.UnitStitches || r.Unit == plan.UnitChains) && slices.Equal(r.Counts, counts) && (r.Part == i || r.Part < 0) {
 			return r
 		}
 	}

@@ -207,6 +207,8 @@ var spanishLines = map[line]string{
 	growAcross:       "Con {} de más o de menos ahí, el ancho cambia en {}.",
 	growRows:         "Con {} de más o de menos, el largo cambia en {}.",
 	growRings:        "Cada vuelta de aumentos suma {}: con una más o una menos, el contorno cambia en {}.",
+	growReached:      "Crece hasta {}.",
+	growWidest:       "Con {} de más o de menos en la vuelta más ancha, el contorno cambia en {}.",
 	growMotif:        "Cada motivo de más o de menos a lo ancho o a lo largo cambia la medida en {}.",
 	growFrom:         "También cambia lo que sale de ahí: {}.",
 	growAfter:        "Con ello cambian todas las cuentas que siguen: las de este patrón son para {el size*} que trae. Lo que se cose entre sí tiene que seguir midiendo lo mismo, y el gasto de {yarn} va con la superficie.",
