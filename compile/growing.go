@@ -205,17 +205,24 @@ func (c *checker) covers(run []*lang.Only) {
 	}
 }
 
+// compares reports whether a measure of the source is compared with the wearer, be it that an error keeps it from being worked out.
+func (c *checker) compares() bool {
+	for _, s := range blocks[*lang.MeasureBlock](c.file.Body) {
+		for _, b := range s.Body {
+			if m, ok := b.Node.(*lang.Measure); ok && (m.Fits != nil || m.Over != nil) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // measuredAtAll notes what a designer of something worn forgets: to measure the piece, or to compare it with the wearer
 // whose measures are given.
 func (c *checker) measuredAtAll() {
 	switch {
 	case len(c.pat.Measures) > 0:
-		for _, m := range c.pat.Measures {
-			if m.Fits != nil || m.Over != nil {
-				return
-			}
-		}
-		if len(c.pat.Body) > 0 {
+		if len(c.pat.Body) > 0 && !c.compares() {
 			c.say(codeNoFit, c.sizesAt, nil)
 		}
 	case caution.Worn(c.pat.Kind) && len(c.pat.Gauges) > 0 && len(blocks[*lang.MeasureBlock](c.file.Body)) == 0:

@@ -26,6 +26,7 @@ type schedule struct {
 	total         plan.Nums
 	plain, shaped *lang.ShapeRow
 	at            []*lang.ShapeAt
+	astray        plan.Nums // the shaped row that shows the wrong side though the right one is asked for; Absent: none
 }
 
 // shape works the rows of a schedule.
@@ -304,6 +305,8 @@ func (sc *schedule) row(r *lang.ShapeRow) *lang.Row {
 func (sc *schedule) work(steps []interval, mask []bool) {
 	p := sc.p
 	done := p.c.nums(0)
+	sc.astray = p.c.nums(plan.Absent)
+	defer sc.tellAstray()
 	for _, st := range steps {
 		if st.times.Is(0) {
 			continue
@@ -331,7 +334,7 @@ func (sc *schedule) work(steps []interval, mask []bool) {
 	}
 }
 
-// onRight refuses a shaped row that shows the wrong side where the schedule asks for the right one.
+// onRight stops where a shaped row shows the wrong side and the schedule asks for the right one.
 func (sc *schedule) onRight(mask []bool) {
 	asked := false
 	for _, o := range sc.n.Opts {
@@ -340,15 +343,24 @@ func (sc *schedule) onRight(mask []bool) {
 	if !asked {
 		return
 	}
-	bad := newSpread(sc.p.c)
 	for z, on := range mask {
 		facts := sc.p.plan.Worked[z]
 		if on && len(facts) > 0 && facts[len(facts)-1].Wrong && !sc.p.fab[z].Halted() {
-			bad.add(z, 0, facts[len(facts)-1].Number)
+			sc.astray[z] = facts[len(facts)-1].Number
 			sc.p.fab[z].Halt()
 		}
 	}
+}
+
+// tellAstray reports the shaped rows that show the wrong side, of all sizes at once.
+func (sc *schedule) tellAstray() {
+	bad := newSpread(sc.p.c)
+	for z, row := range sc.astray {
+		if row != plan.Absent {
+			bad.add(z, 0, row)
+		}
+	}
 	if bad.any() {
-		sc.p.c.report(diag.Diagnostic{Code: codeShapeSide, Span: sc.n.Span(), Sizes: bad.sizes(), Args: diag.Args{"row": bad.per(bad.have)}})
+		sc.p.c.report(diag.Diagnostic{Code: codeShapeSide, Span: sc.n.Span(), Sizes: bad.sizes(), Args: diag.Args{"row": bad.alike(bad.have)}})
 	}
 }
