@@ -24,6 +24,26 @@ func (c *StitchChart) Drawn(shown int) int {
 	return slices.IndexFunc(c.Sizes, func(s *Stitches) bool { return s != nil })
 }
 
+// EndsIn reports whether a step works the last row that the chart shows, where the shown size is drawn.
+func (c *StitchChart) EndsIn(step Step, shown int) bool {
+	var first, last Nums
+	switch st := step.(type) {
+	case *Row:
+		first, last = st.First, st.Last
+	case *Block:
+		first, last = st.First, st.Last
+	default:
+		return false
+	}
+	z := c.Drawn(shown)
+	if z < 0 {
+		return false
+	}
+	lines := c.Sizes[z].Lines
+	n := lines[len(lines)-1].Number
+	return first[z] <= n && n <= last[z]
+}
+
 // Stitches are rows of a fabric, stitch by stitch, from the bottom or from the middle outwards. A place is always one of
 // Lines and one of its stitches; what lies below Lines[0] is not there.
 type Stitches struct {

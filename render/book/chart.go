@@ -47,7 +47,7 @@ func (s *setter) grids(step plan.Step) []set {
 func (s *setter) stitchCharts(n int, step plan.Step) []set {
 	var out []set
 	for i, c := range s.p.Drawn {
-		if c.Part != n || s.symbols[i] || step != nil && !s.lastOf(c, step) {
+		if c.Part != n || s.symbols[i] || step != nil && !c.EndsIn(step, s.p.Shown) {
 			continue
 		}
 		if s.symbols == nil {
@@ -61,25 +61,6 @@ func (s *setter) stitchCharts(n int, step plan.Step) []set {
 		out = append(out, s.chartSheets(sheets, k, key, note, func(sd side) rich.Text { return sd.l.StitchCaption(s.p, i) })...)
 	}
 	return out
-}
-
-// lastOf reports whether a step works the last row that a chart shows.
-func (s *setter) lastOf(c *plan.StitchChart, step plan.Step) bool {
-	var first, last plan.Nums
-	switch st := step.(type) {
-	case *plan.Row:
-		first, last = st.First, st.Last
-	case *plan.Block:
-		first, last = st.First, st.Last
-	default:
-		return false
-	}
-	z := c.Drawn(s.p.Shown)
-	if z < 0 {
-		return false
-	}
-	n := c.Sizes[z].Lines[len(c.Sizes[z].Lines)-1].Number
-	return first[z] <= n && n <= last[z]
 }
 
 // chartW is the width that a chart may have.

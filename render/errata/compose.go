@@ -142,34 +142,12 @@ func (s *setter) sheet(sheet layout.Sheet, paper layout.Paper, n, of int) page.P
 
 // cut shortens a running line to its room.
 func cut(text string, room float64) string {
-	text = fit(text)
+	text = font.Named(text)
 	for r := []rune(text); running.Width(text, false) > room && len(r) > 1; {
 		r = r[:len(r)-1]
 		text = string(r) + "…"
 	}
 	return text
-}
-
-// fit makes a text fit to be set: a sign that the faces do not have is named by its number.
-func fit(text string) string {
-	missing := map[rune]bool{}
-	for _, f := range []page.Face{page.Sans, page.SansBold, page.Serif, page.SerifBold} {
-		for _, r := range font.Of(f).Missing(font.Compose(strings.ReplaceAll(text, "\n", ""))) {
-			missing[r] = true
-		}
-	}
-	if len(missing) == 0 {
-		return text
-	}
-	var b strings.Builder
-	for _, r := range font.Compose(text) {
-		if missing[r] {
-			fmt.Fprintf(&b, "[U+%04X]", r)
-			continue
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
 }
 
 // set sets a text in the column of a side.
@@ -179,7 +157,7 @@ func (sd side) set(text rich.Text, style layout.Style, tag string) layout.Box {
 	}
 	of := make(rich.Text, len(text))
 	for i, r := range text {
-		r.Text, r.Link = fit(r.Text), ""
+		r.Text, r.Link = font.Named(r.Text), ""
 		of[i] = r
 	}
 	return layout.Set(layout.Break(of, style, sd.w, 0), style, sd.x, sd.sect.New(tag))
@@ -221,7 +199,7 @@ func (s *setter) group(g int) {
 	head.Mark = fmt.Sprint(len(s.titles))
 	var titles []string
 	for _, sd := range s.sides {
-		titles = append(titles, fit(sd.Groups[g].Head))
+		titles = append(titles, font.Named(sd.Groups[g].Head))
 	}
 	s.titles = append(s.titles, strings.Join(titles, " · "))
 	s.add(head)

@@ -1,11 +1,15 @@
 package font
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"golang.org/x/text/unicode/norm"
+
+	"ovillo/render/page"
 )
 
 // Compose joins letters and the accents that follow them ("e" + U+0301) into the one glyph that draws both. Width,
@@ -30,6 +34,29 @@ func (f *Face) Missing(s string) []rune {
 		missing = append(missing, r)
 	}
 	return missing
+}
+
+// Named makes a text fit to be set: signs that one of the faces of a document does not have are named by their numbers,
+// [U+2603]. Line ends stay. It is for what comes from outside and is only told of, such as the names of files.
+func Named(text string) string {
+	missing := map[rune]bool{}
+	for _, f := range []page.Face{page.Sans, page.SansBold, page.Serif, page.SerifBold} {
+		for _, r := range Of(f).Missing(strings.ReplaceAll(text, "\n", "")) {
+			missing[r] = true
+		}
+	}
+	if len(missing) == 0 {
+		return text
+	}
+	var b strings.Builder
+	for _, r := range Compose(text) {
+		if missing[r] {
+			fmt.Fprintf(&b, "[U+%04X]", r)
+			continue
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
 }
 
 // draws says whether the rune at the start of rest has a glyph of its own.

@@ -68,3 +68,16 @@ func TestCacheForgetsButNeverLies(t *testing.T) {
 		t.Errorf("%d entries kept", kept)
 	}
 }
+
+func TestNamed(t *testing.T) {
+	for text, want := range map[string]string{
+		"muñeca":            "muñeca",
+		"two\nlines":        "two\nlines",
+		"nieve ☃.ovillo":    "nieve [U+2603].ovillo",
+		"编\nmun\u0303eca 编": "[U+7F16]\nmuñeca [U+7F16]",
+	} {
+		if got := Named(text); got != want {
+			t.Errorf("%q is named %q, want %q", text, got, want)
+		}
+	}
+}

@@ -99,27 +99,8 @@ func (s *setter) line(text string, room float64) string {
 	return text
 }
 
-// clean makes a text fit to be set: what comes from a source may hold signs that the faces have not, and those are named.
-func clean(text string) string {
-	missing := map[rune]bool{}
-	for _, f := range []page.Face{page.Sans, page.SansBold, page.Serif, page.SerifBold} {
-		for _, r := range font.Of(f).Missing(font.Compose(text)) {
-			missing[r] = true
-		}
-	}
-	if len(missing) == 0 {
-		return text
-	}
-	var b strings.Builder
-	for _, r := range font.Compose(text) {
-		if missing[r] {
-			fmt.Fprintf(&b, "[U+%04X]", r)
-			continue
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
-}
+// clean makes a text fit to be set: what comes from a source may hold signs that the faces have not.
+func clean(text string) string { return font.Named(text) }
 
 func plain(text string) rich.Text { return rich.T(clean(text)) }
 

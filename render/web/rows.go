@@ -228,33 +228,13 @@ func (v *view) grids(s *section, step plan.Step) {
 func (v *view) stitchCharts(s *section, n int, step plan.Step) {
 	for i, c := range v.p.Drawn {
 		key := "symbols " + c.Name
-		if c.Part != n || v.drawing[key] || step != nil && !v.lastOf(c, step) {
+		if c.Part != n || v.drawing[key] || step != nil && !c.EndsIn(step, v.p.Shown) {
 			continue
 		}
 		v.drawing[key] = true
 		v.chart(s, key, draw.StitchChart(v.p, i, chartW, stitchesH, v.langs...), draw.StitchKey(v.p, i, v.langs...),
 			v.l.Drawing().KeyNote, v.l.StitchCaption(v.p, i))
 	}
-}
-
-// lastOf reports whether a step works the last row that a chart shows.
-func (v *view) lastOf(c *plan.StitchChart, step plan.Step) bool {
-	var first, last plan.Nums
-	switch st := step.(type) {
-	case *plan.Row:
-		first, last = st.First, st.Last
-	case *plan.Block:
-		first, last = st.First, st.Last
-	default:
-		return false
-	}
-	z := c.Drawn(v.p.Shown)
-	if z < 0 {
-		return false
-	}
-	lines := c.Sizes[z].Lines
-	n := lines[len(lines)-1].Number
-	return first[z] <= n && n <= last[z]
 }
 
 // chart is the sheets of a chart, and below them its key with what is said of all of it.
