@@ -85,6 +85,10 @@ func picture(t *testing.T, tab context.Context, number int) image.Image {
 		const b = p.getBoundingClientRect();
 		return [b.x + scrollX, b.y + scrollY, b.width, b.height];
 	})()`, number))
+	// What was scrolled to is painted a frame later, with its faces; on a busy machine a picture before that is white.
+	_, err := chromedp.Run(tab, chromedp.Evaluate[bool](`document.fonts.ready.then(() => new Promise(done =>
+		requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`, chromedp.EvalAwaitPromise))
+	require.NoError(t, err)
 	shot, err := chromedp.Run(tab, func(ctx context.Context, _ *chromedp.Target) ([]byte, error) {
 		r, err := chromedp.Call(ctx, page.CaptureScreenshot, page.CaptureScreenshotParams{
 			Format: "png", CaptureBeyondViewport: new(true), Clip: &page.Viewport{X: box[0], Y: box[1], Width: box[2], Height: box[3], Scale: 1}})
