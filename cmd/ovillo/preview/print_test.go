@@ -11,6 +11,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
@@ -85,18 +86,22 @@ func picture(t *testing.T, tab context.Context, number int) image.Image {
 		const b = p.getBoundingClientRect();
 		return [b.x + scrollX, b.y + scrollY, b.width, b.height];
 	})()`, number))
-	// What was scrolled to is painted a frame later, with its faces; on a busy machine a picture before that is white.
-	_, err := chromedp.Run(tab, chromedp.Evaluate[bool](`document.fonts.ready.then(() => new Promise(done =>
-		requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`, chromedp.EvalAwaitPromise))
-	require.NoError(t, err)
-	shot, err := chromedp.Run(tab, func(ctx context.Context, _ *chromedp.Target) ([]byte, error) {
-		r, err := chromedp.Call(ctx, page.CaptureScreenshot, page.CaptureScreenshotParams{
-			Format: "png", CaptureBeyondViewport: new(true), Clip: &page.Viewport{X: box[0], Y: box[1], Width: box[2], Height: box[3], Scale: 1}})
-		return r.Data, err
-	})
-	require.NoError(t, err)
-	out, _, err := image.Decode(bytes.NewReader(shot))
-	require.NoError(t, err)
+	// What was scrolled to is painted some frames later: a picture from before that is white. A page that stays white is returned.
+	var out image.Image
+	for range 50 {
+		shot, err := chromedp.Run(tab, func(ctx context.Context, _ *chromedp.Target) ([]byte, error) {
+			r, err := chromedp.Call(ctx, page.CaptureScreenshot, page.CaptureScreenshotParams{
+				Format: "png", CaptureBeyondViewport: new(true), Clip: &page.Viewport{X: box[0], Y: box[1], Width: box[2], Height: box[3], Scale: 1}})
+			return r.Data, err
+		})
+		require.NoError(t, err)
+		out, _, err = image.Decode(bytes.NewReader(shot))
+		require.NoError(t, err)
+		if bytes.IndexFunc(grey(out).Pix, func(r rune) bool { return r < 64 }) >= 0 {
+			break
+		}
+		time.Sleep(100 * time.Millisecond)
+	}
 	return out
 }
 
