@@ -24,8 +24,9 @@ var (
 	leastStitches = 250_000
 )
 
-// stitchByStitch has every stitch worked by itself, as tests do to see that to work many at once changes nothing.
-var stitchByStitch = false
+// stitchByStitch and rowByRow have every stitch and every row worked by itself, as tests do to see that to work many at once changes
+// nothing.
+var stitchByStitch, rowByRow = false, false
 
 // Compile checks a source and returns the pattern with everything that was found. The pattern is nil if there was
 // nothing to check; it may be printed only if the list has no error.

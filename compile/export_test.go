@@ -2,7 +2,6 @@ package compile
 
 import (
 	"fmt"
-	"slices"
 	"testing"
 
 	"ovillo/compile/fabric"
@@ -19,23 +18,20 @@ func LimitStitches(t testing.TB, n int) {
 // Made lists, for each row of a part worked back and forth, what it made in one size and into which place of the edge,
 // counted in the order in which the row meets them: "sc 3", "sc 3-4" for a stitch that draws two together, "ch 2 -".
 func Made(f *lang.File, part string, z int) (rows [][]string, edges []int) {
+	rowByRow = true // so that every row is there
+	defer func() { rowByRow = false }()
 	c := newChecker(f)
 	c.check()
 	p := c.parts[part]
 	fab := c.fabrics[z]
-	var serials []int32
-	for s := range p.serials[z] {
-		serials = append(serials, s)
-	}
-	slices.Sort(serials)
 	at := map[fabric.ID]int{}
 	run, _ := p.fab[z].NamedRun(fabric.FoundationName, false)
 	for k, pl := range run.Places {
 		at[pl.ID] = k // a chain is worked back along in the order in which it was made
 	}
 	edge := len(run.Places)
-	for _, s := range serials {
-		made := p.serials[z][s].made
+	for _, r := range p.serials[z] {
+		made := r.made
 		var row []string
 		for _, id := range made {
 			el := fab.Elems[id]
@@ -54,10 +50,20 @@ func Made(f *lang.File, part string, z int) (rows [][]string, edges []int) {
 	return rows, edges
 }
 
-// Worked checks a source and returns the elements of all fabrics as well; plain works stitch by stitch.
-func Worked(f *lang.File, o Options, plain bool) (Outcome, [][]fabric.Elem) {
-	stitchByStitch = plain
-	defer func() { stitchByStitch = false }()
+// How says how much is worked at once.
+type How int
+
+// The ways of working.
+const (
+	AsUsual        How = iota
+	RowByRow           // every row by itself
+	StitchByStitch     // every stitch of every row by itself
+)
+
+// Worked checks a source and returns the elements of all fabrics as well.
+func Worked(f *lang.File, o Options, how How) (Outcome, [][]fabric.Elem) {
+	stitchByStitch, rowByRow = how == StitchByStitch, how != AsUsual
+	defer func() { stitchByStitch, rowByRow = false, false }()
 	c := newChecker(f)
 	c.reads(o)
 	c.check()

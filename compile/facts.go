@@ -75,9 +75,9 @@ func (c content) plain() bool {
 }
 
 // fact notes what a row is: its counts, its width and height by the gauge, and the fabric each yarn makes of it.
-func (w *working) fact(z int, res *fabric.Result) {
+func (w *working) fact(z int, res *fabric.Result, yarn int) {
 	p, c, m := w.p, w.p.c, w.p.manner(w.kick.style)
-	got := contentOf(c.fabrics[z], res.Made)
+	got := w.content(z, res, yarn)
 	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
 		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: total(got.spaces), BySpace: got.spaces}
 	// Rows that make the same have their counts together: most rows are like the one before, and nobody writes in them.
@@ -144,6 +144,32 @@ func (w *working) fact(z int, res *fabric.Result) {
 	p.tall[z] += height
 	p.plan.Worked[z] = append(p.plan.Worked[z], f)
 	p.kinds[z] = got.kinds
+}
+
+// content is what a row made, in the yarn that it was begun with.
+func (w *working) content(z int, res *fabric.Result, yarn int) content {
+	if !res.Steady {
+		return contentOf(w.p.c.fabrics[z], res.Made)
+	}
+	if w.steady != res {
+		w.steady, w.made = res, contentOf(w.p.c.fabrics[z], res.Made)
+	}
+	return w.made.in(yarn)
+}
+
+// in is what a row of one yarn made, in another.
+func (c content) in(yarn int) content {
+	if _, chains := c.chains[yarn]; chains == (c.chains != nil) && !slices.ContainsFunc(c.kinds, func(k made) bool { return k.yarn != yarn }) {
+		return c
+	}
+	c.kinds = slices.Clone(c.kinds)
+	for i := range c.kinds {
+		c.kinds[i].yarn = yarn
+	}
+	if c.chains != nil {
+		c.chains = map[int]int{yarn: total(c.chains)}
+	}
+	return c
 }
 
 // same is the last row of a size, if it made the same stitches; else nil.

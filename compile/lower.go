@@ -20,6 +20,7 @@ type lowered struct {
 	spreads []int        // the traces of shaping that is spread over the row
 	back    bool         // the row goes the other way
 	cells   []*fabric.Op // what is worked by a chart
+	pure    bool         // see [fabric.Pure]
 }
 
 // lowerer turns the instructions of one row into operations of the fabric.
@@ -43,7 +44,7 @@ func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
 	w := &lowerer{c: c, p: p, mask: mask, turned: c.turned[l]}
 	ops := w.list(l)
 	back := w.goesBack(ops)
-	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back, cells: byCells(ops, nil)}
+	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back, cells: byCells(ops, nil), pure: fabric.Pure(ops)}
 }
 
 // goesBack reports whether a row is one of a stitch that is worked the other way. All its stitches must then be.

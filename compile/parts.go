@@ -1,6 +1,9 @@
 package compile
 
 import (
+	"cmp"
+	"slices"
+
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -43,7 +46,7 @@ type partState struct {
 	tall      []float64
 	wrong     []bool // the next row shows the wrong side
 	back      []bool // the last row went the other way
-	serials   []map[int32]rowAt
+	serials   []rowsAt
 	below     []source.Span // what made the edge that is worked along, per size
 	fastened  bool
 	firstDone bool
@@ -74,12 +77,26 @@ type partState struct {
 	last      []lastRow              // of a motif that is to be joined to others, per size
 }
 
-// rowAt is where a row of the fabric stands: its printed number and the elements it made.
+// rowAt is where a row of the fabric stands: its number there, its printed number and the elements it made.
 type rowAt struct {
+	serial int32
 	number int
 	made   []fabric.ID
 	at     source.Span
 	style  plan.Style
+	again  bool // it was not worked, being like the next one that was: the fabric shows nothing of it but its ends
+}
+
+// rowsAt are the rows of a part, in the order in which they were worked.
+type rowsAt []rowAt
+
+// of is the row of a number of the fabric; false if the part has none of that number.
+func (rs rowsAt) of(serial int32) (rowAt, bool) {
+	i, ok := slices.BinarySearchFunc(rs, serial, func(r rowAt, s int32) int { return cmp.Compare(r.serial, s) })
+	if !ok {
+		return rowAt{}, false
+	}
+	return rs[i], true
 }
 
 // part checks a part.
@@ -127,7 +144,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 	}
 	for _, f := range c.fabrics {
 		p.fab = append(p.fab, f.Begin(name))
-		p.serials = append(p.serials, map[int32]rowAt{})
+		p.serials = append(p.serials, nil)
 	}
 	return p
 }

@@ -358,6 +358,8 @@ type working struct {
 	marks       map[int]map[string]bool // the markers on the edge before the row, per size
 	unturned    bool                    // the work is not turned before the row
 	each        [][]*fabric.Result      // the first two rows, per size; every row where shaping is spread
+	steady      *fabric.Result          // the row that others are like, if it is one, and what it made
+	made        content
 }
 
 // size works the rows of one size.
@@ -367,23 +369,26 @@ func (w *working) size(z int) {
 	for _, m := range p.plan.Markers {
 		w.marks[z][m.Name] = p.fab[z].MarkerAt(m.Name)
 	}
+	turns := w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds
+	keeps := p.c.keeps[p.plan.Name]
 	for i := 0; i < w.times[z]; i++ {
 		if p.number[z] >= maxRows {
 			p.c.report(diag.Diagnostic{Code: codeManyRows, Span: w.n.Head.Span(), Args: diag.Args{"have": p.number[z] + 1, "max": maxRows}})
 			p.halt(w.mask)
 			return
 		}
-		turns := w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds
 		if turns && p.number[z] > 0 && p.back[z] != w.low.back {
 			p.wrong[z], w.unturned = !p.wrong[z], true // the hook is where the row begins only if the work is not turned
 		}
 		p.back[z] = w.low.back
-		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.yarnOf(z), Wrong: p.wrong[z],
-			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No, Back: w.low.back}
+		more := min(w.times[z]-i, maxRows-p.number[z]) - 1 // rows that may be worked like this one
+		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.yarnOf(z, 0), Wrong: p.wrong[z],
+			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No, Back: w.low.back,
+			Pure: more > 0 && w.low.pure && !keeps && p.plan.Motifs == nil}
 		if p.plan.Motifs != nil {
 			p.last[z] = lastRow{w, p.fab[z].Copy()}
 		}
-		keeps, first := p.c.keeps[p.plan.Name], fabric.ID(len(p.c.fabrics[z].Elems))
+		first := fabric.ID(len(p.c.fabrics[z].Elems))
 		var open []fabric.ID
 		before := 0
 		if keeps {
@@ -398,29 +403,48 @@ func (w *working) size(z int) {
 		if p.fab[z].Halted() {
 			return
 		}
-		p.number[z]++
-		if keeps {
-			w.keep(z, open, before, first, row, res)
+		if !res.Steady {
+			more = 0
 		}
-		if i == 0 {
-			w.first[z], w.from[z] = res, p.number[z]
+		serial := p.fab[z].Serial()
+		if more > 0 {
+			p.fab[z].Again(more, row, w.yarnOf(z, more), p.wrong[z] != (turns && more%2 == 1))
 		}
-		w.last[z], w.to[z] = res, p.number[z]
-		if p.stripes != nil {
-			p.stripes.worked(z, p.number[z])
+		for k := range more + 1 {
+			p.number[z]++
+			if keeps {
+				w.keep(z, open, before, first, row, res)
+			}
+			w.worked(z, i+k, res, rowAt{serial + int32(k), p.number[z], res.Made, w.n.Span(), w.kick.style, k < more})
+			if turns || res.Turned {
+				p.wrong[z] = !p.wrong[z]
+			}
 		}
-		p.below[z] = w.n.List.Span()
-		if i < 2 || len(w.low.spreads)+len(w.low.cells) > 0 {
-			w.each[z] = append(w.each[z], res)
-		}
-		p.serials[z][p.fab[z].Serial()] = rowAt{p.number[z], res.Made, w.n.Span(), w.kick.style}
-		w.rests(z, res)
-		w.fact(z, res)
-		if turns || res.Turned {
-			p.wrong[z] = !p.wrong[z]
-		}
+		i += more
 	}
 	p.maxMarks = max(p.maxMarks, p.fab[z].Markers())
+}
+
+// worked notes a row that a size has worked, the one of a number among those of the run.
+func (w *working) worked(z, i int, res *fabric.Result, at rowAt) {
+	p := w.p
+	if i == 0 {
+		w.first[z], w.from[z] = res, at.number
+	}
+	w.last[z], w.to[z] = res, at.number
+	yarn := w.yarnOf(z, 0)
+	if p.stripes != nil {
+		p.stripes.worked(z, at.number)
+	}
+	p.below[z] = w.n.List.Span()
+	if i < 2 || len(w.low.spreads)+len(w.low.cells) > 0 {
+		w.each[z] = append(w.each[z], res)
+	}
+	p.serials[z] = append(p.serials[z], at)
+	if !at.again {
+		w.rests(z, res)
+	}
+	w.fact(z, res, yarn)
 }
 
 // micro turns micrometres into a length.

@@ -1,7 +1,6 @@
 package compile
 
 import (
-	"maps"
 	"slices"
 	"sync"
 
@@ -83,9 +82,10 @@ func (c *checker) scanned(z int) []gap {
 		if p.fab[z].Halted() {
 			continue
 		}
-		serials := slices.Sorted(maps.Keys(p.serials[z]))
-		for i, k := range serials {
-			out = append(out, s.rowGaps(p, p.serials[z][k], k, i == len(serials)-1)...)
+		for i, r := range p.serials[z] {
+			if !r.again {
+				out = append(out, s.rowGaps(p, r, i == len(p.serials[z])-1)...)
+			}
 		}
 	}
 	return out
@@ -113,13 +113,13 @@ func (s *scan) place(id fabric.ID) {
 }
 
 // rowGaps are the gaps of a row.
-func (s *scan) rowGaps(p *partState, r rowAt, serial int32, last bool) []gap {
+func (s *scan) rowGaps(p *partState, r rowAt, last bool) []gap {
 	var out []gap
 	m := p.manner(r.style)
 	closed := r.style != plan.Rows
 	var made []fabric.ID
-	if int(serial) < len(s.rows) {
-		made = s.rows[serial]
+	if int(r.serial) < len(s.rows) {
+		made = s.rows[r.serial]
 	}
 	for i, id := range made {
 		el := &s.f.Elems[id]

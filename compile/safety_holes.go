@@ -65,8 +65,8 @@ func (c *checker) closedGaps(z int) map[fabric.ID]bool {
 	f := c.fabrics[z]
 	of := map[int32]string{} // the part of each row
 	for name, p := range c.parts {
-		for k := range p.serials[z] {
-			of[k] = name
+		for _, r := range p.serials[z] {
+			of[r.serial] = name
 		}
 	}
 	for i := range f.Elems {

@@ -40,7 +40,7 @@ func (c *checker) sizes() {
 	c.z = len(c.pat.Sizes)
 	for i := range c.pat.Sizes {
 		f := fabric.New(i, max(maxStitches/c.z, leastStitches))
-		f.Plain, f.Elems = stitchByStitch, append(c.room.take(), f.Elems...)
+		f.Plain, f.Rows, f.Elems = stitchByStitch, rowByRow, append(c.room.take(), f.Elems...)
 		c.fabrics = append(c.fabrics, f)
 	}
 	for _, s := range b[0].Body {

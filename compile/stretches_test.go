@@ -16,8 +16,9 @@ import (
 	"ovillo/lang/source"
 )
 
-// TestStretchesAreStitches: what is worked in stretches of stitches that are alike is, stitch for stitch and message for message,
-// what working each by itself gives: of every example, case and form, and of every example of a message, right and wrong.
+// TestStretchesAreStitches: what is worked in stretches of stitches that are alike, and in runs of rows that are alike, is what
+// working each stitch of each row by itself gives, message for message and figure for figure; in stretches stitch for stitch as well: of
+// every example, case and form, and of every example of a message, right and wrong.
 func TestStretchesAreStitches(t *testing.T) {
 	texts := map[string]string{}
 	for _, pattern := range []string{"../examples/*.ovillo", "../lang/testdata/*.ovillo", casesAt + "/*.ovillo"} {
@@ -30,24 +31,33 @@ func TestStretchesAreStitches(t *testing.T) {
 	for _, e := range diag.All() {
 		texts["wrong "+string(e.Code)], texts["right "+string(e.Code)] = e.Example, e.Whole()
 	}
-	stitches := 0
+	stitches, worked := 0, 0
 	for name, text := range texts {
 		f, found := lang.Parse(source.NewFile(name, text))
 		if found.HasErrors() {
 			continue
 		}
 		o := compile.Options{Open: files.Open}
-		quick, made := compile.Worked(f, o, false)
-		plain, wanted := compile.Worked(f, o, true)
+		plain, wanted := compile.Worked(f, o, compile.StitchByStitch)
+		rows, made := compile.Worked(f, o, compile.RowByRow)
+		usual, least := compile.Worked(f, o, compile.AsUsual)
 		// What differs is too large to be shown.
 		assert.True(t, reflect.DeepEqual(wanted, made), "%s: other stitches", name)
-		assert.True(t, reflect.DeepEqual(plain.Found, quick.Found), "%s: other messages", name)
-		assert.True(t, reflect.DeepEqual(plain.Pattern, quick.Pattern), "%s: another pattern", name)
-		for _, elems := range made {
-			stitches += len(elems)
+		assert.True(t, reflect.DeepEqual(plain.Found, rows.Found), "%s: other messages", name)
+		assert.True(t, reflect.DeepEqual(plain.Pattern, rows.Pattern), "%s: another pattern", name)
+		assert.True(t, reflect.DeepEqual(plain.Found, usual.Found), "%s: other messages, where rows are alike", name)
+		assert.True(t, reflect.DeepEqual(plain.Pattern, usual.Pattern), "%s: another pattern, where rows are alike", name)
+		for i := range made {
+			if usual.Found.HasErrors() {
+				break // it may be that it has too many
+			}
+			stitches += len(made[i])
+			worked += len(least[i])
 		}
 	}
 	assert.Greater(t, stitches, 100_000, "there was something to work")
+	assert.Less(t, 2*worked, stitches, "most rows are like another")
+	t.Logf("of %d stitches %d were worked", stitches, worked)
 }
 
 // TestRoomHoldsNothing: in room that other sources have left, a source comes out as in new room, and what came of the others stays.

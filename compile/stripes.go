@@ -65,10 +65,10 @@ func (s *stripes) index(z, done int) int {
 	return 0
 }
 
-// yarnOf is the yarn that the next row of a size is begun with.
-func (w *working) yarnOf(z int) int {
+// yarnOf is the yarn that a row of a size is begun with: the next one, or one so many rows behind it.
+func (w *working) yarnOf(z, behind int) int {
 	if s := w.kick.stripes; s != nil {
-		return s.yarns[s.index(z, s.done[z])]
+		return s.yarns[s.index(z, s.done[z]+behind)]
 	}
 	return w.kick.yarn
 }

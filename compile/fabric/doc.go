@@ -9,5 +9,5 @@
 //   - the stitches and spaces made are exactly the next edge;
 //   - turning twice changes nothing.
 //
-// Cost is one step a stitch. What a row did is kept in one [Trace] an instruction, from which the sentences are made.
+// Cost is one step a stitch, but for rows that do what the one before them did: those are counted (see [Part.Again]). What a row did is kept in one [Trace] an instruction, from which the sentences are made.
 package fabric

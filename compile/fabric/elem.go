@@ -73,6 +73,7 @@ type Fabric struct {
 	Parts map[string]*Part
 	Limit int  // most elements allowed; 0: no limit
 	Plain bool // work stitch by stitch, even where one follows the other alike; the result is the same
+	Rows  bool // work row by row, even where one follows the other alike; the result is the same to whoever asks for rows
 
 	rides  map[ID][]stitch.Form // the picots on an element
 	behind map[ID]bool          // the elements that pass behind the stitches they cross

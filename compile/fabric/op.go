@@ -154,6 +154,7 @@ type Row struct {
 	Back   bool // worked the other way, without turning
 	Yarn   int
 	Wrong  bool // the wrong side faces
+	Pure   bool // as the function of that name says; then the result says whether the row is steady
 	Span   source.Span
 }
 

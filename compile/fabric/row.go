@@ -24,6 +24,7 @@ type Result struct {
 	Slid                         []Slid     // places passed with slip stitches that only carry the yarn on
 	Repeats                      []Repeated // the outermost repeats of the row
 	Touched                      []string   // the markers that the row itself placed, moved or took away
+	Steady                       bool       // worked again on the edge it left, the row would do the same: see [Part.Again]
 }
 
 // Slid is a place passed with a slip stitch, before so many elements were made.
@@ -96,6 +97,12 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	r.res.Traces = make([]Trace, in.Traces)
 	r.res.Places = len(r.places)
 	r.standing()
+	before := p.edge
+	var stood []standing
+	steady := in.Pure && !p.f.Rows
+	if steady {
+		stood = append(slices.Clone(r.gaps), r.marked...)
+	}
 	p.nextRow()
 	r.settle()
 	if f := r.list(in.Ops); f != nil {
@@ -114,6 +121,7 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 		return nil, f
 	}
 	r.res.Made, r.res.Turned, r.res.LastYarn = r.made, r.turned, r.yarn
+	r.res.Steady = steady && r.steady(&before, stood)
 	if len(r.touched) > 0 {
 		r.res.Touched = slices.Sorted(maps.Keys(r.touched))
 	}

@@ -198,9 +198,9 @@ example.ovillo: 1 error
 
 # OV421
 error[OV421]: el patrón tendría más de 1000000 puntos en una talla
-  --> example.ovillo:14:15
- 14 |   20000 rows: sc in each = 1000
-    |               ^^^^^^^^^^ pasa de lo que se puede comprobar
+  --> example.ovillo:14:28
+ 14 |   2000 rows: 2 sc in next, sc in each = 3000
+    |                            ^^^^^^^^^^ pasa de lo que se puede comprobar
     = ayuda: buscar un número con una cifra de más
 
 example.ovillo: 1 error
