@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"flag"
 	"image"
 	"image/jpeg"
 	"os"
@@ -12,13 +11,15 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ovillo/compile/picture/files"
+
+	"ovillo/cmd/ovillo/whole"
 )
 
 // The picture of the example is the one that is drawn by a program, pixel by pixel but for what the next encoder may round
 // otherwise, and no larger than a repository should carry.
 func TestPictureOfTheExampleIsDrawn(t *testing.T) {
 	path := filepath.Join("..", "..", "examples", "jarcia-headband.jpg")
-	if flag.Lookup("update").Value.String() == "true" {
+	if *whole.Update {
 		require.NoError(t, os.WriteFile(path, files.Ropes(), 0o644))
 	}
 	data, err := os.ReadFile(path)

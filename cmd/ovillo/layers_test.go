@@ -64,12 +64,17 @@ render/report:    compile/stitch compile/plan render/rich render/page render/wor
 render/errata:    compile/stitch compile/plan compile/compare render/rich render/page render/words render/layout render/font render/book
 render/pdf:       render/page render/font
 
-cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book
+cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book render/pdf
 cmd/ovillo/lsp:   lang/source lang/diag lang/markdown lang lang/format compile/stitch compile/plan compile render/words cmd/ovillo/desk
 cmd/ovillo/editor:
 cmd/ovillo/browser:
 cmd/ovillo/preview: lang/source lang/diag compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
 cmd/ovillo/starter: lang/source lang/format lang
+cmd/ovillo/whole: lang/source lang/diag compile/plan render/rich render/page render/parallel render/pdf render/words render/book cmd/ovillo/desk
+cmd/ovillo/whole/laws:
+cmd/ovillo/whole/reading:
+cmd/ovillo/whole/saying:
+cmd/ovillo/whole/spelling:
 cmd/ovillo:       *
 `
 
@@ -86,6 +91,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/bmatcuk/doublestar/v4", "cmd/ovillo", "names of files with * and **, where the shell leaves them as they are"},
 	{"github.com/fsnotify/fsnotify", "cmd/ovillo/preview", "the system tells when a file is saved, in another way on each"},
 	{"github.com/chromedp/chromedp", "cmd/ovillo/browser", "for tests alone: drives the browser in which they look at pages"},
+	{"github.com/ledongthuc/pdf", "cmd/ovillo/whole", "for tests alone: reads the structure tree of finished PDFs across their pages"},
 }
 
 // testLibraries may be used by tests only.
@@ -95,7 +101,6 @@ var testLibraries = []string{
 	"golang.org/x/net/html",                 // reads web pages as browsers do
 	"github.com/santhosh-tekuri/jsonschema", // holds what is written as JSON against its schema
 	"github.com/klippa-app/go-pdfium",       // reads finished PDFs, without anything installed
-	"github.com/ledongthuc/pdf",             // reads the structure tree of finished PDFs across their pages
 }
 
 // outside says which parts of the standard library only the command may use: the core turns text into values and reads
@@ -119,8 +124,8 @@ var exceptions = map[string]string{
 
 const module = "ovillo/"
 
-// forTests is the package that nothing but tests may import.
-const forTests = "cmd/ovillo/browser"
+// forTests are the packages that nothing but tests may import.
+var forTests = []string{"cmd/ovillo/browser", "cmd/ovillo/whole"}
 
 // allowed reads the table of layers.
 func allowed(t *testing.T) (order []string, may map[string][]string) {
@@ -254,7 +259,7 @@ func TestLayersTight(t *testing.T) {
 // use the world, but a test library stays in tests.
 func refused(pkg, path string, test bool, may map[string][]string) string {
 	if ours, ok := strings.CutPrefix(path, module); ok {
-		if ours == forTests && !test {
+		if slices.Contains(forTests, ours) && !test {
 			return "it is for tests"
 		}
 		if test || pkg == ours || slices.Contains(may[pkg], ours) || slices.Contains(may[pkg], "*") {
@@ -311,6 +316,8 @@ func TestRefused(t *testing.T) {
 		{"lang", "example.com/new", true, true},
 		{"cmd/ovillo", "ovillo/cmd/ovillo/browser", false, true},
 		{"cmd/ovillo", "ovillo/cmd/ovillo/browser", true, false},
+		{"cmd/ovillo", "ovillo/cmd/ovillo/whole", false, true},
+		{"cmd/ovillo", "github.com/ledongthuc/pdf", false, true},
 		{"lang", "strings", false, false},
 	} {
 		if why := refused(c.pkg, c.path, c.test, may); (why != "") != c.refused {

@@ -8,7 +8,6 @@ import (
 	"ovillo/cmd/ovillo/desk"
 	"ovillo/compile/plan"
 	"ovillo/lang/diag"
-	"ovillo/render/pdf"
 	"ovillo/render/report"
 )
 
@@ -138,17 +137,7 @@ func (s *loaded) attachedName(p *plan.Pattern) string {
 	return filepath.Base(s.path)
 }
 
-// setPages sets a checked pattern and returns the PDF and its number of pages. The PDF is whole in memory before
-// anything is written, so that nothing is written if it cannot be set.
+// setPages sets a checked pattern and returns the PDF and its number of pages.
 func setPages(p *plan.Pattern, e edition, sourceName string) ([]byte, int, error) {
-	doc, err := desk.Pages(p, desk.Look{Paper: e.paper, Edition: e.kind, Langs: e.langs})
-	if err != nil {
-		return nil, 0, err
-	}
-	doc.Source, doc.SourceName = p.Source, sourceName
-	var b bytes.Buffer
-	if err := pdf.Write(&b, doc, pdf.Options{Profile: e.profile}); err != nil {
-		return nil, 0, err
-	}
-	return b.Bytes(), len(doc.Pages), nil
+	return desk.PDF(p, desk.Look{Paper: e.paper, Edition: e.kind, Langs: e.langs}, sourceName, e.profile)
 }

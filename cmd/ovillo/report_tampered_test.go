@@ -9,6 +9,7 @@ import (
 	"github.com/rogpeppe/go-internal/txtar"
 	"github.com/stretchr/testify/require"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/render/page"
@@ -48,21 +49,6 @@ func within(tag string) func(g page.Glyphs) bool {
 	return func(g page.Glyphs) bool { return g.Elem != nil && g.Elem.Tag == tag && len(g.Text) > 8 }
 }
 
-func elems(d *page.Document, tag string) []*page.Elem {
-	var out []*page.Elem
-	var down func(e *page.Elem)
-	down = func(e *page.Elem) {
-		if e.Tag == tag {
-			out = append(out, e)
-		}
-		for _, k := range e.Kids {
-			down(k)
-		}
-	}
-	down(d.Root)
-	return out
-}
-
 var tamperings = []tampering{
 	{"text in the margin", "T66", "text stands in the margin", onGlyphs(within("P"), func(g page.Glyphs) page.Glyphs { g.X = 3; return g })},
 	{"text on text", "T66", "texts run into each other", onPages(func(d *page.Document) {
@@ -76,7 +62,7 @@ var tamperings = []tampering{
 		}
 	})},
 	{"a head at the foot", "T66", "a head stands last", onPages(func(d *page.Document) {
-		h := elems(d, "H2")[0]
+		h := whole.Elems(d, "H2")[0]
 		d.Pages[0].Items = append(d.Pages[0].Items, page.Glyphs{X: 20, Base: 262, Size: 11, Face: page.Serif, Text: "Alone", Elem: h})
 	})},
 	{"a line of a table on two pages", "T66", "a row, or a line of a table, is torn apart", onPages(func(d *page.Document) {
@@ -113,11 +99,11 @@ var tamperings = []tampering{
 	})},
 	{"pages that cannot be set", "T66", "the pages could not be set: no room", func(in *report.Input) { in.Editions[0].Doc, in.Editions[0].Why = nil, "no room" }},
 	{"a sign without a glyph", "T67", "the fonts have no such letter", onGlyphs(within("P"), func(g page.Glyphs) page.Glyphs { g.Text = "\u4e2d"; return g })},
-	{"a picture without a description", "T67", "a picture has no description", onPages(func(d *page.Document) { elems(d, "Figure")[0].Alt = "" })},
+	{"a picture without a description", "T67", "a picture has no description", onPages(func(d *page.Document) { whole.Elems(d, "Figure")[0].Alt = "" })},
 	{"text outside the tree", "T67", "text is missing from the reading order", onGlyphs(within("P"), func(g page.Glyphs) page.Glyphs { g.Elem = &page.Elem{Tag: "P"}; return g })},
 	{"text in no language", "T67", "the language of a text is not said", onPages(func(d *page.Document) {
 		d.Lang, d.Root.Lang = "", ""
-		for _, e := range elems(d, "P") {
+		for _, e := range whole.Elems(d, "P") {
 			e.Lang = ""
 		}
 	})},

@@ -20,6 +20,8 @@ import (
 	"ovillo/render/pdf"
 	"ovillo/render/report"
 	"ovillo/render/words"
+
+	"ovillo/cmd/ovillo/whole"
 )
 
 // TestReportDecides: for every check that the program decides there is a source that passes, with something looked at, and
@@ -100,7 +102,7 @@ func TestReportGolden(t *testing.T) {
 				require.NoError(t, err)
 				r, _ := (&call{}).reportOn(&loaded{path: path, file: source.NewFile(name+".ovillo", string(data))}, []*words.Language{l})
 				got, golden := printedReport(t, r), filepath.Join("testdata", "reports", name+"."+lang+".txt")
-				if *update {
+				if *whole.Update {
 					require.NoError(t, os.WriteFile(golden, []byte(got), 0o644))
 				}
 				want, err := os.ReadFile(golden)

@@ -1,16 +1,15 @@
 package main
 
 import (
-	"flag"
 	"fmt"
 	"os"
 	"path/filepath"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
-)
 
-var update = flag.Bool("update", false, "write the expected texts of the scripts and golden files anew")
+	"ovillo/cmd/ovillo/whole"
+)
 
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"ovillo": main})
@@ -26,7 +25,7 @@ func TestScripts(t *testing.T) {
 		Dir:                 filepath.Join("testdata", "script"),
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
-		UpdateScripts:       *update,
+		UpdateScripts:       *whole.Update,
 		Condition:           condition,
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("LANG", "en_US.UTF-8")

@@ -14,6 +14,8 @@ import (
 	"ovillo/lang/source"
 	"ovillo/render/font"
 	"ovillo/render/page"
+
+	"ovillo/cmd/ovillo/whole"
 )
 
 // signsOfTheFaces are the signs that every face draws, as lang/sign keeps them.
@@ -53,7 +55,7 @@ func signsOfTheFaces() string {
 func TestSignsAreThoseOfTheFaces(t *testing.T) {
 	path := filepath.Join("..", "..", "lang", "sign", "signs.txt")
 	want := signsOfTheFaces()
-	if *update {
+	if *whole.Update {
 		require.NoError(t, os.WriteFile(path, []byte(want), 0o644))
 	}
 	got, err := os.ReadFile(path)

@@ -1,9 +1,12 @@
 package desk
 
 import (
+	"bytes"
+
 	"ovillo/compile/plan"
 	"ovillo/render/book"
 	"ovillo/render/page"
+	"ovillo/render/pdf"
 	"ovillo/render/words"
 )
 
@@ -42,4 +45,19 @@ func (l Look) options() (book.Options, error) {
 		o.Langs = append(o.Langs, lang)
 	}
 	return o, nil
+}
+
+// PDF sets a checked pattern and returns its file, with the number of its pages. Inside, its source is called by a name. The file is whole in
+// memory before anything is written, so that nothing is written if the pattern cannot be set.
+func PDF(p *plan.Pattern, l Look, sourceName string, profile pdf.Profile) (file []byte, pages int, err error) {
+	doc, err := Pages(p, l)
+	if err != nil {
+		return nil, 0, err
+	}
+	doc.Source, doc.SourceName = p.Source, sourceName
+	var b bytes.Buffer
+	if err := pdf.Write(&b, doc, pdf.Options{Profile: profile}); err != nil {
+		return nil, 0, err
+	}
+	return b.Bytes(), len(doc.Pages), nil
 }

@@ -1,4 +1,4 @@
-package main
+package laws
 
 import (
 	"cmp"
@@ -8,8 +8,8 @@ import (
 	"strings"
 	"testing"
 
-	"ovillo/lang/source"
-	"ovillo/render/book"
+	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/render/page"
 )
 
@@ -63,23 +63,12 @@ var numberBreak = regexp.MustCompile(`[−+]¶[0-9]|[0-9]¶[½¼¾]|[0-9]{1,3}\x
 // TestSizeListsNeverBreak sets every example, and one of ten sizes with numbers as long as they come, and looks at where its lines
 // end.
 func TestSizeListsNeverBreak(t *testing.T) {
-	sources := append(sourcesIn(t, "examples"), sourcesIn(t, "testdata", "cases")...)
-	sources = append(sources, &loaded{path: "ten.ovillo", file: source.NewFile("ten.ovillo", tenSizes)})
+	sources := append(whole.Examples(t), whole.Cases(t)...)
+	sources = append(sources, whole.NewSource("ten.ovillo", tenSizes))
 	lists := 0
 	for _, s := range sources {
-		p, found := s.compile()
-		if found.HasErrors() {
-			t.Fatal(printed(t, s, found))
-		}
 		for _, langs := range [][]string{{"en", "es"}, {"en"}, {"es"}, {"es-MX", "en-GB"}} {
-			o := book.Options{Paper: book.A4}
-			for _, tag := range langs {
-				o.Langs = append(o.Langs, speaker(t, tag))
-			}
-			d, err := book.Compose(p, o)
-			if err != nil {
-				t.Fatal(err)
-			}
+			d := s.Pages(t, desk.Look{Langs: langs})
 			for elem, lines := range linesOf(d) {
 				if elem.Tag == "Figure" {
 					continue // the numbers in a drawing stand apart
@@ -88,7 +77,7 @@ func TestSizeListsNeverBreak(t *testing.T) {
 				lists += strings.Count(text, "\u00a0(")
 				for _, rx := range []*regexp.Regexp{brokenList, numberBreak} {
 					if hit := rx.FindString(text); hit != "" {
-						t.Errorf("%s %v: a line ends in %q: %s", s.file.Name, langs, hit, text)
+						t.Errorf("%s %v: a line ends in %q: %s", s.Name, langs, hit, text)
 					}
 				}
 			}

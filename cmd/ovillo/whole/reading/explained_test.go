@@ -1,4 +1,4 @@
-package main
+package reading
 
 import (
 	"regexp"
@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/render/parallel"
@@ -18,12 +19,12 @@ func TestAbbreviationsAreExplained(t *testing.T) {
 	for _, k := range stitch.Table {
 		every.Stitches = append(every.Stitches, stitch.Plain(k.ID))
 	}
-	for _, s := range sourcesIn(t, "examples") {
-		t.Run(s.file.Name, func(t *testing.T) {
+	for _, s := range whole.Examples(t) {
+		t.Run(s.Name, func(t *testing.T) {
 			t.Parallel()
 			b := publish(t, s)
 			for _, tag := range []string{"en", "es"} {
-				l := speaker(t, tag)
+				l := whole.Language(t, tag)
 				all := b.read(t, tag)
 				explained, rows := glossary(all)
 				for _, p := range b.plan.Own { // named by the designer
@@ -94,7 +95,7 @@ func standsAlone(rows []string, short string, explained []string) string {
 // TestUnexplainedIsSeen: an abbreviation that is taken out of the table is found in the rows, and one that is part of another is
 // not.
 func TestUnexplainedIsSeen(t *testing.T) {
-	explained, rows := glossary(publish(t, example(t, "salitre-seal.ovillo")).read(t, "en"))
+	explained, rows := glossary(publish(t, whole.Example(t, "salitre-seal.ovillo")).read(t, "en"))
 	for _, short := range []string{"sl st", "sc2tog"} {
 		if !slices.Contains(explained, short) {
 			t.Fatalf("%s is not explained: %v", short, explained)

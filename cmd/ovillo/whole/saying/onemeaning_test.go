@@ -1,8 +1,6 @@
-package main
+package saying
 
 import (
-	"os"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -10,10 +8,8 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"ovillo/compile"
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
-	"ovillo/lang"
-	"ovillo/lang/source"
 	"ovillo/render/words"
 )
 
@@ -153,18 +149,8 @@ func meaningFaults(code string, s saidStep) []string {
 // everySource are the examples, the worked constructions and the sources of what is spoken.
 func everySource(t *testing.T) map[string]*plan.Pattern {
 	out := map[string]*plan.Pattern{}
-	for _, dir := range []string{"../../examples", "../../testdata/cases", "testdata/spoken"} {
-		paths, err := filepath.Glob(dir + "/*.ovillo")
-		require.NoError(t, err)
-		require.NotEmpty(t, paths)
-		for _, path := range paths {
-			text, err := os.ReadFile(path)
-			require.NoError(t, err)
-			file, found := lang.Parse(source.NewFile(filepath.Base(path), string(text)))
-			p, more := compile.Compile(file)
-			require.False(t, append(found, more...).HasErrors(), path)
-			out[filepath.Base(path)] = p
-		}
+	for _, s := range slices.Concat(whole.Examples(t), whole.Cases(t), whole.Sources(t, spokenFolder...)) {
+		out[s.Name] = s.Plan(t)
 	}
 	return out
 }
@@ -192,9 +178,9 @@ func eachSaid(l *words.Language, p *plan.Pattern, f func(where string, s saidSte
 }
 
 func asSaid(st words.StepText) saidStep {
-	s := saidStep{only: plainText(st.Only), label: plainText(st.Label), slots: strings.Join(st.Slots, " | "), body: plainText(st.Body)}
+	s := saidStep{only: whole.Plain(st.Only), label: whole.Plain(st.Label), slots: strings.Join(st.Slots, " | "), body: whole.Plain(st.Body)}
 	if st.Count != nil {
-		s.count = strings.TrimSpace(plainText(st.Count.Line) + " " + strings.Join(st.Count.Slots, " | ") + " " + plainText(st.Count.Unit))
+		s.count = strings.TrimSpace(whole.Plain(st.Count.Line) + " " + strings.Join(st.Count.Slots, " | ") + " " + whole.Plain(st.Count.Unit))
 	}
 	return s
 }

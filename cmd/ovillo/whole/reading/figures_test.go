@@ -1,4 +1,4 @@
-package main
+package reading
 
 import (
 	"fmt"
@@ -11,6 +11,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
 	"ovillo/render/page"
 	"ovillo/render/parallel"
@@ -80,14 +81,14 @@ func (r *reader) perSize(p parallel.Passage) [][]int {
 }
 
 var (
-	ofSpaces = regexp.MustCompile(`\bch-\d+|\d+-ch|sps? of \d+ ch|esp de \d+ cad`)
-	rowWord  = regexp.MustCompile(`(?i)\b(?:rows?|rounds?|hileras?|vueltas?)\b`)
-	whole    = regexp.MustCompile(`\d+`)
+	ofSpaces    = regexp.MustCompile(`\bch-\d+|\d+-ch|sps? of \d+ ch|esp de \d+ cad`)
+	rowWord     = regexp.MustCompile(`(?i)\b(?:rows?|rounds?|hileras?|vueltas?)\b`)
+	wholeNumber = regexp.MustCompile(`\d+`)
 )
 
 func ints(s string) []int {
 	var out []int
-	for _, w := range whole.FindAllString(s, -1) {
+	for _, w := range wholeNumber.FindAllString(s, -1) {
 		n, _ := strconv.Atoi(w)
 		out = append(out, n)
 	}
@@ -252,8 +253,8 @@ func inchesOf(s string) float64 {
 // TestFiguresAreThePlans: the labels and counts of every row, the measures and the balls that stand in the files are those that
 // were worked out, in every size.
 func TestFiguresAreThePlans(t *testing.T) {
-	for _, s := range sourcesIn(t, "examples") {
-		t.Run(s.file.Name, func(t *testing.T) {
+	for _, s := range whole.Examples(t) {
+		t.Run(s.Name, func(t *testing.T) {
 			t.Parallel()
 			b := publish(t, s)
 			for _, langs := range [][]string{{"en", "es"}, {"en"}, {"es"}} {
@@ -274,7 +275,7 @@ func TestFiguresAreThePlans(t *testing.T) {
 // figures compares the figures of pages in a language with the plan, and returns how many were compared.
 func (b *published) figures(t *testing.T, tag string, all []parallel.Passage) (faults []string, compared int) {
 	t.Helper()
-	l := speaker(t, tag)
+	l := whole.Language(t, tag)
 	r := &reader{p: b.plan, l: l, all: parallel.In(all, l.Tag())}
 	for i := range b.plan.Parts {
 		r.rows(i)
@@ -285,7 +286,7 @@ func (b *published) figures(t *testing.T, tag string, all []parallel.Passage) (f
 
 // TestWrongFiguresAreSeen: a figure that is wrong in both languages alike is found.
 func TestWrongFiguresAreSeen(t *testing.T) {
-	b := publish(t, example(t, "marisma-leggings.ovillo"))
+	b := publish(t, whole.Example(t, "marisma-leggings.ovillo"))
 	for _, c := range []struct {
 		name      string
 		old, text string

@@ -1,8 +1,10 @@
-package main
+package reading
 
 import (
 	"fmt"
 	"strings"
+
+	"ovillo/cmd/ovillo/whole"
 
 	readpdf "github.com/ledongthuc/pdf"
 )
@@ -49,7 +51,7 @@ func readTagged(file []byte) (d *tagged, err error) {
 			err = fmt.Errorf("the file cannot be read: %v", r)
 		}
 	}()
-	r, err := openedFile(file)
+	r, err := whole.OpenFile(file)
 	if err != nil {
 		return nil, err
 	}

@@ -1,4 +1,4 @@
-package main
+package reading
 
 import (
 	"bytes"
@@ -9,12 +9,12 @@ import (
 
 	readpdf "github.com/ledongthuc/pdf"
 
+	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
-	"ovillo/render/book"
 	"ovillo/render/page"
 	"ovillo/render/parallel"
 	"ovillo/render/pdf"
-	"ovillo/render/words"
 )
 
 // Finished files are read back here by a library that shares nothing with the writer: objects, compressed streams, fonts and
@@ -27,7 +27,7 @@ func readBack(file []byte) (all []parallel.Passage, err error) {
 			err = fmt.Errorf("the file cannot be read: %v", r)
 		}
 	}()
-	r, err := openedFile(file)
+	r, err := whole.OpenFile(file)
 	if err != nil {
 		return nil, err
 	}
@@ -157,7 +157,7 @@ func (w *walk) element(v readpdf.Value, a at, p *parallel.Passage) {
 
 // published is a pattern with its pages, composed and read back from the file. Each is made once a run of the tests.
 type published struct {
-	source  *loaded
+	source  *whole.Source
 	plan    *plan.Pattern
 	mu      sync.Mutex
 	passage map[string][]parallel.Passage
@@ -169,18 +169,14 @@ var shelf = struct {
 }{all: map[string]*published{}}
 
 // publish checks a source.
-func publish(t *testing.T, s *loaded) *published {
+func publish(t *testing.T, s *whole.Source) *published {
 	t.Helper()
 	shelf.Lock()
 	defer shelf.Unlock()
-	if shelf.all[s.path] == nil {
-		p, found := s.compile()
-		if found.HasErrors() {
-			t.Fatal(printed(t, s, found))
-		}
-		shelf.all[s.path] = &published{source: s, plan: p, passage: map[string][]parallel.Passage{}}
+	if shelf.all[s.Path] == nil {
+		shelf.all[s.Path] = &published{source: s, plan: s.Plan(t), passage: map[string][]parallel.Passage{}}
 	}
-	return shelf.all[s.path]
+	return shelf.all[s.Path]
 }
 
 // read builds the pages in some languages on A4 and reads them back from the bytes of the PDF.
@@ -190,11 +186,8 @@ func (b *published) read(t *testing.T, langs ...string) []parallel.Passage {
 	defer b.mu.Unlock()
 	key := strings.Join(langs, ",")
 	if b.passage[key] == nil {
-		file, _, err := setPages(b.plan, edition{langs: langs, paper: book.A4}, b.source.file.Name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if b.passage[key], err = readBack(file); err != nil {
+		var err error
+		if b.passage[key], err = readBack(b.source.File(t, desk.Look{Langs: langs})); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -204,15 +197,7 @@ func (b *published) read(t *testing.T, langs ...string) []parallel.Passage {
 // composed sets the pages without writing them.
 func (b *published) composed(t *testing.T, langs ...string) *page.Document {
 	t.Helper()
-	o := book.Options{Paper: book.A4}
-	for _, tag := range langs {
-		o.Langs = append(o.Langs, speaker(t, tag))
-	}
-	d, err := book.Compose(b.plan, o)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return d
+	return b.source.Pages(t, desk.Look{Langs: langs})
 }
 
 // reread writes pages, which may have been tampered with, and reads them back.
@@ -227,13 +212,4 @@ func reread(t *testing.T, d *page.Document) []parallel.Passage {
 		t.Fatal(err)
 	}
 	return all
-}
-
-func speaker(t *testing.T, tag string) *words.Language {
-	t.Helper()
-	l, err := words.For(tag)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return l
 }

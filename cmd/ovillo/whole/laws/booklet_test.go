@@ -1,4 +1,4 @@
-package main
+package laws
 
 import (
 	"bytes"
@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
 	"ovillo/render/book"
 	"ovillo/render/page"
@@ -27,12 +28,12 @@ func TestBookletsHoldEveryPage(t *testing.T) {
 		}
 	}
 	halves := map[book.Paper]book.Paper{book.A4: book.A5, book.Letter: book.HalfLetter}
-	eachSetting(t, func(t *testing.T, s *loaded, p *plan.Pattern, all []setting) {
+	eachSource(t, func(t *testing.T, s *whole.Source, p *plan.Pattern) {
 		paper := book.A4
 		if len(p.Sizes)%2 == 0 {
 			paper = book.Letter
 		}
-		langs := all[0].langs
+		langs := waysOf(t, s, p).all[0].langs
 		pages := setting{halves[paper], 0, langs}.compose(t, p)
 		sheets := setting{paper, book.Booklet, langs}.compose(t, p)
 		n := (len(pages.Pages) + 3) / 4 * 4

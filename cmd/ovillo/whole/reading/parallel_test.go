@@ -1,11 +1,11 @@
-package main
+package reading
 
 import (
 	"fmt"
-	"path/filepath"
 	"reflect"
 	"testing"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/render/parallel"
 )
 
@@ -22,18 +22,18 @@ func pairs(name string) [][2]string {
 // compare compares two readings of pages.
 func (b *published) compare(t *testing.T, one, other []parallel.Passage, langs [2]string) []parallel.Difference {
 	t.Helper()
-	l, m := speaker(t, langs[0]), speaker(t, langs[1])
+	l, m := whole.Language(t, langs[0]), whole.Language(t, langs[1])
 	return parallel.Compare(parallel.In(one, l.Tag()), parallel.In(other, m.Tag()), parallel.ReadingOf(l, b.plan), parallel.ReadingOf(m, b.plan))
 }
 
 // TestLanguagesAgree: the English and the Spanish pages of every example have the same parts, steps, labels, numbers, measures
 // and stitches, read back from the files: of one document in both languages, and of two in one each.
 func TestLanguagesAgree(t *testing.T) {
-	for _, s := range sourcesIn(t, "examples") {
-		t.Run(s.file.Name, func(t *testing.T) {
+	for _, s := range whole.Examples(t) {
+		t.Run(s.Name, func(t *testing.T) {
 			t.Parallel()
 			b := publish(t, s)
-			for _, langs := range pairs(s.file.Name) {
+			for _, langs := range pairs(s.Name) {
 				facing := b.read(t, langs[0], langs[1])
 				report := func(how string, list []parallel.Difference) {
 					for _, d := range list {
@@ -54,8 +54,8 @@ func told(d parallel.Difference) string {
 // TestReadBackIsWhatWasSet: what is read from the file is what was composed, passage by passage, so that checks on composed
 // pages hold for the file as well.
 func TestReadBackIsWhatWasSet(t *testing.T) {
-	for _, s := range sourcesIn(t, "examples") {
-		t.Run(s.file.Name, func(t *testing.T) {
+	for _, s := range whole.Examples(t) {
+		t.Run(s.Name, func(t *testing.T) {
 			t.Parallel()
 			b := publish(t, s)
 			set, read := flat(parallel.Of(b.composed(t, "en", "es"))), flat(b.read(t, "en", "es"))
@@ -79,16 +79,4 @@ func flat(all []parallel.Passage) []parallel.Passage {
 		out[i] = p
 	}
 	return out
-}
-
-// example is one of the examples by its name.
-func example(t *testing.T, name string) *loaded {
-	t.Helper()
-	for _, s := range sourcesIn(t, "examples") {
-		if filepath.Base(s.path) == name {
-			return s
-		}
-	}
-	t.Fatalf("no example %s", name)
-	return nil
 }

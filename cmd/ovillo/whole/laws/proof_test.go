@@ -1,7 +1,8 @@
-package main
+package laws
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"os"
 	"os/exec"
@@ -13,6 +14,7 @@ import (
 
 	readpdf "github.com/ledongthuc/pdf"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
 	"ovillo/render/book"
 	"ovillo/render/font"
@@ -59,7 +61,7 @@ func settings(p *plan.Pattern, longest string) []setting {
 				large := e.Has(book.Large)
 				narrow := s.paper != book.A4 && s.paper != book.Letter
 				switch {
-				case (edition{langs: langs}).lacks(p) != "", large && narrow:
+				case lacks(p, langs), large && narrow:
 				case len(langs) == 1 && e.Has(book.After):
 				case large && !s.inLarge(longest):
 				case langs[0] == "es" && len(langs) == 2 && (e != 0 || narrow):
@@ -91,15 +93,19 @@ func (s setting) compose(t testing.TB, p *plan.Pattern) *page.Document {
 	return doc
 }
 
+// lacks reports whether a pattern is not written in one of the languages of some tags.
+func lacks(p *plan.Pattern, tags []string) bool {
+	return slices.ContainsFunc(tags, func(tag string) bool {
+		code, _, _ := strings.Cut(tag, "-")
+		return !slices.Contains(p.Languages, code)
+	})
+}
+
 func languagesOf(t testing.TB, tags ...string) []*words.Language {
 	t.Helper()
 	var list []*words.Language
 	for _, tag := range tags {
-		l, err := words.For(tag)
-		if err != nil {
-			t.Fatal(err)
-		}
-		list = append(list, l)
+		list = append(list, whole.Language(t, tag))
 	}
 	return list
 }
@@ -126,7 +132,7 @@ func longestSpanish(t *testing.T, p *plan.Pattern) string {
 	t.Helper()
 	longest, most := "es", 0
 	for _, l := range words.Readings() {
-		if l.Code() != "es" || (edition{langs: []string{l.Tag()}}).lacks(p) != "" {
+		if l.Code() != "es" || lacks(p, []string{l.Tag()}) {
 			continue
 		}
 		n := 0
@@ -145,18 +151,73 @@ func longestSpanish(t *testing.T, p *plan.Pattern) string {
 	return longest
 }
 
-// eachSetting runs a test on every source and every way to set it, sources in parallel.
-func eachSetting(t *testing.T, test func(t *testing.T, s *loaded, p *plan.Pattern, all []setting)) {
-	for _, s := range append(sourcesIn(t, "examples"), sourcesIn(t, "cmd", "ovillo", "testdata", "proof")...) {
-		t.Run(s.file.Name, func(t *testing.T) {
+// eachSource runs a test on every source that is set in many ways, several at once.
+func eachSource(t *testing.T, test func(t *testing.T, s *whole.Source, p *plan.Pattern)) {
+	for _, s := range append(whole.Examples(t), whole.Sources(t, "cmd", "ovillo", "whole", "laws", "testdata")...) {
+		t.Run(s.Name, func(t *testing.T) {
 			t.Parallel()
-			p, found := s.compile()
-			if found.HasErrors() {
-				t.Fatal(printed(t, s, found))
-			}
-			test(t, s, p, settings(p, longestSpanish(t, p)))
+			test(t, s, s.Plan(t))
 		})
 	}
+}
+
+// setOnce is what came of a setting of a source.
+type setOnce struct {
+	setting
+	pages  int
+	faults []proof.Fault
+	file   bool  // it was written and read back
+	faces  error // what is wrong with the faces in the file
+	syntax error // what another program finds wrong with it
+}
+
+// ways are the settings of a source and what came of them. They are found and set once a run of the tests: the pages of one take as long
+// as the proof of them, and its file as long again.
+type ways struct {
+	finding, setting sync.Once
+	all              []setting
+	set              []setOnce
+}
+
+// shelf holds the ways of each source.
+var shelf sync.Map
+
+// waysOf are the ways of a source, with all settings.
+func waysOf(t *testing.T, s *whole.Source, p *plan.Pattern) *ways {
+	t.Helper()
+	kept, _ := shelf.LoadOrStore(s, &ways{})
+	w := kept.(*ways)
+	w.finding.Do(func() { w.all = settings(p, longestSpanish(t, p)) })
+	return w
+}
+
+// lookAt sets a source in every way, looks at the pages and reads the files of some.
+func lookAt(t *testing.T, s *whole.Source, p *plan.Pattern) []setOnce {
+	t.Helper()
+	w := waysOf(t, s, p)
+	w.setting.Do(func() {
+		var done []setOnce
+		path := filepath.Join(t.TempDir(), "file.pdf")
+		for _, set := range w.all {
+			doc := set.compose(t, p)
+			one := setOnce{setting: set, pages: len(doc.Pages), faults: proof.Look(doc, set.promise()), file: written(set)}
+			if one.file {
+				doc.Source, doc.SourceName = p.Source, s.Name
+				var b bytes.Buffer
+				if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
+					t.Fatalf("%s: %v", set, err)
+				}
+				one.faces = facesAreRight(doc, b.Bytes())
+				one.syntax = checkByQpdf(t, path, b.Bytes())
+			}
+			done = append(done, one)
+		}
+		w.set = done
+	})
+	if w.set == nil {
+		t.Fatal("it was not set in every way")
+	}
+	return w.set
 }
 
 // TestPagesKeepTheLaws proves every page of every setting.
@@ -164,11 +225,10 @@ func TestPagesKeepTheLaws(t *testing.T) {
 	var mu sync.Mutex
 	pages, documents := 0, 0
 	t.Run("sources", func(t *testing.T) {
-		eachSetting(t, func(t *testing.T, s *loaded, p *plan.Pattern, all []setting) {
-			for _, set := range all {
-				doc := set.compose(t, p)
+		eachSource(t, func(t *testing.T, s *whole.Source, p *plan.Pattern) {
+			for _, set := range lookAt(t, s, p) {
 				const most = 4
-				for i, f := range proof.Look(doc, set.promise()) {
+				for i, f := range set.faults {
 					if i == most {
 						t.Errorf("%s: and more", set)
 						break
@@ -176,7 +236,7 @@ func TestPagesKeepTheLaws(t *testing.T) {
 					t.Errorf("%s: %s", set, f)
 				}
 				mu.Lock()
-				pages, documents = pages+len(doc.Pages), documents+1
+				pages, documents = pages+set.pages, documents+1
 				mu.Unlock()
 			}
 		})
@@ -187,37 +247,40 @@ func TestPagesKeepTheLaws(t *testing.T) {
 	t.Logf("%d documents, %d pages", documents, pages)
 }
 
-// TestFilesHoldTheirFaces reads written files back: the faces that are drawn with are embedded as subsets, and no others.
+// TestFilesHoldTheirFaces reads written files back: the faces that are drawn with are embedded as subsets, and no others. Another
+// program goes through their syntax.
 func TestFilesHoldTheirFaces(t *testing.T) {
-	dir := t.TempDir()
 	var mu sync.Mutex
-	var files []string
+	files := 0
 	t.Run("sources", func(t *testing.T) {
-		eachSetting(t, func(t *testing.T, s *loaded, p *plan.Pattern, all []setting) {
-			for i, set := range all {
-				if !written(set) {
+		eachSource(t, func(t *testing.T, s *whole.Source, p *plan.Pattern) {
+			for _, set := range lookAt(t, s, p) {
+				if !set.file {
 					continue
 				}
-				doc := set.compose(t, p)
-				doc.Source, doc.SourceName = p.Source, s.file.Name
-				var b bytes.Buffer
-				if err := pdf.Write(&b, doc, pdf.Options{}); err != nil {
-					t.Fatalf("%s: %v", set, err)
+				if set.faces != nil {
+					t.Errorf("%s: %v", set, set.faces)
 				}
-				if err := facesAreRight(doc, b.Bytes()); err != nil {
-					t.Errorf("%s: %v", set, err)
-				}
-				name := filepath.Join(dir, fmt.Sprintf("%s-%d.pdf", s.file.Name, i))
-				if err := os.WriteFile(name, b.Bytes(), 0o600); err != nil {
-					t.Fatal(err)
+				if set.syntax != nil && !errors.Is(set.syntax, errNoQpdf) {
+					t.Errorf("%s: %v", set, set.syntax)
 				}
 				mu.Lock()
-				files = append(files, name)
+				files++
 				mu.Unlock()
 			}
 		})
 	})
-	t.Run("qpdf", func(t *testing.T) { checkByQpdf(t, files) })
+	if files < 50 {
+		t.Fatalf("only %d files", files)
+	}
+	t.Run("qpdf", func(t *testing.T) {
+		if _, err := exec.LookPath("qpdf"); err != nil {
+			if os.Getenv("CI") != "" {
+				t.Fatal(errNoQpdf)
+			}
+			t.Skip(errNoQpdf)
+		}
+	})
 }
 
 // written chooses the settings whose files are read back: of each paper and of each edition one. What differs between the
@@ -227,34 +290,25 @@ func written(s setting) bool {
 	return os.Getenv("ALL_FILES") != "" || s.edition == 0 && s.langs[0] == "en" || s.paper == book.A4 && len(s.langs) == 2 && s.langs[0] == "en"
 }
 
-// checkByQpdf has another program go through the syntax of all files, two at a time.
-func checkByQpdf(t *testing.T, files []string) {
+var errNoQpdf = errors.New("qpdf is not installed")
+
+// checkByQpdf has another program go through the syntax of a file.
+func checkByQpdf(t *testing.T, path string, file []byte) error {
+	t.Helper()
 	if _, err := exec.LookPath("qpdf"); err != nil {
-		if os.Getenv("CI") != "" {
-			t.Fatal("qpdf is not installed")
-		}
-		t.Skip("qpdf is not installed")
+		return errNoQpdf
 	}
-	if len(files) < 50 {
-		t.Fatalf("only %d files", len(files))
+	if err := os.WriteFile(path, file, 0o600); err != nil {
+		t.Fatal(err)
 	}
-	work := make(chan string)
-	var wait sync.WaitGroup
-	for range 2 {
-		wait.Go(func() {
-			for name := range work {
-				out, err := exec.Command("qpdf", "--check", name).CombinedOutput()
-				if err != nil || bytes.Contains(out, []byte("WARNING")) {
-					t.Errorf("%s: %v\n%s", filepath.Base(name), err, out)
-				}
-			}
-		})
+	out, err := exec.Command("qpdf", "--check", path).CombinedOutput()
+	if err == nil && bytes.Contains(out, []byte("WARNING")) {
+		err = errors.New("a warning")
 	}
-	for _, name := range files {
-		work <- name
+	if err != nil {
+		return fmt.Errorf("%w\n%s", err, out)
 	}
-	close(work)
-	wait.Wait()
+	return nil
 }
 
 // facesAreRight compares the faces in a file with those that its pages draw with.
@@ -264,7 +318,7 @@ func facesAreRight(doc *page.Document, file []byte) (err error) {
 			err = fmt.Errorf("the file cannot be read: %v", r)
 		}
 	}()
-	r, err := readpdf.NewReader(bytes.NewReader(file), int64(len(file)))
+	r, err := whole.OpenFile(file)
 	if err != nil {
 		return err
 	}

@@ -1,4 +1,4 @@
-package main
+package reading
 
 import (
 	"bytes"
@@ -11,6 +11,8 @@ import (
 
 	readpdf "github.com/ledongthuc/pdf"
 
+	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/render/book"
 	"ovillo/render/layout"
 	"ovillo/render/page"
@@ -411,24 +413,19 @@ func writtenTagged(t *testing.T, d *page.Document) *tagged {
 var accessEditions = map[string]bool{"marisma-leggings.ovillo": true, "bajamar-blanket.ovillo": true, "jarcia-headband.ovillo": true}
 
 func TestExamplesCanBeReadAloud(t *testing.T) {
-	for _, s := range sourcesIn(t, "examples") {
-		for _, e := range []edition{
-			{langs: []string{"en", "es"}}, {langs: []string{"en"}}, {langs: []string{"es"}},
-			{kind: book.After}, {kind: book.Large, langs: []string{"es"}}, {kind: book.Tester | book.LeftHanded}, {kind: book.Booklet},
-			{paper: layout.Phone, langs: []string{"en"}},
+	for _, s := range whole.Examples(t) {
+		for _, l := range []desk.Look{
+			{Langs: []string{"en", "es"}}, {Langs: []string{"en"}}, {Langs: []string{"es"}},
+			{Edition: book.After}, {Edition: book.Large, Langs: []string{"es"}}, {Edition: book.Tester | book.LeftHanded}, {Edition: book.Booklet},
+			{Paper: layout.Phone, Langs: []string{"en"}},
 		} {
-			if (e.kind != 0 || e.paper != book.A4) && !accessEditions[s.file.Name] {
+			if (l.Edition != 0 || l.Paper != book.A4) && !accessEditions[s.Name] {
 				continue
 			}
-			p := publish(t, s).plan
-			e = e.of(p)
-			t.Run(fmt.Sprintf("%s %s %s %s", s.file.Name, strings.Join(e.langs, ","), e.kind, e.paper), func(t *testing.T) {
+			l = s.Look(t, l)
+			t.Run(fmt.Sprintf("%s %s %s %s", s.Name, strings.Join(l.Langs, ","), l.Edition, l.Paper), func(t *testing.T) {
 				t.Parallel()
-				file, _, err := setPages(p, e, s.file.Name)
-				if err != nil {
-					t.Fatal(err)
-				}
-				d, err := readTagged(file)
+				d, err := readTagged(s.File(t, l))
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -445,7 +442,7 @@ func TestExamplesCanBeReadAloud(t *testing.T) {
 // Every rule has to find what breaks it: pages are tampered with, one way a rule or two. What the writer does not let through
 // is tested on readings made by hand, below; that fonts are inside and nothing is locked is seen by other programs as well.
 func TestRulesForReadingAloudFindWhatBreaksThem(t *testing.T) {
-	s := sourcesIn(t, "examples")[0]
+	s := whole.Examples(t)[0]
 	find := func(d *page.Document, tag string) *page.Elem {
 		var found *page.Elem
 		var down func(e *page.Elem)

@@ -1,4 +1,4 @@
-package main
+package reading
 
 import (
 	"os"
@@ -6,6 +6,9 @@ import (
 	"path/filepath"
 	"regexp"
 	"testing"
+
+	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/whole"
 )
 
 // objectNumbers change with every change of the writer.
@@ -20,15 +23,8 @@ func TestStructureGolden(t *testing.T) {
 		}
 		t.Skip("poppler-utils is not installed")
 	}
-	s := example(t, "marisma-leggings.ovillo")
-	p, found := s.compile()
-	if found.HasErrors() {
-		t.Fatal(printed(t, s, found))
-	}
-	file, _, err := setPages(p, edition{}.of(p), s.file.Name)
-	if err != nil {
-		t.Fatal(err)
-	}
+	s := whole.Example(t, "marisma-leggings.ovillo")
+	file := s.File(t, desk.Look{})
 	path := filepath.Join(t.TempDir(), "leggings.pdf")
 	if err := os.WriteFile(path, file, 0o600); err != nil {
 		t.Fatal(err)
@@ -38,8 +34,8 @@ func TestStructureGolden(t *testing.T) {
 		t.Fatalf("%v\n%s", err, out)
 	}
 	got := objectNumbers.ReplaceAllString(string(out), "Object")
-	const golden = "testdata/structure/marisma-leggings.txt"
-	if *update {
+	const golden = "testdata/marisma-leggings.txt"
+	if *whole.Update {
 		if err := os.MkdirAll(filepath.Dir(golden), 0o755); err != nil {
 			t.Fatal(err)
 		}

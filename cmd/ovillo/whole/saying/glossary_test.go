@@ -1,50 +1,29 @@
-package main
+package saying
 
 import (
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 	"unicode"
 	"unicode/utf8"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
-	"ovillo/lang/source"
 	"ovillo/lang/terms"
-	"ovillo/render/book"
 	"ovillo/render/page"
 	"ovillo/render/words"
 )
 
-// eachExample calls f with the checked pattern of every example.
+// eachExample calls f with the checked pattern of every example, several at once.
 func eachExample(t *testing.T, f func(t *testing.T, p *plan.Pattern)) {
 	t.Helper()
-	paths, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.ovillo"))
-	if err != nil || len(paths) == 0 {
-		t.Fatal("no examples", err)
+	for _, s := range whole.Examples(t) {
+		t.Run(s.Name, func(t *testing.T) {
+			t.Parallel()
+			f(t, s.Plan(t))
+		})
 	}
-	for _, path := range paths {
-		data, err := os.ReadFile(path)
-		if err != nil {
-			t.Fatal(err)
-		}
-		p, found := (&loaded{path: path, file: source.NewFile(path, string(data))}).compile()
-		if p == nil || found.HasErrors() {
-			t.Fatalf("%s does not come out", path)
-		}
-		t.Run(p.Name, func(t *testing.T) { f(t, p) })
-	}
-}
-
-func composed(t *testing.T, p *plan.Pattern, langs ...*words.Language) *page.Document {
-	t.Helper()
-	doc, err := book.Compose(p, book.Options{Langs: langs})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return doc
 }
 
 // What the pages abbreviate stands in the table of abbreviations or among the stitches that are explained, and nothing else
@@ -52,7 +31,7 @@ func composed(t *testing.T, p *plan.Pattern, langs ...*words.Language) *page.Doc
 func TestGlossaryIsWhatThePagesUse(t *testing.T) {
 	eachExample(t, func(t *testing.T, p *plan.Pattern) {
 		for _, l := range words.Readings() {
-			text := textOf(composed(t, p, l))
+			text := textOf(whole.Compose(t, p, l))
 			known := map[string]bool{}
 			for _, a := range l.Abbreviations(p) {
 				forms := strings.Split(a.Short, ", ")
@@ -183,7 +162,7 @@ func TestEveryPageSaysItsReading(t *testing.T) {
 			if other := all[(i+3)%len(all)]; other.Code() != l.Code() {
 				langs = append(langs, other)
 			}
-			doc := composed(t, p, langs...)
+			doc := whole.Compose(t, p, langs...)
 			for n, pg := range doc.Pages {
 				foot, body := "", ""
 				for _, it := range pg.Items {

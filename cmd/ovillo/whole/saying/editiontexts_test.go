@@ -1,4 +1,4 @@
-package main
+package saying
 
 import (
 	"fmt"
@@ -9,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/plan"
 	"ovillo/render/words"
 )
@@ -16,22 +17,18 @@ import (
 // TestEditionTexts: what an edition says beside the rows, of every example in both languages: the map of the construction, what a
 // tester is asked, and what the file says about itself. A change of a golden file is to be read as prose.
 func TestEditionTexts(t *testing.T) {
-	goldenOfEach(t, "../../examples", "testdata/editions", editionTexts)
+	goldenOfEach(t, whole.Examples(t), "testdata/editions", editionTexts)
 }
 
-// goldenOfEach compares what a function says of every pattern in a folder with the golden file of its name.
-func goldenOfEach(t *testing.T, from, golden string, say func(t *testing.T, p *plan.Pattern) string) {
-	paths, err := filepath.Glob(from + "/*.ovillo")
-	require.NoError(t, err)
-	require.NotEmpty(t, paths)
-	for _, path := range paths {
-		name := strings.TrimSuffix(filepath.Base(path), ".ovillo")
+// goldenOfEach compares what a function says of every pattern with the golden file of its name.
+func goldenOfEach(t *testing.T, sources []*whole.Source, golden string, say func(t *testing.T, p *plan.Pattern) string) {
+	for _, s := range sources {
+		name := strings.TrimSuffix(s.Name, ".ovillo")
 		t.Run(name, func(t *testing.T) {
-			_, p, err := compiled(path)
-			require.NoError(t, err)
-			got := say(t, p)
+			t.Parallel()
+			got := say(t, s.Plan(t))
 			file := filepath.Join(golden, name+".golden")
-			if *update {
+			if *whole.Update {
 				require.NoError(t, os.MkdirAll(golden, 0o755))
 				require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
 			}
@@ -49,14 +46,14 @@ func editionTexts(t *testing.T, p *plan.Pattern) string {
 		l, err := words.For(tag)
 		require.NoError(t, err)
 		fmt.Fprintf(&b, "== %s\n%s\n%s\n", tag, l.Subject(p), strings.Join(l.Keywords(p), ", "))
-		fmt.Fprintf(&b, "%s\n%s\n%s\n", plainText(l.TesterNote(p)), plainText(l.LargePrintNote()), plainText(l.PhotoCaption(p)))
+		fmt.Fprintf(&b, "%s\n%s\n%s\n", whole.Plain(l.TesterNote(p)), whole.Plain(l.LargePrintNote()), whole.Plain(l.PhotoCaption(p)))
 		fmt.Fprintf(&b, "-- %s\n", l.Say(words.MapHead))
 		for _, s := range l.MapSteps(p) {
-			fmt.Fprintf(&b, "%d %s: %s\n", s.Part, s.Title, plainText(s.Text))
+			fmt.Fprintf(&b, "%d %s: %s\n", s.Part, s.Title, whole.Plain(s.Text))
 		}
 		fmt.Fprintf(&b, "-- %s\n", l.Say(words.TesterHead))
 		for _, f := range l.TesterQuestions(p) {
-			fmt.Fprintf(&b, "%s: %s\n", f.Head, plainText(f.Text))
+			fmt.Fprintf(&b, "%s: %s\n", f.Head, whole.Plain(f.Text))
 		}
 	}
 	return b.String()
@@ -65,15 +62,14 @@ func editionTexts(t *testing.T, p *plan.Pattern) string {
 // TestMapSteps: the map has every part once, in the order of working, and what is done before a part stands before it.
 func TestMapSteps(t *testing.T) {
 	for _, folder := range [][]string{{"examples"}, {"testdata", "cases"}} {
-		for _, s := range sourcesIn(t, folder...) {
-			p, found := s.compile()
-			require.False(t, found.HasErrors(), s.file.Name)
+		for _, s := range whole.Sources(t, folder...) {
+			p := s.Plan(t)
 			for _, l := range words.Readings() {
 				next, done := 0, 0
 				for _, m := range l.MapSteps(p) {
 					if m.Part >= 0 {
-						require.Equal(t, next, m.Part, "%s in %s", s.file.Name, l.Tag())
-						require.NotEmpty(t, m.Text, "%s in %s: %s", s.file.Name, l.Tag(), m.Title)
+						require.Equal(t, next, m.Part, "%s in %s", s.Name, l.Tag())
+						require.NotEmpty(t, m.Text, "%s in %s: %s", s.Name, l.Tag(), m.Title)
 						next++
 						continue
 					}
@@ -83,8 +79,8 @@ func TestMapSteps(t *testing.T) {
 						}
 					}
 				}
-				require.Equal(t, len(p.Parts), next, "%s in %s", s.file.Name, l.Tag())
-				require.Equal(t, len(p.Finish), done, "%s in %s", s.file.Name, l.Tag())
+				require.Equal(t, len(p.Parts), next, "%s in %s", s.Name, l.Tag())
+				require.Equal(t, len(p.Finish), done, "%s in %s", s.Name, l.Tag())
 			}
 		}
 	}

@@ -1,4 +1,4 @@
-package main
+package whole
 
 import (
 	"bytes"
@@ -20,7 +20,7 @@ var (
 	errUnpacked  = errors.New("not a file of streams alone")
 )
 
-// unpacked is a file with each of its objects by itself, under its number and as it was. The library that reads files in these
+// unpacked is a file with each of its objects by itself, under its number and as it was. The library that reads files in
 // tests unpacks a stream of two hundred objects anew for each one that it looks at.
 func unpacked(file []byte) ([]byte, error) {
 	objects, trailer := map[int][]byte{}, ""
@@ -106,8 +106,8 @@ func atoi(digits []byte) int {
 	return n
 }
 
-// openedFile opens a finished file with the library, unpacked.
-func openedFile(file []byte) (*readpdf.Reader, error) {
+// OpenFile opens a finished file with a library that shares nothing with the writer.
+func OpenFile(file []byte) (*readpdf.Reader, error) {
 	file, err := unpacked(file)
 	if err != nil {
 		return nil, err

@@ -1,4 +1,4 @@
-package main
+package reading
 
 import (
 	"fmt"
@@ -9,6 +9,8 @@ import (
 
 	readpdf "github.com/ledongthuc/pdf"
 
+	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/render/book"
 )
 
@@ -59,16 +61,11 @@ func (d *tagged) eachLink(visit func(link *element, up []*element, note readpdf.
 // contents to the head that it names on the page that it names, an abbreviation to its row in the table.
 func TestBookmarksAndLinksLeadWhereTheySay(t *testing.T) {
 	listed, explained := 0, 0
-	for _, s := range sourcesIn(t, "examples") {
-		for _, e := range []edition{{}, {langs: []string{"en"}}, {langs: []string{"es"}}, {kind: book.After}} {
-			p := publish(t, s).plan
-			e = e.of(p)
-			name := fmt.Sprint(s.file.Name, " ", e.langs, " ", e.kind)
-			file, _, err := setPages(p, e, s.file.Name)
-			if err != nil {
-				t.Fatal(err)
-			}
-			d, err := readTagged(file)
+	for _, s := range whole.Examples(t) {
+		for _, l := range []desk.Look{{}, {Langs: []string{"en"}}, {Langs: []string{"es"}}, {Edition: book.After}} {
+			l = s.Look(t, l)
+			name := fmt.Sprint(s.Name, " ", l.Langs, " ", l.Edition)
+			d, err := readTagged(s.File(t, l))
 			if err != nil {
 				t.Fatal(err)
 			}

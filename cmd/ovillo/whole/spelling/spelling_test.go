@@ -1,18 +1,19 @@
-package main
+package spelling
 
 import (
 	"encoding/csv"
 	"os"
 	"os/exec"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
 	"testing"
 	"unicode"
+
+	"ovillo/cmd/ovillo/whole"
 )
 
-// Every text is spelled by hunspell, whose dictionaries know nothing of the trade. What they miss stands in testdata/spelling.csv,
+// Every text is spelled by hunspell, whose dictionaries know nothing of the trade. What they miss stands in cmd/ovillo/testdata/spelling.csv,
 // one word a line with its reason; what only one spelling of English has must not stand in the other.
 
 // dictionaries are those for the languages of the texts. All that is Spanish goes by one: those of the countries are the same in
@@ -59,7 +60,7 @@ var wordKinds = []string{"trade word", "proper name", "abbreviation", "code", "f
 
 func allowedWords(t *testing.T) []allowedWord {
 	t.Helper()
-	f, err := os.Open(filepath.Join("testdata", "spelling.csv"))
+	f, err := os.Open(whole.Path(t, "cmd", "ovillo", "testdata", "spelling.csv"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -92,12 +93,8 @@ func (a allowedWord) is(word string) bool {
 // textsIn are the texts in a language.
 func textsIn(t *testing.T, lang string) []spelled {
 	t.Helper()
-	all, err := spelledTexts()
-	if err != nil {
-		t.Fatal(err)
-	}
 	var out []spelled
-	for _, s := range all {
+	for _, s := range spelledTexts(t) {
 		if s.lang == lang {
 			out = append(out, s)
 		}

@@ -1,7 +1,8 @@
-package main
+package spelling
 
 import (
 	"encoding/csv"
+	"errors"
 	"fmt"
 	"go/ast"
 	"go/parser"
@@ -13,12 +14,15 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+	"testing"
 	"unicode"
 	"unicode/utf8"
 
 	"golang.org/x/text/unicode/norm"
 
+	"ovillo/cmd/ovillo/desk"
 	"ovillo/cmd/ovillo/starter"
+	"ovillo/cmd/ovillo/whole"
 	"ovillo/compile/picture/files"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
@@ -42,17 +46,34 @@ type spelled struct {
 }
 
 // shelf of the texts: they are gathered once a run of the tests.
-var spelledTexts = sync.OnceValues(func() ([]spelled, error) {
-	g := &gatherer{seen: map[spelled]bool{}}
-	for _, gather := range []func() error{g.examples, g.manners, g.messages, g.printedMessages, g.checks, g.literals, g.beginnings, g.voices, g.cautions, g.documents} {
-		if err := gather(); err != nil {
-			return nil, err
+var shelf struct {
+	sync.Once
+	all []spelled
+	err error
+}
+
+// spelledTexts are all texts that are to be spelled.
+func spelledTexts(t *testing.T) []spelled {
+	t.Helper()
+	shelf.Do(func() {
+		shelf.err = errors.New("a test gave up while they were gathered")
+		g := &gatherer{t: t, seen: map[spelled]bool{}}
+		for _, gather := range []func() error{g.examples, g.manners, g.messages, g.printedMessages, g.checks, g.literals, g.beginnings, g.voices, g.cautions, g.documents} {
+			if err := gather(); err != nil {
+				shelf.err = err
+				return
+			}
 		}
+		shelf.all, shelf.err = g.all, nil
+	})
+	if shelf.err != nil {
+		t.Fatal("the texts cannot be gathered: ", shelf.err)
 	}
-	return g.all, nil
-})
+	return shelf.all
+}
 
 type gatherer struct {
+	t    *testing.T
 	all  []spelled
 	seen map[spelled]bool
 }
@@ -68,16 +89,9 @@ func (g *gatherer) add(lang, where, text string) {
 }
 
 // inEveryReading calls f with every example in every reading that its languages have.
-func inEveryReading(f func(name string, p *plan.Pattern, l *words.Language) error) error {
-	paths, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.ovillo"))
-	if err != nil || len(paths) == 0 {
-		return fmt.Errorf("no examples (%v)", err)
-	}
-	for _, path := range paths {
-		s, p, err := compiled(path)
-		if err != nil {
-			return err
-		}
+func (g *gatherer) inEveryReading(f func(name string, p *plan.Pattern, l *words.Language) error) error {
+	for _, s := range whole.Examples(g.t) {
+		p := s.Plan(g.t)
 		for _, tag := range terms.Standard().Tags() {
 			l, err := words.For(tag)
 			if err != nil {
@@ -86,7 +100,7 @@ func inEveryReading(f func(name string, p *plan.Pattern, l *words.Language) erro
 			if !slices.Contains(p.Languages, l.Code()) {
 				continue
 			}
-			if err := f(s.file.Name, p, l); err != nil {
+			if err := f(s.Name, p, l); err != nil {
 				return err
 			}
 		}
@@ -96,7 +110,7 @@ func inEveryReading(f func(name string, p *plan.Pattern, l *words.Language) erro
 
 // examples sets the pages of every example in every reading of its languages, each on its own.
 func (g *gatherer) examples() error {
-	return inEveryReading(func(name string, p *plan.Pattern, l *words.Language) error {
+	return g.inEveryReading(func(name string, p *plan.Pattern, l *words.Language) error {
 		d, err := book.Compose(p, book.Options{Langs: []*words.Language{l}})
 		if err != nil {
 			return err
@@ -108,10 +122,10 @@ func (g *gatherer) examples() error {
 
 // manners adds what is said of every example in other manners of writing, and what editions say beside it.
 func (g *gatherer) manners() error {
-	return inEveryReading(func(name string, p *plan.Pattern, l *words.Language) error {
+	return g.inEveryReading(func(name string, p *plan.Pattern, l *words.Language) error {
 		abbr := abbreviations(l.Code(), p)
-		add := func(text string) { g.add(l.Tag(), name, without(norm.NFKC.String(ties.Replace(text)), abbr)) }
-		for _, text := range saidInAll(l.With(words.Manner{Full: true, Named: true}), p) {
+		add := func(text string) { g.add(l.Tag(), name, without(norm.NFKC.String(whole.Ties.Replace(text)), abbr)) }
+		for _, text := range whole.Said(l.With(words.Manner{Full: true, Named: true}), p) {
 			add(text)
 		}
 		add(l.With(words.Manner{Left: true}).LeftHandedNote(p).String())
@@ -131,7 +145,7 @@ func (g *gatherer) manners() error {
 // abbreviations stand for, bookmarks, and what the file says about itself.
 func (g *gatherer) document(lang, where string, d *page.Document, abbr []string) {
 	add := func(text string) {
-		g.add(lang, where, without(norm.NFKC.String(ties.Replace(text)), abbr))
+		g.add(lang, where, without(norm.NFKC.String(whole.Ties.Replace(text)), abbr))
 	}
 	for _, text := range append([]string{d.Title, d.Author, d.Subject}, d.Keywords...) {
 		add(text)
@@ -158,9 +172,6 @@ func (g *gatherer) document(lang, where string, d *page.Document, abbr []string)
 	}
 }
 
-// ties turns blanks of other kinds into plain ones, and leaves out what a line may be broken at.
-var ties = strings.NewReplacer("\u00a0", " ", "\u202f", "", "\u00ad", "")
-
 // abbreviations are those of the stitches of a pattern in every reading of a language, those that the pages explain and those
 // that only others use, and the names of groups that stand in rows. They are the program's own tables, compared elsewhere with
 // published ones, and no words for a dictionary.
@@ -172,13 +183,13 @@ func abbreviations(code string, p *plan.Pattern) []string {
 			continue
 		}
 		for _, a := range l.Abbreviations(p) {
-			list = append(list, strings.Split(ties.Replace(a.Short), ", ")...)
+			list = append(list, strings.Split(whole.Ties.Replace(a.Short), ", ")...)
 		}
 		for _, w := range l.StitchWords(p) {
-			list = append(list, ties.Replace(w[0]))
+			list = append(list, whole.Ties.Replace(w[0]))
 		}
 		for _, w := range l.PlaceWords() {
-			list = append(list, ties.Replace(w[0]), ties.Replace(w[1]))
+			list = append(list, whole.Ties.Replace(w[0]), whole.Ties.Replace(w[1]))
 		}
 	}
 	slices.SortFunc(list, func(a, b string) int { return len(b) - len(a) })
@@ -261,15 +272,15 @@ func withoutHoles(template string) string {
 // printedMessages adds the messages as they are printed for their examples, without code and without the words of the example.
 func (g *gatherer) printedMessages() error {
 	for _, e := range diag.All() {
-		s := &loaded{open: files.Open, file: source.NewFile("example.ovillo", e.Whole())}
-		_, found := s.compile()
+		file := source.NewFile("example.ovillo", e.Whole())
+		found := desk.Check(desk.Source{File: file, Open: files.Open}).Found
 		names := map[string]bool{}
 		for _, w := range wordForm.FindAllString(e.Example, -1) {
 			names[strings.ToLower(w)] = true
 		}
 		for _, lang := range []string{"en", "es"} {
 			p := diag.Printer{Lang: lang, Code: func(string) string { return " " }}
-			for _, r := range p.Records(s.file, found) {
+			for _, r := range p.Records(file, found) {
 				texts := append([]string{r.Message, r.Mark, r.Help}, r.Notes...)
 				for _, rel := range r.Related {
 					texts = append(texts, rel.Message)
@@ -292,7 +303,7 @@ var wordForm = regexp.MustCompile(`[\pL_]+`)
 
 // checks adds the list of checks of the report.
 func (g *gatherer) checks() error {
-	f, err := os.Open(filepath.Join("..", "..", "render", "report", "checks.csv"))
+	f, err := os.Open(whole.Path(g.t, "render", "report", "checks.csv"))
 	if err != nil {
 		return err
 	}
@@ -311,8 +322,8 @@ func (g *gatherer) checks() error {
 
 // literals adds the texts that stand in both languages in the sources of the command and of the report.
 func (g *gatherer) literals() error {
-	for folder, least := range map[string]int{".": 50, "preview": 20, "lsp": 20, filepath.Join("..", "..", "render", "report"): 50} {
-		files, err := filepath.Glob(filepath.Join(folder, "*.go"))
+	for folder, least := range map[string]int{"cmd/ovillo": 50, "cmd/ovillo/preview": 20, "cmd/ovillo/lsp": 20, "render/report": 50} {
+		files, err := filepath.Glob(whole.Path(g.t, filepath.FromSlash(folder), "*.go"))
 		if err != nil {
 			return err
 		}
@@ -325,10 +336,11 @@ func (g *gatherer) literals() error {
 			if err != nil {
 				return err
 			}
+			lines := exampleLines(f)
 			ast.Inspect(f, func(node ast.Node) bool {
-				if lit, ok := node.(*ast.CompositeLit); ok && len(lit.Elts) == 2 {
+				if lit, ok := node.(*ast.CompositeLit); ok && len(lit.Elts) == 2 && !lines[lit] {
 					if en, ok := stringOf(lit.Elts[0]); ok {
-						if es, ok := stringOf(lit.Elts[1]); ok && isText(lit) && !isCommandLine(en) {
+						if es, ok := stringOf(lit.Elts[1]); ok && isText(lit) {
 							g.add("en", name, notProse.ReplaceAllString(withoutHoles(en), " "))
 							g.add("es", name, notProse.ReplaceAllString(withoutHoles(es), " "))
 						}
@@ -373,7 +385,7 @@ func (g *gatherer) beginnings() error {
 // voices adds what the two voices can say, in examples or not. What is said in English stands in every reading of it.
 func (g *gatherer) voices() error {
 	for voice, tags := range map[string][]string{"english": {"en-US", "en-GB"}, "spanish": {"es"}} {
-		files, err := filepath.Glob(filepath.Join("..", "..", "render", "words", voice+"*.go"))
+		files, err := filepath.Glob(whole.Path(g.t, "render", "words", voice+"*.go"))
 		if err != nil || len(files) < 5 {
 			return fmt.Errorf("only %d files of the voice %s (%v)", len(files), voice, err)
 		}
@@ -411,7 +423,7 @@ var voiceHole = regexp.MustCompile(`\{[^{}]*\}|~`)
 
 // cautions adds the texts of all cautions, which are the same in every reading of their language.
 func (g *gatherer) cautions() error {
-	f, err := os.Open(filepath.Join("..", "..", "compile", "caution", "data", "rules.csv"))
+	f, err := os.Open(whole.Path(g.t, "compile", "caution", "data", "rules.csv"))
 	if err != nil {
 		return err
 	}
@@ -434,10 +446,29 @@ func (g *gatherer) cautions() error {
 	return nil
 }
 
-// isCommandLine reports whether a text is an example of a command, which a test runs.
-func isCommandLine(text string) bool {
-	words := strings.Fields(text)
-	return len(words) > 1 && words[0] == "ovillo" && commandNamed(words[1]) != nil
+// exampleLines are the command lines among the texts of a file: the first of the two texts of each example of a command. A test runs them.
+func exampleLines(f *ast.File) map[*ast.CompositeLit]bool {
+	lines := map[*ast.CompositeLit]bool{}
+	ast.Inspect(f, func(node ast.Node) bool {
+		kv, ok := node.(*ast.KeyValueExpr)
+		if !ok {
+			return true
+		}
+		if key, ok := kv.Key.(*ast.Ident); !ok || key.Name != "examples" {
+			return true
+		}
+		if list, ok := kv.Value.(*ast.CompositeLit); ok {
+			for _, e := range list.Elts {
+				if pair, ok := e.(*ast.CompositeLit); ok && len(pair.Elts) == 2 {
+					if line, ok := pair.Elts[0].(*ast.CompositeLit); ok {
+						lines[line] = true
+					}
+				}
+			}
+		}
+		return true
+	})
+	return lines
 }
 
 // isText reports whether a literal is a text in both languages: text{…}, or said{…} of the language server.
@@ -463,7 +494,7 @@ func stringOf(e ast.Expr) (string, bool) {
 // documents adds the prose of the documents beside the sources, without code and addresses.
 func (g *gatherer) documents() error {
 	for _, name := range []string{"README.md", filepath.Join("lang", "reference.md"), filepath.Join("cmd", "ovillo", "editor", "README.md")} {
-		data, err := os.ReadFile(filepath.Join("..", "..", name))
+		data, err := os.ReadFile(whole.Path(g.t, name))
 		if err != nil {
 			return err
 		}
@@ -482,17 +513,3 @@ var inBoth = regexp.MustCompile(`^\s*\| \w+ \| Spanish \|`)
 
 // notProse is code between marks or quotes, addresses, names of files and of tags, and flags with what follows them.
 var notProse = regexp.MustCompile("(?ms)^ *```.*?^ *```|`[^`]*`|\\[?\\b[\\w-]*/[\\w./-]*|\\]\\([^)]*\\)|\"[^\"\n]*\"|\\b[\\w-]+(\\.[\\w-]+)+|--?[a-z][a-z-]*( [A-Z][A-Z.a-z]*)?|\\b[a-z]{2}-[A-Z]{2}\\b")
-
-// compiled checks a source that has no errors.
-func compiled(path string) (*loaded, *plan.Pattern, error) {
-	data, err := os.ReadFile(path)
-	if err != nil {
-		return nil, nil, err
-	}
-	s := &loaded{path: path, file: source.NewFile(filepath.Base(path), string(data))}
-	p, found := s.compile()
-	if found.HasErrors() {
-		return nil, nil, fmt.Errorf("%s has errors", path)
-	}
-	return s, p, nil
-}
