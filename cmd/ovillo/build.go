@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 
+	"ovillo/cmd/ovillo/save"
 	"ovillo/render/pdf"
 	"ovillo/render/words"
 )
@@ -148,7 +149,7 @@ func (c *call) deliverAs(output string, data []byte, refused func(path string) e
 	}
 	err := refused(output)
 	if err == nil {
-		err = replaceFile(output, data)
+		err = save.Output(output, data)
 	}
 	if err != nil {
 		c.say(msgCannotWrite.with("path", output, "why", reason(err, output).in(c.lang)))

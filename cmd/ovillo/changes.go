@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/save"
 	"ovillo/compile/compare"
 	"ovillo/compile/plan"
 	"ovillo/lang/source"
@@ -296,7 +297,11 @@ func (c *call) handOver(data []byte, o changesOptions) int {
 	if o.output == "" || o.output == "-" {
 		return c.print(data)
 	}
-	if err := replaceFile(o.output, data); err != nil {
+	err := refuseLike(data)(o.output)
+	if err == nil {
+		err = save.Output(o.output, data)
+	}
+	if err != nil {
 		c.say(msgCannotWrite.with("path", o.output, "why", reason(err, o.output).in(c.lang)))
 		return failed
 	}

@@ -10,6 +10,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ovillo/cmd/ovillo/save"
 	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/render/book"
@@ -385,7 +386,7 @@ func (c *call) writeDrawings(s *loaded, files []drawnFile, o drawOptions) int {
 		}
 		err := refusePicture(f.path)
 		if err == nil {
-			err = replaceFile(f.path, pictures[i])
+			err = save.Output(f.path, pictures[i])
 		}
 		if err != nil {
 			c.say(msgCannotWrite.with("path", f.path, "why", reason(err, f.path).in(c.lang)))

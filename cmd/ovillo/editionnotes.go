@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/save"
 	"ovillo/compile/compare"
 	"ovillo/lang"
 	"ovillo/lang/source"
@@ -34,7 +35,7 @@ func (c *call) editionNotes(s *loaded, r *compare.Result, sheets []*errata.Sheet
 		c.say(msgNotesUnsound.with("path", s.file.Name))
 		return failed
 	}
-	if err := replaceFile(s.path, []byte(text)); err != nil {
+	if err := save.Source(s.path, []byte(s.file.Text), []byte(text)); err != nil {
 		c.say(msgCannotWrite.with("path", s.path, "why", reason(err, s.path).in(c.lang)))
 		return failed
 	}

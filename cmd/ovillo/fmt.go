@@ -9,6 +9,7 @@ import (
 
 	"github.com/rogpeppe/go-internal/diff"
 
+	"ovillo/cmd/ovillo/save"
 	"ovillo/lang"
 	"ovillo/lang/format"
 )
@@ -108,7 +109,7 @@ func (c *call) fmt(path string) int {
 	case same:
 		return clean // the file keeps its date
 	}
-	if err := replaceFile(path, set); err != nil {
+	if err := save.Source(path, old, set); err != nil {
 		c.say(msgCannotWrite.with("path", path, "why", reason(err, path).in(c.lang)))
 		return failed
 	}

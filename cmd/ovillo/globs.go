@@ -10,6 +10,7 @@ import (
 
 // expand replaces words such as patterns/*.ovillo and **/*.ovillo by the files they stand for, in order: a shell leaves them
 // as they are if they are quoted, and some shells always do. A file that has such a name itself is meant before all others.
+// Folders that are links are not gone into: they may lead anywhere, and in circles.
 func expand(words []string) (paths []string, wrong *said) {
 	for _, w := range words {
 		_, err := os.Lstat(w)
@@ -17,7 +18,7 @@ func expand(words []string) (paths []string, wrong *said) {
 			paths = append(paths, w)
 			continue
 		}
-		found, err := doublestar.FilepathGlob(w, doublestar.WithFilesOnly())
+		found, err := doublestar.FilepathGlob(w, doublestar.WithFilesOnly(), doublestar.WithNoFollow())
 		if err != nil || len(found) == 0 {
 			s := msgNoMatch.with("glob", w)
 			return nil, &s

@@ -75,6 +75,8 @@ cmd/ovillo/whole/laws:
 cmd/ovillo/whole/reading:
 cmd/ovillo/whole/saying:
 cmd/ovillo/whole/spelling:
+cmd/ovillo/save:
+cmd/ovillo/trial:
 cmd/ovillo:       *
 `
 
@@ -90,6 +92,7 @@ var libraries = []struct{ path, users, reason string }{
 	{"github.com/spf13/pflag", "cmd/ovillo", "takes the command line apart, as people are used to"},
 	{"github.com/bmatcuk/doublestar/v4", "cmd/ovillo", "names of files with * and **, where the shell leaves them as they are"},
 	{"github.com/fsnotify/fsnotify", "cmd/ovillo/preview", "the system tells when a file is saved, in another way on each"},
+	{"golang.org/x/sys", "cmd/ovillo/save", "a file that takes the place of another keeps its attributes, which the standard library does not know"},
 	{"github.com/chromedp/chromedp", "cmd/ovillo/browser", "for tests alone: drives the browser in which they look at pages"},
 	{"github.com/ledongthuc/pdf", "cmd/ovillo/whole", "for tests alone: reads the structure tree of finished PDFs across their pages"},
 }

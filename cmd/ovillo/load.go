@@ -12,6 +12,7 @@ import (
 	"syscall"
 
 	"ovillo/cmd/ovillo/desk"
+	"ovillo/cmd/ovillo/save"
 	"ovillo/compile"
 	"ovillo/compile/plan"
 	"ovillo/lang/source"
@@ -98,7 +99,7 @@ var errTooLarge = errors.New("too large")
 func (c *call) read(path string) ([]byte, error) {
 	in := c.in
 	if path != "-" {
-		f, err := os.Open(path)
+		f, err := desk.OpenSource(path)
 		if err != nil {
 			return nil, err
 		}
@@ -119,8 +120,20 @@ func reason(err error, path string) said {
 	switch {
 	case errors.Is(err, errTooLarge):
 		return whyTooLarge.with("most", strconv.Itoa(mostMegabytes))
-	case errors.Is(err, errNotPlain):
+	case errors.Is(err, save.ErrNotPlain), errors.Is(err, desk.ErrNotPlain):
 		return whyNotPlain.with()
+	case errors.Is(err, save.ErrLink):
+		return whyLink.with("to", leadsTo(path))
+	case errors.Is(err, save.ErrReadOnly):
+		return whyReadOnlyFile.with()
+	case errors.Is(err, save.ErrShut):
+		return whyShut.with("folder", folder)
+	case errors.Is(err, save.ErrOwner):
+		return whyOwner.with()
+	case errors.Is(err, save.ErrChanged):
+		return whyChanged.with()
+	case errors.Is(err, save.ErrTwoNames):
+		return whyTwoNames.with()
 	case errors.Is(err, errNotPages):
 		return whyNotPages.with()
 	case errors.Is(err, errNotText):
@@ -133,7 +146,7 @@ func reason(err error, path string) said {
 		return whyNotPicture.with("kind", "SVG")
 	case errors.Is(err, errNotPNG):
 		return whyNotPicture.with("kind", "PNG")
-	case errors.Is(err, errFolder), errors.Is(err, syscall.EISDIR):
+	case errors.Is(err, save.ErrFolder), errors.Is(err, desk.ErrFolder), errors.Is(err, syscall.EISDIR):
 		return whyFolder.with()
 	case errors.Is(err, syscall.ENOTDIR):
 		return whyNotAFolder.with("folder", folder)
@@ -150,8 +163,19 @@ func reason(err error, path string) said {
 		return whyReadOnly.with()
 	case errors.Is(err, syscall.ENOSPC):
 		return whyFull.with()
+	case errors.Is(err, syscall.EFBIG), errors.Is(err, syscall.EDQUOT):
+		return whyTooBig.with()
 	}
 	return whySystem.with("error", lastError(err).Error())
+}
+
+// leadsTo is the file that a link leads to, as it can be named.
+func leadsTo(path string) string {
+	to, err := os.Readlink(path)
+	if err != nil || filepath.IsAbs(to) {
+		return to
+	}
+	return filepath.Join(filepath.Dir(path), to)
 }
 
 // lastError leaves out the operation and the path, which the message has said already.

@@ -5,10 +5,10 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 	"strings"
 	"time"
 
+	"ovillo/cmd/ovillo/save"
 	"ovillo/cmd/ovillo/starter"
 )
 
@@ -91,7 +91,7 @@ func runNew(c *call) int {
 	if path == "-" {
 		return c.print(data)
 	}
-	if err := writeFresh(path, data); err != nil {
+	if err := save.New(path, data); err != nil {
 		why := reason(err, path)
 		if errors.Is(err, fs.ErrExist) {
 			why = whyExists.with()
@@ -113,22 +113,4 @@ func shellWord(path string) string {
 		return `"` + path + `"`
 	}
 	return path
-}
-
-// writeFresh writes a file that is not there yet. What is there stays, and nothing half written is left.
-func writeFresh(path string, data []byte) (err error) {
-	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if err != nil {
-			f.Close()
-			os.Remove(path)
-		}
-	}()
-	if _, err = f.Write(data); err != nil {
-		return err
-	}
-	return f.Close()
 }

@@ -104,7 +104,7 @@ func (c *call) publishText(s *loaded, p *plan.Pattern, e edition, output string)
 			path = strings.TrimSuffix(output, ".txt") + "-" + shortTag(l) + ending
 		}
 		signs := utf8.RuneCount(texts[i].Bytes())
-		worst = max(worst, c.deliverAs(path, texts[i].Bytes(), refuseText, msgWrittenSigns.with("path", path, "n", strconv.Itoa(signs))))
+		worst = max(worst, c.deliverAs(path, texts[i].Bytes(), refuseText(texts[i].Bytes()), msgWrittenSigns.with("path", path, "n", strconv.Itoa(signs))))
 		if c.has(shortFlag.name) && signs > plain.Most {
 			c.say(msgStillLong.with("path", path, "n", strconv.Itoa(signs), "most", strconv.Itoa(plain.Most)))
 		}

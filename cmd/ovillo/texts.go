@@ -154,23 +154,38 @@ var (
 	whyNotInRevision  = text{"at the revision {rev} there is no file {path}", "en la revisión {rev} no hay ningún archivo {path}"}
 
 	// Reading and writing.
-	msgCannotRead  = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}
-	msgCannotWrite = text{"cannot write {path}: {why}", "no se puede escribir {path}: {why}"}
-	whyMissing     = text{"it does not exist", "no existe"}
-	whyNoFolder    = text{"the folder {folder} does not exist", "la carpeta {folder} no existe"}
-	whyNotAFolder  = text{"{folder} is not a folder", "{folder} no es una carpeta"}
-	whyFolder      = text{"it is a folder", "es una carpeta"}
-	whyForbidden   = text{"permission denied", "permiso denegado"}
-	whyReadOnly    = text{"the disk is read-only", "el disco es de solo lectura"}
-	whyFull        = text{"the disk is full", "el disco está lleno"}
-	whyNotPlain    = text{"it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"}
-	whyTooLarge    = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
-	whyNotText     = text{"the file there is not the text of a pattern and is kept", "el archivo que hay allí no es el texto de un patrón y se conserva"}
-	whyNotData     = text{"the file there is not the JSON of a pattern and is kept", "el archivo que hay allí no es el JSON de un patrón y se conserva"}
-	whyNotWeb      = text{"the file there is not a web page and is kept", "el archivo que hay allí no es una página web y se conserva"}
-	whyNotPages    = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
-	whyNotPicture  = text{"the file there is no {kind} and is kept", "el archivo que hay allí no es un {kind} y se conserva"}
-	whyNoSign      = text{
+	msgCannotRead   = text{"cannot read {path}: {why}", "no se puede leer {path}: {why}"}
+	msgCannotWrite  = text{"cannot write {path}: {why}", "no se puede escribir {path}: {why}"}
+	whyMissing      = text{"it does not exist", "no existe"}
+	whyNoFolder     = text{"the folder {folder} does not exist", "la carpeta {folder} no existe"}
+	whyNotAFolder   = text{"{folder} is not a folder", "{folder} no es una carpeta"}
+	whyFolder       = text{"it is a folder", "es una carpeta"}
+	whyForbidden    = text{"permission denied", "permiso denegado"}
+	whyReadOnly     = text{"the disk is read-only", "el disco es de solo lectura"}
+	whyFull         = text{"the disk is full", "el disco está lleno"}
+	whyNotPlain     = text{"it is a pipe or a device, not an ordinary file", "es una tubería o un dispositivo, no un archivo corriente"}
+	whyLink         = text{"it is a link to {to}; name that file itself", "es un enlace a {to}; indicar ese archivo"}
+	whyReadOnlyFile = text{"it is marked as read-only and is kept", "está marcado como de solo lectura y se conserva"}
+	whyShut         = text{"you may not write in the folder {folder}", "no hay permiso para escribir en la carpeta {folder}"}
+	whyOwner        = text{
+		"it belongs to others, and the new one could not be given to them",
+		"es de otras personas, y no se les pudo dar el nuevo"}
+	whyChanged = text{
+		"another program has saved it meanwhile, and what it holds now is kept; try again",
+		"otro programa lo guardó entretanto y se conserva lo que tiene ahora; volver a intentarlo"}
+	whyTwoNames = text{
+		"it has a second name (a hard link), which would go on to lead to the old text; copy it first",
+		"tiene un segundo nombre (un enlace físico), que seguiría llevando al texto antiguo; copiarlo antes"}
+	whyTooBig   = text{"it is larger than this disk or this user is allowed", "ocupa más de lo que se permite en este disco o a este usuario"}
+	whyTooLarge = text{"it is larger than {most} MB", "ocupa más de {most} MB"}
+	whyNotText  = text{
+		"the file there does not begin as this text does, so it is another one, and is kept",
+		"el archivo que hay allí no empieza como este texto, así que es otro y se conserva"}
+	whyNotData    = text{"the file there is not the JSON of a pattern and is kept", "el archivo que hay allí no es el JSON de un patrón y se conserva"}
+	whyNotWeb     = text{"the file there is not a web page and is kept", "el archivo que hay allí no es una página web y se conserva"}
+	whyNotPages   = text{"the file there is not a PDF and is kept", "el archivo que hay allí no es un PDF y se conserva"}
+	whyNotPicture = text{"the file there is no {kind} and is kept", "el archivo que hay allí no es un {kind} y se conserva"}
+	whyNoSign     = text{
 		"the type has no sign {sign} ({number}), as in: {text}",
 		"la tipografía no tiene el signo {sign} ({number}), como en: {text}"}
 	whySystem   = text{"the system says: {error}", "el sistema dice: {error}"}

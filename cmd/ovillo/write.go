@@ -3,19 +3,19 @@ package main
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"regexp"
 	"strings"
+
+	"ovillo/cmd/ovillo/desk"
 )
+
+// This file keeps what a person has from being replaced by something else. Package save writes.
 
 // What a file that stands in the way can be.
 var (
-	errNotPlain = errors.New("not an ordinary file")
-	errFolder   = errors.New("a folder")
 	errNotPages = errors.New("not a PDF")
 	errNotSVG   = errors.New("not an SVG")
 	errNotPNG   = errors.New("not a PNG")
@@ -24,88 +24,31 @@ var (
 	errNotHTML  = errors.New("not a web page")
 )
 
-// replaceFile puts data into a file, whole or not at all: it writes a new file in the same folder and renames it, so
-// that a reader sees the old text or the new one, and an old file survives every failure. Links and devices are not
-// followed, since what they point at was not named.
-func replaceFile(path string, data []byte) (err error) {
-	mode := fs.FileMode(0o666)
-	old, err := os.Lstat(path)
-	switch {
-	case err == nil && old.IsDir():
-		return errFolder
-	case err == nil && !old.Mode().IsRegular():
-		return errNotPlain
-	case err == nil:
-		mode = old.Mode().Perm()
-	case !errors.Is(err, fs.ErrNotExist):
-		return err
-	}
-	existed := err == nil
-	f, err := freshBeside(path, mode)
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if err != nil {
-			f.Close()
-			os.Remove(f.Name())
-		}
-	}()
-	if _, err = f.Write(data); err != nil {
-		return err
-	}
-	if existed {
-		// The mask of the process may have taken rights from the new file that the old one had.
-		if err = f.Chmod(mode); err != nil {
-			return err
-		}
-	}
-	if err = f.Sync(); err != nil {
-		return err
-	}
-	if err = f.Close(); err != nil {
-		return err
-	}
-	if err = os.Rename(f.Name(), path); err != nil {
-		return err
-	}
-	syncFolder(filepath.Dir(path))
-	return nil
-}
-
-// freshBeside makes a new file in the folder of path. Its name begins with a point, so that it does not show up for the
-// moment it lives.
-func freshBeside(path string, mode fs.FileMode) (*os.File, error) {
-	folder, base := filepath.Split(path)
-	for n := 0; ; n++ {
-		name := filepath.Join(folder, fmt.Sprintf(".%s.%d-%d", base, os.Getpid(), n))
-		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
-		if !errors.Is(err, fs.ErrExist) || n > 100 {
-			return f, err
-		}
-	}
-}
-
-// syncFolder makes the new name last. Not every file system can; the file itself is safe already.
-func syncFolder(folder string) {
-	if d, err := os.Open(folder); err == nil {
-		d.Sync()
-		d.Close()
-	}
-}
-
 // refusePages reports why pages must not be written to a path: what stands there is not a PDF, so it was hardly meant.
 func refusePages(path string) error {
 	return refuse(path, errNotPages, func(head []byte) bool { return bytes.HasPrefix(head, []byte("%PDF-")) })
 }
 
-// refuseText reports why a text must not be written to a path: what stands there has another ending, or is a source, which may end in
-// .txt too.
-func refuseText(path string) error {
-	text := strings.EqualFold(filepath.Ext(path), ".txt")
-	return refuse(path, errNotText, func(head []byte) bool {
-		return text && !sourceHead.Match(head)
-	})
+// refuseText reports why a text must not be written to a path: what stands there is not an older state of it, which would begin with the
+// same line, or it has another ending, or is a source, which may end in .txt too.
+func refuseText(data []byte) func(path string) error {
+	return func(path string) error {
+		if !strings.EqualFold(filepath.Ext(path), ".txt") {
+			return refuse(path, errNotText, func([]byte) bool { return false })
+		}
+		return refuseLike(data)(path)
+	}
+}
+
+// refuseLike is refuseText for a list of any ending.
+func refuseLike(data []byte) func(path string) error {
+	first, _, _ := bytes.Cut(data, []byte("\n"))
+	return func(path string) error {
+		return refuse(path, errNotText, func(head []byte) bool {
+			line, _, _ := bytes.Cut(head, []byte("\n"))
+			return bytes.Equal(bytes.TrimSuffix(line, []byte("\r")), first[:min(len(first), mostHead)]) && !sourceHead.Match(head)
+		})
+	}
 }
 
 // refuseData reports why data must not be written to a path, as for pages.
@@ -136,19 +79,27 @@ func refusePicture(path string) error {
 	})
 }
 
-// refuse reports that the file at a path does not begin as it should. An empty one may be written over.
+// mostHead is how much of a file is looked at to know what it is.
+const mostHead = 2048
+
+// refuse reports that the file at a path does not begin as it should, or cannot be looked at. An empty one may be written over.
 func refuse(path string, wrong error, begins func(head []byte) bool) error {
 	if info, err := os.Lstat(path); err != nil || !info.Mode().IsRegular() {
 		return nil // the writing says what is wrong; opening a pipe would wait for ever
 	}
-	f, err := os.Open(path)
+	f, err := desk.OpenSource(path)
 	if err != nil {
-		return nil // what cannot be read is for the writing to judge
+		return err
 	}
 	defer f.Close()
-	head := make([]byte, 2048)
+	head := make([]byte, mostHead)
 	n, err := io.ReadFull(f, head)
-	if n == 0 || err != nil && !errors.Is(err, io.ErrUnexpectedEOF) || begins(head[:n]) {
+	switch {
+	case errors.Is(err, io.EOF):
+		return nil
+	case err != nil && !errors.Is(err, io.ErrUnexpectedEOF):
+		return err
+	case begins(head[:n]):
 		return nil
 	}
 	return wrong

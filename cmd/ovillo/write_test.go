@@ -8,44 +8,27 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"ovillo/cmd/ovillo/save"
 )
 
-func TestReplaceFile(t *testing.T) {
-	dir := t.TempDir()
-	path := filepath.Join(dir, "hat.pdf")
-	for _, text := range []string{"first", "second, longer"} {
-		if err := replaceFile(path, []byte(text)); err != nil {
-			t.Fatal(err)
-		}
-		if got, err := os.ReadFile(path); err != nil || string(got) != text {
-			t.Errorf("the file holds %q (%v), want %q", got, err, text)
-		}
-	}
-	if err := os.Chmod(path, 0o604); err != nil {
-		t.Fatal(err)
-	}
-	if err := replaceFile(path, []byte("third")); err != nil {
-		t.Fatal(err)
-	}
-	if info, err := os.Stat(path); err != nil || info.Mode().Perm() != 0o604 {
-		t.Errorf("the rights of the file became %v (%v)", info.Mode().Perm(), err)
-	}
-	onlyFile(t, dir, "hat.pdf")
-}
-
-// What cannot be written is refused with a reason in both languages, and nothing is left behind.
-func TestReplaceFileRefuses(t *testing.T) {
+// What cannot be written is refused with a reason in both languages.
+func TestReasons(t *testing.T) {
 	dir := t.TempDir()
 	plain := filepath.Join(dir, "plain.pdf")
 	if err := os.WriteFile(plain, []byte("kept"), 0o644); err != nil {
 		t.Fatal(err)
 	}
 	link := filepath.Join(dir, "link.pdf")
-	if err := os.Symlink(plain, link); err != nil {
+	if err := os.Symlink("plain.pdf", link); err != nil {
 		t.Skip("no links here:", err)
 	}
 	folder := filepath.Join(dir, "folder.pdf")
 	if err := os.Mkdir(folder, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	shut := filepath.Join(dir, "shut.pdf")
+	if err := os.WriteFile(shut, []byte("kept"), 0o444); err != nil {
 		t.Fatal(err)
 	}
 	for _, c := range []struct {
@@ -53,14 +36,15 @@ func TestReplaceFileRefuses(t *testing.T) {
 		err    error
 		en, es string
 	}{
-		{link, errNotPlain, "it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"},
-		{os.DevNull, errNotPlain, "it is a link or a device, not an ordinary file", "es un enlace o un dispositivo, no un archivo corriente"},
-		{folder, errFolder, "it is a folder", "es una carpeta"},
+		{link, save.ErrLink, "it is a link to " + plain + "; name that file itself", "es un enlace a " + plain + "; indicar ese archivo"},
+		{os.DevNull, save.ErrNotPlain, "it is a pipe or a device, not an ordinary file", "es una tubería o un dispositivo, no un archivo corriente"},
+		{folder, save.ErrFolder, "it is a folder", "es una carpeta"},
+		{shut, save.ErrReadOnly, "it is marked as read-only and is kept", "está marcado como de solo lectura y se conserva"},
 		{filepath.Join(dir, "gone", "a.pdf"), fs.ErrNotExist,
 			"the folder " + filepath.Join(dir, "gone") + " does not exist", "la carpeta " + filepath.Join(dir, "gone") + " no existe"},
 		{filepath.Join(plain, "a.pdf"), nil, plain + " is not a folder", plain + " no es una carpeta"},
 	} {
-		err := replaceFile(c.path, []byte("new"))
+		err := save.Output(c.path, []byte("new"))
 		if err == nil || c.err != nil && !errors.Is(err, c.err) {
 			t.Errorf("%s: %v, want %v", c.path, err, c.err)
 			continue
@@ -70,20 +54,6 @@ func TestReplaceFileRefuses(t *testing.T) {
 			t.Errorf("%s: %q and %q, want %q and %q", c.path, en, es, c.en, c.es)
 		}
 	}
-	if got, err := os.ReadFile(plain); err != nil || string(got) != "kept" {
-		t.Errorf("the file behind the link holds %q (%v)", got, err)
-	}
-	onlyFile(t, dir, "plain.pdf", "link.pdf", "folder.pdf")
-}
-
-// A failure half way, here a name that cannot be taken, removes the new file and keeps the old one.
-func TestReplaceFileCleansUp(t *testing.T) {
-	dir := t.TempDir()
-	long := filepath.Join(dir, strings.Repeat("x", 250)+".pdf") // the name fits, the longer one of the new file does not
-	if err := replaceFile(long, []byte("new")); err == nil {
-		t.Skip("this file system takes names of any length")
-	}
-	onlyFile(t, dir)
 }
 
 func TestRefusePages(t *testing.T) {
@@ -102,24 +72,26 @@ func TestRefusePages(t *testing.T) {
 	}
 }
 
-func onlyFile(t *testing.T, dir string, want ...string) {
-	t.Helper()
-	entries, err := os.ReadDir(dir)
-	if err != nil {
+// A text takes the place of one that begins as it does, and of no other.
+func TestRefuseText(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "hat-en.txt")
+	for old, want := range map[string]error{"Hat\nfirst": nil, "Hat\r\nfirst": nil, "": nil, "My notes\n": errNotText, "Hats\n": errNotText,
+		"Hat\npattern hat\n": errNotText} {
+		if err := os.WriteFile(path, []byte(old), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		for name, refused := range map[string]error{"text": refuseText([]byte("Hat\nsecond"))(path), "list": refuseLike([]byte("Hat\nsecond"))(path)} {
+			if refused != want {
+				t.Errorf("%s over %q: %v, want %v", name, old, refused, want)
+			}
+		}
+	}
+	other := filepath.Join(filepath.Dir(path), "hat.md")
+	if err := os.WriteFile(other, []byte("Hat\n"), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	left := map[string]bool{}
-	for _, e := range entries {
-		left[e.Name()] = true
-	}
-	for _, w := range want {
-		if !left[w] {
-			t.Errorf("%s is gone", w)
-		}
-		delete(left, w)
-	}
-	for name := range left {
-		t.Errorf("%s is left behind", name)
+	if err := refuseText([]byte("Hat\n"))(other); err != errNotText {
+		t.Errorf("a text over a file of another ending: %v", err)
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io"
 	"io/fs"
+	"os"
 	"os/exec"
 	"path"
 	"path/filepath"
@@ -96,9 +97,11 @@ func (r Revision) Beside(name string) ([]byte, error) {
 	return r.Read(picture.MostBytes)
 }
 
+// command is git, which is not to fetch what the repository lacks: a repository says where from, by what program, and may be anybody's.
 func (r Revision) command(args ...string) *exec.Cmd {
 	cmd := exec.Command("git", args...)
 	cmd.Dir = r.Dir
+	cmd.Env = append(os.Environ(), "GIT_NO_LAZY_FETCH=1", "GIT_ALLOW_PROTOCOL=", "GIT_TERMINAL_PROMPT=0")
 	return cmd
 }
 
