@@ -99,7 +99,7 @@ func runBuild(c *call) int {
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.each(paths, func(path string) int { return c.build(path, outputs[path], e, f) })
+	return c.each(paths, func(c *call, path string) int { return c.build(path, outputs[path], e, f) })
 }
 
 // build sets one source.

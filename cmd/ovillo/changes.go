@@ -86,7 +86,7 @@ func runChanges(c *call) int {
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.guarded(c.args[1], func() int { return c.compared(c.args[0], c.args[1], o) })
+	return c.guarded(c.args[1], func(c *call, path string) int { return c.compared(c.args[0], path, o) })
 }
 
 func (c *call) changesOptions() (o changesOptions, wrong *said) {

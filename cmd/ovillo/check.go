@@ -34,7 +34,7 @@ func runCheck(c *call) int {
 	if wrong := c.readGauges(); wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.each(paths, func(path string) int {
+	return c.each(paths, func(c *call, path string) int {
 		s, p, code := c.checkedAny(path)
 		if code != clean || c.has(jsonFlag.name) {
 			return code

@@ -41,7 +41,7 @@ func runCounts(c *call) int {
 	if wrong := c.readGauges(); wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.each(paths, func(path string) int {
+	return c.each(paths, func(c *call, path string) int {
 		_, p, code := c.checked(path)
 		if code != clean {
 			return code

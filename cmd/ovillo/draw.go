@@ -117,7 +117,7 @@ func runDraw(c *call) int {
 	if wrong := c.twoOnOutput(); wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.each(c.args[:1], func(path string) int { return c.draw(path, o) })
+	return c.each(c.args[:1], func(c *call, path string) int { return c.draw(path, o) })
 }
 
 func (c *call) drawOptions() (o drawOptions, wrong *said) {

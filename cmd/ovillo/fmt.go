@@ -80,7 +80,7 @@ func runFmt(c *call) int {
 	if to, ok := c.flags["--to"]; ok && to != "en" && !slices.Contains(lang.Tongues(), to) {
 		return c.misuse(msgFlagChoice.with("flag", "--to", "value", to, "allowed", strings.Join(append([]string{"en"}, lang.Tongues()...), ", ")))
 	}
-	return c.each(paths, c.fmt)
+	return c.each(paths, (*call).fmt)
 }
 
 // fmt sets one source. What is wrong with it is for check to say.

@@ -68,7 +68,7 @@ func runReport(c *call) int {
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.each(paths, func(path string) int { return c.report(path, o) })
+	return c.each(paths, func(c *call, path string) int { return c.report(path, o) })
 }
 
 // reportOptions are the choices of the command line.

@@ -53,7 +53,7 @@ func runSizes(c *call) int {
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
-	return c.each(paths, func(path string) int {
+	return c.each(paths, func(c *call, path string) int {
 		_, p, code := c.checked(path)
 		if code != clean {
 			return code

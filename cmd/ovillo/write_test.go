@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync/atomic"
 	"testing"
 
 	"ovillo/cmd/ovillo/save"
@@ -99,17 +100,17 @@ func TestRefuseText(t *testing.T) {
 func TestGuard(t *testing.T) {
 	var out bytes.Buffer
 	c := &call{err: &out, lang: "en"}
-	var done []string
-	code := c.each([]string{"a.ovillo", "b.ovillo", "c.ovillo"}, func(path string) int {
-		done = append(done, path)
+	var done atomic.Int32
+	code := c.each([]string{"a.ovillo", "b.ovillo", "c.ovillo"}, func(_ *call, path string) int {
+		done.Add(1)
 		if path == "b.ovillo" {
 			var none []int
 			return none[len(path)]
 		}
 		return clean
 	})
-	if code != failed || len(done) != 3 {
-		t.Errorf("exit code %d after %v", code, done)
+	if code != failed || done.Load() != 3 {
+		t.Errorf("exit code %d after %d files", code, done.Load())
 	}
 	got := out.String()
 	for _, want := range []string{"internal fault", "b.ovillo", "please report", "no file was written", "index out of range", "TestGuard"} {
@@ -125,10 +126,10 @@ func TestGuard(t *testing.T) {
 func TestWorstCodeWins(t *testing.T) {
 	c := &call{}
 	codes := map[string]int{"a": clean, "b": failed, "c": faulty}
-	if got := c.each([]string{"a", "b", "c"}, func(p string) int { return codes[p] }); got != failed {
+	if got := c.each([]string{"a", "b", "c"}, func(_ *call, p string) int { return codes[p] }); got != failed {
 		t.Errorf("exit code %d, want %d", got, failed)
 	}
-	if got := c.each([]string{"a", "c"}, func(p string) int { return codes[p] }); got != faulty {
+	if got := c.each([]string{"a", "c"}, func(_ *call, p string) int { return codes[p] }); got != faulty {
 		t.Errorf("exit code %d, want %d", got, faulty)
 	}
 }
