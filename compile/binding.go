@@ -105,6 +105,7 @@ func (b *binding) bind(n *lang.BookPattern) {
 		b.report(diag.Diagnostic{Code: codeBookRead, Span: at, Args: args, Help: "closed"})
 		return
 	}
+	data = data[:min(len(data), lang.MostBytes+1)] // enough to be refused
 	folder := path.Dir(name)
 	open := func(name string) ([]byte, error) { return b.open(path.Join(folder, name)) }
 	tree, found := lang.Load(source.NewFile(b.file.Beside(name), string(data)), open)

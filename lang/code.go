@@ -11,6 +11,11 @@ const (
 	codeLong     diag.Code = "OV104"
 	codeMore     diag.Code = "OV105"
 
+	codeManyLines  diag.Code = "OV163"
+	codeLongName   diag.Code = "OV164"
+	codeLongText   diag.Code = "OV165"
+	codeLongNumber diag.Code = "OV166"
+
 	// The files that a source uses.
 	codeUseName    diag.Code = "OV106"
 	codeUseMissing diag.Code = "OV107"

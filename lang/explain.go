@@ -29,6 +29,9 @@ func (f *faults) gathered(g gathered, form *form) {
 	case slipLong:
 		f.add(diag.Diagnostic{Code: codeLong, Span: g.at.Span, Args: diag.Args{"limit": maxTokens}})
 		return
+	case slipLongName, slipLongNumber, slipLongText:
+		f.oversize(g.fault, g.at)
+		return
 	}
 	for _, t := range g.tokens {
 		if t.Kind == Stray {

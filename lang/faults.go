@@ -5,9 +5,6 @@ import (
 	"ovillo/lang/source"
 )
 
-// maxFaults is how many diagnostics are kept: a file that is no pattern would have one for every line.
-const maxFaults = 500
-
 // faults gathers what is found wrong with the writing.
 type faults struct {
 	file     *source.File

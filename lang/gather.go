@@ -6,9 +6,6 @@ import "ovillo/lang/source"
 // colon, an equals sign or an operator, or the next line that says anything begins with an equals sign. A line that begins
 // with a line word begins a statement, whatever is open above it: so a bracket that is not closed spoils one statement.
 
-// maxTokens bounds a statement. The longest rows of real patterns have some hundred tokens.
-const maxTokens = 10_000
-
 // gathered is the tokens of one statement.
 type gathered struct {
 	tokens []Token // with the silent ones between its first and its last
@@ -59,6 +56,9 @@ func (s *gatherer) add(t Token) {
 		s.g.fault, s.g.at = slipLong, t
 	}
 	if t.Kind != Sign {
+		if k := s.oversized(t); k != noSlip && s.g.fault == noSlip {
+			s.g.fault, s.g.at = k, t
+		}
 		return
 	}
 	switch s.file.Text[t.Span.Start] {

@@ -24,6 +24,7 @@ type cutter struct {
 	at     int
 	onLine int  // tokens of this line so far that say something
 	head   bool // the first of them may stand before a bar
+	end    int  // of the text of the line, once it was looked for: see lineEnd
 }
 
 // emit closes a token that ends before byte end.
@@ -93,17 +94,19 @@ func (l *cutter) blankAt(i int) int {
 	return 0
 }
 
-// lineEnd is the end of the line's text, before its line end.
+// lineEnd is the end of the line's text, before its line end. It is looked for once a line, since a line may be as long as a file.
 func (l *cutter) lineEnd() int {
-	n := strings.IndexByte(l.text[l.at:], '\n')
-	if n < 0 {
-		return len(l.text)
+	if l.at < l.end {
+		return l.end
 	}
-	end := l.at + n
-	if end > l.at && l.text[end-1] == '\r' {
-		end--
+	l.end = len(l.text)
+	if n := strings.IndexByte(l.text[l.at:], '\n'); n >= 0 {
+		l.end = l.at + n
+		if l.end > l.at && l.text[l.end-1] == '\r' {
+			l.end--
+		}
 	}
-	return end
+	return l.end
 }
 
 // textEnd is the end of the line's text, before the blanks at its end.

@@ -20,11 +20,6 @@ import (
 // stands behind that of the source (see [source.File.Take]), so that a place in it is told from one in the source. What of it a
 // pattern needs is for package compile to say.
 
-const (
-	maxUsed     = 32 // files that a source takes in
-	maxUseDepth = 8  // files that use one another
-)
-
 // Load reads a source with the files that it uses. open reads a file by its name from the folder of the source, with slashes
 // between folders; the name never leads out of that folder. A file that is not there is an error of [fs.ErrNotExist]. Where
 // open is nil no file can be read, and each `use` is reported.
@@ -33,7 +28,7 @@ const (
 func Load(f *source.File, open func(name string) ([]byte, error)) (*File, diag.List) {
 	f.Alone()
 	main, found := parse(f, false)
-	l := &loader{main: main, open: open, files: map[string]*usedFile{}, total: len(f.Text), uk: main.inUKTerms(), found: found}
+	l := &loader{main: main, open: open, files: map[string]*usedFile{}, bytes: len(f.Text), lines: f.Lines(), uk: main.inUKTerms(), found: found}
 	self := &usedFile{File: main, name: baseName(f.Name)}
 	l.self, l.files[self.name] = self, self
 	l.use(self, []*usedFile{self})
@@ -94,7 +89,8 @@ type loader struct {
 	open  func(name string) ([]byte, error)
 	files map[string]*usedFile
 	order []*usedFile
-	total int // bytes read so far
+	bytes int // read so far
+	lines int // likewise
 	uk    bool
 	found diag.List // in the source
 }
@@ -155,12 +151,17 @@ func (l *loader) read(in *usedFile, n *Use, name string, depth int) *usedFile {
 		in.say(codeUseRead, n, args, "closed")
 		return nil
 	}
-	if l.total += len(data); l.total > maxBytes && len(data) <= maxBytes {
-		in.say(codeUseLarge, n, diag.Args{"file": strconv.Quote(n.File.Text), "limit": maxBytes >> 20}, "")
+	if len(data) > MostBytes {
+		data = data[:MostBytes+1] // enough to be refused; the rest need not be kept
+	}
+	file := source.NewFile(l.main.Beside(name), string(data))
+	l.bytes, l.lines = l.bytes+len(data), l.lines+file.Lines()
+	if l.bytes > MostBytes && len(data) <= MostBytes || l.lines > maxLines && file.Lines() <= maxLines {
+		in.say(codeUseLarge, n, diag.Args{"file": strconv.Quote(n.File.Text), "limit": MostBytes >> 20, "lines": maxLines}, "")
 		return nil
 	}
 	u := &usedFile{name: name}
-	u.File, u.found = parse(source.NewFile(l.main.Beside(name), string(data)), l.uk)
+	u.File, u.found = parse(file, l.uk)
 	u.onlyShared()
 	return u
 }

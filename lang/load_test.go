@@ -117,8 +117,8 @@ func TestUsedWrongly(t *testing.T) {
 		"intro":       {folder{"x.ovillo": `use "a"`, "a": "intro\n  en | Yes.\nend\n"}, "OV162", ""},
 		"bad text":    {folder{"x.ovillo": `use "a"`, "a": "let b = \xff\n"}, "OV102", ""},
 		"bad line":    {folder{"x.ovillo": `use "a"`, "a": "let b = \n"}, "OV123", ""},
-		"large":       {folder{"x.ovillo": `use "a"`, "a": strings.Repeat("#\n", 2<<20-2)}, "OV109", ""},
-		"too large":   {folder{"x.ovillo": `use "a"`, "a": strings.Repeat("#\n", 2<<20+8)}, "OV101", ""},
+		"large":       {folder{"x.ovillo": `use "a"`, "a": strings.Repeat("#"+strings.Repeat(" ", 126)+"\n", MostBytes/128)}, "OV109", ""},
+		"too large":   {folder{"x.ovillo": `use "a"`, "a": strings.Repeat("#"+strings.Repeat(" ", 126)+"\n", MostBytes/128+1)}, "OV101", ""},
 		"many":        {many, "OV161", `"bg"`},
 		"deep":        {deep, "OV161", `"ai"`},
 	} {

@@ -1,15 +1,13 @@
 package lang
 
 import (
+	"cmp"
 	"slices"
 	"unicode/utf8"
 
 	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
-
-// maxBytes bounds a source. A pattern of four megabytes would print as some thousand pages.
-const maxBytes = 4 << 20
 
 // Parse reads a source by itself; the files that it uses are left aside (see [Load]). It always returns a tree; what could not be
 // read is in the list.
@@ -25,9 +23,14 @@ func Parse(f *source.File) (*File, diag.List) {
 func parse(f *source.File, uk bool) (*File, diag.List) {
 	b := &blocks{file: f, uk: uk, spelt: &spelt{}, faults: faults{file: f, spelt: &spelt{}}}
 	root := &Statement{Block: InFile}
-	if len(f.Text) > maxBytes {
-		b.faults.add(diag.Diagnostic{Code: codeBigFile, Span: source.Span{Start: maxBytes, End: maxBytes + 1},
-			Args: diag.Args{"limit": maxBytes >> 20}})
+	if len(f.Text) > MostBytes {
+		b.faults.add(diag.Diagnostic{Code: codeBigFile, Span: source.Span{Start: MostBytes, End: MostBytes + 1},
+			Args: diag.Args{"limit": MostBytes >> 20}})
+		return &File{Source: f}, b.faults.list
+	}
+	if f.Lines() > maxLines {
+		at := f.LineStart(maxLines + 1)
+		b.faults.add(diag.Diagnostic{Code: codeManyLines, Span: source.Span{Start: at, End: at}, Args: diag.Args{"limit": maxLines}})
 		return &File{Source: f}, b.faults.list
 	}
 	b.checkEncoding()
@@ -64,7 +67,11 @@ func (b *blocks) withoutEchoes(list diag.List) diag.List {
 
 // tokenAt is the token that begins where a span does, -1 if none does.
 func (b *blocks) tokenAt(at source.Span) int {
-	return slices.IndexFunc(b.tokens, func(t Token) bool { return t.Span.Start == at.Start })
+	i, ok := slices.BinarySearchFunc(b.tokens, at.Start, func(t Token, start int32) int { return cmp.Compare(t.Span.Start, start) })
+	if !ok {
+		return -1
+	}
+	return i
 }
 
 // cut cuts the source into tokens. Those of a source that is not in English are read as English, and its first line, which
@@ -127,14 +134,16 @@ type blocks struct {
 	spelt  *spelt
 	i      int // the next token
 	stack  []*opened
-	credit int // blocks that were closed for want of an `end`: as many stray ones later are silent
+	credit int // blocks that were closed for want of an `end`, or never opened: as many stray ones later are silent
 	faults faults
 }
 
 // opened is a block that is open.
 type opened struct {
 	*Statement
-	astray Block // the block of the statements that were last met here and stand in another one: one message for a run
+	astray  Block          // the block of the statements that were last met here and stand in another one: one message for a run
+	voice   string         // what stands before the last bar that had something before it
+	letters map[string]int // of the lines behind bars, by that
 }
 
 func (b *blocks) top() *opened { return b.stack[len(b.stack)-1] }
@@ -199,6 +208,7 @@ func (b *blocks) open(n *Statement, f *form) {
 	}
 	if len(b.stack) > maxDepth {
 		b.faults.add(diag.Diagnostic{Code: codeDepth, Span: n.Head, Args: diag.Args{"limit": maxDepth}})
+		b.credit++
 		return
 	}
 	n.Block = f.opens

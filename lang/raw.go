@@ -28,6 +28,7 @@ func (b *blocks) raw() {
 	}
 	if top := b.top(); holdsRaw[top.Block] {
 		top.Lines = append(top.Lines, l)
+		b.count(l)
 		top.astray = ""
 	} else if top.astray != InProse {
 		top.astray = InProse

@@ -45,9 +45,15 @@ const (
 	// Slips that show before the statement is read.
 	slipDepth      // brackets or signs nested too deeply
 	slipLong       // a statement of too many words
+	slipLongName   // a word of too many letters
+	slipLongNumber // a number of too many digits
+	slipLongText   // a text in quotes of too many letters
 	slipOpen       // a bracket that is not closed
 	slipClosing    // a bracket that closes nothing, or another kind
 	slipUnfinished // the line should go on, but the next begins a statement
 )
 
 func (r reader) slip(k slipKind) error { return &slip{kind: k, token: *r.Peek()} }
+
+// tooLarge reports whether a statement is at fault for its size alone.
+func (k slipKind) tooLarge() bool { return k == slipDepth || slipLong <= k && k <= slipLongText }

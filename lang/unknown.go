@@ -17,7 +17,7 @@ func (b *blocks) unknown(first int, g gathered) *form {
 	switch {
 	case b.faults.full():
 		return nil
-	case g.fault == slipDepth:
+	case g.fault.tooLarge():
 		b.faults.gathered(g, nil)
 		return nil
 	case t.Kind == Stray:

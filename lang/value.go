@@ -14,9 +14,6 @@ import (
 //	unary = "-" unary | prim
 //	prim  = NUM [ "(" NUM { "," NUM } ")" ] [ UNIT ] | "(" sum ")" | ref | call | measured
 
-// maxDepth bounds every nesting: brackets, signs, blocks.
-const maxDepth = 200
-
 // Parse reads a value: an expression in which numbers may have units.
 func (v *Val) Parse(lx *lexer.PeekingLexer) error {
 	r := reader{lx}
@@ -151,9 +148,9 @@ type climber struct {
 	depth int
 }
 
-// deeper counts a nesting and refuses one too many. The caller counts it back.
+// deeper counts a nesting, the whole expression as the first, and refuses one too many. The caller counts it back.
 func (c *climber) deeper() error {
-	if c.depth++; c.depth > maxDepth {
+	if c.depth++; c.depth > maxDepth+1 {
 		return c.slip(slipDepth)
 	}
 	return nil

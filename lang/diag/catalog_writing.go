@@ -5,9 +5,9 @@ import (
 	"strings"
 )
 
-// Codes 1xx: writing. The rows stand in five files: the file and its lines, the files that patterns share, signs, what would have to come next, and slips of
+// Codes 1xx: writing. The rows stand in six files: the file and its lines, what is too large, the files that patterns share, signs, what would have to come next, and slips of
 // the pen in rows.
-var writing = slices.Concat(writingFile, writingShared, writingLines, writingSigns, writingNext, writingRows)
+var writing = slices.Concat(writingFile, writingSize, writingShared, writingLines, writingSigns, writingNext, writingRows)
 
 // band is a small source whose part is worked in rounds over forty stitches, with the lines given.
 func band(lines string) string { return bandIn("", lines) }
@@ -39,14 +39,14 @@ end
 var writingFile = []Entry{
 	{Code: "OV101", Severity: Error,
 		En: Wording{
-			Message: `this file is larger than {limit} megabytes`,
-			Explain: `A pattern is read as a whole, and one of this size would print as thousands of pages. Most often such a file is no
+			Message: `this file is larger than {limit} {limit|megabyte|megabytes}`,
+			Explain: `A pattern is read as a whole, and one of this size would print as hundreds of pages. Most often such a file is no
 pattern at all, but a picture or a document saved under the wrong name.`},
 		Es: Wording{
-			Message: `este archivo ocupa más de {limit} megabytes`,
-			Explain: `El patrón se lee entero, y uno de este tamaño daría miles de páginas. Casi siempre un archivo así no es un patrón,
+			Message: `este archivo ocupa más de {limit} {limit|megabyte|megabytes}`,
+			Explain: `El patrón se lee entero, y uno de este tamaño daría cientos de páginas. Casi siempre un archivo así no es un patrón,
 sino una imagen o un documento guardado con otro nombre.`},
-		Example: "# What a file of another kind holds, read as text.\n# … 90000 times\n",
+		Example: "# What a file of another kind holds, read as text.\n# … 25000 times\n",
 		Fixed:   band(`round: sc in each`)},
 
 	{Code: "OV102", Severity: Error,

@@ -11,7 +11,7 @@ import (
 // Open returns a file by its name: common.ovillo is as it should be, circle.ovillo uses itself by way of another one, whole.ovillo is a pattern,
 // hat.ovillo and mittens.ovillo are patterns, faulty.ovillo is one with an error, british.ovillo one in British terms, english.ovillo
 // one in English alone, book.ovillo a book,
-// large.ovillo has nearly four megabytes, each of deep/1.ovillo and so on uses the next, and locked.ovillo cannot be opened.
+// large.ovillo has nearly a megabyte, each of deep/1.ovillo and so on uses the next, and locked.ovillo cannot be opened.
 func Open(name string) ([]byte, error) {
 	var n int
 	if _, err := fmt.Sscanf(name, "deep/%d.ovillo", &n); err == nil {
@@ -30,7 +30,7 @@ func Open(name string) ([]byte, error) {
 	case "whole.ovillo":
 		return []byte("part edge\n  chain 40\nend\n"), nil
 	case "large.ovillo":
-		return bytes.Repeat([]byte("# A long remark.\n"), 4<<20/17), nil
+		return bytes.Repeat([]byte("# A remark of no use to anybody, which is here for its length alone.\n"), 1<<20/69), nil
 	case "locked.ovillo":
 		return nil, fs.ErrPermission
 	}

@@ -1,8 +1,8 @@
 # OV101
-error[OV101]: este archivo ocupa más de 4 megabytes
-     --> example.ovillo:82242:14
- 82242 | # What a file of another kind holds, read as text.
-       |              ^
+error[OV101]: este archivo ocupa más de 1 megabyte
+     --> example.ovillo:20561:17
+ 20561 | # What a file of another kind holds, read as text.
+       |                 ^
 
 example.ovillo: 1 error
 
@@ -42,6 +42,42 @@ nota[OV105]: se han encontrado más de 500 fallos; los que siguen a este lugar n
 
 example.ovillo: 1 nota
 
+# OV163
+error[OV163]: este archivo tiene más de 20000 líneas
+     --> example.ovillo:20001:1
+ 20001 | # A list.
+       | ^ a partir de aquí no se ha leído nada
+       = ayuda: escribir una sola vez lo que se repite, con repeat; poner en archivos distintos los patrones que están en uno solo
+
+example.ovillo: 1 error
+
+# OV164
+error[OV164]: esta palabra tiene más de 64 letras
+  --> example.ovillo:12:5
+ 12 | let widewidewidewidewidewidewidewidewidewidewidewidewidewidewidewidewide = 40
+    |     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ demasiado larga para una palabra
+    = ayuda: elegir un nombre más corto; los textos para las páginas van entre comillas
+
+example.ovillo: 1 error
+
+# OV165
+error[OV165]: este texto tiene más de 1000 letras
+  --> example.ovillo:14:12
+ 14 |   title en "Band Band Band Band Band Band Band Band Band Band Band Band Band Band Band Band Band Ban…
+    |            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    = ayuda: un texto entre comillas es un título o un nombre; lo que necesita más espacio va en una note
+
+example.ovillo: 1 error
+
+# OV166
+error[OV166]: este número tiene más de 18 cifras
+  --> example.ovillo:12:12
+ 12 | let wide = 4000000000000000000
+    |            ^^^^^^^^^^^^^^^^^^^
+    = ayuda: escribir el número con las cifras que hacen falta
+
+example.ovillo: 1 error
+
 # OV106
 error[OV106]: el nombre "../common.ovillo" sale de la carpeta del patrón
   --> example.ovillo:12:5
@@ -70,7 +106,7 @@ error[OV108]: el archivo "locked.ovillo" no se puede leer
 example.ovillo: 1 error
 
 # OV109
-error[OV109]: con "large.ovillo" el patrón ocupa más de 4 megabytes
+error[OV109]: con "large.ovillo" el patrón ocupa más de 1 megabyte o tiene más de 20000 líneas
   --> example.ovillo:12:5
  12 | use "large.ovillo"
     |     ^^^^^^^^^^^^^^ este archivo es demasiado
