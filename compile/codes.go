@@ -21,6 +21,7 @@ const (
 	codeTerms         diag.Code = "OV215"
 	codeEditionDate   diag.Code = "OV216"
 	codeNoParts       diag.Code = "OV217"
+	codeTooMany       diag.Code = "OV219" // more things of a kind than a source may have
 
 	// Books.
 	codeBookName     diag.Code = "OV230"

@@ -281,9 +281,14 @@ func putInAlone(w, other *written, values map[string]plan.Value) []numeral.Numbe
 	return out
 }
 
+// alone lists numbers for a message, the first of them if there are many.
 func alone(numbers []numeral.Number) []string {
+	const most = 12
 	var out []string
-	for _, n := range numbers {
+	for i, n := range numbers {
+		if i == most {
+			return append(out, "…")
+		}
 		out = append(out, n.Text)
 	}
 	return out

@@ -98,6 +98,9 @@ type Outcome struct {
 // CompileWith checks a source with options. At a maker's gauge the source is checked at its own one first: a weighed swatch or
 // sample was made at that, and the pattern says what is different.
 func CompileWith(f *lang.File, o Options) Outcome {
+	if found := tooMany(f); found != nil {
+		return Outcome{Found: found}
+	}
 	if books := blocks[*lang.Book](f.Body); len(books) > 0 {
 		return checkBook(f, books, o)
 	}

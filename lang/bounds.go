@@ -10,7 +10,7 @@ import (
 // it is said what is too large. Each bound is far above what patterns have: the largest example has 8 kB and 250 lines.
 const (
 	MostBytes   = 1 << 20 // in a source with the files it uses: a book of three hundred pages
-	maxLines    = 20_000  // likewise
+	maxLines    = 10_000  // likewise
 	maxUsed     = 32      // files that a source takes in
 	maxUseDepth = 8       // files that use one another
 	maxTokens   = 10_000  // words and signs of a statement; the longest rows of real patterns have some hundred

@@ -26,7 +26,9 @@ func TestAtTheBound(t *testing.T) {
 		{"digits behind the point", maxDigits, func(n int) string { return "let a = 1." + repeat("9", n) + "\n" }, "OV166"},
 		{"letters in quotes", maxQuoted, func(n int) string { return "part p\n  title en \"" + repeat("ñ", n) + "\" es \"a\"\nend\n" }, "OV165"},
 		{"letters of a note", maxProse, prose, "OV165"},
-		{"letters of a note in many lines", maxProse, func(n int) string { return "note\n" + repeat("  en | "+repeat("a", 20)+"\n", n/40) + repeat("  | "+repeat("b", 20)+"\n", n/40) + "  | " + repeat("c", n-n/40*40) + "\nend\n" }, "OV165"},
+		{"letters of a note in many lines", maxProse, func(n int) string {
+			return "note\n" + repeat("  en | "+repeat("a", 20)+"\n", n/40) + repeat("  | "+repeat("b", 20)+"\n", n/40) + "  | " + repeat("c", n-n/40*40) + "\nend\n"
+		}, "OV165"},
 		{"words of a statement", maxTokens, func(n int) string { return "let a = 1" + repeat("+1", (n-4)/2) + repeat("-", n%2) + "\n" }, "OV104"},
 		{"brackets", maxDepth, func(n int) string { return "let a = " + repeat("(", n) + "1" + repeat(")", n) + "\n" }, "OV103"},
 		{"blocks", maxDepth, func(n int) string { return "part p\n" + repeat("repeat 2 times\n", n-1) + repeat("end\n", n) }, "OV103"},

@@ -58,8 +58,8 @@ var (
 	figures = regexp.MustCompile(`[0-9]{1,3}(?:[\x{202f}\x{2009}\x{a0}][0-9]{3})+(?:[.,][0-9]+)?|[0-9]+(?:[.,][0-9]+)*|[½¼¾⅓⅔⅛⅜⅝⅞]`)
 	behind  = regexp.MustCompile(`^[ \x{a0}]?(?:[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,2}/(?:2|3|4|8|16)\b)`)
 	slashed = regexp.MustCompile(`^/([0-9]+)`)
-	// The unit of a figure, or of the list that ends with it.
-	unitOf = regexp.MustCompile(`^[\s\x{a0}0-9½¼¾.,;:()/–-]*?[\s\x{a0}]?(cm|mm|kg|g|m|°[CF]|inches|inch|in|pulgadas|pulgada|pulg|″|"|yards|yard|yds|yd|oz|ft|feet)(?:\.|\b|[^\pL]|$)`)
+	// The unit of a figure, or of the list that ends with it, once what stands between is passed.
+	unitOf = regexp.MustCompile(`^(cm|mm|kg|g|m|°[CF]|inches|inch|in|pulgadas|pulgada|pulg|″|"|yards|yard|yds|yd|oz|ft|feet)(?:\.|\b|[^\pL]|$)`)
 	letter = regexp.MustCompile(`(?:^|[^\pL])[A-Z][-/]$`)
 
 	fractions = map[string]Rat{"½": half, "¼": quarter, "¾": {3, 4}, "⅓": third, "⅔": {2, 3}, "⅛": {1, 8}, "⅜": {3, 8}, "⅝": {5, 8}, "⅞": {7, 8}}
@@ -88,12 +88,25 @@ func Read(text, lang string, sizes []string) []Number {
 	for i := range r.out {
 		n := &r.out[i]
 		n.Text = text[n.From:n.To]
-		if m := unitOf.FindStringSubmatch(sentence[n.To:]); m != nil && n.kind == figure {
+		if n.kind != figure {
+			continue
+		}
+		if m := unitOf.FindStringSubmatch(strings.TrimLeft(sentence[n.To:min(len(sentence), n.To+farthest)], beforeUnit)); m != nil {
 			n.unit = m[1]
 		}
 	}
 	return r.out
 }
+
+// farthest is how many bytes behind a figure its unit may stand: a list for as many sizes as there may be lies between them. A text
+// of nothing but figures would otherwise be looked through from each of them.
+const farthest = 400
+
+// beforeUnit is what may stand between a figure and its unit: the rest of a list.
+const beforeUnit = " \t\n\v\f\r\u00a00123456789½¼¾.,;:()/–-"
+
+// letterLong is how many bytes the letter of a hook, its sign and the character before them have at most.
+const letterLong = 2 + utf8.UTFMax
 
 // blanked puts blanks in the place of what is no sentence.
 func blanked(text string, what *regexp.Regexp) string {
@@ -186,7 +199,7 @@ func (r *reader) figure(at, to int) []Number {
 			n.values, n.To = []Rat{n.values[0].plus(fraction(f))}, to+len(f)
 		}
 	}
-	if letter.MatchString(before) {
+	if letter.MatchString(before[max(0, len(before)-letterLong):]) {
 		n.kind, n.values = loose, n.values[:1] // G-6: the letter and number of a hook
 	}
 	if negative(before) {

@@ -13,14 +13,14 @@ import (
 
 // termGenders are the genders of the words a message can ask for; f: feminine. Words that are no nouns are left out.
 var termGenders = map[string]string{
-	"ball": "m", "button": "m", "centimetre": "m", "chain": "f", "corner": "f", "count": "f", "decrease": "f", "edge": "m", "elastic": "f",
+	"ball": "m", "bound pattern": "m", "button": "m", "centimetre": "m", "chain": "f", "chart": "m", "corner": "f", "count": "f", "decrease": "f", "edge": "m", "elastic": "f",
 	"needle": "f", "safety pin": "m", "gap": "m", "gauge": "f", "group": "m", "gram": "m", "hook": "m", "inch": "f", "increase": "m", "label": "f",
-	"language": "m", "length": "f", "loop": "f", "marker": "m", "measure": "f", "month": "m", "narrower": "", "number": "m", "part": "f",
+	"language": "m", "length": "f", "loop": "f", "marker": "m", "measure": "f", "month": "m", "narrower": "", "notion": "m", "number": "m", "own stitch": "m", "part": "f",
 	"percentage": "m", "place": "m", "repeat": "f", "ring": "m", "round": "f", "row": "f", "row end": "m", "section": "f", "size": "f",
-	"slip stitch": "m", "space": "m", "stitch": "m", "time": "f", "value": "m", "weight": "m", "wider": "", "yarn": "m",
+	"slip stitch": "m", "space": "m", "step": "m", "stitch": "m", "text": "m", "time": "f", "value": "m", "weight": "m", "wider": "", "yarn": "m",
 	"language en": "m", "language es": "m", "markdown table": "f", "markdown line": "f", "markdown box": "f", "markdown code": "m", "markdown footnote": "f",
 	"country es": "", "country es-AR": "", "country es-CL": "", "country es-EC": "", "country es-ES": "", "country es-MX": "",
-	"markdown html": "f", "markdown quotation": "f", "markdown strikethrough": "f", "markdown image": "f",
+	"markdown html": "f", "markdown nested": "f", "markdown quotation": "f", "markdown strikethrough": "f", "markdown image": "f",
 }
 
 // moreNouns are nouns of the messages that are no terms.

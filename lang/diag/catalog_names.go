@@ -114,6 +114,16 @@ var names = []Entry{
 		Example: "sizes \"1\", \"2\", \"3\", \"4\", \"5\", \"6\", \"7\", \"8\", \"9\", \"10\", \"11\", \"12\", \"13\", \"14\", \"15\", \"16\", \"17\", \"18\", \"19\", \"20\", \"21\", \"22\", \"23\", \"24\", \"25\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n",
 		Fixed:   "sizes \"1\", \"2\", \"3\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
 
+	{Code: "OV219", Severity: Error,
+		En: Wording{Message: `there are {have} {what} in one source, and the most are {max}`, Mark: `with this there are too many`,
+			Help:    map[string]string{"": `part the source into several patterns, which can share a file and be bound as a book`},
+			Explain: `A pattern that a maker can follow has a dozen of them at most. So many are most likely data, or something that was pasted in many times by accident; they are not checked, so that the check ends soon.`},
+		Es: Wording{Message: `hay {have} {what} en un solo archivo, y caben {max} como mucho`, Mark: `con esto ya sobran`,
+			Help:    map[string]string{"": `repartir el archivo en varios patrones, que pueden usar un archivo común y reunirse en un libro`},
+			Explain: `Un patrón que se pueda seguir tiene una docena, como mucho. Tantas cosas iguales son, casi seguro, datos o algo pegado muchas veces sin querer; no se comprueban, para que la comprobación termine pronto.`},
+		Example: "sizes \"S\"\nend\n\nmeasure\n  width = 10 cm\n  # … 1001 times\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n",
+		Fixed:   "sizes \"S\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n  row: sc in each = 6\nend\n"},
+
 	{Code: "OV213", Severity: Error,
 		En: Wording{Message: `{have} {have|name is|names are} given for {need} {need|size|sizes}`, Mark: `one name for each size`, Help: map[string]string{"": `give {need} names, in the order of the sizes`},
 			Explain: `The names of the sizes in another language stand in the same order as the sizes themselves.`},

@@ -43,7 +43,7 @@ var writingFile = []Entry{
 			Explain: `A pattern is read as a whole, and one of this size would print as hundreds of pages. Most often such a file is no
 pattern at all, but a picture or a document saved under the wrong name.`},
 		Es: Wording{
-			Message: `este archivo ocupa más de {limit} {limit|megabyte|megabytes}`,
+			Message: `este archivo ocupa más de {limit} MB`,
 			Explain: `El patrón se lee entero, y uno de este tamaño daría cientos de páginas. Casi siempre un archivo así no es un patrón,
 sino una imagen o un documento guardado con otro nombre.`},
 		Example: "# What a file of another kind holds, read as text.\n# … 25000 times\n",

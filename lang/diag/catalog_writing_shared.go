@@ -70,13 +70,13 @@ para él no se puede leer nada.`},
 			Message: `with {={file}} the source is larger than {limit} {limit|megabyte|megabytes}, or longer than {lines} lines`,
 			Mark:    `this file is too much`,
 			Help:    map[string]string{"": `use a smaller file; most often one of such a size is no shared file at all`},
-			Explain: `A source and the files it uses are read as a whole, and together they may have one megabyte and twenty thousand lines.
+			Explain: `A source and the files it uses are read as a whole, and together they may have one megabyte and ten thousand lines.
 Most often a file of such a size is a picture or a document saved under the wrong name.`},
 		Es: Wording{
-			Message: `con {={file}} el patrón ocupa más de {limit} {limit|megabyte|megabytes} o tiene más de {lines} líneas`,
+			Message: `con {={file}} el patrón ocupa más de {limit} MB o tiene más de {lines} líneas`,
 			Mark:    `este archivo es demasiado`,
 			Help:    map[string]string{"": `usar un archivo más pequeño; casi siempre uno así no es un archivo común`},
-			Explain: `El patrón y los archivos que usa se leen enteros, y juntos pueden ocupar un megabyte y tener veinte mil líneas.
+			Explain: `El patrón y los archivos que usa se leen enteros, y juntos pueden ocupar 1 MB y tener diez mil líneas.
 Casi siempre un archivo tan grande es una imagen o un documento guardado con otro nombre.`},
 		Example: using("large.ovillo"),
 		Fixed:   using("common.ovillo")},

@@ -56,7 +56,15 @@ const (
 	Strikethrough What = "strikethrough"
 	Box           What = "box" // of a task list
 	Footnote      What = "footnote"
+	Nested        What = "nested" // lists, or quotations, one in the other deeper than MostDeep
 )
+
+// MostDeep is how many lists may stand one in the other: a line keeps room for words behind so many bullets.
+const MostDeep = 6
+
+// crowded finds a line that opens more lists and quotations than can stand one in the other. It is looked for before a text is read,
+// since to read thousands of them takes long.
+var crowded = regexp.MustCompile(`(?m)^[ \t]*(?:>[ \t]*|(?:[-*+]|[0-9]{1,9}[.)])[ \t]+){` + strconv.Itoa(MostDeep+1) + `,}`)
 
 // reader is made on first use: a command that reads no texts need not wait for it. Tables are known to it only so that they can
 // be reported.
@@ -78,6 +86,9 @@ var others = []struct {
 func Read(source string) ([]Block, []Fault) {
 	if strings.TrimSpace(source) == "" {
 		return nil, nil
+	}
+	if m := crowded.FindStringIndex(source); m != nil {
+		return []Block{{Runs: []Run{{Text: source}}}}, []Fault{{Nested, m[0], m[1]}}
 	}
 	w := hide(source)
 	w.blocks(reader().Parse(text.NewReader(w.source)), "", 0)
@@ -103,6 +114,10 @@ func (w *writer) blocks(parent ast.Node, bullet string, deep int) {
 		b := Block{Bullet: bullet, Deep: deep}
 		switch n := n.(type) {
 		case *ast.List:
+			if deep == MostDeep {
+				w.block(Nested, n)
+				continue
+			}
 			w.list(n, deep+1)
 			continue
 		case *ast.Heading:

@@ -99,6 +99,15 @@ error[OV212]: 25 tallas son más de las que admite un patrón (24)
 
 example.ovillo: 1 error
 
+# OV219
+error[OV219]: hay 1001 medidas en un solo archivo, y caben 1000 como mucho
+ --> example.ovillo:4:1
+ 4 | measure
+   | ^^^^^^^ con esto ya sobran
+   = ayuda: repartir el archivo en varios patrones, que pueden usar un archivo común y reunirse en un libro
+
+example.ovillo: 1 error
+
 # OV213
 error[OV213]: hay 1 nombre para 2 tallas
  --> example.ovillo:2:3

@@ -1,0 +1,63 @@
+package compile
+
+import (
+	"ovillo/lang"
+	"ovillo/lang/diag"
+)
+
+// How many things a source may have of a kind. Each of them takes room on the pages and, worked in all sizes, in memory; no pattern
+// comes near.
+const (
+	maxParts    = 500 // joined motifs with them
+	maxCharts   = 200 // drawn ones with them
+	maxNotes    = 500 // and other texts outside the blocks
+	maxYarns    = 200
+	maxNotions  = 200
+	maxOwn      = 500   // stitches and patterns of stitches
+	maxMeasures = 1_000 // lines of the blocks
+	maxFinish   = 1_000 // of the finishing
+	maxBound    = 100   // patterns of a book
+)
+
+// kindOf is what a statement counts as, and the most there may be of it; "" if it is not counted.
+func kindOf(s *lang.Statement) (key string, most, n int) {
+	switch s.Node.(type) {
+	case *lang.Part, *lang.Motifs:
+		return "part", maxParts, 1
+	case *lang.Chart:
+		return "chart", maxCharts, 1
+	case *lang.Prose:
+		return "text", maxNotes, 1
+	case *lang.Yarn:
+		return "yarn", maxYarns, 1
+	case *lang.Notion:
+		return "notion", maxNotions, 1
+	case *lang.Stitch, *lang.StitchPattern:
+		return "own stitch", maxOwn, 1
+	case *lang.MeasureBlock:
+		return "measure", maxMeasures, len(s.Body)
+	case *lang.Finish:
+		return "step", maxFinish, len(s.Body)
+	case *lang.Book:
+		return "bound pattern", maxBound, len(s.Body)
+	}
+	return "", 0, 0
+}
+
+// tooMany reports the first kind of thing of which a source has more than it may have, at the statement with which it has.
+func tooMany(f *lang.File) diag.List {
+	have := map[string]int{}
+	var first *lang.Statement
+	var of string
+	var max int
+	for _, s := range f.Body {
+		key, most, n := kindOf(s)
+		if have[key] += n; key != "" && have[key] > most && first == nil {
+			first, of, max = s, key, most
+		}
+	}
+	if first == nil {
+		return nil
+	}
+	return diag.List{{Code: codeTooMany, Span: first.Head, Args: diag.Args{"have": have[of], "max": max, "what": diag.Term{Key: of, N: 2}}}}
+}
