@@ -71,13 +71,15 @@ func (c *checker) openPhoto(n *lang.Photo, out *plan.Photo) {
 	}
 	switch {
 	case err == nil:
-	case errors.Is(err, picture.ErrLarge):
+	case errors.Is(err, picture.ErrLarge), errors.Is(err, picture.ErrHeavy):
 		help := "bytes"
-		if p.W > 0 {
+		if errors.Is(err, picture.ErrHeavy) {
+			help = "heavy"
+		} else if p.W > 0 {
 			help = "pixels"
 		}
 		c.report(diag.Diagnostic{Code: codePhotoLarge, Span: at, Args: diag.Args{"file": n.File.Text, "mb": picture.MostBytes >> 20,
-			"mp": picture.MostPixels >> 20, "need": pixelsFor(goodPixels)}, Help: help})
+			"mp": picture.MostPixels >> 20, "side": picture.MostSide, "need": pixelsFor(goodPixels)}, Help: help})
 		return
 	case errors.Is(err, picture.ErrFormat):
 		why = "format"

@@ -6,9 +6,11 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 
 	"ovillo/cmd/ovillo/save"
+	"ovillo/render/book"
 	"ovillo/render/pdf"
 	"ovillo/render/words"
 )
@@ -159,9 +161,12 @@ func (c *call) deliverAs(output string, data []byte, refused func(path string) e
 	return clean
 }
 
-// whyNotSet puts into words what an author can mend: a sign that the faces of the pages do not have. That anything else
-// about a checked pattern cannot be set is a fault of ours.
+// whyNotSet puts into words what an author can mend: a sign that the faces of the pages do not have, or pages without end. That
+// anything else about a checked pattern cannot be set is a fault of ours.
 func (c *call) whyNotSet(s *loaded, err error) said {
+	if errors.Is(err, book.ErrLong) {
+		return msgCannotSet.with("path", s.file.Name, "why", whyLong.with("most", strconv.Itoa(book.MostPages())).in(c.lang))
+	}
 	var missing *pdf.MissingError
 	if !errors.As(err, &missing) {
 		return msgInternal.with("path", s.file.Name, "fault", err.Error())

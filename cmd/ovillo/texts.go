@@ -188,6 +188,9 @@ var (
 	whyNoSign     = text{
 		"the type has no sign {sign} ({number}), as in: {text}",
 		"la tipografía no tiene el signo {sign} ({number}), como en: {text}"}
+	whyLong = text{
+		"they would be more than {most}; part the pattern, or say once what repeats",
+		"serían más de {most}; conviene repartir el patrón o escribir una sola vez lo que se repite"}
 	whySystem   = text{"the system says: {error}", "el sistema dice: {error}"}
 	msgInternal = text{
 		"internal fault while working on {path}, please report it; no file was written ({fault})",

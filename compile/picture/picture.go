@@ -7,16 +7,20 @@ import (
 	"bytes"
 	"errors"
 	"image"
+	"image/color"
 	"image/draw"
 	"image/jpeg"
 	"image/png"
 )
 
-// The most that a picture may be. A file beyond MostBytes, and a picture beyond MostPixels, which takes 256 MB of memory, is
-// not decoded; cameras of today make half of that.
+// The most that a picture may be. A file beyond MostBytes is not decoded, nor is a picture beyond MostPixels, which takes 256 MB of
+// memory (cameras of today make half of that), beyond MostSide on one side, or one that takes more than MostMemory to decode: a
+// file of some kilobytes may ask for gigabytes.
 const (
 	MostBytes  = 40 << 20
 	MostPixels = 64 << 20
+	MostSide   = 20_000
+	MostMemory = 384 << 20
 )
 
 // Picture is a picture that could be read, the right way up.
@@ -31,6 +35,7 @@ var (
 	ErrFormat = errors.New("neither JPEG nor PNG")
 	ErrBroken = errors.New("broken, or of a kind that is not known")
 	ErrLarge  = errors.New("too large") // the picture returned with it has its pixels, if they are known
+	ErrHeavy  = errors.New("takes too much memory to decode")
 )
 
 // upright is the quality of a JPEG that is made anew: high, since it is made once more for the page.
@@ -56,6 +61,9 @@ func Read(data []byte) (Picture, error) {
 	if p.W, p.H = c.Width, c.Height; p.W > MostPixels/p.H {
 		return p, ErrLarge
 	}
+	if max(p.W, p.H) > MostSide || p.W*p.H > MostMemory/bytesOf(data, c.ColorModel) {
+		return p, ErrHeavy
+	}
 	img, err := decode(bytes.NewReader(data))
 	if err != nil {
 		return p, ErrBroken
@@ -71,6 +79,47 @@ func Read(data []byte) (Picture, error) {
 	}
 	p.Data, p.W, p.H = b.Bytes(), img.Bounds().Dx(), img.Bounds().Dy()
 	return p, nil
+}
+
+// bytesOf is how many bytes a pixel takes while a picture is decoded. An interlaced PNG is there twice; of a progressive JPEG the
+// decoder keeps every coefficient, four bytes each.
+func bytesOf(data []byte, m color.Model) int {
+	n := 4
+	switch m {
+	case color.GrayModel:
+		n = 1
+	case color.Gray16Model:
+		n = 2
+	case color.RGBA64Model, color.NRGBA64Model:
+		n = 8
+	case color.YCbCrModel:
+		n = 3
+	}
+	const interlace = 28 // where a PNG says so
+	switch {
+	case formatOf(data) == "png" && len(data) > interlace && data[interlace] != 0:
+		n *= 2
+	case progressive(data):
+		n *= 5
+	}
+	return n
+}
+
+// progressive reports whether a JPEG is refined scan by scan.
+func progressive(data []byte) bool {
+	for i := 2; i+4 <= len(data) && data[i] == 0xff; {
+		switch m := data[i+1]; {
+		case m == 0xc2:
+			return true
+		case m == 0xff:
+			i++ // a fill byte
+		case m == 0xda:
+			return false
+		default:
+			i += 2 + int(data[i+2])<<8 + int(data[i+3])
+		}
+	}
+	return false
 }
 
 // formatOf knows a file by how it begins.

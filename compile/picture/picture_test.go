@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/binary"
 	"fmt"
+	"hash/crc32"
 	"image"
 	"image/color"
 	"image/draw"
@@ -165,4 +166,47 @@ func FuzzRead(f *testing.F) {
 			t.Fatalf("what was read is not read again: %v", err)
 		}
 	})
+}
+
+// A picture is decoded as long as its pixels, its sides and the memory that they take are within bounds. What the headers say is
+// believed, so that nothing of a picture beyond them is unpacked: behind these there is nothing, and they are broken or refused.
+func TestAtTheBound(t *testing.T) {
+	png := func(w, h, depth, kind, interlaced int) []byte {
+		b := []byte("\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR")
+		b = binary.BigEndian.AppendUint32(b, uint32(w))
+		b = binary.BigEndian.AppendUint32(b, uint32(h))
+		b = append(b, byte(depth), byte(kind), 0, 0, byte(interlaced))
+		return binary.BigEndian.AppendUint32(b, crc32.ChecksumIEEE(b[12:]))
+	}
+	jpg := func(w, h int, frame byte) []byte {
+		b := []byte{0xff, 0xd8, 0xff, frame, 0, 17, 8, byte(h >> 8), byte(h), byte(w >> 8), byte(w), 3}
+		return append(b, 1, 0x11, 0, 2, 0x11, 0, 3, 0x11, 0, 0xff, 0xda, 0, 12) // and the scan begins
+	}
+	const (
+		grey, colours, clear = 0, 2, 6
+		plain, refined       = 0xc0, 0xc2
+	)
+	for name, c := range map[string]struct {
+		data []byte
+		want error
+	}{
+		"as many pixels":              {png(8192, 8192, 8, colours, 0), picture.ErrBroken},
+		"a row of pixels more":        {png(8192, 8193, 8, colours, 0), picture.ErrLarge},
+		"as long a side":              {png(picture.MostSide, 1, 8, grey, 0), picture.ErrBroken},
+		"a pixel longer":              {png(picture.MostSide+1, 1, 8, grey, 0), picture.ErrHeavy},
+		"as high a side":              {png(1, picture.MostSide, 8, grey, 0), picture.ErrBroken},
+		"a pixel higher":              {png(1, picture.MostSide+1, 8, grey, 0), picture.ErrHeavy},
+		"as much memory, 16 bits":     {png(8192, 6144, 16, clear, 0), picture.ErrBroken},
+		"a row more, 16 bits":         {png(8192, 6145, 16, clear, 0), picture.ErrHeavy},
+		"as much memory, interlaced":  {png(8192, 3072, 16, clear, 1), picture.ErrBroken},
+		"a row more, interlaced":      {png(8192, 3073, 16, clear, 1), picture.ErrHeavy},
+		"greys, 16 bits":              {png(8192, 8192, 16, grey, 0), picture.ErrBroken},
+		"as much memory, progressive": {jpg(8192, 3276, refined), picture.ErrBroken},
+		"a row more, progressive":     {jpg(8192, 3277, refined), picture.ErrHeavy},
+		"as large, not progressive":   {jpg(8192, 8192, plain), picture.ErrBroken},
+	} {
+		if _, err := picture.Read(c.data); err != c.want {
+			t.Errorf("%s: %v, want %v", name, err, c.want)
+		}
+	}
 }

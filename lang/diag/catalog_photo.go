@@ -69,20 +69,22 @@ los dos se puede guardar un JPEG. Un archivo que se cortó al copiarlo parece en
 	{Code: "OV731", Severity: Error,
 		En: Wording{
 			Message: `the picture {={file}} is too large`,
-			Mark:    `more than {mb} MB, or than {mp} million pixels`,
+			Mark:    `more than {mb} MB or {mp} million pixels, or as much once unpacked`,
 			Help: map[string]string{
 				"":       `save it smaller: {need} pixels across are enough for the page`,
 				"bytes":  `save it smaller than {mb} MB: {need} pixels across are enough for the page`,
-				"pixels": `save it with less than {mp} million pixels: {need} across are enough for the page`},
+				"pixels": `save it with less than {mp} million pixels: {need} across are enough for the page`,
+				"heavy":  `save it as a plain JPEG, not a progressive one and no longer than {side} pixels: {need} across are enough for the page`},
 			Explain: `A larger picture does not print better, and each one is read whole. What the page does not show is left out of the
 PDF in any case.`},
 		Es: Wording{
 			Message: `la foto {={file}} es demasiado grande`,
-			Mark:    `más de {mb} MB, o de {mp} millones de píxeles`,
+			Mark:    `más de {mb} MB o de {mp} millones de píxeles, u otro tanto al abrirla`,
 			Help: map[string]string{
 				"":       `guardarla más pequeña: {need} píxeles de ancho bastan para la página`,
 				"bytes":  `guardarla con menos de {mb} MB: {need} píxeles de ancho bastan para la página`,
-				"pixels": `guardarla con menos de {mp} millones de píxeles: {need} de ancho bastan para la página`},
+				"pixels": `guardarla con menos de {mp} millones de píxeles: {need} de ancho bastan para la página`,
+				"heavy":  `guardarla como JPEG sencillo, que no sea progresivo ni pase de {side} píxeles de lado: {need} de ancho bastan para la página`},
 			Explain: `Una foto mayor no se imprime mejor, y cada una se lee entera. Lo que la página no muestra no pasa al PDF en ningún
 caso.`},
 		Example: photographed(`photo "huge.png"` + hatInWords),

@@ -17,7 +17,7 @@ import (
 
 // Bind sets a book: its title page with the list of its patterns, what all of them have in common, and each pattern as it is
 // set alone, without what stands in front.
-func Bind(b *plan.Book, o Options) (*page.Document, error) {
+func Bind(b *plan.Book, o Options) (doc *page.Document, err error) {
 	if n := len(o.Langs); n < 1 || n > 2 {
 		return nil, fmt.Errorf("a document has one language or two, not %d", n)
 	}
@@ -43,7 +43,9 @@ func Bind(b *plan.Book, o Options) (*page.Document, error) {
 		}
 	}
 	o.Langs = o.mannered()
-	doc := &page.Document{Root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, Lang: o.Langs[0].Tag()}
+	o.room = &room{}
+	defer leave(&err)
+	doc = &page.Document{Root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, Lang: o.Langs[0].Tag()}
 	var volumes, covers []*setter
 	for _, langs := range o.turnsOf(patterns) {
 		root, level, prefix := doc.Root, 0, ""
@@ -54,6 +56,9 @@ func Bind(b *plan.Book, o Options) (*page.Document, error) {
 		bound := o.bound(cover, patterns, langs, root, level, prefix)
 		covers = append(covers, bound[0])
 		volumes = append(volumes, bound...)
+	}
+	if tooLong(volumes) {
+		return nil, ErrLong
 	}
 	bind(doc, volumes)
 	prune(doc.Root, doc.Pages)

@@ -14,6 +14,8 @@ type Options struct {
 	Paper Paper
 	Langs []*words.Language // one, or two
 	Edition
+
+	room *room // what is left of the pages a document may have
 }
 
 // clash says what of the options does not go together.
@@ -37,7 +39,7 @@ func Compose(p *plan.Pattern, o Options) (*page.Document, error) {
 }
 
 // compose sets a pattern, and says by which elements its steps are found.
-func compose(p *plan.Pattern, o Options) (*page.Document, []*setter, error) {
+func compose(p *plan.Pattern, o Options) (doc *page.Document, volumes []*setter, err error) {
 	if n := len(o.Langs); n < 1 || n > 2 {
 		return nil, nil, fmt.Errorf("a document has one language or two, not %d", n)
 	}
@@ -55,8 +57,10 @@ func compose(p *plan.Pattern, o Options) (*page.Document, []*setter, error) {
 		p = p.Unrolled() // every row is written out
 	}
 	o.Langs = o.mannered()
-	doc := &page.Document{Root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, Lang: o.Langs[0].Tag()}
-	volumes := o.volumes(p, doc.Root)
+	o.room = &room{}
+	defer leave(&err)
+	doc = &page.Document{Root: &page.Elem{Tag: "Document", Lang: o.Langs[0].Tag()}, Lang: o.Langs[0].Tag()}
+	volumes = o.volumes(p, doc.Root)
 	long := false
 	for _, s := range volumes {
 		s.draft()
@@ -67,6 +71,9 @@ func compose(p *plan.Pattern, o Options) (*page.Document, []*setter, error) {
 			s.listed()
 		}
 		s.complete()
+	}
+	if tooLong(volumes) {
+		return nil, nil, ErrLong
 	}
 	bind(doc, volumes)
 	prune(doc.Root, doc.Pages)

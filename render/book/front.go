@@ -66,6 +66,7 @@ func (s *setter) lower(high, page float64) float64 {
 // and how far the facts go, behind which the cautions stand.
 func (s *setter) opened(high float64) (all, facts float64) {
 	const endless = 1e5
+	s.room.give(s.flow, s.frontH)
 	s.flow, s.root.Kids = nil, nil
 	s.section()
 	s.add(s.masthead(), s.titles())

@@ -164,6 +164,7 @@ func (s *setter) partRows(n int) []set {
 		rows = append(rows, set{strips: s.row(start)})
 		s.foundAs(part, nil)
 	}
+	high := 0.0 // of what is set and not yet in the flow
 	for _, step := range part.Steps {
 		r := s.stepRow(part, step)
 		for _, sd := range s.sides {
@@ -171,6 +172,10 @@ func (s *setter) partRows(n int) []set {
 		}
 		rows = append(rows, s.grids(step)...)
 		rows = append(rows, set{strips: s.row(r), trails: len(r.texts[0].Label) == 0 && r.ticks == 1})
+		for _, t := range rows[len(rows)-1].strips {
+			high += t.H
+		}
+		s.room.holds(high / s.frontH)
 		s.foundAs(part, step)
 		rows = append(rows, s.stitchCharts(n, step)...)
 		if _, ok := step.(*plan.Grid); ok {

@@ -15,6 +15,7 @@ import (
 type setter struct {
 	look
 	edition Edition
+	room    *room
 	p       *plan.Pattern
 	sides   []side
 	sizes   int
@@ -66,8 +67,8 @@ type heading struct {
 func newSetter(p *plan.Pattern, o Options, langs []*words.Language, root *page.Elem) *setter {
 	s := &setter{
 		look:    lookOf(o.Paper, o.Edition.Has(Large), len(langs), len(p.Sizes)),
-		edition: o.Edition,
-		p:       p, sizes: len(p.Sizes),
+		edition: o.Edition, room: o.room,
+		p: p, sizes: len(p.Sizes),
 		root: root, marks: map[string]heading{},
 		targets: map[*page.Elem]string{}, explained: map[string]string{}, stepElems: map[stepOf]*page.Elem{},
 	}
@@ -118,7 +119,12 @@ func (s *setter) section() {
 }
 
 // add puts strips at the end of the flow.
-func (s *setter) add(strips ...layout.Strip) { s.flow = append(s.flow, strips...) }
+func (s *setter) add(strips ...layout.Strip) {
+	s.flow = append(s.flow, strips...)
+	for _, t := range strips {
+		s.room.take(t.H / s.frontH)
+	}
+}
 
 // each makes a row of text, one box a side, aligned at the top.
 func (s *setter) each(f func(sd side) layout.Box) layout.Box {

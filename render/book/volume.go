@@ -65,7 +65,7 @@ type extent struct{ strips, sections, marks int }
 func (s *setter) listed() {
 	list, at := s.contents(), s.begun
 	flow, kids, order := s.flow[at.strips:], s.root.Kids[at.sections:], s.order[at.marks:]
-	s.order = nil
+	s.flow, s.order = s.flow[:at.strips:at.strips], nil
 	s.begin(list)
 	for i := range s.openings {
 		s.openings[i] += len(s.flow) - at.strips

@@ -369,7 +369,7 @@ example.ovillo: 1 error
 error[OV731]: la foto huge.png es demasiado grande
  --> example.ovillo:4:9
  4 |   photo "huge.png" en "A blue hat." es "Un gorro azul."
-   |         ^^^^^^^^^^ más de 40 MB, o de 64 millones de píxeles
+   |         ^^^^^^^^^^ más de 40 MB o de 64 millones de píxeles, u otro tanto al abrirla
    = ayuda: guardarla con menos de 64 millones de píxeles: 945 de ancho bastan para la página
 
 example.ovillo: 1 error
