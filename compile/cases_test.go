@@ -146,7 +146,7 @@ func (c *closedCase) total(part *plan.Part, z int) (float64, error) {
 		if i < 0 {
 			return 0, fmt.Errorf("no such yarn")
 		}
-		sum += f.ByYarn[i]
+		sum += f.ByYarn.Count(i)
 	}
 	return float64(sum), nil
 }
@@ -203,7 +203,7 @@ func (c *closedCase) ofRow(part *plan.Part, f plan.RowFact, z int) (float64, err
 		}
 	}
 	n := 0
-	for form, k := range f.ByForm {
+	for form, k := range f.ByForm.All() {
 		if string(form.ID) == c.what {
 			n += k
 		}

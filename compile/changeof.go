@@ -79,12 +79,10 @@ func (p *partState) changeBetween(counts []plan.Count, ends [][]int) []plan.Coun
 // countAt is a count of a row by its number. Of a count that stands alone the row before the first may be of another stitch: all
 // its stitches count.
 func (p *partState) countAt(k plan.Count, alone bool, z, number int) (int, bool) {
-	facts := p.plan.Worked[z]
-	i := slices.IndexFunc(facts, func(f plan.RowFact) bool { return f.Number == number })
-	if i < 0 {
+	f := plan.FactOf(p.plan.Worked[z], number)
+	if f == nil {
 		return 0, false
 	}
-	f := facts[i]
 	switch k.Kind {
 	case plan.CountSts:
 		return f.Stitches, true
@@ -93,7 +91,7 @@ func (p *partState) countAt(k plan.Count, alone bool, z, number int) (int, bool)
 			return f.Stitches, true
 		}
 		n := 0
-		for form, of := range f.ByForm {
+		for form, of := range f.ByForm.All() {
 			if plan.CountedAs(form) == k.Form {
 				n += of
 			}

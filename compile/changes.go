@@ -52,7 +52,7 @@ func (c *checker) changed() {
 
 // regraded reports whether rows of a part go by a gauge that a maker's own stands in place of.
 func (c *checker) regraded(p *partState) bool {
-	return p != nil && slices.ContainsFunc(p.leaning, func(l lean) bool {
+	return p != nil && slices.ContainsFunc(p.leans, func(l lean) bool {
 		g := c.pat.Gauges[slices.Index(c.lines, l.g)]
 		return g.Was != nil && (g.Was.Sts != g.Sts || g.Was.Rows != g.Rows)
 	})

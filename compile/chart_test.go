@@ -207,7 +207,7 @@ func TestChartLaw(t *testing.T) {
 					t.Fatalf("size %d, row %d: the page makes %v, the chart says %v", z, number, got, yarns)
 				}
 				f := factOf(p.Parts[0], z, number)
-				if f.ByYarn[0]+f.ByYarn[1] != f.Stitches || f.Stitches != len(yarns) {
+				if f.ByYarn.Count(0)+f.ByYarn.Count(1) != f.Stitches || f.Stitches != len(yarns) {
 					t.Fatalf("size %d, row %d: %v of %d stitches in the yarns", z, number, f.ByYarn, f.Stitches)
 				}
 				read := plan.FromRight

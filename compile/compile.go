@@ -47,7 +47,7 @@ func (c *checker) check() {
 	c.readAllowance()
 	c.declarations()
 	c.motifCounts()
-	c.stitchSizes = map[stitchInManner]sizeOfStitch{}
+	c.gaugeRead = true
 	for _, s := range c.file.Body {
 		switch n := s.Node.(type) {
 		case *lang.Part:
@@ -92,7 +92,8 @@ type checker struct {
 	file        *lang.File
 	pat         *plan.Pattern
 	out         diag.List
-	stitchSizes map[stitchInManner]sizeOfStitch // by the gauge, each worked out once; nil until the gauge is read
+	gaugeRead   bool
+	stitchSizes []sizeOfStitch // by the gauge, each worked out once
 
 	open        func(name string) ([]byte, error) // reads a file beside the source; nil: none is read
 	readPicture func([]byte) (picture.Picture, error)
@@ -101,6 +102,7 @@ type checker struct {
 	keys        []faultKey
 
 	z              int // number of sizes
+	names          []string
 	fabrics        []*fabric.Fabric
 	lets           map[string]value.Vector
 	known          map[string]source.Span // every declared name, with its place

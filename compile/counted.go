@@ -17,7 +17,7 @@ type tally struct {
 func (p *partState) tally(z int, ids []fabric.ID) tally {
 	f := p.c.fabrics[z]
 	t := tally{content: contentOf(f, ids)}
-	for chains, n := range t.spaces {
+	for chains, n := range t.spaces.All() {
 		t.ch += chains * n
 	}
 	for _, k := range t.kinds {
@@ -59,10 +59,10 @@ func (t *tally) in(yarn int) int {
 }
 
 // byForm are the stitches by what they are counted as.
-func (t *tally) byForm() map[stitch.Form]int {
-	out := make(map[stitch.Form]int, len(t.kinds))
+func (t *tally) byForm() plan.Tally[stitch.Form] {
+	var out plan.Tally[stitch.Form]
 	for _, k := range t.kinds {
-		out[plan.CountedAs(k.form)] += k.n
+		out.Add(plan.CountedAs(k.form), k.n)
 	}
 	return out
 }
@@ -74,17 +74,12 @@ func (p *partState) counts(w *working) []plan.Count {
 		if w.last[z] == nil {
 			continue
 		}
-		facts := p.plan.Worked[z]
-		i := len(facts) - 1
-		for i >= 0 && facts[i].Number != w.to[z] { // of a run that is printed in pieces it may lie further back
-			i--
-		}
-		if i >= 0 {
-			rows[z] = &facts[i]
+		if f := plan.FactOf(p.plan.Worked[z], w.to[z]); f != nil { // of a run that is printed in pieces it may lie further back
+			rows[z] = f
 			continue
 		}
 		t := p.tally(z, w.last[z].Made)
-		rows[z] = &plan.RowFact{Stitches: t.sts, Spaces: total(t.spaces), ByForm: t.byForm(), BySpace: t.spaces}
+		rows[z] = &plan.RowFact{Stitches: t.sts, Spaces: t.spaces.Total(), ByForm: t.byForm(), BySpace: t.spaces}
 	}
 	return plan.CountsAfter(rows)
 }

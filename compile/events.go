@@ -218,7 +218,7 @@ func (p *partState) lastCount(times plan.Nums, mask []bool) plan.Count {
 		}
 		last := facts[len(facts)-1]
 		count.N[z] = last.Stitches
-		for f := range last.ByForm {
+		for f := range last.ByForm.All() {
 			f = plan.CountedAs(f)
 			if count.Form.ID != "" && count.Form != f {
 				count.Kind = plan.CountSts

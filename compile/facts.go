@@ -17,16 +17,17 @@ type made struct {
 
 // content is what a row made: stitches by kind and yarn, and the chains of its spaces.
 type content struct {
-	kinds  []made      // in the order of first use
-	spaces map[int]int // by the number of their chains
-	chains map[int]int // by yarn
-	rides  map[int]int // the chains of picots, by yarn; they lie on no edge
+	kinds  []made          // in the order of first use
+	spaces plan.Tally[int] // by the number of their chains
+	chains map[int]int     // by yarn
+	rides  map[int]int     // the chains of picots, by yarn; they lie on no edge
 }
 
 // contentOf counts what a row made, run by run. A row is of few kinds, so that to look through them takes less than a map.
 func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 	var c content
-	var at []fabric.FormID // of the kinds
+	var room [8]fabric.FormID
+	at := room[:0] // of the kinds
 	riding := f.Riding()
 	for i := 0; i < len(ids); {
 		el := &f.Elems[ids[i]]
@@ -40,10 +41,10 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 			}
 		}
 		if el.Kind == fabric.Space {
-			if c.spaces == nil {
-				c.spaces, c.chains = map[int]int{}, map[int]int{}
+			if c.chains == nil {
+				c.chains = map[int]int{}
 			}
-			c.spaces[int(el.N)]++
+			c.spaces.Add(int(el.N), 1)
 			c.chains[int(el.Yarn)] += int(el.N)
 			i = j
 			continue
@@ -59,6 +60,9 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 			k++
 		}
 		if k == len(at) {
+			if c.kinds == nil {
+				c.kinds = make([]made, 0, 2)
+			}
 			at, c.kinds = append(at, el.Form), append(c.kinds, made{f.FormOf(ids[i]), int(el.Yarn), 0})
 		}
 		c.kinds[k].n += j - i
@@ -79,13 +83,13 @@ func (w *working) fact(z int, res *fabric.Result, yarn int) {
 	p, c, m := w.p, w.p.c, w.p.manner(w.kick.style)
 	got := w.content(z, res, yarn)
 	f := plan.RowFact{Number: p.number[z], Label: rowLabel(w.n.Head), Slips: res.Slips, Taken: res.Taken + res.Named,
-		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: total(got.spaces), BySpace: got.spaces}
+		Passed: res.Places - res.Taken, Closed: p.fab[z].Closed(), Wrong: p.wrong[z], Spaces: got.spaces.Total(), BySpace: got.spaces}
 	// Rows that make the same have their counts together: most rows are like the one before, and nobody writes in them.
 	same := p.same(z, got)
 	if same != nil {
 		f.ByForm, f.ByYarn = same.ByForm, same.ByYarn
 	} else {
-		f.ByForm, f.ByYarn = make(map[stitch.Form]int, len(got.kinds)), map[int]int{}
+		f.ByForm = make(plan.Tally[stitch.Form], 0, len(got.kinds))
 	}
 	var width, height float64
 	before := p.fabricOf(z)
@@ -94,8 +98,8 @@ func (w *working) fact(z int, res *fabric.Result, yarn int) {
 		n := k.n
 		f.Stitches += n
 		if same == nil {
-			f.ByForm[k.form] += n
-			f.ByYarn[k.yarn] += n
+			f.ByForm.Add(k.form, n)
+			f.ByYarn.Add(k.yarn, n)
 		}
 		sw, sh, _ := c.stitchSize(k.form.ID, m)
 		width += sw * float64(n)
@@ -107,7 +111,11 @@ func (w *working) fact(z int, res *fabric.Result, yarn int) {
 		}
 		p.addArea(k.yarn, z, sw*sh*k.form.Yarn()*float64(n))
 	}
-	chainWidth, least, share := c.chainSize(got, m)
+	beside := w.beside(z, res)
+	var chainWidth, least, share float64
+	if height == 0 || beside > 0 || len(got.rides)+len(got.chains) > 0 {
+		chainWidth, least, share = c.chainSize(got, m)
+	}
 	if height == 0 {
 		height = least
 	}
@@ -120,7 +128,7 @@ func (w *working) fact(z int, res *fabric.Result, yarn int) {
 		p.addArea(y, z, chain*float64(n))
 	}
 	f.Yarn = mostly(f.ByYarn, w.kick.yarn)
-	p.addArea(f.Yarn, z, chain*float64(w.beside(z, res)))
+	p.addArea(f.Yarn, z, chain*float64(beside))
 	width += chainWidth * float64(f.Chains)
 	wide, tall, texture := w.textured(z, res, m)
 	if texture != nil {
@@ -231,10 +239,10 @@ func (c *checker) chainSize(got content, m manner) (width, height, share float64
 }
 
 // mostly is the yarn of most stitches; at a tie the first.
-func mostly(yarns map[int]int, usual int) int {
+func mostly(yarns plan.Tally[int], usual int) int {
 	best := usual
-	for y, n := range yarns {
-		if n > yarns[best] || n == yarns[best] && y < best {
+	for y, n := range yarns.All() {
+		if most := yarns.Count(best); n > most || n == most && y < best {
 			best = y
 		}
 	}

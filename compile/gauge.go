@@ -232,16 +232,17 @@ func (c *checker) hookOf(l plan.Length) plan.Length {
 // stitchSize is the width and height of a stitch by the gauge; measured says whether its own gauge gives both. Without one
 // the nearest gauge is scaled by the nominal heights of the stitch table, for drawings only.
 func (c *checker) stitchSize(id stitch.ID, m manner) (w, h float64, measured bool) {
-	if c.stitchSizes == nil { // the gauge is not read yet
-		return c.sizeByGauge(id, m)
-	}
 	k := stitchInManner{id, m}
-	s, known := c.stitchSizes[k]
-	if !known {
-		s.w, s.h, s.measured = c.sizeByGauge(id, m)
-		c.stitchSizes[k] = s
+	for i := range c.stitchSizes { // they are few
+		if s := &c.stitchSizes[i]; s.of == k {
+			return s.w, s.h, s.measured
+		}
 	}
-	return s.w, s.h, s.measured
+	w, h, measured = c.sizeByGauge(id, m)
+	if c.gaugeRead {
+		c.stitchSizes = append(c.stitchSizes, sizeOfStitch{k, w, h, measured})
+	}
+	return w, h, measured
 }
 
 // stitchInManner is a stitch as rows of some manner work it, sizeOfStitch how large it is then.
@@ -251,6 +252,7 @@ type (
 		manner
 	}
 	sizeOfStitch struct {
+		of       stitchInManner
 		w, h     float64
 		measured bool
 	}

@@ -18,10 +18,11 @@ type basis struct {
 	noWidth, noHeight stitch.ID
 }
 
-// lean is a gauge as rows of a part use it, which are worked in some manner.
+// lean is a gauge as rows of a part use it, which are worked in some manner, and how many rows do, per size.
 type lean struct {
 	g *gaugeOf
 	manner
+	rows []int
 }
 
 // manner is how a row of a style is worked with the hook in hand.
@@ -33,18 +34,14 @@ const severalRows = 4
 // measured keeps what the size of a row rests on.
 func (p *partState) measured(z int, got content, m manner, textured *gaugeOf) {
 	var b basis
-	plain, counted := got.plain(), map[*gaugeOf]bool{}
+	plain := got.plain()
+	var room [4]*gaugeOf
+	counted := room[:0]
 	count := func(g *gaugeOf) {
-		if counted[g] {
-			return
+		if !slices.Contains(counted, g) {
+			counted = append(counted, g)
+			p.leansOn(g, m)[z]++
 		}
-		counted[g] = true
-		k := lean{g, m}
-		if p.leans[k] == nil {
-			p.leans[k] = make([]int, p.c.z)
-			p.leaning = append(p.leaning, k)
-		}
-		p.leans[k][z]++
 	}
 	if textured != nil {
 		count(textured)
@@ -65,6 +62,17 @@ func (p *partState) measured(z int, got content, m manner, textured *gaugeOf) {
 		}
 	}
 	p.basis[z] = append(p.basis[z], b)
+}
+
+// leansOn is how many rows lean on a gauge, per size.
+func (p *partState) leansOn(g *gaugeOf, m manner) []int {
+	for i := range p.leans {
+		if l := &p.leans[i]; l.g == g && l.manner == m {
+			return l.rows
+		}
+	}
+	p.leans = append(p.leans, lean{g, m, make([]int, p.c.z)})
+	return p.leans[len(p.leans)-1].rows
 }
 
 // gauged reports a stitch of the rows of a part that has no gauge of its own, whether the length along the rows or their height
@@ -109,8 +117,8 @@ func (c *checker) gaugeNote(g *gaugeOf) {
 		if p == nil || !p.asked {
 			continue
 		}
-		for _, k := range p.leaning {
-			if k.g != g || maxOf(p.leans[k], all(c.z)) < severalRows {
+		for _, k := range p.leans {
+			if k.g != g || maxOf(k.rows, all(c.z)) < severalRows {
 				continue
 			}
 			if g.by != eitherWay && k.by != g.by && part.Style != plan.TurnedRounds && !slices.Contains(ways, part.Name) {
@@ -152,10 +160,10 @@ const (
 func (p *partState) chainNote() {
 	c, st := p.c, p.plan.Start.Kind
 	g := c.gaugeFor(stitch.Chain, p.manner(p.style))
-	if g == nil || st != plan.StartChain && st != plan.StartJoined || len(p.leaning) == 0 {
+	if g == nil || st != plan.StartChain && st != plan.StartJoined || len(p.leans) == 0 {
 		return
 	}
-	on := p.leaning[0].g // that of the first row
+	on := p.leans[0].g // that of the first row
 	if c.isOwn(g) != c.isOwn(on) {
 		return // a maker counted one of the two alone
 	}

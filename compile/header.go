@@ -232,11 +232,19 @@ func (c *checker) beginning(none bool, chains *lang.Cnt, as *lang.Name) begin {
 
 // plainNumber reads a whole number that stands as it is, where no sizes are needed.
 func plainNumber(n *lang.Cnt) (int, bool) {
-	if n == nil || n.E == nil || n.E.Op != lang.OpNumber || len(n.E.Sizes) > 0 {
+	if n == nil || n.E == nil {
+		return 0, false
+	}
+	return plainFigure(n.E)
+}
+
+// plainFigure is an expression that is one whole number without a unit.
+func plainFigure(e *lang.Expr) (int, bool) {
+	if e == nil || e.Op != lang.OpNumber || len(e.Sizes) > 0 || e.Unit != "" || e.Text == "" {
 		return 0, false
 	}
 	v := 0
-	for _, r := range n.E.Text {
+	for _, r := range e.Text {
 		if r < '0' || r > '9' || v > 1_000_000 {
 			return 0, false
 		}

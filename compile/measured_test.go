@@ -80,7 +80,7 @@ func TestMeasuresOfExamples(t *testing.T) {
 					continue
 				}
 				want, ok := 0.0, true
-				for form, n := range row.ByForm {
+				for form, n := range row.ByForm.All() {
 					per := stitchesPerCm(p, string(form.ID))
 					ok = ok && per > 0
 					want += float64(n) / per

@@ -2,7 +2,6 @@ package compile
 
 import (
 	"math/big"
-	"slices"
 
 	"ovillo/compile/figure"
 	"ovillo/compile/plan"
@@ -187,13 +186,13 @@ func (c *checker) measuredIn(p *partState, z int, e *lang.Expr, on *plan.Measure
 		}
 		return widest, true
 	}
-	k := slices.IndexFunc(facts, func(f plan.RowFact) bool { return f.Number == on.Row[z] })
-	if k < 0 {
+	f := plan.FactOf(facts, on.Row[z])
+	if f == nil {
 		c.report(diag.Diagnostic{Code: codeMeasuredRow, Span: e.R.Span(), Args: diag.Args{
 			"need": on.Row[z], "have": len(facts), "part": p.plan.Name, "round": diag.Term{Key: rowWord(p), N: 1}}, Sizes: []string{c.pat.Sizes[z].Name}})
 		return 0, false
 	}
-	return facts[k].Width, true
+	return f.Width, true
 }
 
 // fit compares a measure with the wearer.

@@ -21,25 +21,23 @@ type partState struct {
 	stmts []*lang.Statement
 	kinds [][]made // what the last row made, per size
 
-	fab   []*fabric.Part
-	basis [][]basis // what the size of each row rests on, as plan.Worked
-	leans map[lean][]int
-	// the keys of leans, in the order of first use
-	leaning []lean
-	inUse   plan.Length // the hook that is worked with; 0: not known
-	asked   bool        // some length of the part is asked for
-	style   plan.Style
-	base    stitch.ID
-	begins  map[stitch.ID]begin
-	edges   *lang.Edges
-	hook    plan.Length // to change to before the next row; 0: none
-	yarn    int         // the yarn rows are started with
-	inHand  int         // the yarn that hangs from the hook; -1 at the start
-	lex     []bool      // the sizes of the block that is being read; nil: all
-	calls   map[string]plan.Text
-	names   map[string]bool // labels, markers and sections that statements of the part set
-	rows    map[string]*lang.Row
-	stated  bool // some row or statement says a count
+	fab    []*fabric.Part
+	basis  [][]basis   // what the size of each row rests on, as plan.Worked
+	leans  []lean      // in the order of first use
+	inUse  plan.Length // the hook that is worked with; 0: not known
+	asked  bool        // some length of the part is asked for
+	style  plan.Style
+	base   stitch.ID
+	begins map[stitch.ID]begin
+	edges  *lang.Edges
+	hook   plan.Length // to change to before the next row; 0: none
+	yarn   int         // the yarn rows are started with
+	inHand int         // the yarn that hangs from the hook; -1 at the start
+	lex    []bool      // the sizes of the block that is being read; nil: all
+	calls  map[string]plan.Text
+	names  map[string]bool // labels, markers and sections that statements of the part set
+	rows   map[string]*lang.Row
+	stated bool // some row or statement says a count
 
 	started   bool
 	number    []int // of the last row, per size
@@ -129,7 +127,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
 		textures: map[*stitchPattern]*inPattern{}, over: map[*stitchPattern][]int{},
-		basis: make([][]basis, c.z), kept: make([][]keptRow, c.z), leans: map[lean][]int{},
+		basis: make([][]basis, c.z), kept: make([][]keptRow, c.z),
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, riding: map[*plan.Row][]int{}, removed: map[*plan.Row][]int{}, roles: map[string]plan.Role{}, walks: map[string]source.Span{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}

@@ -163,11 +163,11 @@ func (p *partState) sameSide(w *working) {
 // oneSided reports whether the first of the rows has a stitch that looks different from behind, in any size.
 func (w *working) oneSided() bool {
 	for z := range w.mask {
-		for _, f := range w.p.plan.Worked[z] {
-			if w.first[z] == nil || f.Number != w.from[z] {
-				continue
-			}
-			for form := range f.ByForm {
+		if w.first[z] == nil {
+			continue
+		}
+		if f := plan.FactOf(w.p.plan.Worked[z], w.from[z]); f != nil {
+			for form := range f.ByForm.All() {
 				_, own := w.p.c.own[form.ID]
 				if own || form.Post != stitch.NoPost || form.Loop != stitch.BothLoops || form.Group != stitch.Single {
 					return true
@@ -180,12 +180,8 @@ func (w *working) oneSided() bool {
 
 // wrongSide reports whether a row shows the wrong side.
 func wrongSide(facts []plan.RowFact, number int) bool {
-	for i := len(facts) - 1; i >= 0; i-- {
-		if facts[i].Number == number {
-			return facts[i].Wrong
-		}
-	}
-	return false
+	f := plan.FactOf(facts, number)
+	return f != nil && f.Wrong
 }
 
 // joins says how the round is closed.

@@ -351,6 +351,7 @@ type working struct {
 	n           *lang.Row
 	low         *lowered
 	kick        *kick
+	row         fabric.Row // that is being worked
 	mask        []bool
 	times       plan.Nums
 	first, last []*fabric.Result
@@ -365,9 +366,11 @@ type working struct {
 // size works the rows of one size.
 func (w *working) size(z int) {
 	p := w.p
-	w.marks[z] = map[string]bool{}
-	for _, m := range p.plan.Markers {
-		w.marks[z][m.Name] = p.fab[z].MarkerAt(m.Name)
+	if len(p.plan.Markers) > 0 {
+		w.marks[z] = make(map[string]bool, len(p.plan.Markers))
+		for _, m := range p.plan.Markers {
+			w.marks[z][m.Name] = p.fab[z].MarkerAt(m.Name)
+		}
 	}
 	turns := w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds
 	keeps := p.c.keeps[p.plan.Name]
@@ -382,13 +385,13 @@ func (w *working) size(z int) {
 		}
 		p.back[z] = w.low.back
 		more := min(w.times[z]-i, maxRows-p.number[z]) - 1 // rows that may be worked like this one
-		row := &fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.yarnOf(z, 0), Wrong: p.wrong[z],
+		w.row = fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.yarnOf(z, 0), Wrong: p.wrong[z],
 			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No, Back: w.low.back,
 			Pure: more > 0 && w.low.pure && !keeps && p.plan.Motifs == nil}
 		if p.plan.Motifs != nil {
 			p.last[z] = lastRow{w, p.fab[z].Copy()}
 		}
-		first := fabric.ID(len(p.c.fabrics[z].Elems))
+		row, first := &w.row, fabric.ID(len(p.c.fabrics[z].Elems))
 		var open []fabric.ID
 		before := 0
 		if keeps {

@@ -63,18 +63,18 @@ func (g gap) sticksOut() bool {
 func (c *checker) closedGaps(z int) map[fabric.ID]bool {
 	out := map[fabric.ID]bool{}
 	f := c.fabrics[z]
-	of := map[int32]string{} // the part of each row
-	for name, p := range c.parts {
+	if !f.Spaced() {
+		return out
+	}
+	of := make([]int, f.Rows()+1) // the part of each row, by its number from 1 on
+	for _, p := range c.parts {
 		for _, r := range p.serials[z] {
-			of[r.serial] = name
+			of[r.serial] = p.index + 1
 		}
 	}
 	for i := range f.Elems {
 		into := f.Elems[i].Into.ID
-		if into < 0 || f.Elems[into].Kind != fabric.Space {
-			continue
-		}
-		if was := of[f.Elems[into].Row]; was != of[f.Elems[i].Row] {
+		if into >= 0 && f.Elems[into].Kind == fabric.Space && of[f.Elems[into].Row] != of[f.Elems[i].Row] {
 			out[into] = true
 		}
 	}

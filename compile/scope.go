@@ -153,6 +153,15 @@ func (s *scope) Report(d diag.Diagnostic) { s.c.report(s.c.body.lacking(d)) }
 
 // count works out a count: whole numbers, none below zero. It is nil if that cannot be known; that was reported.
 func (c *checker) count(e *lang.Expr, mask []bool) plan.Nums {
+	if n, ok := plainFigure(e); ok && c.z > 0 { // as most are
+		out := c.nums(n)
+		for z, on := range mask {
+			if !on {
+				out[z] = plan.Absent
+			}
+		}
+		return out
+	}
 	v := c.eval(e, mask, nil)
 	if v.Unknown {
 		return nil

@@ -40,7 +40,7 @@ func (c *checker) sizes() {
 	c.z = len(c.pat.Sizes)
 	for i := range c.pat.Sizes {
 		f := fabric.New(i, max(maxStitches/c.z, leastStitches))
-		f.Plain, f.Rows, f.Elems = stitchByStitch, rowByRow, append(c.room.take(), f.Elems...)
+		f.Plain, f.EachRow, f.Elems = stitchByStitch, rowByRow, append(c.room.take(), f.Elems...)
 		c.fabrics = append(c.fabrics, f)
 	}
 	for _, s := range b[0].Body {
@@ -172,12 +172,15 @@ func ageName(name, lang string) string {
 	return name
 }
 
+// sizeNames are the names of the sizes, in order; not to be written to.
 func (c *checker) sizeNames() []string {
-	out := make([]string, c.z)
-	for i, s := range c.pat.Sizes {
-		out[i] = s.Name
+	if len(c.names) != c.z { // asked for with every value
+		c.names = make([]string, c.z)
+		for i, s := range c.pat.Sizes {
+			c.names[i] = s.Name
+		}
 	}
-	return out
+	return slices.Clip(c.names)
 }
 
 func (c *checker) sizeIndex(name string) int {

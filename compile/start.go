@@ -113,7 +113,7 @@ func (p *partState) foundation(n *lang.Foundation, mask []bool) {
 		}
 		w, h, _ := p.c.stitchSize(f.ID, p.manner(p.style))
 		fact := plan.RowFact{Number: 1, Stitches: st.N[z], Closed: n.Join, Yarn: p.yarn, Tall: f.ID,
-			Width: micro(w * float64(st.N[z])), Height: micro(h), ByForm: map[stitch.Form]int{f: st.N[z]}, ByYarn: map[int]int{p.yarn: st.N[z]}}
+			Width: micro(w * float64(st.N[z])), Height: micro(h), ByForm: plan.Tally[stitch.Form]{{Of: f, N: st.N[z]}}, ByYarn: plan.Tally[int]{{Of: p.yarn, N: st.N[z]}}}
 		if w == 0 {
 			fact.Width, fact.Height = plan.NoLength, plan.NoLength
 		}

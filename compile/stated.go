@@ -229,7 +229,7 @@ func (p *partState) namesSpaces(cl *lang.Claims, w *working) {
 	s := newSpread(p.c)
 	for z, on := range w.mask {
 		if res := w.last[z]; on && res != nil && (p.final == nil || p.final[z]) {
-			if n := total(p.tally(z, res.Made).spaces); n > 0 {
+			if n := p.tally(z, res.Made).spaces.Total(); n > 0 {
 				s.add(z, 0, n)
 			}
 		}
@@ -300,7 +300,7 @@ func (p *partState) counterOf(it *lang.Claim, of func(z int) tally) counting {
 		if chains == nil {
 			return nil
 		}
-		return func(z int) (int, *fabric.Fault) { return of(z).spaces[chains[z]], nil }
+		return func(z int) (int, *fabric.Fault) { return of(z).spaces.Count(chains[z]), nil }
 	case it.Kind != nil:
 		return func(z int) (int, *fabric.Fault) { return ofKind(it.Kind, of(z)), nil }
 	case it.Name != nil:
@@ -316,7 +316,7 @@ func ofKind(k *lang.Kinds, t tally) int {
 		n += t.sts
 	}
 	if strings.Contains(words, "space") {
-		n += total(t.spaces)
+		n += t.spaces.Total()
 	}
 	if strings.Contains(words, "chain") {
 		n += t.ch

@@ -181,9 +181,9 @@ func compareLine(t *testing.T, at string, l plan.Line, f plan.RowFact) int {
 			begins++
 		}
 	}
-	require.Equal(t, f.ByForm, forms, at)
+	require.Equal(t, f.ByForm.Map(), forms, at)
 	if len(f.BySpace) > 0 || len(spaces) > 0 {
-		require.Equal(t, f.BySpace, spaces, at)
+		require.Equal(t, f.BySpace.Map(), spaces, at)
 	}
 	require.LessOrEqual(t, begins, 1, at)
 	require.Equal(t, f.Closed, l.Closed, at)

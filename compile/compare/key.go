@@ -85,6 +85,24 @@ var (
 	proseType   = reflect.TypeFor[plan.Prose]()
 )
 
+// tallied writes a map in an order of its own.
+func (k *keyer) tallied(v reflect.Value, field string) {
+	var list []string
+	for _, key := range v.MapKeys() {
+		one := keyer{book: k.book, part: k.part}
+		if field == "ByYarn" {
+			fmt.Fprintf(&one.b, "%d", k.yarn(int(key.Int())))
+		} else {
+			one.put(key, "")
+		}
+		one.b.WriteString("=")
+		one.put(v.MapIndex(key), "")
+		list = append(list, one.b.String())
+	}
+	slices.Sort(list)
+	k.b.WriteString(strings.Join(list, " "))
+}
+
 func (k *keyer) put(v reflect.Value, field string) {
 	switch v.Type() {
 	case lengthsType:
@@ -132,6 +150,10 @@ func (k *keyer) put(v reflect.Value, field string) {
 		}
 		k.b.WriteString("}")
 	case reflect.Slice, reflect.Array:
+		if m := v.MethodByName("Map"); m.IsValid() { // a tally: the order in which things were met says nothing
+			k.tallied(m.Call(nil)[0], field)
+			return
+		}
 		k.b.WriteString("[")
 		for i := range v.Len() {
 			if field == "Drop" {
@@ -143,20 +165,7 @@ func (k *keyer) put(v reflect.Value, field string) {
 		}
 		k.b.WriteString("]")
 	case reflect.Map:
-		var list []string
-		for _, key := range v.MapKeys() {
-			one := keyer{book: k.book, part: k.part}
-			if field == "ByYarn" {
-				fmt.Fprintf(&one.b, "%d", k.yarn(int(key.Int())))
-			} else {
-				one.put(key, "")
-			}
-			one.b.WriteString("=")
-			one.put(v.MapIndex(key), "")
-			list = append(list, one.b.String())
-		}
-		slices.Sort(list)
-		k.b.WriteString(strings.Join(list, " "))
+		k.tallied(v, field)
 	case reflect.Int, reflect.Int8, reflect.Int16, reflect.Int32, reflect.Int64:
 		n := int(v.Int())
 		switch field {

@@ -2,7 +2,6 @@ package compare_test
 
 import (
 	"fmt"
-	"maps"
 	"os"
 	"regexp"
 	"slices"
@@ -128,7 +127,7 @@ func fabric(p *plan.Pattern) string {
 	for _, part := range p.Parts {
 		for _, f := range part.Worked[0] {
 			var forms []string
-			for form, n := range maps.All(f.ByForm) {
+			for form, n := range f.ByForm.All() {
 				forms = append(forms, fmt.Sprint(form, n))
 			}
 			slices.Sort(forms)

@@ -164,10 +164,5 @@ func factOf(part *plan.Part, r *plan.Row) *plan.RowFact {
 	if len(part.Worked) == 0 || len(r.First) == 0 {
 		return nil
 	}
-	list := part.Worked[0]
-	i := slices.IndexFunc(list, func(f plan.RowFact) bool { return f.Number == r.First[0] })
-	if i < 0 {
-		return nil
-	}
-	return &list[i]
+	return plan.FactOf(part.Worked[0], r.First[0])
 }

@@ -112,7 +112,7 @@ func TestAgain(t *testing.T) {
 		quick, plain := &worker{}, &worker{}
 		quick.f, quick.p = edged(text, closed)
 		plain.f, plain.p = edged(text, closed)
-		plain.f.Plain, plain.f.Rows = true, true
+		plain.f.Plain, plain.f.EachRow = true, true
 		if n := len(text); n > 0 {
 			in, gap := rapid.IntRange(0, n-1).Draw(t, "in"), rapid.IntRange(0, n).Draw(t, "gap")
 			for _, w := range []*worker{quick, plain} {

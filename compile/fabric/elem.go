@@ -68,16 +68,22 @@ const chainForm FormID = 0
 
 // Fabric is all the fabric of one size.
 type Fabric struct {
-	Size  int // index of the size: which number of an Op holds
-	Elems []Elem
-	Parts map[string]*Part
-	Limit int  // most elements allowed; 0: no limit
-	Plain bool // work stitch by stitch, even where one follows the other alike; the result is the same
-	Rows  bool // work row by row, even where one follows the other alike; the result is the same to whoever asks for rows
+	Size    int // index of the size: which number of an Op holds
+	Elems   []Elem
+	Parts   map[string]*Part
+	Limit   int  // most elements allowed; 0: no limit
+	Plain   bool // work stitch by stitch, even where one follows the other alike; the result is the same
+	EachRow bool // work row by row, even where one follows the other alike; the result is the same to whoever asks for rows
+
+	row     row // that is being worked; one at a time
+	runs    room[ID]
+	traces  room[Trace]
+	results room[Result]
 
 	rides  map[ID][]stitch.Form // the picots on an element
 	behind map[ID]bool          // the elements that pass behind the stitches they cross
 	legs   map[ID][]Place       // of an element that draws more than two places together: all of them
+	spaced bool
 	rows   int32
 	steps  int // instructions carried out
 	forms  []stitch.Form
@@ -90,7 +96,14 @@ func New(z, limit int) *Fabric {
 	return f
 }
 
+// Spaced reports whether any chain space was made.
+func (f *Fabric) Spaced() bool { return f.spaced }
+
+// Rows is the number of the last row of all.
+func (f *Fabric) Rows() int32 { return f.rows }
+
 func (f *Fabric) add(e *Elem) ID {
+	f.spaced = f.spaced || e.Kind == Space
 	if n := len(f.Elems); n == cap(f.Elems) {
 		// Large slices grow by a quarter of their length, so that most of a fabric would be copied several times.
 		f.Elems = slices.Grow(f.Elems, max(n, firstElems))

@@ -78,7 +78,7 @@ type row struct {
 		of *Op
 		id FormID
 	}
-	res Result
+	res *Result
 	cur *Trace
 }
 
@@ -93,13 +93,15 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	if in.Back && !p.edge.back {
 		p.face()
 	}
-	r := &row{p: p, f: p.f, in: in, places: p.edge.p, yarn: in.Yarn}
-	r.res.Traces = make([]Trace, in.Traces)
+	r := &p.f.row
+	*r = row{p: p, f: p.f, in: in, places: p.edge.p, yarn: in.Yarn, gaps: r.gaps[:0], marked: r.marked[:0]}
+	r.res = &p.f.results.take(1, rowsAtOnce)[:1][0]
+	r.res.Traces = p.f.traces.take(in.Traces, rowsAtOnce)[:in.Traces]
 	r.res.Places = len(r.places)
 	r.standing()
 	before := p.edge
 	var stood []standing
-	steady := in.Pure && !p.f.Rows
+	steady := in.Pure && !p.f.EachRow
 	if steady {
 		stood = append(slices.Clone(r.gaps), r.marked...)
 	}
@@ -125,7 +127,7 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	if len(r.touched) > 0 {
 		r.res.Touched = slices.Sorted(maps.Keys(r.touched))
 	}
-	return &r.res, nil
+	return r.res, nil
 }
 
 // carries has a marker stand where the row comes to, touch notes that the row itself places it. Most rows do neither.
@@ -353,7 +355,7 @@ func (r *row) make(e *Elem) *Fault {
 // keep puts an element that was worked on the edge.
 func (r *row) keep(id ID) {
 	if r.made == nil {
-		r.made = make([]ID, 0, len(r.places)+8) // most rows make as many as they take
+		r.made = r.f.runs.take(len(r.places)+8, placesAtOnce) // most rows make as many as they take
 	}
 	r.made = append(r.made, id)
 	r.apart = false
@@ -406,7 +408,10 @@ func (r *row) finish() *Fault {
 	}
 	old := &r.p.edge
 	n := len(r.made)
-	e := edge{p: slices.Clone(r.made), serial: r.f.rows, back: style == plan.Rows || style == plan.TurnedRounds}
+	e := edge{p: r.made, serial: r.f.rows, back: style == plan.Rows || style == plan.TurnedRounds}
+	if n > 0 && e.back {
+		e.p = append(r.f.runs.take(n, placesAtOnce), r.made...) // what was made keeps its order
+	}
 	post, pre := old.post[min(r.un, len(old.post)):], old.pre
 	switch {
 	case style == plan.Rows:
@@ -428,6 +433,7 @@ func (r *row) finish() *Fault {
 		e.closed = true
 		if r.in.Back {
 			style = plan.TurnedRounds // the next round goes on the way all rounds go
+			e.p = slices.Clone(r.made)
 		}
 		if style == plan.TurnedRounds && n > 0 {
 			slices.Reverse(e.p[1:])

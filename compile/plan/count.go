@@ -17,11 +17,11 @@ func CountsAfter(rows []*RowFact) []Count {
 			continue
 		}
 		forms[z] = map[stitch.Form]int{}
-		for f, n := range r.ByForm {
+		for f, n := range r.ByForm.All() {
 			forms[z][CountedAs(f)] += n
 			kinds[CountedAs(f)] = true
 		}
-		for c := range r.BySpace {
+		for c := range r.BySpace.All() {
 			chains[c] = true
 		}
 	}
@@ -53,7 +53,7 @@ func CountsAfter(rows []*RowFact) []Count {
 	}
 	slices.SortFunc(long, func(a, b int) int { return b - a })
 	for _, c := range long {
-		out = append(out, Count{Kind: CountSpaces, Chains: c, N: pick(func(_ int, r *RowFact) int { return r.BySpace[c] })})
+		out = append(out, Count{Kind: CountSpaces, Chains: c, N: pick(func(_ int, r *RowFact) int { return r.BySpace.Count(c) })})
 	}
 	return out
 }
@@ -77,8 +77,8 @@ func spacesDiffer(rows []*RowFact) bool {
 		case first == nil:
 			first = r
 		default:
-			for c := range r.BySpace {
-				if first.BySpace[c] == 0 {
+			for c := range r.BySpace.All() {
+				if first.BySpace.Count(c) == 0 {
 					return true
 				}
 			}

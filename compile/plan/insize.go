@@ -347,7 +347,7 @@ func (p *Pattern) inUse() *used {
 		u.form(part.Start.Form)
 		for _, facts := range part.Worked {
 			for _, f := range facts {
-				for form := range f.ByForm {
+				for form := range f.ByForm.All() {
 					u.form(form)
 				}
 			}

@@ -89,9 +89,9 @@ func placed(work []Instr, in map[int]bool) {
 func (s *sized) fact(f RowFact) RowFact {
 	f.Yarn = s.yarn(f.Yarn)
 	if f.ByYarn != nil {
-		by := make(map[int]int, len(f.ByYarn))
-		for y, n := range f.ByYarn {
-			by[s.yarn(y)] += n
+		var by Tally[int]
+		for y, n := range f.ByYarn.All() {
+			by.Add(s.yarn(y), n)
 		}
 		f.ByYarn = by
 	}

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"sort"
+
 	"ovillo/compile/stitch"
 	"ovillo/lang/source"
 )
@@ -471,7 +473,17 @@ type RowFact struct {
 	Yarn     int    // the yarn most of it is made of
 	Texture  Texture
 	Tall     stitch.ID // its tallest stitch
-	ByForm   map[stitch.Form]int
-	BySpace  map[int]int // chain spaces by the number of their chains
-	ByYarn   map[int]int // stitches in each yarn, by its index; -1: the pattern names none
+	ByForm   Tally[stitch.Form]
+	BySpace  Tally[int] // chain spaces by the number of their chains
+	ByYarn   Tally[int] // stitches in each yarn, by its index; -1: the pattern names none
+}
+
+// FactOf is the row of a number among the rows of one size, which stand in the order of their numbers; nil if there is none. What
+// it points to is not to be written to.
+func FactOf(rows []RowFact, number int) *RowFact {
+	i := sort.Search(len(rows), func(i int) bool { return rows[i].Number >= number })
+	if i == len(rows) || rows[i].Number != number {
+		return nil
+	}
+	return &rows[i]
 }

@@ -208,12 +208,7 @@ func (u *unroller) fact(z, number int) *RowFact {
 	if z >= len(u.part.Worked) {
 		return nil
 	}
-	list := u.part.Worked[z]
-	i := slices.IndexFunc(list, func(f RowFact) bool { return f.Number == number })
-	if i < 0 {
-		return nil
-	}
-	return &list[i]
+	return FactOf(u.part.Worked[z], number)
 }
 
 // side says which side a row shows, where it is worked back and forth and all its sizes show the same.

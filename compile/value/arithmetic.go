@@ -38,9 +38,9 @@ func (ev *evaluator) add(e *lang.Expr, l, r Vector) Vector {
 		return Unknown
 	}
 	if e.Op == lang.OpAdd {
-		return ev.each(e, l.Dim, l, r, func(a, b *big.Rat) *big.Rat { return new(big.Rat).Add(a, b) })
+		return ev.each(e, l.Dim, l, r, sum)
 	}
-	return ev.each(e, l.Dim, l, r, func(a, b *big.Rat) *big.Rat { return new(big.Rat).Sub(a, b) })
+	return ev.each(e, l.Dim, l, r, difference)
 }
 
 // sumHelp chooses the remedy for a sum of two dimensions.
@@ -56,17 +56,16 @@ func sumHelp(l, r Dim) string {
 
 // multiply takes anything times a count or a percentage.
 func (ev *evaluator) multiply(e *lang.Expr, l, r Vector) Vector {
-	times := func(a, b *big.Rat) *big.Rat { return new(big.Rat).Mul(a, b) }
-	share := func(a, b *big.Rat) *big.Rat { return new(big.Rat).Quo(times(a, b), hundred) }
+	share := func(a, b *big.Rat) *big.Rat { return quotient(product(a, b), hundred) }
 	switch {
 	case l.Dim == Percent:
 		return ev.each(e, r.Dim, l, r, share)
 	case r.Dim == Percent:
 		return ev.each(e, l.Dim, l, r, share)
 	case l.Dim == Count:
-		return ev.each(e, r.Dim, l, r, times)
+		return ev.each(e, r.Dim, l, r, product)
 	case r.Dim == Count:
-		return ev.each(e, l.Dim, l, r, times)
+		return ev.each(e, l.Dim, l, r, product)
 	}
 	ev.mismatch("OV304", e, l, r, "product")
 	return Unknown
@@ -90,9 +89,9 @@ func (ev *evaluator) divide(e *lang.Expr, l, r Vector) Vector {
 		}
 	}
 	return ev.each(e, dim, l, r, func(a, b *big.Rat) *big.Rat {
-		q := new(big.Rat).Quo(a, b)
+		q := quotient(a, b)
 		if r.Dim == Percent && l.Dim != Percent {
-			q.Mul(q, hundred)
+			q = product(q, hundred)
 		}
 		return q
 	})

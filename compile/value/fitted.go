@@ -172,7 +172,7 @@ func (ev *evaluator) round(n lang.Node, raw, shown Vector, r Rounding, m *multip
 		}
 		c, ok := grid[i].round(x, r)
 		missing[i] = !ok
-		v.N[i] = big.NewRat(c, 1)
+		v.N[i] = whole(c)
 	}
 	if none := func(i int) bool { return missing[i] }; some(raw.N, none) {
 		first := Vector{N: make([]*big.Rat, len(raw.N))}

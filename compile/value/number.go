@@ -35,20 +35,20 @@ func (ev *evaluator) number(e *lang.Expr) Vector {
 		return Unknown
 	}
 	if len(e.Sizes) == 0 {
-		return ev.bounded(e, Same(new(big.Rat).Mul(first, unit.one), unit.dim, len(ev.sizes)))
+		return ev.bounded(e, Same(product(first, unit.one), unit.dim, len(ev.sizes)))
 	}
 	if found := 1 + len(e.Sizes); found != len(ev.sizes) {
 		ev.report("OV301", e, diag.Args{"needed": len(ev.sizes), "found": found, "sizes": ev.sizes})
 		return Unknown
 	}
 	v := Vector{Dim: unit.dim, N: make([]*big.Rat, len(ev.sizes))}
-	v.N[0] = new(big.Rat).Mul(first, unit.one)
+	v.N[0] = product(first, unit.one)
 	for i, text := range e.Sizes {
 		x, ok := ev.digits(e, text)
 		if !ok {
 			return Unknown
 		}
-		v.N[i+1] = new(big.Rat).Mul(x, unit.one)
+		v.N[i+1] = product(x, unit.one)
 	}
 	return ev.bounded(e, v)
 }
@@ -57,7 +57,7 @@ func (ev *evaluator) number(e *lang.Expr) Vector {
 func (ev *evaluator) digits(e *lang.Expr, text string) (*big.Rat, bool) {
 	const most = 24 // no number within the bound needs more digits; a longer one is not even converted
 	if n, err := strconv.ParseInt(text, 10, 32); err == nil && isDecimal(text) {
-		if x := big.NewRat(n, 1); within(x) {
+		if x := whole(n); within(x) {
 			return x, true
 		}
 	}

@@ -42,7 +42,7 @@ func Of(counts plan.Nums) Vector {
 	v := Vector{N: make([]*big.Rat, len(counts))}
 	for i, c := range counts {
 		if c != plan.Absent {
-			v.N[i] = big.NewRat(int64(c), 1)
+			v.N[i] = whole(int64(c))
 		}
 	}
 	return v

@@ -51,7 +51,7 @@ func (v Vector) neighbours(broken func(i int) bool) (below, above Vector) {
 	for i, x := range v.N {
 		if broken(i) {
 			f := floor(x)
-			below.N[i], above.N[i] = big.NewRat(f, 1), big.NewRat(f+1, 1)
+			below.N[i], above.N[i] = whole(f), whole(f+1)
 		}
 	}
 	return below, above

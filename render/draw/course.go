@@ -87,7 +87,7 @@ func ripples(part *plan.Part, rows []course, size int) {
 			continue
 		}
 		valleys := 0
-		for form, n := range facts[i].ByForm {
+		for form, n := range facts[i].ByForm.All() {
 			if form.Together > 1 {
 				valleys += n
 			}

@@ -117,7 +117,7 @@ func TestTubesAreStitchesOverGauge(t *testing.T) {
 // overGauge is how long a round of one stitch is by the gauge of that stitch, where the source has but one for it.
 func overGauge(p *plan.Pattern, row plan.RowFact) (float64, bool) {
 	var only stitch.ID
-	for form := range row.ByForm {
+	for form := range row.ByForm.All() {
 		if only != "" && form.ID != only {
 			return 0, false
 		}

@@ -55,7 +55,7 @@ func (w *work) row(sts int, high float64, id stitch.ID) *work {
 	}
 	w.Worked[0] = append(w.Worked[0], plan.RowFact{
 		Number: n, Stitches: sts, Taken: taken, Width: cmLength(float64(sts) * stWide), Height: cmLength(high), Closed: w.closed,
-		Yarn: w.Yarn, Tall: id, Wrong: !w.closed && n%2 == 0, ByForm: map[stitch.Form]int{{ID: id, Together: 1}: sts},
+		Yarn: w.Yarn, Tall: id, Wrong: !w.closed && n%2 == 0, ByForm: plan.Tally[stitch.Form]{{Of: stitch.Form{ID: id, Together: 1}, N: sts}},
 	})
 	return w
 }

@@ -85,7 +85,7 @@ func blanket() *plan.Pattern {
 			yarn = 1
 		}
 		b.with(yarn).dc(168)
-		b.last().ByForm = map[stitch.Form]int{{ID: stitch.DC, Together: 1}: 156, {ID: stitch.DC, Together: 3}: 12}
+		b.last().ByForm = plan.Tally[stitch.Form]{{Of: stitch.Form{ID: stitch.DC, Together: 1}, N: 156}, {Of: stitch.Form{ID: stitch.DC, Together: 3}, N: 12}}
 	}
 	m.measure("width", widthOf(b, 1))
 	m.measure("length", high(b))

@@ -117,7 +117,7 @@ func yarnTotals(p *plan.Pattern, part *plan.Part, yarn func(plan.Yarn) string) [
 		for z := range p.Sizes {
 			n := 0
 			for _, f := range part.Worked[z] {
-				n += f.ByYarn[i]
+				n += f.ByYarn.Count(i)
 			}
 			row, some = append(row, strconv.Itoa(n)), some || n > 0
 		}

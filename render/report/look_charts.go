@@ -37,7 +37,7 @@ func lookChartRows(s *subject) look {
 					continue
 				}
 				n++
-				f := factOf(s.p.Parts[c.Part].Worked[z], line.Number)
+				f := plan.FactOf(s.p.Parts[c.Part].Worked[z], line.Number)
 				if drawn.Left == 0 && !drawn.CutLeft && !drawn.CutRight && (f == nil || !drawnAs(line, f)) {
 					l.findings = append(l.findings, s.own(Error, drawnOtherwise, "chart", s.in.Words.StitchChartTitle(s.p, slices.Index(s.p.Drawn, c)),
 						"row", strconv.Itoa(line.Number), "size", s.p.Sizes[z].Name))
@@ -52,16 +52,6 @@ func lookChartRows(s *subject) look {
 	return l
 }
 
-// factOf is what was worked in the row of a number; nil if there is no such row.
-func factOf(facts []plan.RowFact, number int) *plan.RowFact {
-	for i := range facts {
-		if facts[i].Number == number {
-			return &facts[i]
-		}
-	}
-	return nil
-}
-
 // drawnAs reports whether a line of a chart holds the stitches and spaces of a row.
 func drawnAs(line *plan.Line, f *plan.RowFact) bool {
 	forms, spaces := map[stitch.Form]int{}, map[int]int{}
@@ -73,7 +63,7 @@ func drawnAs(line *plan.Line, f *plan.RowFact) bool {
 			spaces[w.Chains]++
 		}
 	}
-	return maps.Equal(forms, f.ByForm) && maps.Equal(spaces, f.BySpace)
+	return maps.Equal(forms, f.ByForm.Map()) && maps.Equal(spaces, f.BySpace.Map())
 }
 
 func lookCharts(s *subject) look {

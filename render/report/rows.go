@@ -127,7 +127,7 @@ func (s *subject) ungauged() (n int, stitches []string) {
 			return
 		}
 		n++
-		for form := range f.ByForm {
+		for form := range f.ByForm.All() {
 			stitches = append(stitches, string(form.ID))
 		}
 	})

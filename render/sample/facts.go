@@ -22,13 +22,13 @@ func roundFact(number, sts, taken, yarn int, f stitch.Form, look plan.Texture) p
 	}
 	return plan.RowFact{
 		Number: number, Stitches: sts, Taken: taken, Width: plan.Length(sts) * stWide, Height: high,
-		Closed: true, Yarn: yarn, Texture: look, Tall: f.ID, ByForm: map[stitch.Form]int{f: sts},
+		Closed: true, Yarn: yarn, Texture: look, Tall: f.ID, ByForm: plan.Tally[stitch.Form]{{Of: f, N: sts}},
 	}
 }
 
 // ribFact is a round of front and back post stitches by turns.
 func ribFact(number, sts, yarn int) plan.RowFact {
 	r := roundFact(number, sts, sts, yarn, hdc, plan.Rib)
-	r.ByForm = map[stitch.Form]int{front: sts / 2, back: sts / 2}
+	r.ByForm = plan.Tally[stitch.Form]{{Of: front, N: sts / 2}, {Of: back, N: sts / 2}}
 	return r
 }

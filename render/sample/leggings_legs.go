@@ -186,7 +186,7 @@ func legFacts(i int) []plan.RowFact {
 		r := roundFact(n, sts, taken, sand, dc, plan.Plain)
 		if sts < taken {
 			r.Label = "less"
-			r.ByForm = map[stitch.Form]int{dc: sts - 2, dec: 2}
+			r.ByForm = plan.Tally[stitch.Form]{{Of: dc, N: sts - 2}, {Of: dec, N: 2}}
 		}
 		rows = append(rows, r)
 	}

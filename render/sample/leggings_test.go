@@ -25,7 +25,7 @@ func TestLeggingsRowsTakeWhatTheRowBelowOffers(t *testing.T) {
 					t.Errorf("%s, size %d, row %d: %d taken and %d passed of %d", part.Name, i, r.Number, r.Taken, r.Passed, offered)
 				}
 				made := 0
-				for _, n := range r.ByForm {
+				for _, n := range r.ByForm.All() {
 					made += n
 				}
 				if made != r.Stitches {

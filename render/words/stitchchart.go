@@ -44,14 +44,14 @@ func oneSize(p *plan.Pattern) *plan.Pattern {
 
 // countsOf counts what a row has where nothing else does.
 func countsOf(line *plan.Line) []plan.Count {
-	fact := plan.RowFact{ByForm: map[stitch.Form]int{}, BySpace: map[int]int{}}
+	fact := plan.RowFact{}
 	for i := range line.Stitches {
 		switch w := &line.Stitches[i]; w.Kind {
 		case plan.WorkedStitch:
-			fact.ByForm[w.Form]++
+			fact.ByForm.Add(w.Form, 1)
 			fact.Stitches++
 		case plan.WorkedSpace:
-			fact.BySpace[w.Chains]++
+			fact.BySpace.Add(w.Chains, 1)
 			fact.Spaces++
 		}
 	}
