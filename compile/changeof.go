@@ -26,19 +26,22 @@ func (r *repeated) change(b *plan.Block, skipped int) []plan.Count {
 
 // rowChange is what each row of a run changes.
 func (p *partState) rowChange(r *plan.Row, w *working) []plan.Count {
-	ends := make([][]int, p.c.z)
 	run := false
+	for z, on := range w.mask {
+		run = run || on && w.first[z] != nil && w.to[z] > w.from[z]
+	}
+	if !run {
+		return nil
+	}
+	ends := make([][]int, p.c.z)
 	for z, on := range w.mask {
 		if !on || w.first[z] == nil {
 			continue
 		}
-		run = run || w.to[z] > w.from[z]
+		ends[z] = make([]int, 0, w.to[z]-w.from[z]+2)
 		for n := w.from[z] - 1; n <= w.to[z]; n++ {
 			ends[z] = append(ends[z], n)
 		}
-	}
-	if !run {
-		return nil
 	}
 	return p.changeBetween(r.Counts, ends)
 }
@@ -90,13 +93,7 @@ func (p *partState) countAt(k plan.Count, alone bool, z, number int) (int, bool)
 		if alone {
 			return f.Stitches, true
 		}
-		n := 0
-		for form, of := range f.ByForm.All() {
-			if plan.CountedAs(form) == k.Form {
-				n += of
-			}
-		}
-		return n, true
+		return f.CountedAs(k.Form), true
 	case plan.CountSpaces:
 		return f.Spaces, true
 	}

@@ -103,6 +103,8 @@ type checker struct {
 
 	z              int // number of sizes
 	names          []string
+	numbers        plan.Nums // room for more
+	kindsRoom      []made    // for those of a row
 	fabrics        []*fabric.Fabric
 	lets           map[string]value.Vector
 	known          map[string]source.Span // every declared name, with its place
@@ -233,9 +235,16 @@ func (c *checker) useForm(f stitch.Form) {
 	}
 }
 
+// numbersAtOnce is for how many numbers memory is taken at a time: most things have one for each size, and there are hundreds of them.
+const numbersAtOnce = 512
+
 // nums makes a number for each size.
 func (c *checker) nums(v int) plan.Nums {
-	n := make(plan.Nums, c.z)
+	if len(c.numbers) < c.z {
+		c.numbers = make(plan.Nums, max(numbersAtOnce, c.z))
+	}
+	n := c.numbers[:c.z:c.z]
+	c.numbers = c.numbers[c.z:]
 	for i := range n {
 		n[i] = v
 	}

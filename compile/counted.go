@@ -16,7 +16,7 @@ type tally struct {
 
 func (p *partState) tally(z int, ids []fabric.ID) tally {
 	f := p.c.fabrics[z]
-	t := tally{content: contentOf(f, ids)}
+	t := tally{content: contentOf(f, ids, nil)}
 	for chains, n := range t.spaces.All() {
 		t.ch += chains * n
 	}

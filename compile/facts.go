@@ -23,9 +23,10 @@ type content struct {
 	rides  map[int]int     // the chains of picots, by yarn; they lie on no edge
 }
 
-// contentOf counts what a row made, run by run. A row is of few kinds, so that to look through them takes less than a map.
-func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
-	var c content
+// contentOf counts what a row made, run by run. A row is of few kinds, so that to look through them takes less than a map. They are put
+// into the room that is given, if it is enough.
+func contentOf(f *fabric.Fabric, ids []fabric.ID, kinds []made) content {
+	c := content{kinds: kinds[:0]}
 	var room [8]fabric.FormID
 	at := room[:0] // of the kinds
 	riding := f.Riding()
@@ -60,9 +61,6 @@ func contentOf(f *fabric.Fabric, ids []fabric.ID) content {
 			k++
 		}
 		if k == len(at) {
-			if c.kinds == nil {
-				c.kinds = make([]made, 0, 2)
-			}
 			at, c.kinds = append(at, el.Form), append(c.kinds, made{f.FormOf(ids[i]), int(el.Yarn), 0})
 		}
 		c.kinds[k].n += j - i
@@ -151,16 +149,21 @@ func (w *working) fact(z int, res *fabric.Result, yarn int) {
 	}
 	p.tall[z] += height
 	p.plan.Worked[z] = append(p.plan.Worked[z], f)
-	p.kinds[z] = got.kinds
+	if same == nil {
+		p.kinds[z] = append(p.kinds[z][:0], got.kinds...)
+	}
 }
 
 // content is what a row made, in the yarn that it was begun with.
 func (w *working) content(z int, res *fabric.Result, yarn int) content {
+	c := w.p.c
 	if !res.Steady {
-		return contentOf(w.p.c.fabrics[z], res.Made)
+		got := contentOf(c.fabrics[z], res.Made, c.kindsRoom)
+		c.kindsRoom = got.kinds
+		return got
 	}
 	if w.steady != res {
-		w.steady, w.made = res, contentOf(w.p.c.fabrics[z], res.Made)
+		w.steady, w.made = res, contentOf(c.fabrics[z], res.Made, nil)
 	}
 	return w.made.in(yarn)
 }

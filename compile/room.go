@@ -6,6 +6,34 @@ import "ovillo/compile/fabric"
 // each time. It serves one check at a time; the zero Room is ready for use. Nothing of a checked pattern lies in it.
 type Room struct {
 	elems [][]fabric.Elem
+	scan  []scanRoom
+}
+
+// scanRoom is room to look for the gaps of one size.
+type scanRoom struct {
+	x, wide []float32
+	made    []int32
+	rows    [][]fabric.ID
+	ids     []fabric.ID
+}
+
+// scans is room to look for gaps, for so many sizes.
+func (r *Room) scans(sizes int) []scanRoom {
+	if r == nil {
+		return make([]scanRoom, sizes)
+	}
+	for len(r.scan) < sizes {
+		r.scan = append(r.scan, scanRoom{})
+	}
+	return r.scan
+}
+
+// again is a slice of a length in room that was used before, if there is enough. What it holds is to be overwritten.
+func again[T any](room *[]T, n int) []T {
+	if cap(*room) < n {
+		*room = make([]T, n)
+	}
+	return (*room)[:n]
 }
 
 // take is room for the elements of one fabric; nil if there is none.

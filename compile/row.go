@@ -57,8 +57,10 @@ func (p *partState) rowTimes(n *lang.Row, mask []bool, times plan.Nums) {
 		first: make([]*fabric.Result, p.c.z), last: make([]*fabric.Result, p.c.z),
 		from: p.c.nums(plan.Absent), to: p.c.nums(plan.Absent), marks: map[int]map[string]bool{}}
 	w.each = make([][]*fabric.Result, p.c.z)
+	firsts := make([]*fabric.Result, 2*p.c.z)
 	for z, on := range mask {
 		if on {
+			w.each[z] = firsts[2*z : 2*z : 2*z+2]
 			w.size(z)
 		}
 	}

@@ -50,28 +50,28 @@ func (c *checker) gapsIn(z int) []gap {
 		c.gaps = make([][]gap, c.z)
 		// The sizes have nothing to do with each other here, and nothing is written but what is found.
 		var all sync.WaitGroup
+		rooms := c.room.scans(c.z)
 		for i := range c.gaps {
-			all.Go(func() { c.gaps[i] = c.scanned(i) })
+			all.Go(func() { c.gaps[i] = c.scanned(i, &rooms[i]) })
 		}
 		all.Wait()
 	}
 	return c.gaps[z]
 }
 
-func (c *checker) scanned(z int) []gap {
+func (c *checker) scanned(z int, room *scanRoom) []gap {
 	s := &scan{c: c, f: c.fabrics[z], slip: map[fabric.ID]bool{}, sizes: map[stitchInManner][2]float64{}}
-	var made []int32 // by each row: what it made is counted first, so that all rows have room in one array
+	elems, rows := len(s.f.Elems), int(s.f.Rows())+1
+	made := again(&room.made, rows) // by each row: what it made is counted first, so that all rows have room in one array
+	clear(made)
 	for i := range s.f.Elems {
-		row := int(s.f.Elems[i].Row)
-		if row >= len(made) {
-			made = append(made, make([]int32, row+1-len(made))...)
-		}
-		made[row]++
+		made[s.f.Elems[i].Row]++
 	}
-	s.x, s.wide, s.rows = make([]float32, len(s.f.Elems)), make([]float32, len(made)), make([][]fabric.ID, len(made))
-	room := make([]fabric.ID, len(s.f.Elems))
+	s.x, s.wide, s.rows = again(&room.x, elems), again(&room.wide, rows), again(&room.rows, rows)
+	clear(s.wide)
+	ids := again(&room.ids, elems)
 	for row, n := range made {
-		s.rows[row], room = room[:0:n], room[n:]
+		s.rows[row], ids = ids[:0:n], ids[n:]
 	}
 	for i := range s.f.Elems {
 		s.place(fabric.ID(i))

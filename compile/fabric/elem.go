@@ -141,7 +141,7 @@ func (f *Fabric) standsOn(id ID, legs []Place) {
 	if f.legs == nil {
 		f.legs = map[ID][]Place{}
 	}
-	f.legs[id] = legs
+	f.legs[id] = slices.Clone(legs)
 }
 
 func (f *Fabric) passesBehind(id ID) {

@@ -158,6 +158,7 @@ func (r *row) drawOne(op *Op) *Fault {
 		first, last = legs[0], legs[len(legs)-1]
 	}
 	r.f.standsOn(ID(len(r.f.Elems)), legs)
+	r.feetRoom = legs
 	r.from = len(r.made)
 	if f := r.makeAll(op, &Elem{Kind: Stitch, Form: r.f.intern(op.Form), Into: first, Into2: last}); f != nil {
 		return f
@@ -169,7 +170,7 @@ func (r *row) drawOne(op *Op) *Fault {
 
 // feet takes the places that are drawn together. A marker between them has no place of its own any more.
 func (r *row) feet(op *Op) ([]Place, *Fault) {
-	var legs []Place
+	legs := r.feetRoom[:0]
 	if op.Body != nil {
 		r.legs, r.drawing = &legs, true
 		f := r.list(op.Body)

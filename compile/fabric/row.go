@@ -1,9 +1,9 @@
 package fabric
 
 import (
+	"cmp"
 	"maps"
 	"slices"
-	"sort"
 
 	"ovillo/compile/plan"
 	"ovillo/lang/source"
@@ -47,34 +47,35 @@ const (
 
 // row is a row being worked: a cursor that moves along the edge.
 type row struct {
-	p       *Part
-	f       *Fabric
-	in      *Row
-	places  []ID
-	c       int   // the cursor stands before places[c]
-	sub     int32 // chains already used of the space at the cursor
-	made    []ID
-	group   *Place   // inside a group every stitch goes here
-	legs    *[]Place // of stitches that are drawn together: they make nothing yet
-	last    Place    // last worked into
-	worked  bool
-	from    int // index in made of the first element that went into the last place
-	gaps    []standing
-	marked  []standing
-	carry   map[string]standing
-	touched map[string]bool        // markers the row itself places or moves
-	met     string                 // the marker met last, where a marker was looked for by no name
-	ahead   map[string]source.Span // markers placed in the next stitch, and where that is said
-	fresh   map[string]*label      // names given again, to be read from the next row on
-	walks   map[string]int         // how far runs are worked along that keep their own place
-	apart   bool                   // the next chains do not join the ones before them
-	drawing bool
-	turned  bool
-	un, pre int // unworked places taken
-	deep    int // how many repeats are open
-	joins   []ID
-	yarn    int
-	forms   struct { // the number of the form of the instruction last worked, which makes stitch after stitch
+	p        *Part
+	f        *Fabric
+	in       *Row
+	places   []ID
+	c        int   // the cursor stands before places[c]
+	sub      int32 // chains already used of the space at the cursor
+	made     []ID
+	group    *Place   // inside a group every stitch goes here
+	feetRoom []Place  // for the feet of one stitch
+	legs     *[]Place // of stitches that are drawn together: they make nothing yet
+	last     Place    // last worked into
+	worked   bool
+	from     int // index in made of the first element that went into the last place
+	gaps     []standing
+	marked   []standing
+	carry    map[string]standing
+	touched  map[string]bool        // markers the row itself places or moves
+	met      string                 // the marker met last, where a marker was looked for by no name
+	ahead    map[string]source.Span // markers placed in the next stitch, and where that is said
+	fresh    map[string]*label      // names given again, to be read from the next row on
+	walks    map[string]int         // how far runs are worked along that keep their own place
+	apart    bool                   // the next chains do not join the ones before them
+	drawing  bool
+	turned   bool
+	un, pre  int // unworked places taken
+	deep     int // how many repeats are open
+	joins    []ID
+	yarn     int
+	forms    struct { // the number of the form of the instruction last worked, which makes stitch after stitch
 		of *Op
 		id FormID
 	}
@@ -88,13 +89,17 @@ type standing struct {
 	gap  bool
 }
 
+func (s standing) compare(o standing) int {
+	return cmp.Or(cmp.Compare(s.at, o.at), cmp.Compare(s.name, o.name))
+}
+
 // Work works one row along the live edge. On a fault the part keeps its old edge.
 func (p *Part) Work(in *Row) (*Result, *Fault) {
 	if in.Back && !p.edge.back {
 		p.face()
 	}
 	r := &p.f.row
-	*r = row{p: p, f: p.f, in: in, places: p.edge.p, yarn: in.Yarn, gaps: r.gaps[:0], marked: r.marked[:0]}
+	*r = row{p: p, f: p.f, in: in, places: p.edge.p, yarn: in.Yarn, gaps: r.gaps[:0], marked: r.marked[:0], feetRoom: r.feetRoom[:0]}
 	r.res = &p.f.results.take(1, rowsAtOnce)[:1][0]
 	r.res.Traces = p.f.traces.take(in.Traces, rowsAtOnce)[:in.Traces]
 	r.res.Places = len(r.places)
@@ -171,9 +176,8 @@ func (r *row) standing() {
 			r.marked = append(r.marked, s)
 		}
 	}
-	for _, l := range [][]standing{r.gaps, r.marked} {
-		sort.Slice(l, func(i, j int) bool { return l[i].at < l[j].at || l[i].at == l[j].at && l[i].name < l[j].name })
-	}
+	slices.SortFunc(r.gaps, standing.compare)
+	slices.SortFunc(r.marked, standing.compare)
 }
 
 func (r *row) el(i int) *Elem { return &r.f.Elems[r.places[i]] }

@@ -10,26 +10,24 @@ import (
 // CountsAfter are what prints under a row, given the row of each size; nil for a size that does not work it. One kind of
 // stitch is counted by its name, several as stitches; with spaces each kind is counted apart.
 func CountsAfter(rows []*RowFact) []Count {
-	forms := make([]map[stitch.Form]int, len(rows))
-	kinds, chains := map[stitch.Form]bool{}, map[int]bool{}
-	for z, r := range rows {
+	var kinds Tally[stitch.Form]
+	var chains Tally[int]
+	for _, r := range rows {
 		if r == nil {
 			continue
 		}
-		forms[z] = map[stitch.Form]int{}
-		for f, n := range r.ByForm.All() {
-			forms[z][CountedAs(f)] += n
-			kinds[CountedAs(f)] = true
+		for f := range r.ByForm.All() {
+			kinds.Add(CountedAs(f), 0)
 		}
 		for c := range r.BySpace.All() {
-			chains[c] = true
+			chains.Add(c, 0)
 		}
 	}
-	pick := func(get func(z int, r *RowFact) int) Nums {
+	pick := func(get func(r *RowFact) int) Nums {
 		n := make(Nums, len(rows))
 		for z, r := range rows {
 			if n[z] = Absent; r != nil {
-				n[z] = get(z, r)
+				n[z] = get(r)
 			}
 		}
 		return n
@@ -38,24 +36,32 @@ func CountsAfter(rows []*RowFact) []Count {
 	switch {
 	case len(kinds) == 0:
 	case len(kinds) == 1 || len(chains) > 0 && len(kinds) <= 3:
-		for _, f := range shortToTall(kinds) {
-			out = append(out, Count{Kind: CountForm, Form: f, N: pick(func(z int, _ *RowFact) int { return forms[z][f] })})
+		slices.SortFunc(kinds, shortToTall)
+		for f := range kinds.All() {
+			out = append(out, Count{Kind: CountForm, Form: f, N: pick(func(r *RowFact) int { return r.CountedAs(f) })})
 		}
 	default:
-		out = append(out, Count{Kind: CountSts, N: pick(func(_ int, r *RowFact) int { return r.Stitches })})
+		out = append(out, Count{Kind: CountSts, N: pick(func(r *RowFact) int { return r.Stitches })})
 	}
 	if len(chains) > 3 || len(chains) > 1 && spacesDiffer(rows) {
-		return append(out, Count{Kind: CountSpaces, N: pick(func(_ int, r *RowFact) int { return r.Spaces })})
+		return append(out, Count{Kind: CountSpaces, N: pick(func(r *RowFact) int { return r.Spaces })})
 	}
-	var long []int
-	for c := range chains {
-		long = append(long, c)
-	}
-	slices.SortFunc(long, func(a, b int) int { return b - a })
-	for _, c := range long {
-		out = append(out, Count{Kind: CountSpaces, Chains: c, N: pick(func(_ int, r *RowFact) int { return r.BySpace.Count(c) })})
+	slices.SortFunc(chains, func(a, b Tallied[int]) int { return b.Of - a.Of })
+	for c := range chains.All() {
+		out = append(out, Count{Kind: CountSpaces, Chains: c, N: pick(func(r *RowFact) int { return r.BySpace.Count(c) })})
 	}
 	return out
+}
+
+// CountedAs is how many stitches of a row are counted as a form.
+func (r *RowFact) CountedAs(f stitch.Form) int {
+	n := 0
+	for form, of := range r.ByForm.All() {
+		if CountedAs(form) == f {
+			n += of
+		}
+	}
+	return n
 }
 
 // CountedAs is the form under which a stitch is counted: a decrease, a stitch in one loop and a stitch of a shell count as
@@ -88,17 +94,10 @@ func spacesDiffer(rows []*RowFact) bool {
 }
 
 // shortToTall orders forms from short to tall, as the table of stitches does.
-func shortToTall(forms map[stitch.Form]bool) []stitch.Form {
-	at := map[stitch.ID]int{}
-	for i, k := range stitch.Table {
-		at[k.ID] = i
+func shortToTall(a, b Tallied[stitch.Form]) int {
+	at := func(id stitch.ID) int {
+		return max(slices.IndexFunc(stitch.Table, func(k stitch.Kind) bool { return k.ID == id }), 0) // stitches of the designer's own come first
 	}
-	var out []stitch.Form
-	for f := range forms {
-		out = append(out, f)
-	}
-	slices.SortFunc(out, func(a, b stitch.Form) int {
-		return cmp.Or(cmp.Compare(at[a.ID], at[b.ID]), cmp.Compare(a.ID, b.ID), cmp.Compare(a.Post, b.Post), cmp.Compare(a.Group, b.Group), cmp.Compare(a.Of, b.Of))
-	})
-	return out
+	return cmp.Or(cmp.Compare(at(a.Of.ID), at(b.Of.ID)), cmp.Compare(a.Of.ID, b.Of.ID), cmp.Compare(a.Of.Post, b.Of.Post), cmp.Compare(a.Of.Group, b.Of.Group),
+		cmp.Compare(a.Of.Of, b.Of.Of))
 }

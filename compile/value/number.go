@@ -30,27 +30,62 @@ func (ev *evaluator) number(e *lang.Expr) Vector {
 		ev.report(diag.Internal, e, diag.Args{"what": e.Unit})
 		return Unknown
 	}
-	first, ok := ev.digits(e, e.Text)
+	first, ok := ev.measured(e, e.Text, unit.one)
 	if !ok {
 		return Unknown
 	}
 	if len(e.Sizes) == 0 {
-		return ev.bounded(e, Same(product(first, unit.one), unit.dim, len(ev.sizes)))
+		return ev.bounded(e, Same(first, unit.dim, len(ev.sizes)))
 	}
 	if found := 1 + len(e.Sizes); found != len(ev.sizes) {
 		ev.report("OV301", e, diag.Args{"needed": len(ev.sizes), "found": found, "sizes": ev.sizes})
 		return Unknown
 	}
 	v := Vector{Dim: unit.dim, N: make([]*big.Rat, len(ev.sizes))}
-	v.N[0] = product(first, unit.one)
+	v.N[0] = first
 	for i, text := range e.Sizes {
-		x, ok := ev.digits(e, text)
+		x, ok := ev.measured(e, text, unit.one)
 		if !ok {
 			return Unknown
 		}
-		v.N[i+1] = product(x, unit.one)
+		v.N[i+1] = x
 	}
 	return ev.bounded(e, v)
+}
+
+// measured reads one number of a unit, in the canonical unit of its dimension.
+func (ev *evaluator) measured(e *lang.Expr, text string, one *big.Rat) (*big.Rat, bool) {
+	if n, tenths, ok := decimal(text); ok {
+		if unit, ok := small(one); ok && n*unit%tenths == 0 { // 25.4 cm are whole millimetres
+			return whole(n * unit / tenths), true
+		}
+	}
+	x, ok := ev.digits(e, text)
+	if !ok {
+		return nil, false
+	}
+	return product(x, one), true
+}
+
+// decimal is a number of a few figures, without its point, and by what that is to be divided: 10 for one figure behind the point.
+func decimal(text string) (n, by int64, ok bool) {
+	const most = 7 // figures: what is larger, or finer, takes the long way
+	by = 1
+	point := false
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; {
+		case c == '.' && !point && i > 0 && i < len(text)-1:
+			point = true
+		case '0' <= c && c <= '9' && i <= most:
+			n = 10*n + int64(c-'0')
+			if point {
+				by *= 10
+			}
+		default:
+			return 0, 0, false
+		}
+	}
+	return n, by, text != ""
 }
 
 // digits reads one number as it is written: 96, 3.75, -2.

@@ -110,6 +110,9 @@ func (v Vector) Thousandths(none int64) []int64 {
 
 // roundTo returns x times scale as a whole number, halves away from zero.
 func roundTo(x *big.Rat, scale int64) int64 {
+	if n, ok := small(x); ok {
+		return n * scale
+	}
 	doubled := new(big.Rat).Mul(x, big.NewRat(2*scale, 1))
 	half := big.NewRat(int64(x.Sign()), 1)
 	doubled.Add(doubled, half)
