@@ -43,11 +43,14 @@ func (pr *printer) carried(k *kick) []plan.Instr {
 }
 
 func (pr *printer) list(ops []*fabric.Op) []plan.Instr {
-	var out []plan.Instr
+	if len(ops) == 0 {
+		return nil
+	}
+	out := make([]plan.Instr, 0, len(ops))
 	for _, o := range ops {
 		out = append(out, pr.instr(o)...)
 	}
-	return out
+	return slices.Clip(out)
 }
 
 // numbers gathers the number of an operation in every size; nil if it differs between executions and only the reach can

@@ -140,9 +140,14 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 	if len(c.pat.Hooks) > 0 {
 		p.plan.Hook, p.inUse = c.pat.Hooks[0], c.pat.Hooks[0]
 	}
-	for _, f := range c.fabrics {
+	// Most parts have a few rows at least; more room is taken by those that need it.
+	const rows = 16
+	facts, rests, at := make([]plan.RowFact, c.z*rows), make([]basis, c.z*rows), make(rowsAt, c.z*rows)
+	for z, f := range c.fabrics {
 		p.fab = append(p.fab, f.Begin(name))
-		p.serials = append(p.serials, nil)
+		from, to := z*rows, (z+1)*rows
+		p.plan.Worked[z], p.basis[z] = facts[from:from:to], rests[from:from:to]
+		p.serials = append(p.serials, at[from:from:to])
 	}
 	return p
 }

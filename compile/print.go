@@ -40,7 +40,10 @@ func (p *partState) printRow(w *working) {
 		Back: w.low.back, Unturned: w.unturned, Yarn: k.yarn, NewYarn: k.newYarn, Begin: k.begin, Flat: p.style != plan.Rows && k.style == plan.Rows}
 	r.Called = p.calls[r.Label]
 	pr := &printer{p: p, w: w}
-	r.Work = append(pr.carried(k), pr.list(w.low.ops)...)
+	r.Work = pr.list(w.low.ops)
+	if carried := pr.carried(k); len(carried) > 0 {
+		r.Work = append(carried, r.Work...)
+	}
 	pr.beside(r)
 	p.sides(r, w)
 	p.joins(r, w)

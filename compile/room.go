@@ -12,9 +12,6 @@ type Room struct {
 // scanRoom is room to look for the gaps of one size.
 type scanRoom struct {
 	x, wide []float32
-	made    []int32
-	rows    [][]fabric.ID
-	ids     []fabric.ID
 }
 
 // scans is room to look for gaps, for so many sizes.

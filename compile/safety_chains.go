@@ -35,10 +35,8 @@ type gap struct {
 type scan struct {
 	c    *checker
 	f    *fabric.Fabric
-	x    []float32          // where an element stands along its edge, in stitches
-	wide []float32          // how long each edge is, by the serial number of its row
-	rows [][]fabric.ID      // what each row made, slip stitches left out
-	slip map[fabric.ID]bool // a slip stitch was made right behind it
+	x    []float32 // where an element stands along its edge, in stitches, if its row was laid out
+	wide []float32 // how long each edge is, by the number of its row; below 0 if that was not laid out
 
 	talls []caution.Truth               // whether a form is tall, by its number
 	sizes map[stitchInManner][2]float64 // how wide and high a stitch is
@@ -50,31 +48,28 @@ func (c *checker) gapsIn(z int) []gap {
 		c.gaps = make([][]gap, c.z)
 		// The sizes have nothing to do with each other here, and nothing is written but what is found.
 		var all sync.WaitGroup
-		rooms := c.room.scans(c.z)
+		rooms, faults := c.room.scans(c.z), make([]any, c.z)
 		for i := range c.gaps {
-			all.Go(func() { c.gaps[i] = c.scanned(i, &rooms[i]) })
+			all.Go(func() {
+				defer func() { faults[i] = recover() }()
+				c.gaps[i] = c.scanned(i, &rooms[i])
+			})
 		}
 		all.Wait()
+		for _, f := range faults {
+			if f != nil {
+				panic(f) // where whoever asked for the check can catch it
+			}
+		}
 	}
 	return c.gaps[z]
 }
 
 func (c *checker) scanned(z int, room *scanRoom) []gap {
-	s := &scan{c: c, f: c.fabrics[z], slip: map[fabric.ID]bool{}, sizes: map[stitchInManner][2]float64{}}
-	elems, rows := len(s.f.Elems), int(s.f.Rows())+1
-	made := again(&room.made, rows) // by each row: what it made is counted first, so that all rows have room in one array
-	clear(made)
-	for i := range s.f.Elems {
-		made[s.f.Elems[i].Row]++
-	}
-	s.x, s.wide, s.rows = again(&room.x, elems), again(&room.wide, rows), again(&room.rows, rows)
-	clear(s.wide)
-	ids := again(&room.ids, elems)
-	for row, n := range made {
-		s.rows[row], ids = ids[:0:n], ids[n:]
-	}
-	for i := range s.f.Elems {
-		s.place(fabric.ID(i))
+	f := c.fabrics[z]
+	s := &scan{c: c, f: f, x: again(&room.x, len(f.Elems)), wide: again(&room.wide, int(f.Rows())+1), sizes: map[stitchInManner][2]float64{}}
+	for i := range s.wide {
+		s.wide[i] = -1
 	}
 	var out []gap
 	for _, pl := range c.pat.Parts {
@@ -91,25 +86,31 @@ func (c *checker) scanned(z int, room *scanRoom) []gap {
 	return out
 }
 
-// place puts an element behind those of its row that were made before it.
-func (s *scan) place(id fabric.ID) {
-	el := &s.f.Elems[id]
-	w := float32(1)
-	switch el.Kind {
-	case fabric.Space:
-		w = float32(el.N)
-	case fabric.Slip, fabric.Ring:
-		w = 0
+// layOut puts the elements of a row, which are numbered one after the other, each behind those before it. id is one of them.
+func (s *scan) layOut(id fabric.ID) {
+	row := s.f.Elems[id].Row
+	for id > 0 && s.f.Elems[id-1].Row == row {
+		id--
 	}
-	s.x[id] = s.wide[el.Row] + w/2
-	s.wide[el.Row] += w
-	if row := s.rows[el.Row]; el.Kind == fabric.Slip {
-		if len(row) > 0 {
-			s.slip[row[len(row)-1]] = true
+	at := float32(0)
+	for ; int(id) < len(s.f.Elems) && s.f.Elems[id].Row == row; id++ {
+		w := float32(1)
+		switch el := &s.f.Elems[id]; el.Kind {
+		case fabric.Space:
+			w = float32(el.N)
+		case fabric.Slip, fabric.Ring:
+			w = 0
 		}
-		return
+		s.x[id] = at + w/2
+		at += w
 	}
-	s.rows[el.Row] = append(s.rows[el.Row], id)
+	s.wide[row] = at
+}
+
+// slipBehind reports whether a slip stitch was made right behind an element.
+func (s *scan) slipBehind(id fabric.ID) bool {
+	next := int(id) + 1
+	return next < len(s.f.Elems) && s.f.Elems[next].Kind == fabric.Slip && s.f.Elems[next].Row == s.f.Elems[id].Row
 }
 
 // rowGaps are the gaps of a row.
@@ -117,10 +118,7 @@ func (s *scan) rowGaps(p *partState, r rowAt, last bool) []gap {
 	var out []gap
 	m := p.manner(r.style)
 	closed := r.style != plan.Rows
-	var made []fabric.ID
-	if int(r.serial) < len(s.rows) {
-		made = s.rows[r.serial]
-	}
+	made := r.made
 	for i, id := range made {
 		el := &s.f.Elems[id]
 		before, after := i-1, i+1
@@ -138,7 +136,7 @@ func (s *scan) rowGaps(p *partState, r rowAt, last bool) []gap {
 			}
 			continue
 		}
-		g := gap{part: p, id: id, n: int(el.N), clear: -1, at: r.at, used: el.Used > 0, last: last, slip: s.slip[id]}
+		g := gap{part: p, id: id, n: int(el.N), clear: -1, at: r.at, used: el.Used > 0, last: last, slip: s.slipBehind(id)}
 		side := fabric.ID(-1)
 		if before >= 0 && before != i {
 			side = made[before]
@@ -178,6 +176,9 @@ func (s *scan) clear(a, b fabric.ID, round bool) float64 {
 	rowA, rowB := s.f.Elems[from].Row, s.f.Elems[to].Row
 	if rowA != rowB {
 		return -1
+	}
+	if s.wide[rowA] < 0 {
+		s.layOut(from)
 	}
 	d := s.x[to] - s.x[from]
 	if d < 0 {

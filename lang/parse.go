@@ -21,7 +21,18 @@ func Parse(f *source.File) (*File, diag.List) {
 
 // parse reads a source, but for its names. uk: the stitch names are the British ones, which another file says.
 func parse(f *source.File, uk bool) (*File, diag.List) {
-	b := &blocks{file: f, uk: uk, spelt: &spelt{}, faults: faults{file: f, spelt: &spelt{}}}
+	b := &blocks{file: f, uk: uk, later: &sidebyside{}}
+	file, found := b.parse()
+	if b.later.read() {
+		return file, found
+	}
+	b = &blocks{file: f, uk: uk} // what cannot be read is told in its turn
+	return b.parse()
+}
+
+func (b *blocks) parse() (*File, diag.List) {
+	f := b.file
+	b.spelt, b.faults = &spelt{}, faults{file: f, spelt: &spelt{}}
 	root := &Statement{Block: InFile}
 	if len(f.Text) > MostBytes {
 		b.faults.add(diag.Diagnostic{Code: codeBigFile, Span: source.Span{Start: MostBytes, End: MostBytes + 1},
@@ -132,7 +143,8 @@ type blocks struct {
 	uk     bool
 	tokens []Token
 	spelt  *spelt
-	i      int // the next token
+	later  *sidebyside // nil: statements are read one after the other, as they come
+	i      int         // the next token
 	stack  []*opened
 	credit int // blocks that were closed for want of an `end`, or never opened: as many stray ones later are silent
 	faults faults
@@ -189,6 +201,15 @@ func (b *blocks) statement() {
 	b.open(n, f)
 	if g.fault != noSlip {
 		b.faults.gathered(g, f)
+		return
+	}
+	b.read(n, f, g)
+}
+
+// read reads what a statement says.
+func (b *blocks) read(n *Statement, f *form, g gathered) {
+	if b.later != nil {
+		b.later.add(n, f, b.feed(g))
 		return
 	}
 	node, err := f.read(b.feed(g).upgrade())
@@ -295,10 +316,8 @@ func (b *blocks) end(g gathered) {
 		b.append(n)
 		if g.fault != noSlip {
 			b.faults.gathered(g, endForm)
-		} else if node, err := endForm.read(b.feed(g).upgrade()); err != nil {
-			b.faults.unread(g, endForm, err)
 		} else {
-			n.Node = node
+			b.read(n, endForm, g)
 		}
 	}
 	b.close(g.head.End)
