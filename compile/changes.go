@@ -238,7 +238,7 @@ func (c *checker) letsOf(stmts []*lang.Statement) map[string]bool {
 	}
 	lang.WalkStatements(stmts, func(s *lang.Statement) bool {
 		if s.Node != nil {
-			lang.Inspect(s.Node, note)
+			s.Inspect(note)
 		}
 		return true
 	})

@@ -80,7 +80,7 @@ func (c *checker) labelSpan(p *partState, name string) (at source.Span) {
 	look = func(body []*lang.Statement) {
 		for _, s := range body {
 			if s.Node != nil && !found {
-				lang.Inspect(s.Node, func(n lang.Node) bool {
+				s.Inspect(func(n lang.Node) bool {
 					if a, ok := n.(*lang.As); ok && !found && a.Name != nil && a.Name.Text == name {
 						at, found = a.Span(), true
 					}

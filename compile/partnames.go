@@ -18,7 +18,7 @@ func (p *partState) collect(stmts []*lang.Statement) {
 	for _, s := range stmts {
 		if s.Node != nil {
 			row, _ := s.Node.(*lang.Row)
-			p.collectNames(s.Node, row, map[*lang.Group]bool{})
+			p.collectNames(s.Inspect, row, map[*lang.Group]bool{})
 			if c, ok := s.Node.(*lang.Call); ok && c.Name != nil {
 				p.calls[c.Name.Text] = p.c.text(c.Text, c)
 			}
@@ -41,13 +41,18 @@ func (p *partState) collectPattern(sp *stitchPattern) {
 		return
 	}
 	for _, row := range append(slices.Clone(sp.setup), sp.rows...) {
-		p.collectNames(row, nil, map[*lang.Group]bool{})
+		p.collectNames(inspects(row), nil, map[*lang.Group]bool{})
 	}
 }
 
+// inspects goes through a node.
+func inspects(n lang.Node) func(func(lang.Node) bool) bool {
+	return func(fn func(lang.Node) bool) bool { return lang.Inspect(n, fn) }
+}
+
 // collectNames notes the names in one statement, and in the groups it uses, each of which is looked at once.
-func (p *partState) collectNames(at lang.Node, row *lang.Row, seen map[*lang.Group]bool) {
-	lang.Inspect(at, func(n lang.Node) bool {
+func (p *partState) collectNames(inspect func(func(lang.Node) bool) bool, row *lang.Row, seen map[*lang.Group]bool) {
+	inspect(func(n lang.Node) bool {
 		switch m := n.(type) {
 		case *lang.As:
 			if m.Name != nil {
@@ -91,7 +96,7 @@ func (p *partState) collectNames(at lang.Node, row *lang.Row, seen map[*lang.Gro
 			}
 			if g := p.c.groups[m.Stitch.Text]; g != nil && g.List != nil && !seen[g] {
 				seen[g] = true
-				p.collectNames(g.List, row, seen)
+				p.collectNames(inspects(g.List), row, seen)
 			}
 		}
 		return true

@@ -304,5 +304,5 @@ func (c *checker) numbersIn(language string, w *written) []numeral.Number {
 	for _, s := range c.pat.Sizes {
 		sizes = append(sizes, cmp.Or(s.Names[language], s.Name))
 	}
-	return numeral.Read(text, language, sizes)
+	return c.room.numbers(text, language, sizes)
 }

@@ -1,12 +1,39 @@
 package compile
 
-import "ovillo/compile/fabric"
+import (
+	"slices"
+	"strings"
+
+	"ovillo/compile/fabric"
+	"ovillo/compile/numeral"
+)
 
 // Room is memory that one check after the other works in, so that a source that is checked at every keystroke does not take it anew
 // each time. It serves one check at a time; the zero Room is ready for use. Nothing of a checked pattern lies in it.
 type Room struct {
 	elems [][]fabric.Elem
 	scan  []scanRoom
+	read  map[string][]numeral.Number // the numbers of texts, which are read again as long as they stand there
+}
+
+// mostRead is for how many texts their numbers are kept; more than any source has.
+const mostRead = 4096
+
+// numbers are those of a text of a pattern in some sizes.
+func (r *Room) numbers(text, language string, sizes []string) []numeral.Number {
+	if r == nil {
+		return numeral.Read(text, language, sizes)
+	}
+	key := language + "\x00" + strings.Join(sizes, "\x00") + "\x00\x00" + text
+	got, known := r.read[key]
+	if !known {
+		if r.read == nil || len(r.read) >= mostRead {
+			r.read = map[string][]numeral.Number{}
+		}
+		got = numeral.Read(text, language, sizes)
+		r.read[key] = got
+	}
+	return slices.Clone(got)
 }
 
 // scanRoom is room to look for the gaps of one size.

@@ -159,7 +159,7 @@ func (sh *shelf) names(s *lang.Statement) {
 		if s.Node == nil {
 			return true
 		}
-		lang.Inspect(s.Node, func(n lang.Node) bool {
+		s.Inspect(func(n lang.Node) bool {
 			switch n := n.(type) {
 			case *lang.Name:
 				sh.name(n.Text)

@@ -218,6 +218,7 @@ func (b *blocks) read(n *Statement, f *form, g gathered) {
 		return
 	}
 	n.Node = node
+	n.list()
 }
 
 func (b *blocks) append(n *Statement) { b.top().Body = append(b.top().Body, n) }

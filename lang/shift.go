@@ -24,7 +24,7 @@ func (u *usedFile) shift() {
 			s.Lines[i].Span = u.moved(s.Lines[i].Span)
 		}
 		if s.Node != nil {
-			Inspect(s.Node, func(n Node) bool {
+			s.Inspect(func(n Node) bool {
 				at := reflect.ValueOf(n).Elem().FieldByName("At").Addr().Interface().(*At)
 				at.Pos.Offset += int(u.base)
 				at.EndPos.Offset += int(u.base)

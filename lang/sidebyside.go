@@ -53,6 +53,7 @@ func (s *sidebyside) read() bool {
 					return
 				}
 				u.to.Node = node
+				u.to.list()
 			}
 		}
 	}

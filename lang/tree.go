@@ -52,6 +52,8 @@ type Statement struct {
 	Block Block         // what the statement opens; "" if nothing
 	Body  []*Statement  // the statements of its block
 	Lines []RawLine     // the lines behind a bar, in blocks of prose and in charts
+
+	visits []visit // the nodes of Node, if they were listed
 }
 
 // Block names a kind of block: the context that decides which statements may stand in it.

@@ -21,10 +21,44 @@ func WalkStatements(body []*Statement, fn func(*Statement) bool) {
 
 func walkBody(body []*Statement, fn func(Node) bool) {
 	for _, s := range body {
-		if s.Node == nil || Inspect(s.Node, fn) {
+		if s.Node == nil || s.Inspect(fn) {
 			walkBody(s.Body, fn)
 		}
 	}
+}
+
+// visit is a node, and how many nodes there are in it, itself among them.
+type visit struct {
+	node Node
+	size int
+}
+
+// Inspect calls fn for the node of the statement as [Inspect] does.
+func (s *Statement) Inspect(fn func(Node) bool) bool {
+	if len(s.visits) == 0 || s.visits[0].node != Node(s.Node) {
+		return Inspect(s.Node, fn)
+	}
+	first := true
+	for i := 0; i < len(s.visits); {
+		if v := s.visits[i]; fn(v.node) {
+			i++
+		} else {
+			first = first && i > 0
+			i += v.size
+		}
+	}
+	return first
+}
+
+// list lists the nodes of the statement: a tree is walked many times, and to find the parts of a node takes longer than to read a list.
+func (s *Statement) list() { s.visits = visits(make([]visit, 0, 8), s.Node) }
+
+func visits(list []visit, n Node) []visit {
+	at := len(list)
+	list = append(list, visit{node: n})
+	eachPart(n, func(part Node) { list = visits(list, part) })
+	list[at].size = len(list) - at
+	return list
 }
 
 // Inspect calls fn for a node and for every part of it, in the order of the source, and returns what fn returned for the
@@ -33,23 +67,28 @@ func Inspect(n Node, fn func(Node) bool) bool {
 	if !fn(n) {
 		return false
 	}
+	eachPart(n, func(part Node) { Inspect(part, fn) })
+	return true
+}
+
+// eachPart calls fn for the nodes that a node holds, not for those in them.
+func eachPart(n Node, fn func(Node)) {
 	v := reflect.ValueOf(n).Elem()
 	for _, f := range partsOf(v.Type()) {
 		field := v.Field(f.index)
 		switch f.kind {
 		case onePart:
-			Inspect(field.Addr().Interface().(Node), fn)
+			fn(field.Addr().Interface().(Node))
 		case partIfAny:
 			if !field.IsNil() {
-				Inspect(field.Interface().(Node), fn)
+				fn(field.Interface().(Node))
 			}
 		case manyParts:
 			for i := range field.Len() {
-				Inspect(field.Index(i).Interface().(Node), fn)
+				fn(field.Index(i).Interface().(Node))
 			}
 		}
 	}
-	return true
 }
 
 // partField is a field of a node that holds other nodes.

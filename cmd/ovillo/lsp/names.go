@@ -151,7 +151,7 @@ func (f *finder) body(body []*lang.Statement, top bool) {
 		f.at = s
 		if s.Node != nil {
 			f.enter(s.Node, top)
-			lang.Inspect(s.Node, f.node)
+			s.Inspect(f.node)
 		}
 		f.prose(s)
 		f.body(s.Body, false)
