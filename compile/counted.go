@@ -16,7 +16,7 @@ type tally struct {
 
 func (p *partState) tally(z int, ids []fabric.ID) tally {
 	f := p.c.fabrics[z]
-	t := tally{content: contentOf(f, ids, nil)}
+	t := tally{content: p.contentOf(z, ids)}
 	for chains, n := range t.spaces.All() {
 		t.ch += chains * n
 	}
@@ -38,6 +38,16 @@ func (p *partState) tally(z int, ids []fabric.ID) tally {
 		}
 	}
 	return t
+}
+
+// contentOf is what elements are, which mostly are those that the last row made.
+func (p *partState) contentOf(z int, ids []fabric.ID) content {
+	if p.made != nil && len(ids) > 0 {
+		if m := &p.made[z]; len(m.ids) == len(ids) && &m.ids[0] == &ids[0] {
+			return m.content
+		}
+	}
+	return contentOf(p.c.fabrics[z], ids, nil)
 }
 
 func (t *tally) group(f stitch.Form, n int) {

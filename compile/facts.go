@@ -23,6 +23,12 @@ type content struct {
 	rides  map[int]int     // the chains of picots, by yarn; they lie on no edge
 }
 
+// lastMade is what the last row of a part made.
+type lastMade struct {
+	ids []fabric.ID
+	content
+}
+
 // contentOf counts what a row made, run by run. A row is of few kinds, so that to look through them takes less than a map. They are put
 // into the room that is given, if it is enough.
 func contentOf(f *fabric.Fabric, ids []fabric.ID, kinds []made) content {
@@ -149,9 +155,13 @@ func (w *working) fact(z int, res *fabric.Result, yarn int) {
 	}
 	p.tall[z] += height
 	p.plan.Worked[z] = append(p.plan.Worked[z], f)
+	last := &p.made[z]
+	kinds := last.kinds
 	if same == nil {
-		p.kinds[z] = append(p.kinds[z][:0], got.kinds...)
+		kinds = append(kinds[:0], got.kinds...)
 	}
+	last.ids, last.content = res.Made, got
+	last.kinds = kinds
 }
 
 // content is what a row made, in the yarn that it was begun with.
@@ -185,10 +195,10 @@ func (c content) in(yarn int) content {
 
 // same is the last row of a size, if it made the same stitches; else nil.
 func (p *partState) same(z int, got content) *plan.RowFact {
-	if p.kinds == nil {
-		p.kinds = make([][]made, p.c.z)
+	if p.made == nil {
+		p.made = make([]lastMade, p.c.z)
 	}
-	if before := p.plan.Worked[z]; len(before) > 0 && len(p.kinds[z]) > 0 && slices.Equal(p.kinds[z], got.kinds) {
+	if before := p.plan.Worked[z]; len(before) > 0 && len(p.made[z].kinds) > 0 && slices.Equal(p.made[z].kinds, got.kinds) {
 		return &before[len(before)-1]
 	}
 	return nil

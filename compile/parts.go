@@ -19,7 +19,7 @@ type partState struct {
 	plan  *plan.Part
 	head  source.Span
 	stmts []*lang.Statement
-	kinds [][]made // what the last row made, per size
+	made  []lastMade // what the last row made, per size
 
 	fab    []*fabric.Part
 	basis  [][]basis   // what the size of each row rests on, as plan.Worked

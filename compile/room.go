@@ -11,9 +11,9 @@ import (
 // Room is memory that one check after the other works in, so that a source that is checked at every keystroke does not take it anew
 // each time. It serves one check at a time; the zero Room is ready for use. Nothing of a checked pattern lies in it.
 type Room struct {
-	elems [][]fabric.Elem
-	scan  []scanRoom
-	read  map[string][]numeral.Number // the numbers of texts, which are read again as long as they stand there
+	fabrics []*fabric.Room
+	scan    []scanRoom
+	read    map[string][]numeral.Number // the numbers of texts, which are read again as long as they stand there
 }
 
 // mostRead is for how many texts their numbers are kept; more than any source has.
@@ -60,15 +60,15 @@ func again[T any](room *[]T, n int) []T {
 	return (*room)[:n]
 }
 
-// take is room for the elements of one fabric; nil if there is none.
-func (r *Room) take() []fabric.Elem {
-	if r == nil || len(r.elems) == 0 {
+// take is room for a fabric; nil if there is none.
+func (r *Room) take() *fabric.Room {
+	if r == nil || len(r.fabrics) == 0 {
 		return nil
 	}
-	last := len(r.elems) - 1
-	e := r.elems[last]
-	r.elems = r.elems[:last]
-	return e[:0]
+	last := len(r.fabrics) - 1
+	f := r.fabrics[last]
+	r.fabrics = r.fabrics[:last]
+	return f
 }
 
 // giveBack returns the room of all fabrics, which are not to be used any more: that of the last size lies on top, as it is asked for
@@ -78,7 +78,6 @@ func (r *Room) giveBack(fabrics []*fabric.Fabric) {
 		return
 	}
 	for i := len(fabrics) - 1; i >= 0; i-- {
-		r.elems = append(r.elems, fabrics[i].Elems)
-		fabrics[i].Elems = nil
+		r.fabrics = append(r.fabrics, fabrics[i].GiveBack())
 	}
 }

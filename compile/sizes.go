@@ -40,7 +40,10 @@ func (c *checker) sizes() {
 	c.z = len(c.pat.Sizes)
 	for i := range c.pat.Sizes {
 		f := fabric.New(i, max(maxStitches/c.z, leastStitches))
-		f.Plain, f.EachRow, f.Elems = stitchByStitch, rowByRow, append(c.room.take(), f.Elems...)
+		if room := c.room.take(); room != nil {
+			f.In(room)
+		}
+		f.Plain, f.EachRow = stitchByStitch, rowByRow
 		c.fabrics = append(c.fabrics, f)
 	}
 	for _, s := range b[0].Body {

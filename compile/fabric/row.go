@@ -100,8 +100,8 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	}
 	r := &p.f.row
 	*r = row{p: p, f: p.f, in: in, places: p.edge.p, yarn: in.Yarn, gaps: r.gaps[:0], marked: r.marked[:0], feetRoom: r.feetRoom[:0]}
-	r.res = &p.f.results.take(1, rowsAtOnce)[:1][0]
-	r.res.Traces = p.f.traces.take(in.Traces, rowsAtOnce)[:in.Traces]
+	r.res = &p.f.results.zeroed(1, rowsAtOnce)[0]
+	r.res.Traces = p.f.traces.zeroed(in.Traces, rowsAtOnce)
 	r.res.Places = len(r.places)
 	r.standing()
 	before := p.edge
@@ -359,7 +359,7 @@ func (r *row) make(e *Elem) *Fault {
 // keep puts an element that was worked on the edge.
 func (r *row) keep(id ID) {
 	if r.made == nil {
-		r.made = r.f.runs.take(len(r.places)+8, placesAtOnce) // most rows make as many as they take
+		r.made = r.f.runs.take(len(r.places)+8, placesAtOnce)[:0] // most rows make as many as they take
 	}
 	r.made = append(r.made, id)
 	r.apart = false
@@ -414,7 +414,7 @@ func (r *row) finish() *Fault {
 	n := len(r.made)
 	e := edge{p: r.made, serial: r.f.rows, back: style == plan.Rows || style == plan.TurnedRounds}
 	if n > 0 && e.back {
-		e.p = append(r.f.runs.take(n, placesAtOnce), r.made...) // what was made keeps its order
+		e.p = append(r.f.runs.take(n, placesAtOnce)[:0], r.made...) // what was made keeps its order
 	}
 	post, pre := old.post[min(r.un, len(old.post)):], old.pre
 	switch {

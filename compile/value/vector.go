@@ -113,6 +113,15 @@ func roundTo(x *big.Rat, scale int64) int64 {
 	if n, ok := small(x); ok {
 		return n * scale
 	}
+	if n, d := x.Num(), x.Denom(); n.IsInt64() && d.IsInt64() {
+		if n, d := n.Int64(), d.Int64(); max(n, -n, d) < 1<<31 && scale < 1<<30 {
+			half := d
+			if n < 0 {
+				half = -d
+			}
+			return (2*n*scale + half) / (2 * d)
+		}
+	}
 	doubled := new(big.Rat).Mul(x, big.NewRat(2*scale, 1))
 	half := big.NewRat(int64(x.Sign()), 1)
 	doubled.Add(doubled, half)
