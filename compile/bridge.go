@@ -58,7 +58,7 @@ func (c *checker) freeChain(p *partState, z int, name string) (fabric.ID, bool) 
 	}
 	for _, id := range p.fab[z].ChainsOver(name) {
 		worked := slices.ContainsFunc(c.fabrics[z].Elems, func(e fabric.Elem) bool {
-			_, own := p.serials[z].of(e.Row) // the part itself goes on along the first side
+			own := p.serials[z].of(e.Row) != nil // the part itself goes on along the first side
 			return e.Into.ID == id && (e.Into.Asp == fabric.OtherSide || !own)
 		})
 		if !worked {

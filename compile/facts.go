@@ -164,18 +164,33 @@ func (w *working) fact(z int, res *fabric.Result, yarn int) {
 	last.kinds = kinds
 }
 
+// pureRow is what a row made that others are like.
+type pureRow struct {
+	of *fabric.Result
+	content
+}
+
+// mostPure is of how many rows it is kept: of those of a stitch pattern in some sizes.
+const mostPure = 64
+
 // content is what a row made, in the yarn that it was begun with.
 func (w *working) content(z int, res *fabric.Result, yarn int) content {
 	c := w.p.c
-	if !res.Steady {
+	if !res.Pure {
 		got := contentOf(c.fabrics[z], res.Made, c.kindsRoom)
 		c.kindsRoom = got.kinds
 		return got
 	}
-	if w.steady != res {
-		w.steady, w.made = res, contentOf(c.fabrics[z], res.Made, nil)
+	for i := range w.p.pure {
+		if r := &w.p.pure[i]; r.of == res {
+			return r.content.in(yarn)
+		}
 	}
-	return w.made.in(yarn)
+	if len(w.p.pure) == mostPure {
+		w.p.pure = append(w.p.pure[:0], w.p.pure[1:]...)
+	}
+	w.p.pure = append(w.p.pure, pureRow{res, contentOf(c.fabrics[z], res.Made, nil)})
+	return w.p.pure[len(w.p.pure)-1].content.in(yarn)
 }
 
 // in is what a row of one yarn made, in another.

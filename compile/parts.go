@@ -20,6 +20,7 @@ type partState struct {
 	head  source.Span
 	stmts []*lang.Statement
 	made  []lastMade // what the last row made, per size
+	pure  []pureRow  // rows that others may be like
 
 	fab    []*fabric.Part
 	basis  [][]basis   // what the size of each row rests on, as plan.Worked
@@ -88,13 +89,13 @@ type rowAt struct {
 // rowsAt are the rows of a part, in the order in which they were worked.
 type rowsAt []rowAt
 
-// of is the row of a number of the fabric; false if the part has none of that number.
-func (rs rowsAt) of(serial int32) (rowAt, bool) {
+// of is the row of a number of the fabric; nil if the part has none of that number.
+func (rs rowsAt) of(serial int32) *rowAt {
 	i, ok := slices.BinarySearchFunc(rs, serial, func(r rowAt, s int32) int { return cmp.Compare(r.serial, s) })
 	if !ok {
-		return rowAt{}, false
+		return nil
 	}
-	return rs[i], true
+	return &rs[i]
 }
 
 // part checks a part.

@@ -66,7 +66,7 @@ func (p *partState) printRow(w *working) {
 	p.inHand = k.yarn
 	for z := range w.mask {
 		if res := w.last[z]; res != nil && z == p.c.pat.Shown {
-			p.inHand = res.LastYarn
+			p.inHand = w.inHand(z)
 		}
 	}
 	if w.n.Head.Opts != nil || p.inHand != k.yarn {

@@ -361,8 +361,6 @@ type working struct {
 	marks       map[int]map[string]bool // the markers on the edge before the row, per size
 	unturned    bool                    // the work is not turned before the row
 	each        [][]*fabric.Result      // the first two rows, per size; every row where shaping is spread
-	steady      *fabric.Result          // the row that others are like, if it is one, and what it made
-	made        content
 }
 
 // size works the rows of one size.
@@ -389,7 +387,7 @@ func (w *working) size(z int) {
 		more := min(w.times[z]-i, maxRows-p.number[z]) - 1 // rows that may be worked like this one
 		w.row = fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.yarnOf(z, 0), Wrong: p.wrong[z],
 			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No, Back: w.low.back,
-			Pure: more > 0 && w.low.pure && !keeps && p.plan.Motifs == nil}
+			Pure: w.low.pure && !keeps && p.plan.Motifs == nil && (more > 0 || p.blocks > 0 || p.texture != nil), More: more > 0}
 		if p.plan.Motifs != nil {
 			p.last[z] = lastRow{w, p.fab[z].Copy()}
 		}
@@ -412,6 +410,9 @@ func (w *working) size(z int) {
 			more = 0
 		}
 		serial := p.fab[z].Serial()
+		if was := p.fab[z].Replaced(); was > 0 {
+			p.serials[z].of(was).again = true
+		}
 		if more > 0 {
 			p.fab[z].Again(more, row, w.yarnOf(z, more), p.wrong[z] != (turns && more%2 == 1))
 		}
@@ -446,7 +447,7 @@ func (w *working) worked(z, i int, res *fabric.Result, at rowAt) {
 		w.each[z] = append(w.each[z], res)
 	}
 	p.serials[z] = append(p.serials[z], at)
-	if !at.again {
+	if !res.Pure {
 		w.rests(z, res)
 	}
 	w.fact(z, res, yarn)

@@ -38,6 +38,27 @@ func hugeBlanket() string {
 	return sized("blanket", 10) + "let wide = " + stepped(2000, 10, 10) + "\n\npart blanket\n  in rows\n  chain wide\n  2000 rows: sc in each = wide\nend\n"
 }
 
+// texturedBlanket is as large, in a stitch pattern of four rows.
+func texturedBlanket() string {
+	return sized("blanket", 10) + "let wide = " + stepped(2000, 12, 10) + `
+
+stitch pattern waves
+  multiple of 4
+  row 1: sc in each
+  row 2: [sc in next 2, dc in next 2] across
+  row 3: sc in each
+  row 4: [dc in next 2, sc in next 2] across
+end
+
+part blanket
+  in rows
+  chain wide
+  row: sc in each = wide
+  2000 rows of waves = wide
+end
+`
+}
+
 // yokedPullover has 20,000 stitches and more in each of twelve sizes: a raglan from the neck down, with increases in most rounds of the
 // yoke.
 func yokedPullover() string {
@@ -109,6 +130,7 @@ var large = []struct {
 	rows     int
 }{
 	{"blanket", hugeBlanket(), 2000 * 2000, 2000},
+	{"textured", texturedBlanket(), 2000 * 2000, 2001},
 	{"pullover", yokedPullover(), 20_000, 83 + 2*41}, // the foundation, 10 and 20 rounds of the yoke, 2 to divide it, 50 of the body; two sleeves
 }
 

@@ -112,7 +112,7 @@ func (e *sideEdge) run(z int) fabric.Run {
 
 // numberOf is the printed number of a row of the fabric; a foundation of stitches is row 1.
 func (p *partState) numberOf(z int, serial int32) int {
-	if at, ok := p.serials[z].of(serial); ok {
+	if at := p.serials[z].of(serial); at != nil {
 		return at.number
 	}
 	return 1

@@ -232,8 +232,8 @@ func (p *partState) origin(r fabric.Ref, q *partState) {
 		case skipped:
 			o.Kind = plan.RefSkipped
 		}
-		at, ok := q.serials[z].of(el.Row)
-		if !ok {
+		at := q.serials[z].of(el.Row)
+		if at == nil {
 			o.Row[z], o.From[z], o.To[z], o.Of[z] = 0, 1, len(ids), len(ids)
 			continue
 		}
@@ -310,7 +310,7 @@ func (p *partState) refer(r fabric.Ref, mask []bool, how fabric.TargetKind) plan
 			continue
 		}
 		out.Count[z] = len(ids)
-		if at, ok := q.serials[z].of(row); ok {
+		if at := q.serials[z].of(row); at != nil {
 			out.Row[z] = at.number
 		} else {
 			out.Row[z] = q.number[z] + 1 // it is being worked

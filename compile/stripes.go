@@ -73,6 +73,18 @@ func (w *working) yarnOf(z, behind int) int {
 	return w.kick.yarn
 }
 
+// inHand is the yarn on the hook behind the last row of a size.
+func (w *working) inHand(z int) int {
+	res, s := w.last[z], w.kick.stripes
+	switch {
+	case !res.Pure:
+		return res.LastYarn
+	case s != nil: // what is known of the row may be from one like it, in another yarn
+		return s.yarns[s.index(z, s.at[z][w.to[z]])]
+	}
+	return w.kick.yarn
+}
+
 // worked notes that a size has worked a row.
 func (s *stripes) worked(z, number int) {
 	s.at[z][number] = s.done[z]

@@ -51,6 +51,7 @@ func (r *row) noteEnds(pre, post []ID) {
 // SideRun is the run of row ends at a side edge, from the start of the part upwards: those of the rows that keep accepts, by
 // the number of [Part.Serial]. Each row has one place in it; the end of a short row has none where later rows work on beyond it.
 func (p *Part) SideRun(s Side, keep func(row int32) bool) Run {
+	p.forget()
 	out := Run{Halted: p.halted}
 	for _, e := range p.ends[s] {
 		if keep(e.row) && (e.beyond < 0 || !p.regained[e.beyond]) {

@@ -12,6 +12,7 @@ import (
 
 // Copy is the part as it stands, to work a row on it that the part itself does not get.
 func (p *Part) Copy() *Part {
+	p.forget()
 	c := *p
 	c.edge.p = slices.Clone(p.edge.p)
 	c.labels, c.marks, c.spans = maps.Clone(p.labels), maps.Clone(p.marks), maps.Clone(p.spans)

@@ -154,7 +154,8 @@ type Row struct {
 	Back   bool // worked the other way, without turning
 	Yarn   int
 	Wrong  bool // the wrong side faces
-	Pure   bool // as the function of that name says; then the result says whether the row is steady
+	Pure   bool // as the function of that name says
+	More   bool // others like it follow: the result is to say whether the row is steady
 	Span   source.Span
 }
 

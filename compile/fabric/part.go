@@ -24,6 +24,8 @@ type Part struct {
 	begun    int32          // the number of the edge the part started along, if it was there already; 0: none
 	joins    []ID           // spaces of the last row that are joined to motifs beside it
 	halted   bool           // a row failed: everything that rests on this part is unknown
+	rows     []pastRow      // pure rows worked one after the other, up to the live edge
+	replaced int32          // the row that the last one stands in the place of; 0: none
 }
 
 // edge is an ordered run of places open for work.
@@ -127,6 +129,7 @@ type Run struct {
 // From starts along runs, one behind the other. The edge is closed if it is one closed run, or if the part is worked in
 // rounds.
 func (p *Part) From(runs []Run, closed bool) *Fault {
+	p.forget()
 	row := p.nextRow()
 	e := edge{closed: closed, serial: row}
 	for _, r := range runs {
@@ -192,12 +195,14 @@ func (p *Part) face() {
 
 // EdgeRun is the live edge of the part, as another part meets it.
 func (p *Part) EdgeRun() Run {
+	p.forget()
 	return Run{Places: tops(p.edge.p), Closed: p.edge.closed, Halted: p.halted}
 }
 
 // FoundationRun is the other side of the part's start, held upside down: in reverse order; a joined one keeps the place
 // of the join first.
 func (p *Part) FoundationRun() Run {
+	p.forget()
 	ids := slices.Clone(p.found)
 	slices.Reverse(ids)
 	if p.joined && len(ids) > 0 {
@@ -226,6 +231,7 @@ func (p *Part) ChainRun(n int) (Run, *Fault) {
 
 // NamedRun is the run of a label of the part; with below, what lies under it.
 func (p *Part) NamedRun(name string, below bool) (Run, *Fault) {
+	p.forget()
 	if p.halted {
 		return Run{Halted: true}, nil
 	}
@@ -252,6 +258,7 @@ func (p *Part) NamedRun(name string, below bool) (Run, *Fault) {
 
 // ids are the elements a name of the part stands for.
 func (p *Part) ids(name string) ([]ID, *Fault) {
+	p.forget()
 	if l := p.labels[name]; l != nil {
 		return l.ids, nil
 	}
@@ -313,6 +320,7 @@ func (p *Part) room(n int) *Fault {
 
 // RotateTo moves the start of a round to a marker and returns how many places were passed.
 func (p *Part) RotateTo(name string) (int, *Fault) {
+	p.forget()
 	m := p.marks[name]
 	switch {
 	case m == nil:
@@ -352,7 +360,10 @@ func (p *Part) Markers() int {
 }
 
 // Unmark takes a marker away.
-func (p *Part) Unmark(name string) { delete(p.marks, name) }
+func (p *Part) Unmark(name string) {
+	p.forget()
+	delete(p.marks, name)
+}
 
 // Count is how many places of the live edge there are: stitches, spaces and chains in the spaces.
 func (p *Part) Count() (stitches, spaces, chains int) {
@@ -386,6 +397,7 @@ func (p *Part) CountIn(name string) (int, *Fault) {
 // Label returns the places of a label: its elements, whether they were passed over and nothing stands in them, and the row
 // that set it.
 func (p *Part) Label(name string) (ids []ID, skipped bool, row int32, ok bool) {
+	p.forget()
 	if l := p.labels[name]; l != nil {
 		return l.ids, l.skipped && !l.slipped, l.row, true
 	}
@@ -401,11 +413,15 @@ func (p *Part) Label(name string) (ids []ID, skipped bool, row int32, ok bool) {
 func (p *Part) Hole(name string) bool { return p.labels[name] != nil && p.labels[name].hole }
 
 // Edge returns the places of the live edge.
-func (p *Part) Edge() []ID { return p.edge.p }
+func (p *Part) Edge() []ID {
+	p.forget()
+	return p.edge.p
+}
 
 // Open returns all places that a row could go into, those left before the live edge and beyond it included, in the order of a
 // row along it, and how many of them lie before the edge.
 func (p *Part) Open() (places []ID, before int) {
+	p.forget()
 	places = append(slices.Clone(p.edge.pre), p.edge.p...)
 	if !p.edge.loop {
 		places = append(places, p.edge.post...)

@@ -24,6 +24,7 @@ type Result struct {
 	Slid                         []Slid     // places passed with slip stitches that only carry the yarn on
 	Repeats                      []Repeated // the outermost repeats of the row
 	Touched                      []string   // the markers that the row itself placed, moved or took away
+	Pure                         bool       // rows like it may be counted: it is of one yarn
 	Steady                       bool       // worked again on the edge it left, the row would do the same: see [Part.Again]
 }
 
@@ -98,18 +99,22 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 	if in.Back && !p.edge.back {
 		p.face()
 	}
+	var now found
+	pure := in.Pure && !p.f.EachRow && !in.Back && p.f.plain(p, &p.edge)
+	if p.replaced = 0; pure {
+		now = found{p.edge, p.standing()}
+		if past := p.past(in, &now); past != nil {
+			return p.repeat(in, &now, past), nil
+		}
+	} else {
+		p.forget()
+	}
 	r := &p.f.row
 	*r = row{p: p, f: p.f, in: in, places: p.edge.p, yarn: in.Yarn, gaps: r.gaps[:0], marked: r.marked[:0], feetRoom: r.feetRoom[:0]}
 	r.res = &p.f.results.zeroed(1, rowsAtOnce)[0]
 	r.res.Traces = p.f.traces.zeroed(in.Traces, rowsAtOnce)
 	r.res.Places = len(r.places)
 	r.standing()
-	before := p.edge
-	var stood []standing
-	steady := in.Pure && !p.f.EachRow
-	if steady {
-		stood = append(slices.Clone(r.gaps), r.marked...)
-	}
 	p.nextRow()
 	r.settle()
 	if f := r.list(in.Ops); f != nil {
@@ -128,7 +133,12 @@ func (p *Part) Work(in *Row) (*Result, *Fault) {
 		return nil, f
 	}
 	r.res.Made, r.res.Turned, r.res.LastYarn = r.made, r.turned, r.yarn
-	r.res.Steady = steady && r.steady(&before, stood)
+	if pure {
+		r.res.Pure = true
+		p.keep(in, now, r.res)
+		after := &p.rows[len(p.rows)-1].after
+		r.res.Steady = in.More && p.f.alike(&now, after) && p.f.plain(p, &p.edge)
+	}
 	if len(r.touched) > 0 {
 		r.res.Touched = slices.Sorted(maps.Keys(r.touched))
 	}
