@@ -112,6 +112,10 @@ func (c *checker) faultArgs(k faultKey, g *gathered) diag.Args {
 	}
 	a := diag.Args{"need": s.alike(s.need), "have": s.per(s.have), "total": s.per(total), "less": s.per(less), "more": s.per(more),
 		"row": s.per(row), "name": k.name, "part": g.part.plan.Name, "round": diag.Term{Key: rowWord(g.part), N: 1}, "n": s.need[0], "m": s.have[0]}
+	a["where"] = diag.Term{Key: "size", N: 1}
+	if k.kind == fabric.TooWide {
+		a["where"] = a["round"]
+	}
 	if k.kind == fabric.Unknown || k.kind == fabric.NotHere {
 		a["near"] = lang.Near(k.name, keys(g.part.names))
 	}
@@ -152,7 +156,7 @@ var faultCode = map[fabric.FaultKind]diag.Code{
 	fabric.NothingDone: "OV413", fabric.NotRing: "OV414", fabric.NoRoom: "OV415", fabric.StatedOther: "OV416",
 	fabric.Nested: "OV417", fabric.DrawnBelow: "OV418", fabric.Mismatch: "OV419", fabric.LastNotLast: "OV420",
 	fabric.UnevenCells: "OV460", fabric.NoCentre: "OV461", fabric.NoSquares: "OV462", fabric.UnevenSquares: "OV463",
-	fabric.TooMany: "OV421", fabric.Crowded: "OV425", fabric.ShortSpace: "OV486",
+	fabric.TooMany: "OV421", fabric.TooWide: "OV421", fabric.Crowded: "OV425", fabric.ShortSpace: "OV486",
 	fabric.Behind: "OV501", fabric.NotHere: "OV502", fabric.Unknown: "OV503", fabric.ManyPlaces: "OV504",
 	fabric.Lost: "OV505", fabric.NoMiddle: "OV506", fabric.Placed: "OV507", fabric.NoNext: "OV508", fabric.NoMarker: "OV513", fabric.NoneMet: "OV514", fabric.NoStitches: "OV544",
 	fabric.NotMarked: "OV516",

@@ -2,6 +2,8 @@ package compile_test
 
 import (
 	"fmt"
+	"runtime/debug"
+	"slices"
 	"strings"
 	"testing"
 
@@ -9,6 +11,7 @@ import (
 
 	"ovillo/compile"
 	"ovillo/lang"
+	"ovillo/lang/diag"
 	"ovillo/lang/source"
 )
 
@@ -108,13 +111,13 @@ end
 `
 }
 
-// manyLines is a source of so many lines: parts of a hundred rows each, no two rows of one alike.
+// manyLines is a source of so many lines: parts of two hundred rows each, no two rows of one alike.
 func manyLines(lines int) string {
 	b := strings.Builder{}
 	b.WriteString(sized("blanket", 2))
-	for part := 0; part*104 < lines; part++ {
+	for part := 0; part*204 < lines; part++ {
 		fmt.Fprintf(&b, "part strip_%d\n  in rows\n  chain 8\n", part)
-		for row := range 50 {
+		for row := range 100 {
 			fmt.Fprintf(&b, "  row: sc in next %d, dc in each = 8\n  row: sc in each = 8\n", row%7+1)
 		}
 		b.WriteString("end\n")
@@ -159,6 +162,7 @@ func TestLarge(t *testing.T) {
 //
 //	go test ./compile -run xxx -bench Large -benchmem
 func BenchmarkLarge(b *testing.B) {
+	defer debug.SetGCPercent(debug.SetGCPercent(200)) // as the command does
 	for _, l := range large {
 		f, _ := lang.Parse(source.NewFile(l.name, l.text))
 		b.Run(l.name, func(b *testing.B) {
@@ -186,5 +190,36 @@ func BenchmarkLines(b *testing.B) {
 			}
 			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/float64(lines), "ns/line")
 		})
+	}
+}
+
+// TestRowBound: a row may have a hundred thousand stitches, and a run of chains as many; one more is refused as that.
+func TestRowBound(t *testing.T) {
+	at := func(start, row string) diag.List {
+		f, found := lang.Parse(source.NewFile("wide", sized("blanket", 1)+"part strip\n  in rows\n  "+start+"\n  row: "+row+"\nend\n"))
+		require.False(t, found.HasErrors(), "%v", found)
+		_, list := compile.Compile(f)
+		return list
+	}
+	for _, c := range []struct {
+		start, row string
+		over       diag.Code
+	}{
+		{"chain 100000", "sc in each", ""},
+		{"chain 100001", "sc in each", "OV440"},
+		{"chain 50000", "2 sc in each", ""},
+		{"chain 50000", "3 sc in next, 2 sc in each", "OV421"},
+		{"chain 8", "sc in next 4, ch 100000, sc in each", ""},
+		{"chain 8", "sc in next 4, ch 100001, sc in each", "OV421"},
+		{"chain 8", "sc in next 4, ch 60000, ch 40001, sc in each", "OV421"},
+		{"chain 8", "sc in next 4, [ch 1] 1000000000 times, sc in each", "OV421"},
+	} {
+		list := at(c.start, c.row)
+		require.Equal(t, c.over != "", list.HasErrors(), "%s, %s: %v", c.start, c.row, list)
+		i := slices.IndexFunc(list, func(d diag.Diagnostic) bool { return d.Code == c.over })
+		require.Equal(t, c.over != "", i >= 0, "%s, %s: %v", c.start, c.row, list)
+		if c.over == "OV421" {
+			require.Equal(t, "row", list[i].Args["where"].(diag.Term).Key, "%s, %s", c.start, c.row)
+		}
 	}
 }

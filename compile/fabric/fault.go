@@ -39,6 +39,7 @@ const (
 	NoMiddle                           // no one in the middle of Have stitches
 	Placed                             // the marker Name stands already
 	TooMany                            // more than Have stitches in all
+	TooWide                            // more than Have stitches or chains in a row
 	LastNotLast                        // Need were to be the last, Have are left
 	NoNext                             // the marker Name was to stand in a stitch that the row does not make
 	NoMarker                           // no marker lies ahead

@@ -74,6 +74,9 @@ func (p *Part) nextRow() int32 { p.f.rows++; return p.f.rows }
 
 // Foundation starts with n stitches or chains of a form; closed if they are joined.
 func (p *Part) Foundation(form stitch.Form, n int, closed bool) *Fault {
+	if n > MostInRow {
+		return fault(TooWide, n, MostInRow, "")
+	}
 	if f := p.room(n); f != nil {
 		return f
 	}
@@ -217,6 +220,9 @@ func (p *Part) FoundationRun() Run {
 
 // ChainRun appends n new chains to no edge: a run for [Part.From].
 func (p *Part) ChainRun(n int) (Run, *Fault) {
+	if n > MostInRow {
+		return Run{}, fault(TooWide, n, MostInRow, "")
+	}
 	if f := p.room(n); f != nil {
 		return Run{}, f
 	}

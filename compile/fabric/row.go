@@ -352,7 +352,7 @@ func (r *row) name(name string, ids []ID, skip bool) {
 
 // make adds an element that was worked.
 func (r *row) make(e *Elem) *Fault {
-	if f := r.p.room(1); f != nil {
+	if f := r.room(); f != nil {
 		return f
 	}
 	e.Row, e.Yarn, e.Facing = r.f.rows, int32(r.yarn), r.in.Wrong
@@ -366,6 +366,14 @@ func (r *row) make(e *Elem) *Fault {
 	return nil
 }
 
+// room refuses one more stitch where there are too many.
+func (r *row) room() *Fault {
+	if len(r.made) >= MostInRow {
+		return fault(TooWide, 1, MostInRow, "")
+	}
+	return r.p.room(1)
+}
+
 // keep puts an element that was worked on the edge.
 func (r *row) keep(id ID) {
 	if r.made == nil {
@@ -375,23 +383,23 @@ func (r *row) keep(id ID) {
 	r.apart = false
 }
 
-// maxChains is the longest run of chains between two stitches.
-const maxChains = 100_000
+// MostInRow is how many stitches a row may have, and how many chains a run of them: of thick yarn a kilometre.
+const MostInRow = 100_000
 
 func (r *row) chains(op *Op) (int, *Fault) {
 	n := r.num(op.N, 0)
 	switch {
 	case n <= 0:
 		return 0, nil
-	case n > maxChains:
-		return 0, fault(TooMany, n, maxChains, "")
+	case n > MostInRow:
+		return 0, fault(TooWide, n, MostInRow, "")
 	}
 	if k := len(r.made) - 1; k >= 0 && r.f.Elems[r.made[k]].Kind == Space && !r.apart {
 		if op.Label != "" {
 			return 0, fault(Nested, 0, 0, op.Label)
 		}
-		if r.f.Elems[r.made[k]].N += int32(n); r.f.Elems[r.made[k]].N > maxChains {
-			return 0, fault(TooMany, n, maxChains, "")
+		if r.f.Elems[r.made[k]].N += int32(n); r.f.Elems[r.made[k]].N > MostInRow {
+			return 0, fault(TooWide, n, MostInRow, "")
 		}
 		return n, nil
 	}

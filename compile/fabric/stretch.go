@@ -47,7 +47,7 @@ func (r *row) stretch(op *Op, single bool, most int) (int, *Fault) {
 		}
 		r.last, r.worked = e.Into, true
 		r.from = len(r.made)
-		if f := r.p.room(1); f != nil {
+		if f := r.room(); f != nil {
 			return n, f
 		}
 		r.keep(r.f.add(&e))

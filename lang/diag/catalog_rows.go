@@ -259,10 +259,10 @@ var rows = []Entry{
 		Fixed:   flat("  chain 8\n  row: sc in each = 8\n  row: sc in next 7, 2 sc in last = 9")},
 
 	{Code: "OV421", Severity: Error,
-		En: Wording{Message: `the pattern would have more than {have} stitches in one size`, Mark: `goes beyond what can be checked`,
+		En: Wording{Message: `the pattern would have more than {have} stitches in one {where}`, Mark: `goes beyond what can be checked`,
 			Help:    map[string]string{"": `look for a number with a figure too many`},
 			Explain: `Every stitch is followed, but for rows that do what the one before them did: those are only counted. The limit lies far above the largest blanket, and protects against a number that was mistyped.`},
-		Es: Wording{Message: `el patrón tendría más de {have} puntos en una talla`, Mark: `pasa de lo que se puede comprobar`,
+		Es: Wording{Message: `el patrón tendría más de {have} puntos en una {where}`, Mark: `pasa de lo que se puede comprobar`,
 			Help:    map[string]string{"": `buscar un número con una cifra de más`},
 			Explain: `Se comprueba punto por punto, salvo las hileras que repiten la anterior, que solo se cuentan. El límite está muy por encima de la manta más grande y protege de un número mal escrito.`},
 		Example: flat("  chain 1000\n  2000 rows: 2 sc in next, sc in each = 3000"),
