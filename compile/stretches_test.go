@@ -85,3 +85,35 @@ func TestRoomHoldsNothing(t *testing.T) {
 		assert.True(t, reflect.DeepEqual(k.had, k.held), "%s: another pattern", k.path)
 	}
 }
+
+// FuzzCounted looks for sources in which rows that are counted, and not worked, come to something else.
+func FuzzCounted(f *testing.F) {
+	compile.LimitStitches(f, 20_000)
+	for _, pattern := range []string{"../examples/*.ovillo", "../lang/testdata/*.ovillo", casesAt + "/*.ovillo"} {
+		for _, path := range sources(f, pattern) {
+			text, err := os.ReadFile(path)
+			require.NoError(f, err)
+			f.Add(string(text))
+		}
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		tree, found := lang.Parse(source.NewFile("fuzz", text))
+		if found.HasErrors() {
+			return
+		}
+		o := compile.Options{Open: files.Open}
+		usual, _ := compile.Worked(tree, o, compile.AsUsual)
+		plain, _ := compile.Worked(tree, o, compile.StitchByStitch)
+		for _, d := range plain.Found {
+			if d.Code == "OV421" {
+				return // one of the two has less to follow, and comes further
+			}
+		}
+		if !reflect.DeepEqual(plain.Found, usual.Found) {
+			t.Errorf("stitch by stitch\n%v\nas usual\n%v", plain.Found, usual.Found)
+		}
+		if !reflect.DeepEqual(plain.Pattern, usual.Pattern) {
+			t.Error("another pattern")
+		}
+	})
+}

@@ -106,49 +106,61 @@ func (w *worker) stands() string {
 }
 
 // TestAgain: rows that are like one another, counted and not worked, leave all as working each of them by itself does, stitch by
-// stitch: the edge, its markers, the ends of the rows, what each row did, and why a row cannot be worked.
+// stitch: the edge, its markers, the ends of the rows, what each row did, and why a row cannot be worked. With more programs:
+//
+//	go test ./compile/fabric -run 'TestAgain$' -rapid.checks 1000000
 func TestAgain(t *testing.T) {
 	saved, all := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
-		text, closed := edgeText.Draw(t, "edge"), rapid.Bool().Draw(t, "closed")
-		quick, plain := &worker{}, &worker{}
-		quick.f, quick.p = edged(text, closed)
-		plain.f, plain.p = edged(text, closed)
-		plain.f.Plain, plain.f.EachRow = true, true
-		defer func() { saved, all = saved+plain.worked-quick.worked, all+plain.worked }()
-		if n := len(text); n > 0 {
-			in, gap := rapid.IntRange(0, n-1).Draw(t, "in"), rapid.IntRange(0, n).Draw(t, "gap")
-			for _, w := range []*worker{quick, plain} {
-				w.p.marks["m"], w.p.marks["g"] = &marker{edge: w.p.edge.serial, at: in}, &marker{edge: w.p.edge.serial, at: gap, gap: true}
-			}
-		} else {
-			for _, w := range []*worker{quick, plain} {
-				w.p.marks["m"], w.p.marks["g"] = &marker{edge: -1}, &marker{edge: -1, gap: true}
-			}
-		}
-		n := len(text)
-		for range rapid.IntRange(1, 3).Draw(t, "blocks") {
-			var block []run
-			for range rapid.SampledFrom([]int{1, 1, 2, 3}).Draw(t, "runs") {
-				in := run{style: drawStyle(t), times: rapid.SampledFrom([]int{1, 1, 2, 3, 6}).Draw(t, "times"), open: rapid.IntRange(0, 5).Draw(t, "open") == 0,
-					yarns: rapid.SampledFrom([][]int{{0}, {0, 1}, {2, 0, 0}}).Draw(t, "yarns"), ops: drawRun(t, n)}
-				in.traces = rowOf(in.style, in.ops...).Traces
-				block = append(block, in)
-			}
-			for range rapid.SampledFrom([]int{1, 2, 5}).Draw(t, "times") {
-				for _, in := range block {
-					if !quick.like(t, plain, in) {
-						return
-					}
-				}
-			}
-			n = len(plain.p.edge.p)
-		}
+		more, of := countedAsWorked(t)
+		saved, all = saved+more, all+of
 	})
 	if 8*saved < all {
 		t.Errorf("of %d rows only %d were not worked", all, saved)
 	}
 	t.Logf("of %d rows %d were not worked", all, saved)
+}
+
+// FuzzAgain looks for programs in which they do not.
+func FuzzAgain(f *testing.F) { f.Fuzz(rapid.MakeFuzz(func(t *rapid.T) { countedAsWorked(t) })) }
+
+// countedAsWorked works the rows of a random program in both ways. It returns how many rows were not worked, and how many there are.
+func countedAsWorked(t *rapid.T) (saved, all int) {
+	text, closed := edgeText.Draw(t, "edge"), rapid.Bool().Draw(t, "closed")
+	quick, plain := &worker{}, &worker{}
+	quick.f, quick.p = edged(text, closed)
+	plain.f, plain.p = edged(text, closed)
+	plain.f.Plain, plain.f.EachRow = true, true
+	defer func() { saved, all = plain.worked-quick.worked, plain.worked }()
+	if n := len(text); n > 0 {
+		in, gap := rapid.IntRange(0, n-1).Draw(t, "in"), rapid.IntRange(0, n).Draw(t, "gap")
+		for _, w := range []*worker{quick, plain} {
+			w.p.marks["m"], w.p.marks["g"] = &marker{edge: w.p.edge.serial, at: in}, &marker{edge: w.p.edge.serial, at: gap, gap: true}
+		}
+	} else {
+		for _, w := range []*worker{quick, plain} {
+			w.p.marks["m"], w.p.marks["g"] = &marker{edge: -1}, &marker{edge: -1, gap: true}
+		}
+	}
+	n := len(text)
+	for range rapid.IntRange(1, 3).Draw(t, "blocks") {
+		var block []run
+		for range rapid.SampledFrom([]int{1, 1, 2, 3}).Draw(t, "runs") {
+			in := run{style: drawStyle(t), times: rapid.SampledFrom([]int{1, 1, 2, 3, 6}).Draw(t, "times"), open: rapid.IntRange(0, 5).Draw(t, "open") == 0,
+				yarns: rapid.SampledFrom([][]int{{0}, {0, 1}, {2, 0, 0}}).Draw(t, "yarns"), ops: drawRun(t, n)}
+			in.traces = rowOf(in.style, in.ops...).Traces
+			block = append(block, in)
+		}
+		for range rapid.SampledFrom([]int{1, 2, 5}).Draw(t, "times") {
+			for _, in := range block {
+				if !quick.like(t, plain, in) {
+					return
+				}
+			}
+		}
+		n = len(plain.p.edge.p)
+	}
+	return
 }
 
 // like works a run on both and compares them; false where it cannot be worked.
