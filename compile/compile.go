@@ -104,6 +104,7 @@ type checker struct {
 	z              int // number of sizes
 	names          []string
 	numbers        plan.Nums // room for more
+	rows           []int     // worked in all parts so far, per size
 	kindsRoom      []made    // for those of a row
 	fabrics        []*fabric.Fabric
 	lets           map[string]value.Vector

@@ -11,8 +11,15 @@ import (
 	"ovillo/lang/diag"
 )
 
-// maxRows is the most rows one header may ask for.
-const maxRows = 20_000
+// maxRows is the most rows one header may ask for, and the most that a part may have; maxRowsInAll the most of all parts together, for
+// all sizes to share: what is known of each is kept.
+const (
+	maxRows      = 20_000
+	maxRowsInAll = 400_000
+)
+
+// mostRows is the most rows that all parts together may have in a size.
+func (c *checker) mostRows() int { return max(maxRowsInAll/c.z, maxRows) }
 
 // row works a row, or a run of rows that read the same, in the sizes of a mask.
 func (p *partState) row(n *lang.Row, mask []bool) {
@@ -375,8 +382,13 @@ func (w *working) size(z int) {
 	turns := w.kick.style == plan.Rows || w.kick.style == plan.TurnedRounds
 	keeps := p.c.keeps[p.plan.Name]
 	for i := 0; i < w.times[z]; i++ {
-		if p.number[z] >= maxRows {
-			p.c.report(diag.Diagnostic{Code: codeManyRows, Span: w.n.Head.Span(), Args: diag.Args{"have": p.number[z] + 1, "max": maxRows}})
+		left := min(maxRows-p.number[z], p.c.mostRows()-p.c.rows[z])
+		if left <= 0 {
+			d := diag.Diagnostic{Code: codeManyRows, Span: w.n.Head.Span(), Args: diag.Args{"have": p.number[z] + 1, "max": maxRows}}
+			if p.number[z] < maxRows {
+				d.Args["have"], d.Args["max"] = p.c.rows[z]+1, p.c.mostRows()
+			}
+			p.c.report(d)
 			p.halt(w.mask)
 			return
 		}
@@ -384,7 +396,7 @@ func (w *working) size(z int) {
 			p.wrong[z], w.unturned = !p.wrong[z], true // the hook is where the row begins only if the work is not turned
 		}
 		p.back[z] = w.low.back
-		more := min(w.times[z]-i, maxRows-p.number[z]) - 1 // rows that may be worked like this one
+		more := min(w.times[z]-i, left) - 1 // rows that may be worked like this one
 		w.row = fabric.Row{Ops: w.low.ops, Traces: w.low.traces, Style: w.kick.style, Yarn: w.yarnOf(z, 0), Wrong: p.wrong[z],
 			Span: w.n.List.Span(), Open: w.low.join != nil && w.low.join.No, Back: w.low.back,
 			Pure: w.low.pure && !keeps && p.plan.Motifs == nil && (more > 0 || p.blocks > 0 || p.texture != nil), More: more > 0}
@@ -416,6 +428,7 @@ func (w *working) size(z int) {
 		if more > 0 {
 			p.fab[z].Again(more, row, w.yarnOf(z, more), p.wrong[z] != (turns && more%2 == 1))
 		}
+		p.c.rows[z] += more + 1
 		for k := range more + 1 {
 			p.number[z]++
 			if keeps {

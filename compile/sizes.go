@@ -38,6 +38,7 @@ func (c *checker) sizes() {
 		c.pat.Sizes = c.pat.Sizes[:maxSizes]
 	}
 	c.z = len(c.pat.Sizes)
+	c.rows = make([]int, c.z)
 	for i := range c.pat.Sizes {
 		f := fabric.New(i, max(maxStitches/c.z, leastStitches))
 		if room := c.room.take(); room != nil {

@@ -219,11 +219,9 @@ func (p *Part) Again(times int, in *Row, yarn int, wrong bool) int32 {
 		p.endsAgain(times, in)
 	}
 	p.f.stamp(e.p, last, yarn, wrong)
-	if n := len(p.rows) - 1; n >= 0 {
-		for i := range p.rows { // the row was the last that was worked, or repeats an earlier one
-			if r := &p.rows[i]; r.after.serial == first {
-				r.after.serial = last
-			}
+	for i := range p.rows { // one of them is the row at hand
+		if r := &p.rows[i]; r.after.serial == first {
+			r.after.serial = last
 		}
 	}
 	for _, m := range p.marks {
