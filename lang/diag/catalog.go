@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 // Entry is one row of the catalogue: everything the tool says about one code.
@@ -43,28 +44,35 @@ type Wording struct {
 }
 
 // families holds the rows of each catalogue file; one file a family.
-var families = [][]Entry{writing, names, books, values, rows, rowForms, charts, drawings, textures, stitches, edges, motifs, marks, counts, grading, measures, materials, photos,
+var families = []func() []Entry{writing, names, books, values, rows, rowForms, charts, drawings, textures, stitches, edges, motifs, marks, counts, grading, measures, materials, photos,
 	gauges, fits, wording, prose, cautions, cautionsOfThings, cautionsOfCare, cautionsOfCords, cautionsOfToys, cordsAndNotions, tongues}
 
-var byCode = func() map[Code]*Entry {
-	m := map[Code]*Entry{}
-	for _, f := range families {
-		for i := range f {
-			if m[f[i].Code] != nil {
-				panic("diag: code " + string(f[i].Code) + " stands twice in the catalogue")
-			}
-			m[f[i].Code] = &f[i]
-		}
+// catalogue is every row, in the order of the families, and where each code stands in it. It is laid out when the first message is worded:
+// most runs word none, and it is the largest table of the program.
+var catalogue = sync.OnceValue(func() (c struct {
+	rows   []Entry
+	byCode map[Code]*Entry
+}) {
+	for _, family := range families {
+		c.rows = append(c.rows, family()...)
 	}
-	return m
-}()
+	c.byCode = make(map[Code]*Entry, len(c.rows))
+	for i := range c.rows {
+		e := &c.rows[i]
+		if c.byCode[e.Code] != nil {
+			panic("diag: code " + string(e.Code) + " stands twice in the catalogue")
+		}
+		c.byCode[e.Code] = e
+	}
+	return c
+})
 
 // Internal is the code of a fault of ours: something that cannot happen did. It has no row and no page of its own.
 const Internal Code = "internal"
 
 // Lookup returns the row of a code. An unknown code is a fault of the tool and gets a row that says so.
 func Lookup(c Code) *Entry {
-	if e := byCode[c]; e != nil {
+	if e := catalogue().byCode[c]; e != nil {
 		return e
 	}
 	return &Entry{Code: c, Severity: Error,
@@ -74,11 +82,10 @@ func Lookup(c Code) *Entry {
 
 // All returns every row, in the order of the codes.
 func All() []*Entry {
-	var out []*Entry
-	for _, f := range families {
-		for i := range f {
-			out = append(out, &f[i])
-		}
+	rows := catalogue().rows
+	out := make([]*Entry, len(rows))
+	for i := range rows {
+		out[i] = &rows[i]
 	}
 	return out
 }

@@ -206,7 +206,7 @@ func Message(d Diagnostic, lang string) string { return Printer{Lang: lang}.word
 // row, terms without a word. Tests of the checks use it; for a diagnostic that prints well it is empty.
 func Incomplete(d Diagnostic) []string {
 	e := Lookup(d.Code)
-	if byCode[d.Code] == nil {
+	if catalogue().byCode[d.Code] == nil {
 		return []string{"no row for code " + string(d.Code)}
 	}
 	var out []string

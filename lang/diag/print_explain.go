@@ -14,7 +14,7 @@ const pageWidth = 80
 // Explain prints the page behind a code: what it says, why, and an example refused and put right. An unknown code is an
 // error whose text is fit to be shown.
 func (p Printer) Explain(w io.Writer, code Code) error {
-	e, words := byCode[code], labelsFor(p.Lang)
+	e, words := catalogue().byCode[code], labelsFor(p.Lang)
 	if e == nil {
 		return errors.New(Fill(words.noCode, Args{"code": string(code)}, p.Lang))
 	}

@@ -22,7 +22,7 @@ var update = flag.Bool("update", false, "write the golden files anew")
 // The fixtures are rows that stand in no catalogue, so that the printers are tested apart from what the compiler says.
 func init() {
 	for _, e := range fixtures {
-		byCode[e.Code] = e
+		catalogue().byCode[e.Code] = e
 	}
 }
 

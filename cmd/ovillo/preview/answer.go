@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"strconv"
 	"strings"
+	"sync"
 
 	"ovillo/lang/diag"
 	"ovillo/render/font"
@@ -206,14 +207,17 @@ func (s *Server) render(w http.ResponseWriter, r *http.Request, name string, wit
 	s.send(w, r, b.Bytes())
 }
 
-var forms = template.Must(template.New("").Funcs(template.FuncMap{
-	"say": func(string) string { return "" }, "base": func() string { return "" }, "lang": func() string { return "" },
-	"turn": func(i int) bool { return i%2 == 1 }, "short": filepath.Base,
-}).ParseFS(own, "*.html"))
+// forms are the templates as they were written. They are read when the first page is asked for: other commands have none.
+var forms = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("").Funcs(template.FuncMap{
+		"say": func(string) string { return "" }, "base": func() string { return "" }, "lang": func() string { return "" },
+		"turn": func(i int) bool { return i%2 == 1 }, "short": filepath.Base,
+	}).ParseFS(own, "*.html"))
+})
 
 // templates are those of the page, in the language of the messages.
 func (s *Server) templates() *template.Template {
-	t := template.Must(forms.Clone())
+	t := template.Must(forms().Clone())
 	return t.Funcs(template.FuncMap{
 		"say":  func(key string) string { return wordNamed(key).in(s.Options.Lang) },
 		"base": func() string { return s.base }, "lang": func() string { return s.Options.Lang },
