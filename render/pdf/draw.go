@@ -10,7 +10,6 @@ import (
 type content struct {
 	tree     *tree
 	sheets   []*sheet
-	runes    [faceCount]runeSet
 	cuts     [faceCount]pending
 	pictures pictures
 }
@@ -28,10 +27,13 @@ type sheet struct {
 	open   sequence
 	within bool // the item is an ornament inside a replacement text
 	pen    pen
+	packed func() []byte // b as it stands in the file; waits for it
 }
 
 func drawPages(d *page.Document, t *tree) (*content, error) {
 	c := &content{tree: t}
+	packer := startPacker()
+	defer packer.close()
 	c.sheets = make([]*sheet, 0, len(d.Pages))
 	spaced := wordEnds(d, t)
 	room := 1 << 14 // pages are much like the one before
@@ -49,9 +51,7 @@ func drawPages(d *page.Document, t *tree) (*content, error) {
 		}
 		s.close()
 		room = len(s.b) + len(s.b)/8
-	}
-	for i := range c.runes {
-		c.runes[i].addKept()
+		s.packed, s.b = packer.pack(s.b), nil
 	}
 	return c, nil
 }

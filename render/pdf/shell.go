@@ -3,30 +3,21 @@ package pdf
 import (
 	"bytes"
 	"fmt"
-	"runtime"
-	"sync"
-	"sync/atomic"
 
 	"github.com/go-pdf/fpdf"
 )
 
-// makeShell has fpdf write a file of our pages, without their fonts.
+// makeShell has fpdf write a file of as many pages as ours, of their sizes, with nothing on them: it would copy each page several times.
 func makeShell(c *content) (b []byte, err error) {
 	defer recovered(&err)
 	f := newShell(c.sheets[0].w, c.sheets[0].h)
 	for _, s := range c.sheets {
 		f.AddPageFormat("P", fpdf.SizeType{Wd: s.w, Ht: s.h})
-		f.RawWriteBuf(bytes.NewReader(s.b))
 	}
-	size := 0
-	for _, s := range c.sheets {
-		size += len(s.b) + 1<<9 // what stands round a page
-	}
-	return output(f, size)
+	return output(f, len(c.sheets)<<9)
 }
 
-// newShell begins a file. Its pages are not packed by fpdf, which makes a packer for each; that takes longer than the
-// packing (see finishPages).
+// newShell begins a file. Its pages are not packed by fpdf, which makes a packer for each.
 func newShell(w, h float64) *fpdf.Fpdf {
 	f := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: w, Ht: h}})
 	f.SetCatalogSort(true)
@@ -71,21 +62,15 @@ func (f *file) claimPages(c *content) error {
 	return nil
 }
 
-// finishPages packs the pages and adds what fpdf does not know: sizes to the last thousandth, links, and the key under
+// finishPages puts in the pages and adds what fpdf does not know: sizes to the last thousandth, links, and the key under
 // which the parent tree knows the marks of the page.
 func (f *file) finishPages(c *content, p Profile) error {
-	contents := make([]int, len(c.sheets))
-	plain := make([][]byte, len(c.sheets))
-	for i := range c.sheets {
-		var err error
-		if contents[i], err = f.follow(f.pages[i], "/Contents"); err != nil {
+	for i, s := range c.sheets {
+		contents, err := f.follow(f.pages[i], "/Contents")
+		if err != nil {
 			return err
 		}
-		plain[i] = between(f.objects[contents[i]], "stream\n", "\nendstream")
-	}
-	packed := packAll(plain)
-	for i, s := range c.sheets {
-		f.setStream(contents[i], "/Filter /FlateDecode", packed[i])
+		f.setStream(contents, "/Filter /FlateDecode", s.packed())
 		entries := fmt.Sprintf(" /MediaBox [0 0 %s %s] /Parent %s /Resources %s", number(s.w), number(s.h),
 			reference(pagesObject), reference(resourcesObject))
 		if c.tree != nil {
@@ -101,23 +86,7 @@ func (f *file) finishPages(c *content, p Profile) error {
 			}
 			entries += "]"
 		}
-		f.set(f.pages[i], fmt.Sprintf("<</Type /Page%s /Contents %s>>", entries, reference(contents[i])))
+		f.set(f.pages[i], fmt.Sprintf("<</Type /Page%s /Contents %s>>", entries, reference(contents)))
 	}
 	return nil
-}
-
-// packAll packs streams, several at once.
-func packAll(plain [][]byte) [][]byte {
-	packed := make([][]byte, len(plain))
-	var next atomic.Int64
-	var wait sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), len(plain)) {
-		wait.Go(func() {
-			for i := int(next.Add(1)) - 1; i < len(plain); i = int(next.Add(1)) - 1 {
-				packed[i] = deflate(plain[i])
-			}
-		})
-	}
-	wait.Wait()
-	return packed
 }

@@ -22,11 +22,37 @@ func (r *runeSet) add(c rune) {
 	r.used = true
 }
 
-// addKept adds the runes that fpdf keeps in every face, so that the file describes all the glyphs it holds.
+// addKept adds the runes that fpdf keeps in every face, so that the file describes all the glyphs it holds. The space is one of them.
 func (r *runeSet) addKept() {
 	for c := ' '; r.used && c <= '8'; c++ {
 		r.add(c)
 	}
+}
+
+// runesOf are the runes that a document draws in each face. They are looked for before its pages are drawn, so that the faces are cut meanwhile.
+func runesOf(d *page.Document) (of [faceCount]runeSet) {
+	for i := range d.Pages {
+		for _, item := range d.Pages[i].Items {
+			if g, ok := item.(page.Glyphs); ok {
+				for _, r := range font.Compose(g.Text) {
+					of[g.Face].add(coded(r))
+				}
+			}
+		}
+	}
+	for i := range of {
+		of[i].addKept()
+	}
+	return of
+}
+
+// coded is the rune under which a rune is written. A no-break space has done its work once lines are broken, and is written as a space, for
+// that is what people search for.
+func coded(r rune) rune {
+	if r == '\u00a0' {
+		return ' '
+	}
+	return r
 }
 
 // list returns the runes in order.
@@ -63,7 +89,7 @@ func (s *sheet) glyphs(g page.Glyphs, spaced bool) error {
 		s.b = append(append(s.b, face...), ' ')
 	}
 	s.origin(g)
-	s.show(font.Of(g.Face), &s.of.runes[g.Face], text, g.Track)
+	s.show(font.Of(g.Face), text, g.Track)
 	s.b = append(s.b, " ET\n"...)
 	return nil
 }
@@ -77,9 +103,8 @@ func (s *sheet) origin(g page.Glyphs) {
 	s.b = append(s.b, "Tm "...)
 }
 
-// show writes the glyphs with the corrections between them. The code of a glyph is its rune. A no-break space has done
-// its work once lines are broken, and is written as a space, for that is what people search for.
-func (s *sheet) show(f *font.Face, used *runeSet, text string, track float64) {
+// show writes the glyphs with the corrections between them. The code of a glyph is its rune.
+func (s *sheet) show(f *font.Face, text string, track float64) {
 	s.b = append(s.b, "[<"...)
 	prev := rune(-1)
 	for _, r := range text {
@@ -91,10 +116,7 @@ func (s *sheet) show(f *font.Face, used *runeSet, text string, track float64) {
 			}
 		}
 		prev = r
-		if r == '\u00a0' {
-			r = ' '
-		}
-		used.add(r)
+		r = coded(r)
 		const hex = "0123456789ABCDEF"
 		s.b = append(s.b, hex[r>>12&15], hex[r>>8&15], hex[r>>4&15], hex[r&15])
 	}

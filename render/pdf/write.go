@@ -31,11 +31,13 @@ func Write(w io.Writer, d *page.Document, o Options) error {
 	if err != nil {
 		return err
 	}
+	runes := runesOf(d)
+	cuts := startCuts(&runes)
 	c, err := drawPages(d, t)
 	if err != nil {
 		return err
 	}
-	c.cuts = startCuts(&c.runes)
+	c.cuts = cuts
 	shell, err := makeShell(c)
 	if err != nil {
 		return err
