@@ -13,7 +13,7 @@ import (
 // and no place that the catalogue does not word. (Package compile tests that each example raises its code.)
 func TestWhole(t *testing.T) {
 	for _, e := range diag.All() {
-		s := &loaded{open: files.Open, file: source.NewFile("example.ovillo", e.Example)}
+		s := &loaded{open: files.Open, file: source.NewFile("example.ovillo", e.Whole())}
 		if own, ok := compile.ReadOwnGauge(e.OwnGauge()); ok {
 			s.gauges = append(s.gauges, own)
 		}
