@@ -82,11 +82,11 @@ type binding struct {
 // bind reads and checks one pattern.
 func (b *binding) bind(n *lang.BookPattern) {
 	at, args := n.File.Span(), diag.Args{"file": strconv.Quote(n.File.Text)}
-	if !besideSource(n.File.Text) {
+	name, inside := lang.InFolder(".", n.File.Text)
+	if !inside {
 		b.say(codeBookName, at, args)
 		return
 	}
-	name := path.Clean(n.File.Text)
 	if was, twice := b.said[name]; twice {
 		b.report(diag.Diagnostic{Code: codeTwice, Span: at, Args: diag.Args{"name": strconv.Quote(name)}, Related: []diag.Related{{Span: was, Key: "first"}}})
 		return

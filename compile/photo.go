@@ -5,8 +5,6 @@ import (
 	"io/fs"
 	"math"
 	"path"
-	"slices"
-	"strings"
 
 	"ovillo/compile/picture"
 	"ovillo/compile/plan"
@@ -39,20 +37,13 @@ func (c *checker) readPhoto() {
 			out.Made = c.pat.Sizes[out.Size]
 		}
 	}
-	if !besideSource(n.File.Text) {
+	if _, inside := lang.InFolder(".", n.File.Text); !inside {
 		c.say(codePhotoName, n.File.Span(), diag.Args{"file": n.File.Text})
 		return
 	}
 	if c.open != nil {
 		c.openPhoto(n, out)
 	}
-}
-
-// besideSource reports whether a name leads to a file in the folder of the source or below it, on every system: there
-// is no way up, no disk, and no sign that is a separator on one system and part of a name on another.
-func besideSource(name string) bool {
-	return name != "" && !strings.ContainsAny(name, "\\:") && !path.IsAbs(name) &&
-		!slices.Contains(strings.Split(name, "/"), "..") && fs.ValidPath(path.Clean(name)) && path.Clean(name) != "."
 }
 
 // openPhoto reads the file and says what is the matter with it.

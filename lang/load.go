@@ -102,7 +102,7 @@ func (l *loader) use(in *usedFile, chain []*usedFile) {
 		if !ok {
 			continue
 		}
-		name, inside := nameInFolder(path.Dir(in.name), n.File.Text)
+		name, inside := InFolder(path.Dir(in.name), n.File.Text)
 		if !inside {
 			in.say(codeUseName, n, diag.Args{"file": strconv.Quote(n.File.Text)}, "")
 			continue
@@ -253,18 +253,6 @@ func (l *loader) spliced(u *usedFile, done map[*usedFile]bool) []*Statement {
 		}
 	}
 	return body
-}
-
-// nameInFolder is a name that stands in a file of a folder, from the folder of the source; ok is false if it may lead out of
-// it, on any system.
-func nameInFolder(folder, name string) (full string, ok bool) {
-	if name == "" || strings.ContainsAny(name, "\\:\x00") || slices.Contains(strings.Split(name, "/"), "..") {
-		return "", false
-	}
-	if full = path.Join(folder, name); path.IsAbs(name) || full == "." || !fs.ValidPath(full) {
-		return "", false
-	}
-	return full, true
 }
 
 // Beside is the name of a file that lies in the folder of a source, as messages name it.

@@ -122,6 +122,8 @@ func reason(err error, path string) said {
 		return whyTooLarge.with("most", strconv.Itoa(mostMegabytes))
 	case errors.Is(err, save.ErrNotPlain), errors.Is(err, desk.ErrNotPlain):
 		return whyNotPlain.with()
+	case errors.Is(err, desk.ErrLeadsOut):
+		return whyLeadsOut.with()
 	case errors.Is(err, save.ErrLink):
 		return whyLink.with("to", leadsTo(path))
 	case errors.Is(err, save.ErrReadOnly):

@@ -164,6 +164,7 @@ var (
 	whyReadOnly     = text{"the disk is read-only", "el disco es de solo lectura"}
 	whyFull         = text{"the disk is full", "el disco está lleno"}
 	whyNotPlain     = text{"it is a pipe or a device, not an ordinary file", "es una tubería o un dispositivo, no un archivo corriente"}
+	whyLeadsOut     = text{"it is a link that leads out of its folder", "es un enlace que sale de su carpeta"}
 	whyLink         = text{"it is a link to {to}; name that file itself", "es un enlace a {to}; indicar ese archivo"}
 	whyReadOnlyFile = text{"it is marked as read-only and is kept", "está marcado como de solo lectura y se conserva"}
 	whyShut         = text{"you may not write in the folder {folder}", "no hay permiso para escribir en la carpeta {folder}"}

@@ -20,7 +20,7 @@ var termGenders = map[string]string{
 	"slip stitch": "m", "space": "m", "step": "m", "stitch": "m", "text": "m", "time": "f", "value": "m", "weight": "m", "wider": "", "yarn": "m",
 	"language en": "m", "language es": "m", "markdown table": "f", "markdown line": "f", "markdown box": "f", "markdown code": "m", "markdown footnote": "f",
 	"country es": "", "country es-AR": "", "country es-CL": "", "country es-EC": "", "country es-ES": "", "country es-MX": "",
-	"markdown html": "f", "markdown nested": "f", "markdown quotation": "f", "markdown strikethrough": "f", "markdown image": "f",
+	"markdown html": "f", "markdown nested": "f", "markdown quotation": "f", "markdown strikethrough": "f", "markdown image": "f", "markdown address": "m",
 }
 
 // moreNouns are nouns of the messages that are no terms.

@@ -16,13 +16,15 @@ func books() []Entry {
 				Mark:    `not a name inside it`,
 				Help:    map[string]string{"": `put the patterns beside the book, or into folders there, and name them so: {=pattern "hat.ovillo"}, {=pattern "hats/hat.ovillo"}`},
 				Explain: `A book is made of patterns that lie in its folder, or in folders there. A name begins in that folder, has / between
-folders, and no .., \ or disk in it; then it holds on every computer.`},
+folders, and no .., \ or disk in it,
+nor a name that some computers keep for a device; then it holds on every computer.`},
 			Es: Wording{
 				Message: `el nombre {={file}} sale de la carpeta del libro`,
 				Mark:    `no es un nombre dentro de ella`,
 				Help:    map[string]string{"": `poner los patrones junto al libro o en carpetas de ahí, y nombrarlos así: {=pattern "hat.ovillo"}, {=pattern "hats/hat.ovillo"}`},
 				Explain: `Un libro se hace con patrones que están en su carpeta o en las que hay en ella. El nombre empieza en esa carpeta, lleva /
-entre carpetas y no tiene .., \ ni unidad de disco; así vale en cualquier ordenador.`},
+entre carpetas y no tiene .., \ ni unidad de disco,
+ni un nombre que algunos ordenadores reservan para un dispositivo; así vale en cualquier ordenador.`},
 			Example: bookOf("  pattern \"../hat.ovillo\"\n"),
 			Fixed:   soundBook},
 

@@ -19,13 +19,15 @@ func photos() []Entry {
 				Mark:    `not a name inside it`,
 				Help:    map[string]string{"": `put the picture beside the source and name it: {=photo "hat.jpg"}, or {=photo "pictures/hat.jpg"} for one in a folder there`},
 				Explain: `A pattern and its picture are passed on together, so the picture lies beside the source or in a folder there. A name
-begins in that folder, has / between folders, and no .., \ or disk in it; then it holds on every computer.`},
+begins in that folder, has / between folders, and no .., \ or disk in it,
+nor a name that some computers keep for a device; then it holds on every computer.`},
 			Es: Wording{
 				Message: `el nombre {={file}} sale de la carpeta del patrón`,
 				Mark:    `no es un nombre dentro de ella`,
 				Help:    map[string]string{"": `poner la foto junto al patrón y nombrarla: {=photo "hat.jpg"}, o {=photo "pictures/hat.jpg"} si está en una carpeta de ahí`},
 				Explain: `El patrón y su foto se entregan juntos; por eso la foto está junto al patrón o en una carpeta de ahí. El nombre empieza
-en esa carpeta, lleva / entre carpetas y no tiene .., \ ni unidad de disco; así vale en cualquier ordenador.`},
+en esa carpeta, lleva / entre carpetas y no tiene .., \ ni unidad de disco,
+ni un nombre que algunos ordenadores reservan para un dispositivo; así vale en cualquier ordenador.`},
 			Example: photographed(`photo "../hat.jpg"` + hatInWords),
 			Fixed:   photographed(`photo "hat.jpg"` + hatInWords)},
 

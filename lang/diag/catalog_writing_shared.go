@@ -15,14 +15,16 @@ func writingShared() []Entry {
 				Help:    map[string]string{"": `put the shared file beside the source and name it: {=use "common.ovillo"}, or {=use "shared/common.ovillo"} for one in a folder there`},
 				Explain: `Only files in the folder of the source, and in the folders in it, are read: a pattern that comes from somebody else can
 reach nothing else on the computer, and a set that is copied is whole. A name begins in the folder of the file that says it, has
-/ between folders, and no .., \ or disk in it; then it holds on every computer. Patterns that share a file lie together.`},
+/ between folders, and no .., \ or disk in it,
+nor a name that some computers keep for a device; then it holds on every computer. Patterns that share a file lie together.`},
 			Es: Wording{
 				Message: `el nombre {={file}} sale de la carpeta del patrón`,
 				Mark:    `no es un nombre dentro de ella`,
 				Help:    map[string]string{"": `poner el archivo común junto al patrón y nombrarlo: {=use "common.ovillo"}, o {=use "shared/common.ovillo"} si está en una carpeta de ahí`},
 				Explain: `Solo se leen archivos de la carpeta del patrón y de las que hay en ella: así un patrón ajeno no alcanza nada más del
 ordenador, y un conjunto que se copia va completo. El nombre empieza en la carpeta del archivo que lo dice, lleva / entre carpetas y
-no tiene .., \ ni unidad de disco; así vale en cualquier ordenador. Los patrones que comparten un archivo están juntos.`},
+no tiene .., \ ni unidad de disco,
+ni un nombre que algunos ordenadores reservan para un dispositivo; así vale en cualquier ordenador. Los patrones que comparten un archivo están juntos.`},
 			Example: using("../common.ovillo"),
 			Fixed:   using("common.ovillo")},
 

@@ -42,6 +42,7 @@ var terms = map[string]wordPair{
 	"length":                 {noun{"length", "lengths"}, noun{"longitud", "longitudes"}},
 	"loop":                   {noun{"loop", "loops"}, noun{"hebra", "hebras"}},
 	"marker":                 {noun{"marker", "markers"}, noun{"marcador", "marcadores"}},
+	"markdown address":       {noun{"link of this kind", "links of this kind"}, noun{"enlace de este tipo", "enlaces de este tipo"}},
 	"markdown box":           {noun{"box to tick", "boxes to tick"}, noun{"casilla", "casillas"}},
 	"markdown code":          {noun{"code", "code"}, noun{"trozo de código", "trozos de código"}},
 	"markdown footnote":      {noun{"footnote", "footnotes"}, noun{"nota al pie", "notas al pie"}},

@@ -5,6 +5,7 @@ package markdown
 
 import (
 	"bytes"
+	"net/url"
 	"regexp"
 	"slices"
 	"strconv"
@@ -56,7 +57,8 @@ const (
 	Strikethrough What = "strikethrough"
 	Box           What = "box" // of a task list
 	Footnote      What = "footnote"
-	Nested        What = "nested" // lists, or quotations, one in the other deeper than MostDeep
+	Nested        What = "nested"  // lists, or quotations, one in the other deeper than MostDeep
+	Address       What = "address" // of a link, that a page may not lead to
 )
 
 // MostDeep is how many lists may stand one in the other: a line keeps room for words behind so many bullets.
@@ -194,11 +196,11 @@ func (w *writer) inline(parent ast.Node, style Run) []Run {
 			out = append(out, w.inline(n, inner)...)
 		case *ast.Link:
 			inner := style
-			inner.Link = w.shown(string(n.Destination))
+			inner.Link = w.linked(n, w.shown(string(n.Destination)))
 			out = append(out, w.inline(n, inner)...)
 		case *ast.AutoLink:
 			inner := style
-			inner.Link = w.shown(address(n, w.source))
+			inner.Link = w.linked(n, w.shown(address(n, w.source)))
 			out = append(out, w.plain(string(n.Label(w.source)), inner)...)
 		case *ast.RawHTML:
 			w.fault(HTML, n.Segments.At(0).Start, n.Segments.At(n.Segments.Len()-1).Stop)
@@ -209,6 +211,20 @@ func (w *writer) inline(parent ast.Node, style Run) []Run {
 		}
 	}
 	return out
+}
+
+// schemes are the addresses that a link may have. Others run something, such as javascript:, or lead to a file of whoever reads.
+var schemes = map[string]bool{"http": true, "https": true, "mailto": true, "tel": true}
+
+// linked is an address that a link may have; any other is noted, and is none.
+func (w *writer) linked(n ast.Node, address string) string {
+	u, err := url.Parse(address)
+	if err == nil && schemes[u.Scheme] && (u.Host != "" || u.Opaque != "") {
+		return address
+	}
+	from, to := extent(n, w.source)
+	w.fault(Address, from, to)
+	return ""
 }
 
 // unknown notes what a line of text holds that pages have not.

@@ -77,6 +77,11 @@ func TestFaults(t *testing.T) {
 		{"~~gone~~ and more", "strikethrough “~~gone~~”"},
 		{"- [ ] to do\n- [x] done", "box “[ ]”, box “[x]”"},
 		{"see[^1]\n\n[^1]: there, in the notes", "footnote “[^1]”, footnote “[^1]”"},
+		{"a {waist} [run](javascript:alert(1)) b", "address “[run”"},
+		{"[a](JavaScript:x) [b](&#106;avascript:x) [c](data:text/html,x) [d](file:///x)", "address “[a”, address “[b”, address “[c”, address “[d”"},
+		{"[a](//a.example) [b](/b) [c](c.html) [d](#d) [e]()", "address “[a”, address “[b”, address “[c”, address “[d”, address “[e”"},
+		{"[a](http:) [b](https:///b) [c](mailto:) [d](https://[::1) [e](https://%zz)", "address “[a”, address “[b”, address “[c”, address “[d”, address “[e”"},
+		{"[a](https://a.example) [b](HTTP://b.example) [c](mailto:c@c.example) [d](tel:+34600000000) <https://e.example>", ""},
 		{`\~~kept~~ \[^1] \<b>`, ""},
 	} {
 		_, faults := markdown.Read(k.text)

@@ -99,12 +99,21 @@ func naming(langs []*words.Language) []*words.Language {
 // what the rows print later.
 func keeping(p *plan.Pattern, langs []*words.Language) []*words.Language {
 	out := make([]*words.Language, len(langs))
+	faults := make([]any, len(langs))
 	var wait sync.WaitGroup
 	for i, l := range langs {
 		out[i] = l.Keeping(p)
-		wait.Go(func() { out[i].Abbreviations(p) })
+		wait.Go(func() {
+			defer func() { faults[i] = recover() }() // here nobody could catch it
+			out[i].Abbreviations(p)
+		})
 	}
 	wait.Wait()
+	for _, fault := range faults {
+		if fault != nil {
+			panic(fault)
+		}
+	}
 	return out
 }
 

@@ -68,7 +68,7 @@ func styled(r rich.Run) *node {
 // safe reports whether an address may be a link: those that the pages of a PDF may have.
 func safe(link string) bool {
 	low := strings.ToLower(link)
-	return strings.HasPrefix(low, "http://") || strings.HasPrefix(low, "https://") || strings.HasPrefix(low, "mailto:")
+	return strings.HasPrefix(low, "http://") || strings.HasPrefix(low, "https://") || strings.HasPrefix(low, "mailto:") || strings.HasPrefix(low, "tel:")
 }
 
 // para is a paragraph; nil without text.

@@ -237,7 +237,7 @@ func (e *english) joinRing(first noun, twist bool) rich.Text {
 
 // joins says which side faces and which yarn is joined.
 func (e *english) joins(y joined) string {
-	side, name := "With right side facing, join ", y.name
+	side, name := "With right side facing, join ", verbatim(y.name)
 	if y.wrong {
 		side = "With wrong side facing, join "
 	}

@@ -26,7 +26,7 @@ func fill(template string, args ...any) rich.Text {
 			if list && strings.HasPrefix(before, "~") {
 				before = " " + before[1:]
 			}
-			out = append(out, rich.Run{Text: strings.ReplaceAll(before, "~", tie)})
+			out = append(out, rich.Run{Text: asMeant.Replace(before)})
 		}
 		if !found {
 			break
@@ -52,6 +52,15 @@ func fill(template string, args ...any) rich.Text {
 	}
 	return out
 }
+
+// verbatim is a text of the author that becomes a part of a template: its signs stand for themselves there, and never for places. They are
+// changed for characters that no text has.
+func verbatim(s string) string { return asWrittenThere.Replace(s) }
+
+var (
+	asWrittenThere = strings.NewReplacer("{", "\ufdd0", "~", "\ufdd1")
+	asMeant        = strings.NewReplacer("~", tie, "\ufdd0", "{", "\ufdd1", "~")
+)
 
 // join puts texts one behind the other with a separator; empty ones are left out.
 func join(sep string, texts ...rich.Text) rich.Text {

@@ -289,7 +289,7 @@ func (s *spanish) joins(y joined) string {
 	if y.wrong {
 		side = "Con el revés de frente, unir "
 	}
-	return side + s.theYarn(y.name)
+	return side + s.theYarn(verbatim(y.name))
 }
 
 // startAlong is a part that grows along runs of others. Without a yarn to join, it says only where it goes.

@@ -17,7 +17,7 @@ func Folder(path string) func(name string) ([]byte, error) {
 			return nil, err
 		}
 		defer folder.Close()
-		f, err := openIn(folder, filepath.FromSlash(name))
+		f, err := OpenIn(folder, filepath.FromSlash(name))
 		if err != nil {
 			return nil, err
 		}

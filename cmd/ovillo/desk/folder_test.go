@@ -33,13 +33,20 @@ func TestFolder(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
+	odd := []string{"b", ".", "out", "up/outside", "../outside", filepath.Join(top, "outside"), "zero", "none", "b/../../outside", "in/x"}
+	for name, make := range oddFiles {
+		if err := make(filepath.Join(in, name)); err != nil {
+			t.Fatal(err)
+		}
+		odd = append(odd, name)
+	}
 	open := Folder(in)
 	for name, want := range map[string]string{"a": "a", "b/c": "c", "in": "c"} {
 		if data, err := open(name); err != nil || string(data) != want {
 			t.Errorf("%s is %q, %v", name, data, err)
 		}
 	}
-	for _, name := range []string{"b", ".", "out", "up/outside", "../outside", filepath.Join(top, "outside"), "zero", "none"} {
+	for _, name := range odd {
 		if data, err := open(name); err == nil {
 			t.Errorf("%s gives %q", name, data)
 		}

@@ -20,9 +20,19 @@ func OpenSource(path string) (*os.File, error) {
 	return openPlain(os.Stat, os.OpenFile, path)
 }
 
-// openIn opens a plain file of a folder.
-func openIn(folder *os.Root, name string) (*os.File, error) {
-	return openPlain(folder.Stat, folder.OpenFile, name)
+// ErrLeadsOut is the error of a link that leads out of its folder.
+var ErrLeadsOut = errors.New("a link that leads out of its folder")
+
+// OpenIn opens a plain file of a folder.
+func OpenIn(folder *os.Root, name string) (*os.File, error) {
+	f, err := openPlain(folder.Stat, folder.OpenFile, name)
+	var path *fs.PathError // that a link leads out has no error of its own, but it is none of these
+	if errors.As(err, &path) && !errors.Is(err, fs.ErrNotExist) && !errors.Is(err, fs.ErrPermission) {
+		if info, e := folder.Lstat(name); e == nil && info.Mode()&fs.ModeSymlink != 0 {
+			return nil, ErrLeadsOut
+		}
+	}
+	return f, err
 }
 
 // openPlain looks what a file is before it is opened, since to open some things does something, and again behind, since it may be another

@@ -229,10 +229,11 @@ func (d *document) opener() func(name string) ([]byte, error) {
 // known reports whether the pattern of a text is known.
 func (s *snapshot) known() bool { return s.checked != nil && s.checked.Pattern != nil }
 
-// pathOf is the file that an address names, "" if it is none of this machine.
+// pathOf is the file that an address names, "" if it is none of this machine: two slashes before a path lead to another one.
 func pathOf(uri string) string {
 	u, err := url.Parse(uri)
-	if err != nil || u.Scheme != "file" || u.Host != "" && u.Host != "localhost" {
+	if err != nil || u.Scheme != "file" || u.Host != "" && u.Host != "localhost" || strings.HasPrefix(u.Path, "//") ||
+		strings.HasPrefix(u.Path, `/\`) || strings.ContainsRune(u.Path, 0) {
 		return ""
 	}
 	path := u.Path

@@ -35,6 +35,8 @@ type file struct {
 	id   int
 	kick chan struct{} // holds a token when there is something to look at
 
+	within string // the folder, absolute, that is shown as a whole and has the file; "" if the file itself was named
+
 	last map[string]string // what was in the files that it was made of, by path: the name of the content
 	sets int               // how often it was set
 
@@ -228,7 +230,7 @@ func (f *file) read(ctx context.Context) (*taken, error) {
 	began := time.Now()
 	for {
 		before := stampOf(f.path)
-		data, info, err := readFile(f.path)
+		data, info, err := f.readFile()
 		patience := emptied
 		if errors.Is(err, fs.ErrNotExist) {
 			patience = absence
@@ -247,8 +249,20 @@ func (f *file) read(ctx context.Context) (*taken, error) {
 	}
 }
 
-func readFile(path string) ([]byte, os.FileInfo, error) {
-	f, err := os.Open(path)
+// readFile reads a source. One that was found in a folder is read as what that folder holds: a link that leads out of it leads nowhere.
+func (f *file) readFile() ([]byte, os.FileInfo, error) {
+	if f.within != "" {
+		folder, err := os.OpenRoot(f.within)
+		if err != nil {
+			return nil, nil, err
+		}
+		defer folder.Close()
+		return readAll(desk.OpenIn(folder, filepath.Base(f.path)))
+	}
+	return readAll(desk.OpenSource(f.path))
+}
+
+func readAll(f *os.File, err error) ([]byte, os.FileInfo, error) {
 	if err != nil {
 		return nil, nil, err
 	}
@@ -256,9 +270,6 @@ func readFile(path string) ([]byte, os.FileInfo, error) {
 	info, err := f.Stat()
 	if err != nil {
 		return nil, nil, err
-	}
-	if !info.Mode().IsRegular() {
-		return nil, nil, &fs.PathError{Op: "read", Path: path, Err: errors.New("not a file")}
 	}
 	data, err := io.ReadAll(io.LimitReader(f, mostBytes+1))
 	if err == nil && len(data) > mostBytes {

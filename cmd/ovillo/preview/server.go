@@ -5,6 +5,7 @@ import (
 	"crypto/rand"
 	"errors"
 	"io"
+	"io/fs"
 	"log"
 	"net"
 	"net/http"
@@ -85,7 +86,7 @@ func (s *Server) Run(ctx context.Context) error {
 	defer s.workers.Wait()
 	defer s.end()
 	for _, path := range s.Options.Files {
-		s.add(path)
+		s.add(path, "")
 	}
 	for _, folder := range s.Options.Folders {
 		if full, err := filepath.Abs(folder); err == nil {
@@ -131,15 +132,15 @@ func Sources(folder string) []string {
 	entries, _ := os.ReadDir(folder) // there are none in one that cannot be read
 	var out []string
 	for _, e := range entries {
-		if isSource(e.Name()) && !e.IsDir() {
+		if isSource(e.Name()) && (e.Type().IsRegular() || e.Type()&fs.ModeSymlink != 0) {
 			out = append(out, e.Name())
 		}
 	}
 	return out
 }
 
-// add shows one more source.
-func (s *Server) add(path string) {
+// add shows one more source, within the folder where it was found; "" if it was named.
+func (s *Server) add(path, within string) {
 	full, err := filepath.Abs(path)
 	if err != nil {
 		full = path
@@ -149,7 +150,7 @@ func (s *Server) add(path string) {
 		s.mu.Unlock()
 		return
 	}
-	f := &file{Server: s, id: len(s.files) + 1, kick: make(chan struct{}, 1), path: full}
+	f := &file{Server: s, id: len(s.files) + 1, kick: make(chan struct{}, 1), path: full, within: within}
 	s.files = append(s.files, f)
 	s.mu.Unlock()
 	s.board.put(view{id: f.id, name: path, state: reading})
@@ -177,7 +178,7 @@ func (s *Server) scan(folder string) {
 		if err != nil || s.has(path) || s.moving(info) {
 			continue
 		}
-		s.add(filepath.Join(named, name))
+		s.add(filepath.Join(named, name), folder)
 	}
 }
 

@@ -115,3 +115,47 @@ func TestOneWriter(t *testing.T) {
 	}
 	assert.Greater(t, inSave, 10, "nothing is found where all of it is")
 }
+
+// TestNobodyDials: only the preview and the tests' browser have to do with a network, and of what it can do the preview only listens, on the
+// loopback interface; only the reader of revisions runs another program, which is git.
+func TestNobodyDials(t *testing.T) {
+	forTests := []string{"cmd/ovillo/browser/"}
+	listens, runs := 0, 0
+	for name, f := range sources(t) {
+		if slices.ContainsFunc(forTests, func(of string) bool { return strings.HasPrefix(name, of) }) {
+			continue
+		}
+		for _, path := range []string{"net", "net/http"} {
+			if imports(f, path) {
+				assert.True(t, strings.HasPrefix(name, "cmd/ovillo/preview/"), "%s imports %s", name, path)
+			}
+		}
+		for _, path := range []string{"net/rpc", "net/smtp", "crypto/tls", "net/http/httputil", "plugin", "net/http/pprof", "expvar"} {
+			assert.False(t, imports(f, path), "%s imports %s", name, path)
+		}
+		if imports(f, "os/exec") {
+			assert.True(t, name == "cmd/ovillo/desk/revision.go" || strings.HasPrefix(name, "cmd/ovillo/whole/"), "%s runs programs", name)
+		}
+		selected(f, func(of, what string) {
+			switch {
+			case of == "net":
+				assert.Contains(t, []string{"Listen", "Listener", "JoinHostPort", "SplitHostPort"}, what, name)
+				if what == "Listen" {
+					listens++
+				}
+			case of == "net/http":
+				for _, bad := range []string{"Get", "Post", "Head", "Client", "DefaultClient", "Transport", "NewRequest", "Dial", "ListenAndServe", "FileServer", "ServeFile", "Dir"} {
+					assert.False(t, what == bad || strings.HasPrefix(what, bad+"F") || strings.HasPrefix(what, bad+"W"), "%s: http.%s", name, what)
+				}
+			case of == "os/exec" && strings.HasPrefix(name, "cmd/ovillo/desk/"):
+				runs++
+			case of == "syscall":
+				assert.NotContains(t, []string{"Socket", "Connect", "ForkExec", "Exec", "StartProcess", "Bind"}, what, name)
+			case of == "os":
+				assert.NotEqual(t, "StartProcess", what, name)
+			}
+		})
+	}
+	assert.Equal(t, 1, listens)
+	assert.Positive(t, runs)
+}
