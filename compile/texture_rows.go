@@ -187,7 +187,7 @@ func (r *patternRun) mayEnd(z, i int) bool {
 // times is how many rows of the pattern are worked in each size; nil if that cannot be, which was said.
 func (r *patternRun) times() plan.Nums {
 	h, c := r.n.Head, r.p.c
-	out := c.nums(plan.Absent)
+	var out plan.Nums
 	switch {
 	case h.Length != nil:
 		return r.long()

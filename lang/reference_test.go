@@ -132,9 +132,7 @@ func wordsOf(node string, f reflect.StructField) []string {
 	}
 	out := strings.Fields(readByHand[node+"."+f.Name])
 	for _, m := range regexp.MustCompile(`@\(([^)]*)\)|@'([a-z]+)'`).FindAllStringSubmatch(f.Tag.Get("parser"), -1) {
-		for _, w := range regexp.MustCompile(`[a-z]+`).FindAllString(m[1]+m[2], -1) {
-			out = append(out, w)
-		}
+		out = append(out, regexp.MustCompile(`[a-z]+`).FindAllString(m[1]+m[2], -1)...)
 	}
 	return out
 }

@@ -203,7 +203,7 @@ func headEnd(text string, tokens, line []Token) int {
 // wordSpans gives the place of each word of a name or a path.
 func (f *File) wordSpans(u nameUse) []source.Span {
 	if len(u.words) == 1 && u.from[0] != functions {
-		if isName := strings.IndexAny(f.Source.Slice(u.at), " .(\t\n") < 0; isName {
+		if isName := !strings.ContainsAny(f.Source.Slice(u.at), " .(\t\n"); isName {
 			return []source.Span{u.at}
 		}
 	}

@@ -12,18 +12,20 @@ func (p *Part) OpeningRuns(name string) (four [4]Run, ok bool) {
 	if l == nil || !l.skipped || len(l.ids) == 0 {
 		return four, false
 	}
-	for _, o := range p.over(l) {
-		under, f := p.f.below([]ID{o.space})
-		if f != nil {
-			return four, false
-		}
-		four[0] = Run{Places: tops(l.ids)}
-		four[1] = Run{Places: []Place{{ID: o.behind, Asp: Before}}}
-		four[2] = Run{Places: under}
-		four[3] = Run{Places: []Place{{ID: o.before, Asp: After}}}
-		return four, true
+	over := p.over(l)
+	if len(over) == 0 {
+		return four, false
 	}
-	return four, false
+	o := over[0]
+	under, f := p.f.below([]ID{o.space})
+	if f != nil {
+		return four, false
+	}
+	four[0] = Run{Places: tops(l.ids)}
+	four[1] = Run{Places: []Place{{ID: o.behind, Asp: Before}}}
+	four[2] = Run{Places: under}
+	four[3] = Run{Places: []Place{{ID: o.before, Asp: After}}}
+	return four, true
 }
 
 // ChainsOver are the chain spaces that hang over places that were passed over under a name.

@@ -72,7 +72,7 @@ type row struct {
 	apart    bool                   // the next chains do not join the ones before them
 	drawing  bool
 	turned   bool
-	un, pre  int // unworked places taken
+	un       int // unworked places taken
 	deep     int // how many repeats are open
 	joins    []ID
 	yarn     int

@@ -304,10 +304,7 @@ func noBase(lines string) string {
 	return "sizes \"S\", \"M\"\nend\n\npart strip\n  title en \"Strip\" es \"Tira\"\n  in joined rounds\n" + lines + "\nend\n"
 }
 
-// gauged is a trial with a gauge.
-func gauged(lines string) string { return scGauge + "\n\n" + trial(lines) }
-
-// roundGauged is gauged with a gauge that was counted in rounds.
+// roundGauged is a trial with a gauge that was counted in rounds.
 func roundGauged(lines string) string {
 	return scRounds + "\n\n" + trial(lines)
 }

@@ -29,7 +29,6 @@ type row struct {
 	way    float64 // 1 where s grows in the order of making, else -1
 	closed bool
 	hub    bool // it is the middle of the work
-	turns  float64
 }
 
 // node is something in a row.

@@ -6,11 +6,10 @@ import (
 	"ovillo/render/page"
 )
 
-func plus(a, b page.Point) page.Point               { return page.Point{X: a.X + b.X, Y: a.Y + b.Y} }
-func minus(a, b page.Point) page.Point              { return page.Point{X: a.X - b.X, Y: a.Y - b.Y} }
-func times(a page.Point, k float64) page.Point      { return page.Point{X: a.X * k, Y: a.Y * k} }
-func long(a page.Point) float64                     { return math.Hypot(a.X, a.Y) }
-func between(a, b page.Point, t float64) page.Point { return plus(a, times(minus(b, a), t)) }
+func plus(a, b page.Point) page.Point          { return page.Point{X: a.X + b.X, Y: a.Y + b.Y} }
+func minus(a, b page.Point) page.Point         { return page.Point{X: a.X - b.X, Y: a.Y - b.Y} }
+func times(a page.Point, k float64) page.Point { return page.Point{X: a.X * k, Y: a.Y * k} }
+func long(a page.Point) float64                { return math.Hypot(a.X, a.Y) }
 
 // unit is the direction of a, or what stands in for it where a has no length.
 func unit(a, or page.Point) page.Point {

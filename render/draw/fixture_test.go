@@ -30,7 +30,6 @@ type work struct {
 	*plan.Part
 	index  int
 	closed bool
-	yarn   int
 	p      *plan.Pattern
 }
 

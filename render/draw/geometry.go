@@ -91,8 +91,6 @@ func (a vec) within(b box) vec {
 	return vec{near(a.x, b.min.x, b.max.x), near(a.y, b.min.y, b.max.y)}
 }
 
-func (b box) moved(d vec) box { return box{b.min.add(d), b.max.add(d), b.full} }
-
 func (b box) overlaps(c box) bool {
 	return b.full && c.full && b.min.x < c.max.x && c.min.x < b.max.x && b.min.y < c.max.y && c.min.y < b.max.y
 }

@@ -16,7 +16,6 @@ import (
 type stretchOf struct {
 	a, b       vec
 	line, at   int
-	hooked     bool
 	feet, head []vec
 }
 

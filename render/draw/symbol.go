@@ -262,15 +262,6 @@ func hook(foot vec, g stance, side float64) curve {
 	return c
 }
 
-func ellipse(o vec, rx, ry float64) curve {
-	c := curve{smooth: true, closed: true}
-	for i := range 24 {
-		sin, cos := math.Sincos(2 * math.Pi * float64(i) / 24)
-		c.pts = append(c.pts, o.add(vec{rx * cos, ry * sin}))
-	}
-	return c
-}
-
 // framed makes a scene just as large as what was drawn.
 func framed(p *pen) *scene.Scene {
 	b := extent(p.items)

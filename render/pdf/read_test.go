@@ -298,8 +298,8 @@ func TestDrawing(t *testing.T) {
 	shot := must(r.RenderPageInDPI(&requests.RenderPageInDPI{Page: r.page(2), DPI: dpi})).of(t)
 	defer shot.Cleanup()
 	at := func(x, y float64) [3]uint8 {
-		c := shot.Result.Image.RGBAAt(int(x/25.4*dpi), int(y/25.4*dpi))
-		return [3]uint8{c.R, c.G, c.B}
+		r, g, b, _ := shot.Result.RenderedImage.At(int(x/25.4*dpi), int(y/25.4*dpi)).RGBA()
+		return [3]uint8{uint8(r >> 8), uint8(g >> 8), uint8(b >> 8)}
 	}
 	for _, c := range []struct {
 		what string

@@ -24,8 +24,6 @@ func (a box) holds(b box) bool {
 	return b.left >= a.left-hair && b.top >= a.top-hair && b.right <= a.right+hair && b.bottom <= a.bottom+hair
 }
 
-func (a box) has(x, y float64) bool { return x > a.left && x < a.right && y > a.top && y < a.bottom }
-
 func boxOf(r Rect) box { return box{r.X, r.Y, r.X + r.W, r.Y + r.H} }
 
 // grown is the box with d more on every side.

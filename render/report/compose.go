@@ -104,8 +104,6 @@ func clean(text string) string { return font.Named(text) }
 
 func plain(text string) rich.Text { return rich.T(clean(text)) }
 
-func strong(text string) rich.Text { return rich.Text{{Text: clean(text), Strong: true}} }
-
 func (s *setter) add(strips ...layout.Strip) { s.flow = append(s.flow, strips...) }
 
 // section opens a section with its head; a bookmark leads to it.

@@ -107,17 +107,6 @@ func rowAmounts(rows, rounds int, more amount) []amount {
 	return []amount{{rows, nRows}, {rounds, nRounds}, more}
 }
 
-// partsWith counts the parts that f holds for.
-func (s *subject) partsWith(f func(p *plan.Part) bool) int {
-	n := 0
-	for _, p := range s.p.Parts {
-		if f(p) {
-			n++
-		}
-	}
-	return n
-}
-
 // ungauged counts the rows of all sizes whose size is not known since a stitch of theirs has no gauge, and names the stitches
 // they are made of.
 func (s *subject) ungauged() (n int, stitches []string) {

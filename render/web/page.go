@@ -59,9 +59,8 @@ type page struct {
 	langs []*words.Language
 	left  bool
 
-	drawn  []*scene.Scene // each drawing once
-	known  map[string]int // by what it looks like
-	nameID int            // numbers given to ids
+	drawn []*scene.Scene // each drawing once
+	known map[string]int // by what it looks like
 }
 
 // articles makes the text of each language.
