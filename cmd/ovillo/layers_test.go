@@ -69,6 +69,7 @@ cmd/ovillo/lsp:   lang/source lang/diag lang/markdown lang lang/format compile/s
 cmd/ovillo/editor:
 cmd/ovillo/browser:
 cmd/ovillo/preview: lang/source lang/diag compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
+cmd/ovillo/licence: render/font render/hyphen
 cmd/ovillo/starter: lang/source lang/format lang
 cmd/ovillo/whole: lang/source lang/diag compile/plan render/rich render/page render/parallel render/pdf render/words render/book cmd/ovillo/desk
 cmd/ovillo/whole/laws:

@@ -5,19 +5,31 @@ import (
 	"runtime"
 	"runtime/debug"
 	"strings"
+
+	"ovillo/cmd/ovillo/licence"
 )
 
 var versionCommand = command{
 	name: "version",
 	line: text{"print the version", "mostrar la versión"},
 	long: text{
-		"Version, compiler and platform; and which state of the sources it was built from, if that is known.",
-		"La versión, el compilador y la plataforma; y de qué estado del código fuente procede, si se sabe."},
-	flags: []flagDef{{name: "--json", help: text{"the same for other tools", "lo mismo para otras herramientas"}}},
+		"Version, compiler and platform; and which state of the sources it was built from, if that is known.\n" +
+			"Who hands the program on hands on the licences of the libraries, faces and patterns of hyphenation that are in it:\n" +
+			"--licences prints them.",
+		"La versión, el compilador y la plataforma; y de qué estado del código fuente procede, si se sabe.\n" +
+			"Quien entrega el programa a otra persona entrega con él las licencias de las bibliotecas, las letras y los patrones\n" +
+			"de división de palabras que lleva dentro: --licences las muestra."},
+	flags: []flagDef{
+		{name: "--json", help: text{"the same for other tools", "lo mismo para otras herramientas"}},
+		{name: "--licences", help: text{"the licences of what is in it", "las licencias de lo que lleva dentro"}},
+	},
 	examples: []exampleLine{
 		{text{"ovillo version", "ovillo version"}, text{
 			"what to say when reporting a fault",
 			"lo que conviene decir al comunicar un fallo"}},
+		{text{"ovillo version --licences", "ovillo version --licences"}, text{
+			"what goes with the program when it is handed on",
+			"lo que acompaña al programa cuando se entrega"}},
 	},
 	run: runVersion,
 }
@@ -59,6 +71,12 @@ func runVersion(c *call) int {
 	if len(c.args) > 0 {
 		return c.misuse(msgTooMany.with("what", c.args[0]))
 	}
+	if c.has("--licences") && c.has("--json") {
+		return c.misuse(msgFlagsClash.with("one", "--licences", "other", "--json"))
+	}
+	if c.has("--licences") {
+		return c.print([]byte(licences()))
+	}
 	b := thisBuild()
 	if c.has("--json") {
 		data, err := json.Marshal(b)
@@ -81,4 +99,13 @@ func (b build) in(lang string) string {
 		m = msgRevisionChanged
 	}
 	return lines + m.with("revision", b.Revision, "date", b.Date).in(lang) + "\n"
+}
+
+// licences are those of all that is in the program, as they came.
+func licences() string {
+	var b strings.Builder
+	for _, p := range licence.Parts() {
+		b.WriteString("== " + p.Name + " (" + p.Licence + ")\n\n" + strings.TrimSpace(p.Text) + "\n\n")
+	}
+	return b.String()
 }

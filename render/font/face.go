@@ -26,6 +26,20 @@ var serifRegular []byte
 //go:embed files/SourceSerif4-SemiBold.ttf
 var serifSemiBold []byte
 
+//go:embed files/SourceSans3-OFL.txt
+var sansLicence string
+
+//go:embed files/SourceSerif4-OFL.txt
+var serifLicence string
+
+// Licence is the licence of a family of faces.
+type Licence struct{ Family, Text string }
+
+// Licences are those of the embedded faces. Whoever hands the faces on hands them on as well.
+func Licences() []Licence {
+	return []Licence{{"Source Sans 3", sansLicence}, {"Source Serif 4", serifLicence}}
+}
+
 // Face is an embedded face. It is parsed on first use, once per process, and is safe for concurrent use.
 type Face struct {
 	name    string // PostScript name

@@ -34,6 +34,15 @@ const soft = "\u00AD"
 //go:embed patterns/*.txt
 var files embed.FS
 
+// Licences are those of the patterns. Whoever hands the patterns on hands them on as well.
+func Licences() string {
+	data, err := files.ReadFile("patterns/LICENCES.txt")
+	if err != nil {
+		panic(err) // it is embedded
+	}
+	return string(data)
+}
+
 // language is the patterns of a language and the words that follow none.
 type language struct {
 	once   sync.Once
