@@ -13,10 +13,36 @@ import (
 type Room struct {
 	fabrics []*fabric.Room
 	scan    []scanRoom
-	read    map[string][]numeral.Number // the numbers of texts, which are read again as long as they stand there
+
+	// What was found in texts, which are read again as long as they stand there.
+	read map[string][]numeral.Number
+	made map[string]claimAt
 }
 
-// mostRead is for how many texts their numbers are kept; more than any source has.
+// claimAt is where a text makes a claim, if it does.
+type claimAt struct {
+	from, to int
+	ok       bool
+}
+
+// claim finds a claim in a text, from and to.
+func (r *Room) claim(claim, text string) (from, to int, ok bool) {
+	if r == nil {
+		return claimsIn(claim, text)
+	}
+	key := claim + "\x00" + text
+	got, known := r.made[key]
+	if !known {
+		if r.made == nil || len(r.made) >= mostRead {
+			r.made = map[string]claimAt{}
+		}
+		got.from, got.to, got.ok = claimsIn(claim, text)
+		r.made[key] = got
+	}
+	return got.from, got.to, got.ok
+}
+
+// mostRead is for how many texts that is kept; more than any source has.
 const mostRead = 4096
 
 // numbers are those of a text of a pattern in some sizes.

@@ -8,7 +8,6 @@ import (
 
 	"ovillo/compile/caution"
 	"ovillo/lang"
-	"ovillo/lang/source"
 )
 
 // This file reads the designer's texts for what they offer and claim: that a thing is for sleep, that it is safe, that it is no toy.
@@ -80,27 +79,27 @@ var (
 // claimed looks for a claim in the texts: true with its place, or false, since the texts are known.
 func (c *checker) claimed(claim string) caution.Said {
 	for _, s := range c.sayings() {
-		if at, ok := s.claims(claim); ok {
-			return caution.Said{Is: caution.True, At: at}
+		if from, to, ok := c.room.claim(claim, s.text); ok {
+			return caution.Said{Is: caution.True, At: s.at(from, to)}
 		}
 	}
 	return caution.Said{Is: caution.False}
 }
 
-// claims finds a claim in a text.
-func (w *written) claims(claim string) (source.Span, bool) {
-	if text := folded(w.text); !mayFind(claimWords()[claim], text) && !mayFind(claimWords()[claim+"+"], text) {
-		return source.Span{}, false
+// claimsIn finds a claim in a text, from and to.
+func claimsIn(claim, text string) (from, to int, ok bool) {
+	if t := folded(text); !mayFind(claimWords()[claim], t) && !mayFind(claimWords()[claim+"+"], t) {
+		return 0, 0, false
 	}
-	from := 0
-	ends := append(sentenceEnd.FindAllStringIndex(w.text, -1), []int{len(w.text), len(w.text)})
+	ends := append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)})
+	begin := 0
 	for _, e := range ends {
-		if at, to, ok := claimIn(claim, w.text[from:e[0]]); ok {
-			return w.at(from+at, from+to), true
+		if at, to, ok := claimIn(claim, text[begin:e[0]]); ok {
+			return begin + at, begin + to, true
 		}
-		from = e[1]
+		begin = e[1]
 	}
-	return source.Span{}, false
+	return 0, 0, false
 }
 
 // claimIn finds a claim in a sentence, from and to.

@@ -58,15 +58,11 @@ func TestClaims(t *testing.T) {
 		}},
 	} {
 		for _, s := range c.yes {
-			w := &written{}
-			w.add(lang.RawLine{Text: s, Span: source.Span{End: int32(len(s))}})
-			at, found := w.claims(c.claim)
-			assert.True(t, found && at.End > at.Start, "%s: %s", c.claim, s)
+			from, to, found := claimsIn(c.claim, s)
+			assert.True(t, found && to > from, "%s: %s", c.claim, s)
 		}
 		for _, s := range c.no {
-			w := &written{}
-			w.add(lang.RawLine{Text: s})
-			_, found := w.claims(c.claim)
+			_, _, found := claimsIn(c.claim, s)
 			assert.False(t, found, "%s: %s", c.claim, s)
 		}
 	}
