@@ -4,6 +4,7 @@ import (
 	"io"
 	"path/filepath"
 	"runtime"
+	"runtime/debug"
 	"time"
 )
 
@@ -26,6 +27,7 @@ func (c *call) each(paths []string, do job) int {
 	if len(paths) == 1 {
 		return c.guarded(paths[0], do)
 	}
+	debug.SetGCPercent(200) // what is thrown away adds up over the processors
 	worst, n := clean, 0
 	for t := range c.sideBySide(paths, runtime.GOMAXPROCS(0), do) {
 		n++

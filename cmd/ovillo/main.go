@@ -8,8 +8,8 @@ import (
 )
 
 func main() {
-	// To collect garbage less often makes a run a tenth shorter for two megabytes more; what serves waits longer still.
-	debug.SetGCPercent(200)
+	// To collect garbage less often takes a fifth off the processor time of a run for six megabytes more. Many files at once collect more often.
+	debug.SetGCPercent(400)
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
 
