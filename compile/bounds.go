@@ -8,9 +8,10 @@ import (
 // How many things a source may have of a kind. Each of them takes room on the pages and, worked in all sizes, in memory; no pattern
 // comes near.
 const (
-	maxParts    = 500 // joined motifs with them
-	maxCharts   = 200 // drawn ones with them
-	maxNotes    = 500 // and other texts outside the blocks
+	maxParts    = 500     // joined motifs with them
+	maxCharts   = 200     // drawn ones with them
+	maxCells    = 100_000 // of all charts together: a blanket of three hundred squares each way
+	maxNotes    = 500     // and other texts outside the blocks
 	maxYarns    = 200
 	maxNotions  = 200
 	maxOwn      = 500   // stitches and patterns of stitches
@@ -50,14 +51,33 @@ func tooMany(f *lang.File) diag.List {
 	var first *lang.Statement
 	var of string
 	var max int
-	for _, s := range f.Body {
-		key, most, n := kindOf(s)
+	count := func(s *lang.Statement, key string, most, n int) {
 		if have[key] += n; key != "" && have[key] > most && first == nil {
 			first, of, max = s, key, most
+		}
+	}
+	for _, s := range f.Body {
+		key, most, n := kindOf(s)
+		count(s, key, most, n)
+		if _, chart := s.Node.(*lang.Chart); chart {
+			count(s, "cell", maxCells, squaresOf(s))
 		}
 	}
 	if first == nil {
 		return nil
 	}
 	return diag.List{{Code: codeTooMany, Span: first.Head, Args: diag.Args{"have": have[of], "max": max, "what": diag.Term{Key: of, N: 2}}}}
+}
+
+// squaresOf counts the squares of a chart.
+func squaresOf(s *lang.Statement) int {
+	n := 0
+	for _, l := range s.Lines {
+		for _, r := range l.Text {
+			if r != ' ' && r != '\t' {
+				n++
+			}
+		}
+	}
+	return n
 }

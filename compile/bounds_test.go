@@ -33,6 +33,10 @@ func TestAtTheBound(t *testing.T) {
 	}{
 		{"parts", maxParts - 1, each("part p#\n  title en \"P#\" es \"P#\"\n  in rows\n  chain 6\nend\n")},
 		{"charts", maxCharts, each("chart c#\n  legend \".\" a\n  1 | .\nend\n")},
+		{"squares of charts", maxCells - 1, func(n int) string {
+			return head + "yarn a\nend\nchart c\n  legend \".\" a\n" + strings.Repeat("  | "+strings.Repeat(".", 250)+"\n", n/250) + "end\n" +
+				"chart d\n  legend \".\" a\n  | " + strings.Repeat(".", n%250+1) + "\nend\n" + part
+		}},
 		{"notes", maxNotes, each("note\n  en | Note #.\n  es | Nota #.\nend\n")},
 		{"yarns", maxYarns, each("yarn y#\nend\n")},
 		{"notions", maxNotions, each("notion en \"ring\" es \"anilla\"\n")},

@@ -18,9 +18,14 @@ const (
 	maxName     = 64      // letters of a word
 	maxDigits   = 18      // of a number, on each side of its point
 	maxQuoted   = 1_000   // letters of a text in quotes
-	maxProse    = 20_000  // letters of a text behind bars, in one language: six pages
+	maxProse    = 10_000  // letters of a text behind bars, in one language: three pages
 	maxFaults   = 500     // diagnostics that are kept: a file that is no pattern would have one for every line
 )
+
+// TooLarge reports whether a source was not read at all, since it is too large. Its tree is empty.
+func TooLarge(found diag.List) bool {
+	return len(found) == 1 && (found[0].Code == codeBigFile || found[0].Code == codeManyLines)
+}
 
 // oversized is what is too long about a token; noSlip if nothing is.
 func (b *blocks) oversized(t Token) slipKind {

@@ -94,20 +94,25 @@ func (c *call) fmt(path string) int {
 	if !ok {
 		return failed
 	}
-	set, _ := format.Source([]byte(text))
+	set, found := format.Source([]byte(text))
+	code := clean
+	if lang.TooLarge(found) { // it stays as it is, which would look as if it were in shape
+		c.printer(s).Text(c.err, s.file, found)
+		code = faulty
+	}
 	same := bytes.Equal(old, set)
 	switch {
 	case c.has("-l"):
 		if same {
-			return clean
+			return code
 		}
 		return c.print([]byte(visible(s.file.Name) + "\n"))
 	case c.has("-d"):
-		return c.print(diff.Diff(visible(s.file.Name)+".orig", old, visible(s.file.Name), set))
+		return max(code, c.print(diff.Diff(visible(s.file.Name)+".orig", old, visible(s.file.Name), set)))
 	case !c.has("-w"):
-		return c.print(set)
+		return max(code, c.print(set))
 	case same:
-		return clean // the file keeps its date
+		return code // the file keeps its date
 	}
 	if err := save.Source(path, old, set); err != nil {
 		c.say(msgCannotWrite.with("path", path, "why", reason(err, path).in(c.lang)))

@@ -78,6 +78,8 @@ cmd/ovillo/whole/saying:
 cmd/ovillo/whole/spelling:
 cmd/ovillo/save:
 cmd/ovillo/trial:
+cmd/ovillo/bounds:
+cmd/ovillo/mutant:
 cmd/ovillo:       *
 `
 

@@ -35,7 +35,11 @@ func runLSP(c *call) int {
 		return c.misuse(msgTooMany.with("what", c.args[0]))
 	}
 	if os.Getenv("GOGC") == "" {
+		debug.SetMemoryLimit(spaciousServer)
 		debug.SetGCPercent(400) // a check makes much that is soon forgotten, and an answer is waited for
 	}
 	return lsp.Serve(c.in, c.out, lsp.Options{Lang: c.lang, Asked: c.has("--messages")})
 }
+
+// spaciousServer is how many bytes the server takes before garbage is collected without rest: it runs all day beside an editor.
+const spaciousServer = 192 << 20

@@ -51,6 +51,9 @@ func (p *page) layOut() {
 	}
 }
 
+// longest is how many words and signs a line may have to be set; a statement may have no more in all.
+const longest = 10_000
+
 // kindOf looks at a line alone.
 func (p *page) kindOf(l *line) lineKind {
 	n := len(l.tokens)
@@ -59,6 +62,8 @@ func (p *page) kindOf(l *line) lineKind {
 		return blankLine
 	case n == 1 && l.tokens[0].Kind == lang.Comment:
 		return commentLine
+	case n > longest:
+		return keptLine
 	case !p.tree.Idiom().IsZero() && l.tokens[0].Span.Start == p.tree.Idiom().Start:
 		return keptLine // which language the source is in: no statement
 	case p.is(l.tokens[0], "|"), n > 1 && p.is(l.tokens[1], "|") && mayHead(l.tokens[0]):

@@ -9,10 +9,17 @@ import (
 )
 
 // Source sets the text of a source in its usual shape. The list is what reading the text found; a line with something in
-// it that is no token is kept as it stands.
+// it that is no token is kept as it stands, and so is a source that is too large to be read.
 func Source(text []byte) ([]byte, diag.List) {
+	if len(text) > lang.MostBytes {
+		_, found := lang.Parse(source.NewFile("", string(text[:lang.MostBytes+1])))
+		return text, found
+	}
 	file := source.NewFile("", tidy(string(text)))
 	tree, found := lang.Parse(file)
+	if lang.TooLarge(found) {
+		return text, found
+	}
 	if file.Text != string(text) {
 		_, found = lang.Parse(source.NewFile("", string(text))) // the places in the list are those of the text as given
 	}

@@ -33,7 +33,7 @@ type File struct {
 
 // NewFile makes a file of a text. A carriage return before a line feed belongs to the line end.
 func NewFile(name, text string) *File {
-	f := &File{Name: name, Text: text, lines: []int32{0}}
+	f := &File{Name: name, Text: text, lines: make([]int32, 1, strings.Count(text, "\n")+1)}
 	for i := 0; i < len(text); i++ {
 		if text[i] == '\n' {
 			f.lines = append(f.lines, int32(i+1))

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"bytes"
 	"io"
 	"os"
 	"path/filepath"
@@ -8,8 +9,8 @@ import (
 	"ovillo/compile/picture"
 )
 
-// Folder reads the files of a folder and of the folders in it, and no others, wherever a name or a link leads. It reads no
-// more of one than tells that it is too large.
+// Folder reads the files of a folder and of the folders in it, and no others, wherever a name or a link leads. Of one that is too large
+// it reads the beginning alone; how long the data are tells that it is, and zeros stand for the rest.
 func Folder(path string) func(name string) ([]byte, error) {
 	return func(name string) ([]byte, error) {
 		folder, err := os.OpenRoot(path)
@@ -22,6 +23,21 @@ func Folder(path string) func(name string) ([]byte, error) {
 			return nil, err
 		}
 		defer f.Close()
-		return io.ReadAll(io.LimitReader(f, picture.MostBytes+1))
+		info, err := f.Stat()
+		if err != nil {
+			return nil, err
+		}
+		if info.Size() > picture.MostBytes {
+			data := make([]byte, picture.MostBytes+1)
+			_, err := io.ReadFull(f, data[:beginning])
+			return data, err
+		}
+		var b bytes.Buffer
+		b.Grow(int(info.Size()) + bytes.MinRead)
+		_, err = b.ReadFrom(io.LimitReader(f, picture.MostBytes+1))
+		return b.Bytes(), err
 	}
 }
+
+// beginning is how many bytes tell what kind of file one is.
+const beginning = 4 << 10

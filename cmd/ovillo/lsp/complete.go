@@ -79,7 +79,7 @@ func (q *query) completer() *completer {
 
 // tokenAt is the kind of the token in which the place lies, 0 between two.
 func (c *completer) tokenAt() lang.TokenKind {
-	for _, t := range lang.Tokens(c.text.body) {
+	for _, t := range lang.Tokens(c.text.read()) {
 		open := t.Kind == lang.Comment || t.Kind == lang.Prosaic || t.Kind == lang.Stray // goes on behind its last letter
 		if int(t.Span.Start) < c.at && (c.at < int(t.Span.End) || open && c.at == int(t.Span.End)) {
 			c.token = t.Span

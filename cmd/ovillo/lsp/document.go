@@ -59,9 +59,9 @@ func (d *document) snapshot(version int, t *text) *snapshot {
 	if d.path != "" {
 		name = filepath.Base(d.path)
 	}
-	s := &snapshot{doc: d, version: version, text: t, file: source.NewFile(name, t.body), done: make(chan struct{})}
+	s := &snapshot{doc: d, version: version, text: t, file: source.NewFile(name, t.read()), done: make(chan struct{})}
 	s.parse = sync.OnceValue(func() parsed {
-		tree, found := lang.Load(source.NewFile(name, t.body), d.opener()) // a file of its own: checking takes others into that of the snapshot
+		tree, found := lang.Load(source.NewFile(name, t.read()), d.opener()) // a file of its own: checking takes others into that of the snapshot
 		return parsed{tree, found}
 	})
 	s.rowsByPlace = sync.OnceValue(func() map[int32][]*worked { return gatherRows(s.checked.Pattern) })
@@ -212,7 +212,7 @@ func (s *snapshot) isDone() bool {
 
 // check works the source in every size.
 func (s *snapshot) check() {
-	file := source.NewFile(s.file.Name, s.text.body) // its own: files that the source uses are taken into it
+	file := source.NewFile(s.file.Name, s.text.read()) // its own: files that the source uses are taken into it
 	c := desk.Check(desk.Source{File: file, Open: s.doc.opener(), Memory: s.doc.memory})
 	s.worded = c.Printer(s.doc.server.options.Lang, false).Worded(file, c.Found)
 	s.checked = &c

@@ -2,8 +2,10 @@ package lsp
 
 import (
 	"sort"
+	"strings"
 	"unicode/utf8"
 
+	"ovillo/lang"
 	"ovillo/lang/source"
 )
 
@@ -21,7 +23,7 @@ type text struct {
 }
 
 func newText(body, encoding string) *text {
-	t := &text{body: body, encoding: encoding, starts: []int{0}}
+	t := &text{body: body, encoding: encoding, starts: make([]int, 1, strings.Count(body, "\n")+1)}
 	for i := 0; i < len(body); i++ {
 		if body[i] == '\n' || body[i] == '\r' && (i+1 == len(body) || body[i+1] != '\n') {
 			t.starts = append(t.starts, i+1)
@@ -29,6 +31,9 @@ func newText(body, encoding string) *text {
 	}
 	return t
 }
+
+// read is what of a document is read: all, or of one that is too large for a source as much as says so.
+func (t *text) read() string { return t.body[:min(len(t.body), lang.MostBytes+1)] }
 
 // line is where a line begins and where its text ends, before the line end.
 func (t *text) line(n int) (from, to int) {
