@@ -69,7 +69,7 @@ func (p *paragraph) chances(measure float64) []chance {
 	for i := 0; i < n; i++ {
 		switch r := p.letters[i].r; {
 		case r == '\n':
-			close(chance{end: i, next: i + 1, must: true})
+			close(chance{end: p.blanksBefore(from, i), next: i + 1, must: true})
 		case r == ' ' || r == zeroWidth:
 			next := i + 1
 			for next < n && p.letters[next].r == ' ' {
@@ -77,21 +77,22 @@ func (p *paragraph) chances(measure float64) []chance {
 			}
 			if next < n && p.letters[next].r != '\n' {
 				close(chance{end: i, next: next, cost: p.dangle(from, i, next)})
-			} else {
-				from = next
-			}
+			} // blanks before the end of a line belong to nothing, and the piece before them is still at hand
 			i = next - 1
 		case p.splits(i):
 			close(chance{end: i + 1, next: i + 1, cost: costHyphen})
 		}
 	}
-	end := n
-	for end > 0 && p.letters[end-1].r == ' ' {
+	close(chance{end: p.blanksBefore(from, n), next: n, must: true})
+	return list
+}
+
+// blanksBefore is where the blanks before letter end begin, but not before letter from.
+func (p *paragraph) blanksBefore(from, end int) int {
+	for end > from && p.letters[end-1].r == ' ' {
 		end--
 	}
-	from = min(from, end)
-	close(chance{end: end, next: n, must: true})
-	return list
+	return end
 }
 
 // splits reports whether a line may end after letter i, a hyphen, en dash or slash: only inside a compound of words,

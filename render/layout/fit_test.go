@@ -46,31 +46,32 @@ var words = rapid.Custom(func(t *rapid.T) rich.Text {
 
 // TestBreakLaws: no line is wider than its column, the lines joined give the text back, and every line ends where a line
 // may end.
-func TestBreakLaws(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		text := words.Draw(t, "text")
-		measure := rapid.Float64Range(8, 120).Draw(t, "measure")
-		indent := rapid.Float64Range(0, 7).Draw(t, "indent")
-		lines := Break(text, body, measure, indent)
-		letters := func(s string) string { return strings.NewReplacer(" ", "", "\u00A0", "").Replace(s) }
-		joined := ""
-		for i, l := range lines {
-			if l.End() > measure+tolerance {
-				t.Fatalf("line %q ends at %.3f in a column of %.3f", l, l.End(), measure)
-			}
-			if i > 0 && l.X != 0 {
-				t.Fatalf("line %d starts at %.3f", i, l.X)
-			}
-			s := l.String()
-			if s != strings.Trim(s, " ") {
-				t.Fatalf("line %q keeps a space at its edge", s)
-			}
-			joined += s
+func TestBreakLaws(t *testing.T) { rapid.Check(t, breakLaws) }
+
+// breakLaws draws a paragraph and a column.
+func breakLaws(t *rapid.T) {
+	text := words.Draw(t, "text")
+	measure := rapid.Float64Range(8, 120).Draw(t, "measure")
+	indent := rapid.Float64Range(0, 7).Draw(t, "indent")
+	lines := Break(text, body, measure, indent)
+	letters := func(s string) string { return strings.NewReplacer(" ", "", "\u00A0", "").Replace(s) }
+	joined := ""
+	for i, l := range lines {
+		if l.End() > measure+tolerance {
+			t.Fatalf("line %q ends at %.3f in a column of %.3f", l, l.End(), measure)
 		}
-		if got, want := letters(joined), letters(text.String()); got != want {
-			t.Fatalf("lines give %q, text is %q", got, want)
+		if i > 0 && l.X != 0 {
+			t.Fatalf("line %d starts at %.3f", i, l.X)
 		}
-	})
+		s := l.String()
+		if s != strings.Trim(s, " ") {
+			t.Fatalf("line %q keeps a space at its edge", s)
+		}
+		joined += s
+	}
+	if got, want := letters(joined), letters(text.String()); got != want {
+		t.Fatalf("lines give %q, text is %q", got, want)
+	}
 }
 
 // TestBreakKeepsPieces: in a column that every piece fits into, lines joined by a space (or by nothing after a hyphen or

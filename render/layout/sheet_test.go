@@ -128,57 +128,58 @@ func TestPaginateFresh(t *testing.T) {
 
 // TestPaginateLaws: every strip is set once and in order, sheets are not over-full unless one strip is, what is kept
 // together is together unless it is taller than a sheet, and no heading ends a sheet.
-func TestPaginateLaws(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		n := rapid.IntRange(1, 30).Draw(t, "n")
-		var strips []Strip
-		for i := range n {
-			s := block(fmt.Sprint(i), float64(rapid.IntRange(4, 40).Draw(t, "h"))*Module)
-			s.Keep = rapid.IntRange(0, 2).Draw(t, "keep") == 0
-			s.Heading = s.Keep && i < n-1 && rapid.Bool().Draw(t, "heading")
-			s.Fresh = i > 0 && !strips[i-1].Keep && rapid.IntRange(0, 9).Draw(t, "fresh") == 0
-			s.Give = rapid.SampledFrom([]float64{0, 1.25, 2.5}).Draw(t, "give")
-			if rapid.IntRange(0, 3).Draw(t, "resume") == 0 {
-				s.Resume = []Strip{block("again", 5)}
-			}
-			strips = append(strips, s)
+func TestPaginateLaws(t *testing.T) { rapid.Check(t, sheetLaws) }
+
+// sheetLaws draws a flow and puts it on sheets.
+func sheetLaws(t *rapid.T) {
+	n := rapid.IntRange(1, 30).Draw(t, "n")
+	var strips []Strip
+	for i := range n {
+		s := block(fmt.Sprint(i), float64(rapid.IntRange(4, 40).Draw(t, "h"))*Module)
+		s.Keep = rapid.IntRange(0, 2).Draw(t, "keep") == 0
+		s.Heading = s.Keep && i < n-1 && rapid.Bool().Draw(t, "heading")
+		s.Fresh = i > 0 && !strips[i-1].Keep && rapid.IntRange(0, 9).Draw(t, "fresh") == 0
+		s.Give = rapid.SampledFrom([]float64{0, 1.25, 2.5}).Draw(t, "give")
+		if rapid.IntRange(0, 3).Draw(t, "resume") == 0 {
+			s.Resume = []Strip{block("again", 5)}
 		}
-		strips[n-1].Keep = false
-		const height = 100
-		sheets := Paginate(strips, height, height)
-		next, on := 0, map[int]int{}
-		for k, sheet := range sheets {
-			if sheet.H > height+slop {
-				t.Fatalf("sheet %d is filled to %v", k, sheet.H)
-			}
-			last := -1
-			for _, name := range names(sheet) {
-				if name == "again" {
-					continue
-				}
-				if name != fmt.Sprint(next) {
-					t.Fatalf("sheet %d has %s, want %d", k, name, next)
-				}
-				last = next
-				on[next] = k
-				next++
-			}
-			if last < 0 {
-				t.Fatalf("sheet %d holds nothing", k)
-			}
-			if strips[last].Heading && groupHeight(strips, last) <= height {
-				t.Fatalf("sheet %d ends with a heading", k)
-			}
+		strips = append(strips, s)
+	}
+	strips[n-1].Keep = false
+	const height = 100
+	sheets := Paginate(strips, height, height)
+	next, on := 0, map[int]int{}
+	for k, sheet := range sheets {
+		if sheet.H > height+slop {
+			t.Fatalf("sheet %d is filled to %v", k, sheet.H)
 		}
-		if next != n {
-			t.Fatalf("%d strips of %d set", next, n)
-		}
-		for i := range n - 1 {
-			if strips[i].Keep && on[i] != on[i+1] && groupHeight(strips, i) <= height {
-				t.Fatalf("strips %d and %d are torn apart", i, i+1)
+		last := -1
+		for _, name := range names(sheet) {
+			if name == "again" {
+				continue
 			}
+			if name != fmt.Sprint(next) {
+				t.Fatalf("sheet %d has %s, want %d", k, name, next)
+			}
+			last = next
+			on[next] = k
+			next++
 		}
-	})
+		if last < 0 {
+			t.Fatalf("sheet %d holds nothing", k)
+		}
+		if strips[last].Heading && groupHeight(strips, last) <= height {
+			t.Fatalf("sheet %d ends with a heading", k)
+		}
+	}
+	if next != n {
+		t.Fatalf("%d strips of %d set", next, n)
+	}
+	for i := range n - 1 {
+		if strips[i].Keep && on[i] != on[i+1] && groupHeight(strips, i) <= height {
+			t.Fatalf("strips %d and %d are torn apart", i, i+1)
+		}
+	}
 }
 
 // groupHeight is the height of the group that strip i belongs to at the top of a sheet.
