@@ -19,13 +19,31 @@ func drawn(s *scene.Scene, err error) *scene.Scene {
 	return s
 }
 
+// once keeps drawings by their height: what stands in front is set twice, the second time with a list of contents, and to lay out a
+// schematic takes as long as all the rows. A drawing is not written to once it is drawn.
+type once map[float64]*scene.Scene
+
+func (o *once) of(high float64, draw func() *scene.Scene) *scene.Scene {
+	if *o == nil {
+		*o = once{}
+	}
+	d, known := (*o)[high]
+	if !known {
+		d = draw()
+		(*o)[high] = d
+	}
+	return d
+}
+
 func (s *setter) titleDrawing(high float64) *scene.Scene {
-	return drawn(draw.Title(s.p, s.drawingW, high, s.speakers()...))
+	return s.title.of(high, func() *scene.Scene { return drawn(draw.Title(s.p, s.drawingW, high, s.speakers()...)) })
 }
 
 func (s *setter) schematic(high float64) *scene.Scene {
-	k := s.larger(lettersLarge)
-	return s.legible(drawn(draw.Schematic(s.p, schematicW/k, high/k, s.speakers()...)).Enlarged(k))
+	return s.flat.of(high, func() *scene.Scene {
+		k := s.larger(lettersLarge)
+		return s.legible(drawn(draw.Schematic(s.p, schematicW/k, high/k, s.speakers()...)).Enlarged(k))
+	})
 }
 
 // In large print drawings are made for less room and then enlarged, so that their letters have 18 points and more: those of a
@@ -77,7 +95,9 @@ func (s *setter) mapDrawing() *scene.Scene {
 	if s.edition.Has(Large) {
 		high = mapHLarge
 	}
-	return s.legible(drawn(draw.Map(s.p, s.blockW/k, high/k, s.speakers()...), nil).Enlarged(k))
+	return s.mapped.of(high, func() *scene.Scene {
+		return s.legible(drawn(draw.Map(s.p, s.blockW/k, high/k, s.speakers()...), nil).Enlarged(k))
+	})
 }
 
 func (s *setter) motifDrawing(part int, high float64) *scene.Scene {

@@ -52,9 +52,12 @@ type setter struct {
 	openings []int              // strips that start a sheet if the one before is filled far enough
 	marks    map[string]heading // bookmarks by the mark of their strip
 	small    *draw.SmallPiece   // laid out when the first part needs it
-	order    []string           // and in the order of the pages
-	charted  map[int]bool       // the grids that are drawn already
-	symbols  map[int]bool       // likewise the charts in symbols
+
+	title, flat, mapped once // the drawings
+
+	order   []string     // and in the order of the pages
+	charted map[int]bool // the grids that are drawn already
+	symbols map[int]bool // likewise the charts in symbols
 }
 
 // heading is what a bookmark says.
