@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"hash/maphash"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strconv"
 	"strings"
@@ -78,7 +79,10 @@ func makeBookSet(b *plan.Book, l desk.Look, source, at string) (*set, error) {
 func newSet(doc *page.Document, patterns []*plan.Pattern, l desk.Look, source, at string) *set {
 	s := &set{patterns: patterns, look: l, doc: doc, pictures: map[string]page.Picture{}, source: source}
 	names := map[*byte]string{} // a photograph may be on several pages, and is large
+	var naming sync.Mutex
 	pages := svg.PagesOf(doc, func(p page.Picture) string {
+		naming.Lock()
+		defer naming.Unlock()
 		name, known := names[&p.Data[0]]
 		if !known {
 			name = nameOf(p.Data)
@@ -87,11 +91,29 @@ func newSet(doc *page.Document, patterns []*plan.Pattern, l desk.Look, source, a
 		}
 		return at + "picture/" + name
 	})
-	room := 1 << 16
-	for i := range doc.Pages {
-		b := pages.Append(make([]byte, 0, room), i)
-		room = len(b) + len(b)/4
-		s.sheets = append(s.sheets, sheet{nameOf(b), b, doc.Pages[i].W, doc.Pages[i].H})
+	s.sheets = make([]sheet, len(doc.Pages))
+	write := func(from, step int) {
+		room := 1 << 16
+		for i := from; i < len(doc.Pages); i += step {
+			b := pages.Append(make([]byte, 0, room), i)
+			room = len(b) + len(b)/4
+			s.sheets[i] = sheet{nameOf(b), b, doc.Pages[i].W, doc.Pages[i].H}
+		}
+	}
+	writers := min(runtime.GOMAXPROCS(0), len(doc.Pages))
+	faults := make([]any, writers)
+	var all sync.WaitGroup
+	for k := range writers {
+		all.Go(func() {
+			defer func() { faults[k] = recover() }()
+			write(k, writers)
+		})
+	}
+	all.Wait()
+	for _, f := range faults {
+		if f != nil {
+			panic(f) // where the worker of the source catches it
+		}
 	}
 	return s
 }
