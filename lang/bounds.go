@@ -9,8 +9,8 @@ import (
 // How large a source may be. A pattern comes from anywhere, and whatever it holds, it is read in a moment and in little memory, or
 // it is said what is too large. Each bound is far above what patterns have: the largest example has 8 kB and 250 lines.
 const (
-	MostBytes   = 1 << 20 // in a source with the files it uses: a book of three hundred pages
-	maxLines    = 10_000  // likewise
+	MostBytes   = 2 << 20 // in a source with the files it uses: a book of six hundred pages
+	maxLines    = 120_000 // likewise
 	maxUsed     = 32      // files that a source takes in
 	maxUseDepth = 8       // files that use one another
 	maxTokens   = 10_000  // words and signs of a statement; the longest rows of real patterns have some hundred

@@ -49,7 +49,7 @@ pattern at all, but a picture or a document saved under the wrong name.`},
 				Message: `este archivo ocupa más de {limit} MB`,
 				Explain: `El patrón se lee entero, y uno de este tamaño daría cientos de páginas. Casi siempre un archivo así no es un patrón,
 sino una imagen o un documento guardado con otro nombre.`},
-			Example: "# What a file of another kind holds, read as text.\n# … 25000 times\n",
+			Example: "# What a file of another kind holds, read as text.\n# … 45000 times\n",
 			Fixed:   band(`round: sc in each`)},
 
 		{Code: "OV102", Severity: Error,

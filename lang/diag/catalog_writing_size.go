@@ -18,7 +18,7 @@ many times by accident.`},
 				Help:    map[string]string{"": `escribir una sola vez lo que se repite, con {=repeat}; poner en archivos distintos los patrones que están en uno solo`},
 				Explain: `Un patrón tiene unos cientos de líneas. Un archivo con tantas es, casi seguro, una lista de datos o algo pegado muchas
 veces sin querer.`},
-			Example: band(`round: sc in each`) + "# A list.\n# … 10000 times\n",
+			Example: band(`round: sc in each`) + "# A list.\n# … 120000 times\n",
 			Fixed:   band(`round: sc in each`)},
 
 		{Code: "OV164", Severity: Error,

@@ -30,7 +30,7 @@ func Open(name string) ([]byte, error) {
 	case "whole.ovillo":
 		return []byte("part edge\n  chain 40\nend\n"), nil
 	case "large.ovillo":
-		return bytes.Repeat([]byte("# A remark of no use to anybody, which is here for its length alone.\n"), 1<<20/69), nil
+		return bytes.Repeat([]byte("# A remark of no use to anybody, which is here for its length alone.\n"), 2<<20/69), nil
 	case "locked.ovillo":
 		return nil, fs.ErrPermission
 	}

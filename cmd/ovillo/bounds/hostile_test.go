@@ -21,6 +21,8 @@ import (
 	"syscall"
 	"testing"
 	"time"
+
+	"ovillo/lang"
 )
 
 var command string
@@ -207,12 +209,12 @@ func drawn(size int, letters string) []byte {
 func TestTenMegabytes(t *testing.T) {
 	dir := t.TempDir()
 	for name, file := range hostile {
-		for _, large := range []int{10 << 20, 1 << 20} {
+		for _, large := range []int{10 << 20, lang.MostBytes} {
 			text, size := file(large), fmt.Sprint(large>>20, " MB")
 			path := filepath.Join(dir, "hostile.ovillo")
 			put(t, path, text)
 			commands := [][]string{{"check", path}, {"check", "-"}, {"build", "-o", filepath.Join(dir, "x.pdf"), path}, {"fmt", "-"}}
-			if large == 1<<20 {
+			if large == lang.MostBytes {
 				commands = append(commands, []string{"check", "--json", "-"}, []string{"fmt", "-d", path})
 			}
 			for _, args := range commands {

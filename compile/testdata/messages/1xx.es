@@ -1,8 +1,8 @@
 # OV101
-error[OV101]: este archivo ocupa más de 1 MB
-     --> example.ovillo:20561:17
- 20561 | # What a file of another kind holds, read as text.
-       |                 ^
+error[OV101]: este archivo ocupa más de 2 MB
+     --> example.ovillo:41121:33
+ 41121 | # What a file of another kind holds, read as text.
+       |                                 ^
 
 example.ovillo: 1 error
 
@@ -43,11 +43,11 @@ nota[OV105]: se han encontrado más de 500 fallos; los que siguen a este lugar n
 example.ovillo: 1 nota
 
 # OV163
-error[OV163]: este archivo tiene más de 10000 líneas
-     --> example.ovillo:10001:1
- 10001 | # A list.
-       | ^ a partir de aquí no se ha leído nada
-       = ayuda: escribir una sola vez lo que se repite, con repeat; poner en archivos distintos los patrones que están en uno solo
+error[OV163]: este archivo tiene más de 120000 líneas
+      --> example.ovillo:120001:1
+ 120001 | # A list.
+        | ^ a partir de aquí no se ha leído nada
+        = ayuda: escribir una sola vez lo que se repite, con repeat; poner en archivos distintos los patrones que están en uno solo
 
 example.ovillo: 1 error
 
@@ -106,7 +106,7 @@ error[OV108]: el archivo "locked.ovillo" no se puede leer
 example.ovillo: 1 error
 
 # OV109
-error[OV109]: con "large.ovillo" el patrón ocupa más de 1 MB o tiene más de 10000 líneas
+error[OV109]: con "large.ovillo" el patrón ocupa más de 2 MB o tiene más de 120000 líneas
   --> example.ovillo:12:5
  12 | use "large.ovillo"
     |     ^^^^^^^^^^^^^^ este archivo es demasiado
