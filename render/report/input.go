@@ -1,6 +1,8 @@
 package report
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/render/page"
 	"ovillo/render/words"
@@ -64,4 +66,21 @@ type Source struct {
 	Simultaneous int // schedules of shaping at two edges at once
 	Mirrors      int
 	Texts        int // texts written in more languages than one
+}
+
+// keeping is the input with languages that keep what they write of the pattern: the checks ask for each step many times.
+func (in Input) keeping() Input {
+	if in.Pattern == nil {
+		return in
+	}
+	in.Words = in.Words.Keeping(in.Pattern)
+	in.Editions = slices.Clone(in.Editions)
+	for i := range in.Editions {
+		e := &in.Editions[i]
+		e.Langs = slices.Clone(e.Langs)
+		for k, l := range e.Langs {
+			e.Langs[k] = l.Keeping(in.Pattern)
+		}
+	}
+	return in
 }

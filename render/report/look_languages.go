@@ -39,7 +39,7 @@ func lookLanguages(s *subject) look {
 	var langs []*words.Language
 	for _, code := range s.p.Languages {
 		if w, err := words.For(code); err == nil {
-			langs = append(langs, w)
+			langs = append(langs, w.Keeping(s.p))
 		}
 	}
 	if len(langs) < 2 {

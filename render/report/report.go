@@ -58,6 +58,7 @@ type Report struct {
 
 // Make carries out the checks.
 func Make(in Input) *Report {
+	in = in.keeping()
 	s := newSubject(in)
 	r := &Report{Lang: in.Lang, File: in.File, Lines: in.Source.Lines, Source: mark(in.texts().all()), pattern: in.Pattern, texts: in.texts()}
 	for _, c := range Checks {

@@ -20,7 +20,7 @@ type Shot struct {
 func (l *Language) Shots(p *plan.Pattern) []Shot {
 	m := l.Manner()
 	m.Full = true
-	l = l.With(m)
+	l = l.With(m).Keeping(p)
 	s := shooting{l: l, p: p, forms: map[string]bool{}, ops: map[plan.Op]bool{}, ends: map[string]bool{}}
 	for i := range p.Parts {
 		s.finishing(i + 1)
