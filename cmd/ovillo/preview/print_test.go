@@ -86,8 +86,11 @@ func picture(t *testing.T, tab context.Context, number int) image.Image {
 		const b = p.getBoundingClientRect();
 		return [b.x + scrollX, b.y + scrollY, b.width, b.height];
 	})()`, number))
-	// What was scrolled to is painted some frames later: a picture from before that is white. A page that stays white is returned.
+	until(t, tab, `document.fonts.status === "loaded"`)
+	// What was scrolled to is painted some frames later, and piece by piece: a picture from before that is white, or lacks the photograph.
+	// So it is taken until two, one after the other, show the same. A page that stays white is returned.
 	var out image.Image
+	var before []byte
 	for range 50 {
 		shot, err := chromedp.Run(tab, func(ctx context.Context, _ *chromedp.Target) ([]byte, error) {
 			r, err := chromedp.Call(ctx, page.CaptureScreenshot, page.CaptureScreenshotParams{
@@ -97,9 +100,10 @@ func picture(t *testing.T, tab context.Context, number int) image.Image {
 		require.NoError(t, err)
 		out, _, err = image.Decode(bytes.NewReader(shot))
 		require.NoError(t, err)
-		if bytes.IndexFunc(grey(out).Pix, func(r rune) bool { return r < 64 }) >= 0 {
+		if bytes.Equal(shot, before) && bytes.IndexFunc(grey(out).Pix, func(r rune) bool { return r < 64 }) >= 0 {
 			break
 		}
+		before = shot
 		time.Sleep(100 * time.Millisecond)
 	}
 	return out
