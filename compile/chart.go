@@ -46,6 +46,15 @@ func (c *checker) useChart(ch *chart) int {
 // width is the number of cells of a row.
 func (ch *chart) width() int { return len(ch.Rows[0]) }
 
+// widest is how many cells the longest row has that was read so far.
+func (ch *chart) widest() int {
+	n := 0
+	for _, row := range ch.Rows {
+		n = max(n, len(row))
+	}
+	return n
+}
+
 // fromRight are the cells of a row as one meets them that shows the right side.
 func (ch *chart) fromRight(row int) []int {
 	out := slices.Clone(ch.Rows[row])
@@ -81,6 +90,10 @@ func (c *checker) readChart(s *lang.Statement, n *lang.Chart) *chart {
 		}
 		cells := c.readCells(ch, l, legend)
 		ch.Rows = append(ch.Rows, cells)
+		if !ch.bad && len(cells) == 0 { // a line without marks: the others say how many it lacks
+			ch.bad = true
+			c.say(codeChartWidth, l.Span, diag.Args{"need": max(ch.widest(), 1), "have": 0})
+		}
 		if !ch.bad && len(cells) != ch.width() {
 			ch.bad = true
 			c.say(codeChartWidth, l.Span, diag.Args{"need": ch.width(), "have": len(cells)})
