@@ -124,6 +124,9 @@ func (p *page) cut(tokens []lang.Token) {
 			l = &line{start: t.Span.End, end: t.Span.End}
 		case lang.Blank:
 		default:
+			if len(l.tokens) > longest { // the line stays as it is: how it begins and ends is all that is asked
+				l.tokens = l.tokens[:longest]
+			}
 			l.tokens = append(l.tokens, t)
 		}
 	}
