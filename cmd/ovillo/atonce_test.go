@@ -125,6 +125,9 @@ func TestAtOnceAsOneAtATime(t *testing.T) {
 // of its own, all of them together make what one call makes.
 func TestShardsAreTheWhole(t *testing.T) {
 	if _, err := exec.LookPath("sh"); err != nil {
+		if os.Getenv("CI") != "" {
+			t.Fatal("there is no shell to set the rights of new files with")
+		}
 		t.Skip("there is no shell to set the rights of new files with")
 	}
 	dir := t.TempDir()

@@ -25,6 +25,9 @@ func TestFolder(t *testing.T) {
 	}
 	for link, to := range map[string]string{"set/out": "../outside", "set/in": "b/c", "set/up": ".."} {
 		if err := os.Symlink(to, filepath.Join(top, link)); err != nil {
+			if os.Getenv("CI") != "" {
+				t.Fatal(err)
+			}
 			t.Skip(err)
 		}
 	}
