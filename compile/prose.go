@@ -31,7 +31,7 @@ func (w *written) add(l lang.RawLine) {
 		w.text += "\n"
 	}
 	w.lines = append(w.lines, writtenLine{len(w.text), l.Span})
-	w.text += l.Text
+	w.text += lang.Evened(l.Text)
 }
 
 // at is the place in the source of a stretch of the text, at most to the end of the line it begins in.

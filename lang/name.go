@@ -68,8 +68,17 @@ func (s *Str) Parse(lx *lexer.PeekingLexer) error {
 	return nil
 }
 
+// Evened makes spaces of tabulators and of line ends of the kind that ends no line here: they part words, no face draws them, and
+// a space is as long, so that places stay.
+func Evened(text string) string {
+	if !strings.ContainsAny(text, "\t\r") {
+		return text
+	}
+	return strings.NewReplacer("\t", " ", "\r", " ").Replace(text)
+}
+
 func unquote(quoted string) string {
-	text := quoted[1 : len(quoted)-1]
+	text := Evened(quoted[1 : len(quoted)-1])
 	if !strings.Contains(text, `\`) {
 		return text
 	}

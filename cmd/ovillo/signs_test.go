@@ -82,7 +82,8 @@ func TestEverySignCanBeSet(t *testing.T) {
 		}
 	}
 	require.Greater(t, n, 800)
-	text := "pattern trial\n  title en \"Trial\" es \"Prueba\"\n  terms us\nend\nsizes \"S\"\nend\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n" +
+	notes.WriteString("    en | parted\tby\r tabs\n    es | separado\tpor\t tabuladores\n")
+	text := "pattern trial\n  title en \"Trial\tby tabs\" es \"Prueba\"\n  terms us\nend\nsizes \"S\"\nend\npart strip\n  title en \"Strip\" es \"Tira\"\n  in rows\n  chain 6\n" +
 		"  row: sc in each = 6\n  note\n" + notes.String() + "  end\nend\n"
 	s := &loaded{path: "trial.ovillo", file: source.NewFile("trial.ovillo", text)}
 	p, found := s.compile()
