@@ -86,7 +86,8 @@ cmd/ovillo:       *
 // libraries says which packages may use which library, and why it is there at all.
 var libraries = []struct{ path, users, reason string }{
 	{"github.com/alecthomas/participle/v2", "lang", "the tree of the language is its grammar; what the statements mean is ours"},
-	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects and font subsets; moving to another is one package's work"},
+	{"github.com/go-pdf/fpdf", "render/pdf", "a shell for page objects; moving to another is one package's work"},
+	{"github.com/klauspost/compress", "render/pdf", "packs streams in less than half the time of the standard library"},
 	{"github.com/yuin/goldmark", "lang/markdown", "the designer's prose is Markdown"},
 	{"golang.org/x/image", "render/font render/pdf render/png", "reads the metrics, kerning and outlines of the faces, and fills areas of dots"},
 	{"golang.org/x/text", "lang lang/diag lang/sign render/font render/words cmd/ovillo/starter", "Unicode: normal forms of names and of letters, the width of a letter in a terminal, the order of words in a language"},

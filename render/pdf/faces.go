@@ -10,14 +10,12 @@ import (
 	"ovillo/render/page"
 )
 
-// embedFace adds a font and returns its object. From fpdf come the font program and the map from codes to glyphs. All
-// that describes them is ours: fpdf claims every rune for the face, rounds its measures elsewhere than we do, and gives
-// it a name of its own.
+// embedFace adds a font and returns its object.
 func (f *file) embedFace(i page.Face, c cutFace) int {
 	face := font.Of(i)
 	name := subsetTag(c.runes) + "+" + face.Name()
-	program := f.add(string(c.program))
-	glyphs := f.add(string(c.glyphs))
+	program := f.addStream(fmt.Sprintf("/Filter /FlateDecode /Length1 %d", c.size), c.program)
+	glyphs := f.addStream("/Filter /FlateDecode", c.glyphs)
 	unicode := f.addStream("/Filter /FlateDecode", deflate(toUnicode(c.runes)))
 	descriptor := f.add(f.describe(i, name, program, c.runes))
 	descendant := f.add(fmt.Sprintf("<</Type /Font /Subtype /CIDFontType2 /BaseFont /%s"+

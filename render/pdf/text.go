@@ -22,13 +22,6 @@ func (r *runeSet) add(c rune) {
 	r.used = true
 }
 
-// addKept adds the runes that fpdf keeps in every face, so that the file describes all the glyphs it holds. The space is one of them.
-func (r *runeSet) addKept() {
-	for c := ' '; r.used && c <= '8'; c++ {
-		r.add(c)
-	}
-}
-
 // runesOf are the runes that a document draws in each face. They are looked for before its pages are drawn, so that the faces are cut meanwhile.
 func runesOf(d *page.Document) (of [faceCount]runeSet) {
 	for i := range d.Pages {
@@ -41,7 +34,9 @@ func runesOf(d *page.Document) (of [faceCount]runeSet) {
 		}
 	}
 	for i := range of {
-		of[i].addKept()
+		if of[i].used {
+			of[i].add(' ') // drawn where a word ends with its line
+		}
 	}
 	return of
 }

@@ -79,11 +79,7 @@ func finish(shell []byte, d *page.Document, c *content, o Options) (*file, error
 	catalog += viewer(d, o.Profile)
 	f.setCatalog(catalog)
 	pictures := f.embedPictures(c.pictures)
-	fonts, err := f.embedFaces(c.cuts) // last, for it waits
-	if err != nil {
-		return nil, err
-	}
-	f.setResources(fonts, pictures)
+	f.setResources(f.embedFaces(c.cuts), pictures) // last, for it waits
 	return f, nil
 }
 

@@ -28,6 +28,7 @@ var modules = []Part{
 	{Name: "github.com/fsnotify/fsnotify", Licence: "BSD-3-Clause"},
 	{Name: "github.com/go-pdf/fpdf", Licence: "MIT"},
 	{Name: "github.com/inconshreveable/mousetrap", Licence: "Apache-2.0"},
+	{Name: "github.com/klauspost/compress", Licence: "BSD-3-Clause"},
 	{Name: "github.com/rogpeppe/go-internal", Licence: "BSD-3-Clause"},
 	{Name: "github.com/spf13/cobra", Licence: "Apache-2.0"},
 	{Name: "github.com/spf13/pflag", Licence: "BSD-3-Clause"},
