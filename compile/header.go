@@ -1,7 +1,6 @@
 package compile
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,6 +9,7 @@ import (
 	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 )
 
 // header reads the pattern block.
@@ -109,12 +109,12 @@ func (c *checker) offered(n *lang.Markets) {
 }
 
 // isoDate is a month or a day of it as ISO 8601 writes them.
-var isoDate = regexp.MustCompile(`^([0-9]{4})-(0[1-9]|1[0-2])(?:-([0-9]{2}))?$`)
+var isoDate = lazy.Regexp(`^([0-9]{4})-(0[1-9]|1[0-2])(?:-([0-9]{2}))?$`)
 
 // editionDate reads the date of an edition. It is worked out here because nothing that decides what a page shows may
 // know the time.
 func (c *checker) editionDate(d *lang.Str) {
-	if m := isoDate.FindStringSubmatch(d.Text); m != nil && (m[3] == "" || inMonth(m[1], m[2], m[3])) {
+	if m := isoDate().FindStringSubmatch(d.Text); m != nil && (m[3] == "" || inMonth(m[1], m[2], m[3])) {
 		c.pat.Date = d.Text
 		return
 	}

@@ -23,9 +23,9 @@ func TestInMonth(t *testing.T) {
 
 func TestEditionDateForms(t *testing.T) {
 	for _, form := range []string{"2026-03", "2026-03-31", "2026-12"} {
-		assert.True(t, isoDate.MatchString(form), form)
+		assert.True(t, isoDate().MatchString(form), form)
 	}
 	for _, form := range []string{"", "2026", "21-26", "2026-3", "2026-13", "2026-00", "3/2026", "2026-03-1", "2026-03-31 "} {
-		assert.False(t, isoDate.MatchString(form), form)
+		assert.False(t, isoDate().MatchString(form), form)
 	}
 }

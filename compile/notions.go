@@ -9,6 +9,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 )
 
 // This file reads buttons and gathers what is needed besides yarn: every tool that is used is listed, and every one that is
@@ -85,7 +86,7 @@ func (c *checker) asMany(n *lang.Button, have, holes plan.Nums) bool {
 }
 
 // holeName is how a place for a button is named, in English or Spanish. The words are ours.
-var holeName = regexp.MustCompile(`(?i)hole|ojal`)
+var holeName = lazy.Regexp(`(?i)hole|ojal`)
 
 // withoutButton warns of buttons that are said to be for no places, though some places are named like holes and no button is for
 // them.
@@ -102,7 +103,7 @@ func (c *checker) withoutButton(n *lang.Button) bool {
 		p := c.parts[pl.Name]
 		for _, name := range p.fab[0].Names() {
 			k, f := p.fab[0].CountIn(name)
-			if full := pl.Name + "." + name; f == nil && k > 0 && holeName.MatchString(name) && !taken[full] {
+			if full := pl.Name + "." + name; f == nil && k > 0 && holeName().MatchString(name) && !taken[full] {
 				c.say(codeUnbuttoned, n.Span(), diag.Args{"name": full})
 				return true
 			}
@@ -173,15 +174,15 @@ func (c *checker) hooksUnused() {
 
 // derived are the things a page lists by itself, by the words for them, and whether it does.
 var derived = []struct {
-	words *regexp.Regexp
+	words func() *regexp.Regexp
 	thing string
 	there func(n *plan.Notions) bool
 }{
-	{regexp.MustCompile(`(?i)\b(yarn|tapestry|darning) needle|\baguja (lanera|de lana)`), "needle", func(n *plan.Notions) bool { return n.Needle }},
-	{regexp.MustCompile(`(?i)\bstitch marker|\bmarcador`), "marker", func(n *plan.Notions) bool { return n.Markers > 0 }},
-	{regexp.MustCompile(`(?i)\bsafety pin|\bimperdible`), "safety pin", func(n *plan.Notions) bool { return n.Pin }},
-	{regexp.MustCompile(`(?i)\bbuttons?\b|\bbot(ón|ones)\b`), "button", func(n *plan.Notions) bool { return n.Buttons != nil }},
-	{regexp.MustCompile(`(?i)\belastic\b|\bgoma elástica\b`), "elastic", func(n *plan.Notions) bool { return n.Elastic != nil }},
+	{lazy.Regexp(`(?i)\b(yarn|tapestry|darning) needle|\baguja (lanera|de lana)`), "needle", func(n *plan.Notions) bool { return n.Needle }},
+	{lazy.Regexp(`(?i)\bstitch marker|\bmarcador`), "marker", func(n *plan.Notions) bool { return n.Markers > 0 }},
+	{lazy.Regexp(`(?i)\bsafety pin|\bimperdible`), "safety pin", func(n *plan.Notions) bool { return n.Pin }},
+	{lazy.Regexp(`(?i)\bbuttons?\b|\bbot(ón|ones)\b`), "button", func(n *plan.Notions) bool { return n.Buttons != nil }},
+	{lazy.Regexp(`(?i)\belastic\b|\bgoma elástica\b`), "elastic", func(n *plan.Notions) bool { return n.Elastic != nil }},
 }
 
 // notionsTwice notes things that are listed by hand though the rows and the finishing list them already.
@@ -189,7 +190,7 @@ func (c *checker) notionsTwice() {
 	for _, s := range blocks[*lang.Notion](c.file.Body) {
 		n := s.Node.(*lang.Notion)
 		for _, d := range derived {
-			if d.there(&c.pat.Notions) && slices.ContainsFunc(n.Text, func(t *lang.Bi) bool { return d.words.MatchString(t.Text.Text) }) {
+			if d.there(&c.pat.Notions) && slices.ContainsFunc(n.Text, func(t *lang.Bi) bool { return d.words().MatchString(t.Text.Text) }) {
 				c.say(codeNotionTwice, n.Span(), diag.Args{"thing": diag.Term{Key: d.thing, N: 1}})
 				break
 			}

@@ -2,7 +2,6 @@ package compile
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -11,6 +10,7 @@ import (
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 	"ovillo/lang/markdown"
 	"ovillo/lang/source"
 )
@@ -173,7 +173,7 @@ func (c *checker) calledThere(name string, calls map[string]plan.Text) plan.Text
 
 // plurals find a word behind a value that does not go with one, and words that only look like it.
 var (
-	wordBehind = regexp.MustCompile(`^[ \x{a0}]([\pL]+)`)
+	wordBehind = lazy.Regexp(`^[ \x{a0}]([\pL]+)`)
 	noPlural   = map[string][]string{
 		"en": {"is", "was", "has", "does", "as", "this", "its", "across", "plus", "less", "minus", "always", "times", "makes", "gives", "measures", "leaves"},
 		"es": {"es", "más", "menos", "después", "antes", "entonces", "además", "tras", "pues", "las", "los", "sus", "es"},
@@ -182,7 +182,7 @@ var (
 
 // agrees reports a value that is one in some size before a word in the plural: the edition of that size would say 1 sts.
 func (c *checker) agrees(language string, w *written, h markdown.Hole, n plan.Nums) {
-	m := wordBehind.FindStringSubmatch(w.text[h.To:])
+	m := wordBehind().FindStringSubmatch(w.text[h.To:])
 	if m == nil || !strings.HasSuffix(m[1], "s") || strings.HasSuffix(m[1], "ss") || slices.Contains(noPlural[language], strings.ToLower(m[1])) {
 		return
 	}

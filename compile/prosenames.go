@@ -1,7 +1,6 @@
 package compile
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"sync"
@@ -9,6 +8,7 @@ import (
 
 	"ovillo/compile/stitch"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 	"ovillo/lang/source"
 	"ovillo/lang/terms"
 )
@@ -80,24 +80,24 @@ type foundName struct {
 }
 
 var (
-	nameWord = regexp.MustCompile(`[\pL\pN]+`)
-	drawn    = regexp.MustCompile(`^[0-9]+(\pL+)jun$`) // 2pajun
+	nameWord = lazy.Regexp(`[\pL\pN]+`)
+	drawn    = lazy.Regexp(`^[0-9]+(\pL+)jun$`) // 2pajun
 )
 
 // find looks for names in a line. A longer one hides those within it: media vareta is no vareta.
 func (names proseNames) find(line string) []foundName {
 	var out []foundName
-	all := nameWord.FindAllStringIndex(line, -1)
+	all := nameWord().FindAllStringIndex(line, -1)
 	word := func(i int) string {
 		w := line[all[i][0]:all[i][1]]
-		if m := drawn.FindStringSubmatch(w); m != nil {
+		if m := drawn().FindStringSubmatch(w); m != nil {
 			return m[1]
 		}
 		return w
 	}
 	gap := func(k int) string { return line[all[k-1][1]:all[k][0]] } // before a word
 	counted := func(i int) bool {                                    // a number stands before it
-		return drawn.MatchString(line[all[i][0]:all[i][1]]) || i > 0 && isNumber(word(i-1)) && strings.Trim(gap(i), " \u00a0") == ""
+		return drawn().MatchString(line[all[i][0]:all[i][1]]) || i > 0 && isNumber(word(i-1)) && strings.Trim(gap(i), " \u00a0") == ""
 	}
 	for i := 0; i < len(all); i++ {
 		if insideHole(line, all[i][0]) {

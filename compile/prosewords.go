@@ -9,6 +9,7 @@ import (
 	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 	"ovillo/lang/source"
 )
 
@@ -16,14 +17,14 @@ import (
 // reading takes for another stitch, lengths in one unit alone, and rows called by a number.
 
 var (
-	proseWord = regexp.MustCompile(`[A-Za-z0-9]+`)
+	proseWord = lazy.Regexp(`[A-Za-z0-9]+`)
 	// A length in centimetres with no inches behind it, as `3 cm` but not `3 cm (1¼ in)`.
-	centimetres = regexp.MustCompile(`\d+(?:[.,]\d+)?\s?cm\b`)
-	withInches  = regexp.MustCompile(`^\s*(?:[(/=]|or\b)\s*[\d¼½¾.,/ ]+\s*(?:in\b|inch|″|")`)
+	centimetres = lazy.Regexp(`\d+(?:[.,]\d+)?\s?cm\b`)
+	withInches  = lazy.Regexp(`^\s*(?:[(/=]|or\b)\s*[\d¼½¾.,/ ]+\s*(?:in\b|inch|″|")`)
 	// A row called by its number, in the languages of the pages.
-	calledRows = map[string]*regexp.Regexp{
-		"en": regexp.MustCompile(`(?i)\b(row|round)s?\s+(\d+)`),
-		"es": regexp.MustCompile(`(?i)\b(hilera|vuelta)s?\s+(\d+)`),
+	calledRows = map[string]func() *regexp.Regexp{
+		"en": lazy.Regexp(`(?i)\b(row|round)s?\s+(\d+)`),
+		"es": lazy.Regexp(`(?i)\b(hilera|vuelta)s?\s+(\d+)`),
 	}
 )
 
@@ -40,7 +41,7 @@ func (c *checker) proseWords(language string, l lang.RawLine) {
 		return source.Span{Start: l.Span.Start + int32(from), End: l.Span.Start + int32(to)}
 	}
 	if rx := calledRows[language]; rx != nil && c.at != nil {
-		for _, m := range rx.FindAllStringSubmatchIndex(l.Text, -1) {
+		for _, m := range rx().FindAllStringSubmatchIndex(l.Text, -1) {
 			word := strings.ToLower(l.Text[m[2]:m[3]])
 			n, err := strconv.Atoi(l.Text[m[4]:m[5]])
 			if err == nil {
@@ -52,12 +53,12 @@ func (c *checker) proseWords(language string, l lang.RawLine) {
 	if language != "en" {
 		return // Spanish pages measure in centimetres
 	}
-	for _, m := range centimetres.FindAllStringIndex(l.Text, -1) {
-		if !withInches.MatchString(l.Text[m[1]:]) {
+	for _, m := range centimetres().FindAllStringIndex(l.Text, -1) {
+		if !withInches().MatchString(l.Text[m[1]:]) {
 			c.say(codeProseUnit, at(m[0], m[1]), diag.Args{"length": l.Text[m[0]:m[1]]})
 		}
 	}
-	for _, m := range proseWord.FindAllStringIndex(l.Text, -1) {
+	for _, m := range proseWord().FindAllStringIndex(l.Text, -1) {
 		if !insideHole(l.Text, m[0]) {
 			c.stitchNamed(l.Text[m[0]:m[1]], at(m[0], m[1]))
 		}

@@ -2,7 +2,6 @@ package compile
 
 import (
 	"math/big"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -11,6 +10,7 @@ import (
 	"ovillo/compile/stitch"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 )
 
 // This file works a source at a maker's own gauge: the lines of its gauge are replaced, and everything is checked again.
@@ -27,12 +27,12 @@ type OwnGauge struct {
 }
 
 // ownForm is how a maker's gauge is written: dc 18 sts, 9 rows, hook 3.5 mm. The commas may be left out.
-var ownForm = regexp.MustCompile(`^([\pL_][\pL\pN_]*) +([0-9]+(?:\.[0-9]+)?) +(sts?|repeats?)(?: *,? *([0-9]+(?:\.[0-9]+)?) +(rows?|rounds?))?(?: *,? *hook +([0-9]+(?:\.[0-9]+)?) *mm)?$`)
+var ownForm = lazy.Regexp(`^([\pL_][\pL\pN_]*) +([0-9]+(?:\.[0-9]+)?) +(sts?|repeats?)(?: *,? *([0-9]+(?:\.[0-9]+)?) +(rows?|rounds?))?(?: *,? *hook +([0-9]+(?:\.[0-9]+)?) *mm)?$`)
 
 // ReadOwnGauge reads a maker's gauge; ok is false if it is not written as one, or a number of it is zero.
 func ReadOwnGauge(text string) (g OwnGauge, ok bool) {
 	g.Text = strings.Join(strings.Fields(text), " ")
-	m := ownForm.FindStringSubmatch(g.Text)
+	m := ownForm().FindStringSubmatch(g.Text)
 	if m == nil {
 		return g, false
 	}

@@ -1,11 +1,11 @@
 package compile
 
 import (
-	"regexp"
 	"slices"
 
 	"ovillo/compile/caution"
 	"ovillo/compile/plan"
+	"ovillo/lang/lazy"
 )
 
 // cautions gathers what the rules of safety ask for and lets them judge.
@@ -51,7 +51,7 @@ func (c *checker) elasticFacts() []caution.Elastic {
 }
 
 // limb is how a part round a wrist or an ankle is named, in English or Spanish. The words are ours.
-var limb = regexp.MustCompile(`(?i)wrist|ankle|cuff|leg(_|$)|sleeve|muñeca|tobillo|puño|pierna|manga`)
+var limb = lazy.Regexp(`(?i)wrist|ankle|cuff|leg(_|$)|sleeve|muñeca|tobillo|puño|pierna|manga`)
 
 // elasticZone is where elastic is: as the source says, or by the name of the part it runs through. On what is worn on hands and
 // feet it is always round a wrist or an ankle.
@@ -59,7 +59,7 @@ func (c *checker) elasticZone(i int, step plan.Finishing) caution.Zone {
 	name := c.pat.Parts[step.Through.Part].Name
 	zone := c.zones[i]
 	if zone == caution.UnknownZone {
-		if zone = caution.ZoneOf(c.pat.Kind, name); limb.MatchString(name) {
+		if zone = caution.ZoneOf(c.pat.Kind, name); limb().MatchString(name) {
 			zone = caution.Sleeve
 		}
 	}

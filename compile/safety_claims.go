@@ -1,13 +1,13 @@
 package compile
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"sync"
 
 	"ovillo/compile/caution"
 	"ovillo/lang"
+	"ovillo/lang/lazy"
 )
 
 // This file reads the designer's texts for what they offer and claim: that a thing is for sleep, that it is safe, that it is no toy.
@@ -68,12 +68,12 @@ var claimWords = sync.OnceValue(func() map[string][]wordRow {
 })
 
 var (
-	sentenceEnd = regexp.MustCompile(`[.!?…]+(?:[\s*_"”»)]|$)|\n\s*\n|\n\s*(?:[-*#]|\d+\.)\s|[;:]`)
+	sentenceEnd = lazy.Regexp(`[.!?…]+(?:[\s*_"”»)]|$)|\n\s*\n|\n\s*(?:[-*#]|\d+\.)\s|[;:]`)
 	// A “not” holds to the end of its sentence, or to a word that begins another thought.
-	otherThought = regexp.MustCompile(`(?i)[,(]?` + noLetter + `(?:but|so|yet|however|pero|sino|así que|por eso)` + noLetter +
+	otherThought = lazy.Regexp(`(?i)[,(]?` + noLetter + `(?:but|so|yet|however|pero|sino|así que|por eso)` + noLetter +
 		`|,\s*(?:(?:and|y|e)\s+)?(?:it|this|they|these|es|son|está|están|esta|este)` + noLetter)
 	// In a list a “not” goes on behind a comma: not for naps, cots or prams.
-	listed = regexp.MustCompile(`(?i)` + noLetter + `(?:or|nor|ni|o|u)` + noLetter)
+	listed = lazy.Regexp(`(?i)` + noLetter + `(?:or|nor|ni|o|u)` + noLetter)
 )
 
 // claimed looks for a claim in the texts: true with its place, or false, since the texts are known.
@@ -91,7 +91,7 @@ func claimsIn(claim, text string) (from, to int, ok bool) {
 	if t := folded(text); !mayFind(claimWords()[claim], t) && !mayFind(claimWords()[claim+"+"], t) {
 		return 0, 0, false
 	}
-	ends := append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)})
+	ends := append(sentenceEnd().FindAllStringIndex(text, -1), []int{len(text), len(text)})
 	begin := 0
 	for _, e := range ends {
 		if at, to, ok := claimIn(claim, text[begin:e[0]]); ok {
@@ -145,21 +145,21 @@ func blanked(text string, r wordRow) string {
 
 // denied reports whether what stands before a claim in its sentence turns it round.
 func denied(claim, before string) bool {
-	if m := otherThought.FindAllStringIndex(before+" ", -1); m != nil {
+	if m := otherThought().FindAllStringIndex(before+" ", -1); m != nil {
 		before = before[min(m[len(m)-1][1], len(before)):]
 	}
-	if i := strings.LastIndex(before, ","); claim == "safety" && i >= 0 && !listed.MatchString(before[i:]+" ") {
+	if i := strings.LastIndex(before, ","); claim == "safety" && i >= 0 && !listed().MatchString(before[i:]+" ") {
 		before = before[i:] // no small parts, safe for babies
 	}
 	return slices.ContainsFunc(claimWords()["not"], func(r wordRow) bool { _, _, ok := r.find(before); return ok })
 }
 
 // nextThought is where what is said of a claim ends.
-var nextThought = regexp.MustCompile(`(?i)[,(]|` + noLetter + `(?:and|but|so|y|e|pero|sino)` + noLetter)
+var nextThought = lazy.Regexp(`(?i)[,(]|` + noLetter + `(?:and|but|so|y|e|pero|sino)` + noLetter)
 
 // turned reports whether what stands behind words such as “in the cot” turns them round: in the cot it must never lie.
 func turned(behind string) bool {
-	if m := nextThought.FindStringIndex(behind); m != nil {
+	if m := nextThought().FindStringIndex(behind); m != nil {
 		behind = behind[:m[0]]
 	}
 	_, _, ok := claimWords()["not"][0].find(behind)

@@ -81,7 +81,7 @@ func (c *checker) closedGaps(z int) map[fabric.ID]bool {
 	buttoned := c.buttoned()
 	for _, p := range c.parts {
 		for _, n := range p.fab[z].Names() {
-			if !holeName.MatchString(n) && !buttoned[p.plan.Name+"."+n] {
+			if !holeName().MatchString(n) && !buttoned[p.plan.Name+"."+n] {
 				continue
 			}
 			ids, _, _, _ := p.fab[z].Label(n)

@@ -2,7 +2,6 @@ package compile
 
 import (
 	"maps"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -12,6 +11,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 )
 
 // This file tells what the notions of a pattern are, for the cautions: something that can come off, or something that cannot.
@@ -85,7 +85,7 @@ func materialOf(word string) string {
 	return ""
 }
 
-var millimetresSaid = regexp.MustCompile(`(\d+(?:[.,]\d+)?)\s*mm\b`)
+var millimetresSaid = lazy.Regexp(`(\d+(?:[.,]\d+)?)\s*mm\b`)
 
 // fromText adds what a text of the notion tells.
 func (f *notionFact) fromText(text string) {
@@ -108,7 +108,7 @@ func (f *notionFact) fromText(text string) {
 			f.animal = f.animal || r.is["animal"] == "yes"
 		}
 	}
-	if m := millimetresSaid.FindStringSubmatch(text); m != nil {
+	if m := millimetresSaid().FindStringSubmatch(text); m != nil {
 		if mm, err := strconv.ParseFloat(strings.ReplaceAll(m[1], ",", "."), 64); err == nil && mm < 10_000 {
 			f.size = max(f.size, plan.Length(mm*float64(plan.Millimetre)))
 		}

@@ -2,7 +2,6 @@ package compile
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 
@@ -10,6 +9,7 @@ import (
 	"ovillo/compile/plan"
 	"ovillo/compile/standard"
 	"ovillo/lang"
+	"ovillo/lang/lazy"
 )
 
 // This file gathers what is known of the piece as a whole: for whom it is, how large it is, what it is made of.
@@ -58,8 +58,8 @@ const shortestSize = 44
 
 // Sizes by their names: of children, and of grown-ups. The words are ours.
 var (
-	childSize = regexp.MustCompile(`(?i)^(?:\d+ ?[-–—/] ?)?\d+ ?(?:m|mo|months?|meses|mes|y|yrs?|years?|años|año|t)\.?$|newborn|preemie|prematur|recién nacid|bab(?:y|ies)|bebé|toddler|child|kid|niñ[oa]`)
-	grownSize = regexp.MustCompile(`(?i)\badult|\bwom[ae]n|\bm[ae]n\b|mujer|hombre|adulto|señora`)
+	childSize = lazy.Regexp(`(?i)^(?:\d+ ?[-–—/] ?)?\d+ ?(?:m|mo|months?|meses|mes|y|yrs?|years?|años|año|t)\.?$|newborn|preemie|prematur|recién nacid|bab(?:y|ies)|bebé|toddler|child|kid|niñ[oa]`)
+	grownSize = lazy.Regexp(`(?i)\badult|\bwom[ae]n|\bm[ae]n\b|mujer|hombre|adulto|señora`)
 )
 
 // childSizes tells whether the sizes are those of children, by the tables their measures are from or by their names.
@@ -80,8 +80,8 @@ func (c *checker) childSizes() caution.Truth {
 		for _, n := range s.Names {
 			names = append(names, n)
 		}
-		children = children || slices.ContainsFunc(names, childSize.MatchString) && !slices.ContainsFunc(names, grownSize.MatchString)
-		grown = grown && slices.ContainsFunc(names, grownSize.MatchString)
+		children = children || slices.ContainsFunc(names, childSize().MatchString) && !slices.ContainsFunc(names, grownSize().MatchString)
+		grown = grown && slices.ContainsFunc(names, grownSize().MatchString)
 	}
 	switch {
 	case children:

@@ -1,7 +1,6 @@
 package compile
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -10,6 +9,7 @@ import (
 	"ovillo/compile/value"
 	"ovillo/lang"
 	"ovillo/lang/diag"
+	"ovillo/lang/lazy"
 )
 
 // sizes reads the sizes and the wearer's measures.
@@ -118,7 +118,7 @@ func (c *checker) ages(n *lang.Age) {
 }
 
 // spelt finds a size that is called by a word: "small", "one size", but not "S", "2XL", "56" or "3-6 m".
-var spelt = regexp.MustCompile(`\p{L}{3}`)
+var spelt = lazy.Regexp(`\p{L}{3}`)
 
 // sizesInEach reports words for sizes that are printed in one language as they are written for another. The names behind sizes may
 // be in any language of the pattern, and so one of them needs no others.
@@ -129,7 +129,7 @@ func (c *checker) sizesInEach() {
 		for l := range s.Names {
 			lacking = slices.DeleteFunc(lacking, func(m string) bool { return m == l })
 		}
-		if spelt.MatchString(s.Name) && ageName(s.Name, "es") == s.Name && s.Name != strings.ToUpper(s.Name) {
+		if spelt().MatchString(s.Name) && ageName(s.Name, "es") == s.Name && s.Name != strings.ToUpper(s.Name) {
 			words = append(words, s.Name)
 		}
 	}

@@ -1,19 +1,20 @@
 package lang
 
 import (
-	"regexp"
 	"strings"
+
+	"ovillo/lang/lazy"
 )
 
 // braces are a name between braces; a word that goes with its number may follow.
-var braces = regexp.MustCompile(`\{[\pL\pN_.]+`)
+var braces = lazy.Regexp(`\{[\pL\pN_.]+`)
 
 // inBraces turns what stands between braces in a text.
 func (t *tongue) inBraces(text string, own map[string]bool, turn func(*tongue, string, vocabulary, map[string]bool) string) string {
 	if !strings.Contains(text, "{") {
 		return text
 	}
-	return braces.ReplaceAllStringFunc(text, func(s string) string {
+	return braces().ReplaceAllStringFunc(text, func(s string) string {
 		return "{" + t.braced(s[1:], own, turn)
 	})
 }

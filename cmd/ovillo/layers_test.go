@@ -20,17 +20,18 @@ import (
 // What the table is there to keep: the plan knows neither the syntax nor the page; render never sees a source or a
 // message; and only the command sees everything.
 const layers = `
+lang/lazy:
 lang/source:
-lang/diag:        lang/source
+lang/diag:        lang/lazy lang/source
 lang/terms:
-lang/markdown:
+lang/markdown:    lang/lazy
 lang/sign:
 lang/shared:
-lang:             lang/source lang/diag lang/terms
-lang/format:      lang/source lang/diag lang
+lang:             lang/lazy lang/source lang/diag lang/terms
+lang/format:      lang/lazy lang/source lang/diag lang
 
 compile/stitch:
-compile/numeral:
+compile/numeral:  lang/lazy
 compile/picture:
 compile/picture/files: lang/shared
 compile/plan:     lang/source compile/stitch
@@ -40,7 +41,7 @@ compile/value:    lang/diag lang compile/plan
 compile/figure:   lang/source lang/diag compile/plan
 compile/standard: lang/source lang/diag lang compile/plan
 compile/caution:  lang/source lang/diag lang compile/plan
-compile:          lang/source lang/diag lang/terms lang/markdown lang/sign lang compile/stitch compile/numeral compile/picture compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
+compile:          lang/lazy lang/source lang/diag lang/terms lang/markdown lang/sign lang compile/stitch compile/numeral compile/picture compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
 
 render/rich:
 render/page:
@@ -49,7 +50,7 @@ render/font:      render/page
 render/sample:    compile/stitch compile/plan
 render/hyphen:    render/rich
 render/chart:     compile/stitch compile/plan render/page
-render/words:     lang/terms lang/markdown compile/stitch compile/plan render/rich
+render/words:     lang/lazy lang/terms lang/markdown compile/stitch compile/plan render/rich
 render/layout:    render/rich render/page render/scene render/font
 render/svg:       render/page render/scene render/font
 render/png:       render/page render/scene render/font
@@ -59,8 +60,8 @@ render/book:      compile/stitch compile/plan render/rich render/page render/sce
 render/web:       compile/plan render/rich render/scene render/words render/draw render/svg
 render/data:      compile/plan render/rich render/words
 render/plain:     compile/plan render/rich render/words
-render/parallel:  compile/plan render/page render/words render/font
-render/report:    compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
+render/parallel:  lang/lazy compile/plan render/page render/words render/font
+render/report:    lang/lazy compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
 render/errata:    compile/stitch compile/plan compile/compare render/rich render/page render/words render/layout render/font render/book
 render/pdf:       render/page render/font
 

@@ -6,10 +6,10 @@ import (
 	"io"
 	"os"
 	"path/filepath"
-	"regexp"
 	"strings"
 
 	"ovillo/cmd/ovillo/desk"
+	"ovillo/lang/lazy"
 )
 
 // This file keeps what a person has from being replaced by something else. Package save writes.
@@ -46,7 +46,7 @@ func refuseLike(data []byte) func(path string) error {
 	return func(path string) error {
 		return refuse(path, errNotText, func(head []byte) bool {
 			line, _, _ := bytes.Cut(head, []byte("\n"))
-			return bytes.Equal(bytes.TrimSuffix(line, []byte("\r")), first[:min(len(first), mostHead)]) && !sourceHead.Match(head)
+			return bytes.Equal(bytes.TrimSuffix(line, []byte("\r")), first[:min(len(first), mostHead)]) && !sourceHead().Match(head)
 		})
 	}
 }
@@ -57,7 +57,7 @@ func refuseData(path string) error {
 }
 
 // sourceHead finds the line with which a source begins, in either language.
-var sourceHead = regexp.MustCompile(`(?m)^[ \t]*(pattern|patrón|idioma)[ \t]`)
+var sourceHead = lazy.Regexp(`(?m)^[ \t]*(pattern|patrón|idioma)[ \t]`)
 
 // refuseWeb reports why a web page must not be written to a path, as for pages.
 func refuseWeb(path string) error {

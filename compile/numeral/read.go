@@ -14,6 +14,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"ovillo/lang/lazy"
 )
 
 // Rat is an exact number, as a fraction in lowest terms with a denominator above zero.
@@ -52,15 +54,15 @@ const (
 )
 
 var (
-	address = regexp.MustCompile(`https?://\S+|\]\([^)\s]*\)|\S+@\S+`)
-	bullet  = regexp.MustCompile(`(?m)^[ \t]*[0-9]+[.)][ \t]`)
+	address = lazy.Regexp(`https?://\S+|\]\([^)\s]*\)|\S+@\S+`)
+	bullet  = lazy.Regexp(`(?m)^[ \t]*[0-9]+[.)][ \t]`)
 	// A figure: grouped by a narrow space, with a decimal sign, or whole; a fraction may stand behind it, or alone.
-	figures = regexp.MustCompile(`[0-9]{1,3}(?:[\x{202f}\x{2009}\x{a0}][0-9]{3})+(?:[.,][0-9]+)?|[0-9]+(?:[.,][0-9]+)*|[½¼¾⅓⅔⅛⅜⅝⅞]`)
-	behind  = regexp.MustCompile(`^[ \x{a0}]?(?:[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,2}/(?:2|3|4|8|16)\b)`)
-	slashed = regexp.MustCompile(`^/([0-9]+)`)
+	figures = lazy.Regexp(`[0-9]{1,3}(?:[\x{202f}\x{2009}\x{a0}][0-9]{3})+(?:[.,][0-9]+)?|[0-9]+(?:[.,][0-9]+)*|[½¼¾⅓⅔⅛⅜⅝⅞]`)
+	behind  = lazy.Regexp(`^[ \x{a0}]?(?:[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,2}/(?:2|3|4|8|16)\b)`)
+	slashed = lazy.Regexp(`^/([0-9]+)`)
 	// The unit of a figure, or of the list that ends with it, once what stands between is passed.
-	unitOf = regexp.MustCompile(`^(cm|mm|kg|g|m|°[CF]|inches|inch|in|pulgadas|pulgada|pulg|″|"|yards|yard|yds|yd|oz|ft|feet)(?:\.|\b|[^\pL]|$)`)
-	letter = regexp.MustCompile(`(?:^|[^\pL])[A-Z][-/]$`)
+	unitOf = lazy.Regexp(`^(cm|mm|kg|g|m|°[CF]|inches|inch|in|pulgadas|pulgada|pulg|″|"|yards|yard|yds|yd|oz|ft|feet)(?:\.|\b|[^\pL]|$)`)
+	letter = lazy.Regexp(`(?:^|[^\pL])[A-Z][-/]$`)
 
 	fractions = map[string]Rat{"½": half, "¼": quarter, "¾": {3, 4}, "⅓": third, "⅔": {2, 3}, "⅛": {1, 8}, "⅜": {3, 8}, "⅝": {5, 8}, "⅞": {7, 8}}
 )
@@ -75,10 +77,10 @@ func Read(text, lang string, sizes []string) []Number {
 	// Most sentences hold neither: to look for their signs takes less than the expressions do.
 	sentence := text
 	if strings.Contains(text, "://") || strings.Contains(text, "](") || strings.Contains(text, "@") {
-		sentence = blanked(sentence, address)
+		sentence = blanked(sentence, address())
 	}
 	if strings.ContainsAny(text, digits) {
-		sentence = blanked(sentence, bullet)
+		sentence = blanked(sentence, bullet())
 	}
 	r := &reader{text: sentence, l: l}
 	r.named(sizes)
@@ -91,7 +93,7 @@ func Read(text, lang string, sizes []string) []Number {
 		if n.kind != figure {
 			continue
 		}
-		if m := unitOf.FindStringSubmatch(strings.TrimLeft(sentence[n.To:min(len(sentence), n.To+farthest)], beforeUnit)); m != nil {
+		if m := unitOf().FindStringSubmatch(strings.TrimLeft(sentence[n.To:min(len(sentence), n.To+farthest)], beforeUnit)); m != nil {
 			n.unit = m[1]
 		}
 	}
@@ -161,7 +163,7 @@ func (r *reader) figures() {
 		return
 	}
 	for from := 0; ; {
-		m := figures.FindStringIndex(r.text[from:])
+		m := figures().FindStringIndex(r.text[from:])
 		if m == nil {
 			return
 		}
@@ -187,7 +189,7 @@ func (r *reader) figure(at, to int) []Number {
 	}
 	n.values = r.decimal(s)
 	before := r.text[:at]
-	switch m := slashed.FindStringSubmatchIndex(r.text[to:]); {
+	switch m := slashed().FindStringSubmatchIndex(r.text[to:]); {
 	case m != nil && !strings.HasPrefix(r.text[to+m[1]:], "/"):
 		num, den := n.values[0], atoi(r.text[to+m[2]:to+m[3]])
 		if num.D == 1 && num.N < den && slices.Contains([]int{2, 3, 4, 5, 8, 16}, den) {
@@ -195,11 +197,11 @@ func (r *reader) figure(at, to int) []Number {
 			return []Number{n}
 		}
 	default:
-		if f := behind.FindString(r.text[to:]); f != "" && n.values[0].D == 1 {
+		if f := behind().FindString(r.text[to:]); f != "" && n.values[0].D == 1 {
 			n.values, n.To = []Rat{n.values[0].plus(fraction(f))}, to+len(f)
 		}
 	}
-	if letter.MatchString(before[max(0, len(before)-letterLong):]) {
+	if letter().MatchString(before[max(0, len(before)-letterLong):]) {
 		n.kind, n.values = loose, n.values[:1] // G-6: the letter and number of a hook
 	}
 	if negative(before) {

@@ -1,10 +1,11 @@
 package diag
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 	"sync"
+
+	"ovillo/lang/lazy"
 )
 
 // Entry is one row of the catalogue: everything the tool says about one code.
@@ -23,12 +24,12 @@ type Entry struct {
 }
 
 // manyTimes is the remark of an example that would fill a book.
-var manyTimes = regexp.MustCompile(`(?m)^(.*\n) *# … ([0-9]+) times\n`)
+var manyTimes = lazy.Regexp(`(?m)^(.*\n) *# … ([0-9]+) times\n`)
 
 // Whole returns the example with every line as often as it is meant.
 func (e *Entry) Whole() string {
-	return manyTimes.ReplaceAllStringFunc(e.Example, func(s string) string {
-		m := manyTimes.FindStringSubmatch(s)
+	return manyTimes().ReplaceAllStringFunc(e.Example, func(s string) string {
+		m := manyTimes().FindStringSubmatch(s)
 		n, _ := strconv.Atoi(m[2])
 		return strings.Repeat(m[1], n)
 	})

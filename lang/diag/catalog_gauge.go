@@ -1,6 +1,6 @@
 package diag
 
-import "regexp"
+import "ovillo/lang/lazy"
 
 // Codes 326 to 333: the gauge, by stitch and way of working.
 
@@ -260,11 +260,11 @@ const (
 )
 
 // ownGauge is the remark of an example that is checked at a maker's own gauge.
-var ownGauge = regexp.MustCompile(`(?m)^# --gauge "(.*)"$`)
+var ownGauge = lazy.Regexp(`(?m)^# --gauge "(.*)"$`)
 
 // OwnGauge is a maker's gauge at which the sources of the entry are checked, "" for the one of the source.
 func (e *Entry) OwnGauge() string {
-	if m := ownGauge.FindStringSubmatch(e.Example); m != nil {
+	if m := ownGauge().FindStringSubmatch(e.Example); m != nil {
 		return m[1]
 	}
 	return ""

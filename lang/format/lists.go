@@ -1,9 +1,9 @@
 package format
 
 import (
-	"regexp"
 	"strings"
 
+	"ovillo/lang/lazy"
 	"ovillo/lang/source"
 )
 
@@ -11,7 +11,7 @@ import (
 // one below the other.
 
 // A list as it stands behind an equals sign, or a number alone, with the words that follow it. What is reckoned is neither.
-var listed = regexp.MustCompile(`^= (-?[0-9.]+)(?: \((-?[0-9.]+(?:, -?[0-9.]+)*)\))?((?: [\pL%].*)?)$`)
+var listed = lazy.Regexp(`^= (-?[0-9.]+)(?: \((-?[0-9.]+(?:, -?[0-9.]+)*)\))?((?: [\pL%].*)?)$`)
 
 // list is the cell of a line that holds numbers for the sizes.
 type list struct {
@@ -60,7 +60,7 @@ func listAt(l *line, s stop) (at list, there bool) {
 		if c.stop != s {
 			continue
 		}
-		m := listed.FindStringSubmatch(c.text)
+		m := listed().FindStringSubmatch(c.text)
 		if m == nil {
 			return list{}, true
 		}

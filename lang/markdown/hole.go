@@ -1,8 +1,9 @@
 package markdown
 
 import (
-	"regexp"
 	"strings"
+
+	"ovillo/lang/lazy"
 )
 
 // Hole is a value that a text puts in: {waist}, or {legs|leg|legs}, which writes the value with the word that goes with it.
@@ -15,12 +16,12 @@ type Hole struct {
 // Counted reports whether the hole brings the word behind its value.
 func (h Hole) Counted() bool { return h.One != "" || h.Many != "" }
 
-var braces = regexp.MustCompile(`\{[^{}\n]*\}`)
+var braces = lazy.Regexp(`\{[^{}\n]*\}`)
 
 // Holes finds the values that a text puts in.
 func Holes(source string) []Hole {
 	var out []Hole
-	for _, m := range braces.FindAllStringIndex(source, -1) {
+	for _, m := range braces().FindAllStringIndex(source, -1) {
 		h := Hole{From: m[0], To: m[1]}
 		parts := strings.Split(source[m[0]+1:m[1]-1], "|")
 		h.Name = strings.TrimSpace(parts[0])

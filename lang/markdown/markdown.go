@@ -19,6 +19,8 @@ import (
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
+
+	"ovillo/lang/lazy"
 )
 
 // Block is a paragraph, a heading, or a paragraph of an item of a list.
@@ -66,7 +68,7 @@ const MostDeep = 6
 
 // crowded finds a line that opens more lists and quotations than can stand one in the other. It is looked for before a text is read,
 // since to read thousands of them takes long.
-var crowded = regexp.MustCompile(`(?m)^[ \t]*(?:>[ \t]*|(?:[-*+]|[0-9]{1,9}[.)])[ \t]+){` + strconv.Itoa(MostDeep+1) + `,}`)
+var crowded = lazy.Regexp(`(?m)^[ \t]*(?:>[ \t]*|(?:[-*+]|[0-9]{1,9}[.)])[ \t]+){` + strconv.Itoa(MostDeep+1) + `,}`)
 
 // reader is made on first use: a command that reads no texts need not wait for it. Tables are known to it only so that they can
 // be reported.
@@ -77,11 +79,11 @@ var reader = sync.OnceValue(func() parser.Parser {
 // others finds further signs that other tools read and this one would print as they stand.
 var others = []struct {
 	what What
-	sign *regexp.Regexp
+	sign func() *regexp.Regexp
 }{
-	{Strikethrough, regexp.MustCompile(`(?:^|[^\\~])(~~[^~\s][^~\n]*~~)`)},
-	{Box, regexp.MustCompile(`(?m)^[ \t]*(?:[-*+]|[0-9]+[.)])[ \t]+(\[[ xX]\])[ \t]`)},
-	{Footnote, regexp.MustCompile(`(?:^|[^\\])(\[\^[^\]\s]+\])`)},
+	{Strikethrough, lazy.Regexp(`(?:^|[^\\~])(~~[^~\s][^~\n]*~~)`)},
+	{Box, lazy.Regexp(`(?m)^[ \t]*(?:[-*+]|[0-9]+[.)])[ \t]+(\[[ xX]\])[ \t]`)},
+	{Footnote, lazy.Regexp(`(?:^|[^\\])(\[\^[^\]\s]+\])`)},
 }
 
 // Read reads a text. The faults are in the order of their places.
@@ -89,13 +91,13 @@ func Read(source string) ([]Block, []Fault) {
 	if strings.TrimSpace(source) == "" {
 		return nil, nil
 	}
-	if m := crowded.FindStringIndex(source); m != nil {
+	if m := crowded().FindStringIndex(source); m != nil {
 		return []Block{{Runs: []Run{{Text: source}}}}, []Fault{{Nested, m[0], m[1]}}
 	}
 	w := hide(source)
 	w.blocks(reader().Parse(text.NewReader(w.source)), "", 0)
 	for _, s := range others {
-		for _, m := range s.sign.FindAllStringSubmatchIndex(source, -1) {
+		for _, m := range s.sign().FindAllStringSubmatchIndex(source, -1) {
 			w.faults = append(w.faults, Fault{s.what, m[2], m[3]})
 		}
 	}

@@ -1,11 +1,11 @@
 package parallel
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/lazy"
 	"ovillo/render/words"
 )
 
@@ -59,12 +59,12 @@ func (r Reading) of(p Passage) facts {
 }
 
 var (
-	listMark = regexp.MustCompile("‹[^›]*›")
-	number   = regexp.MustCompile(`\d+(?:[.,]\d+)?[½¼¾]?|[½¼¾]`)
+	listMark = lazy.Regexp("‹[^›]*›")
+	number   = lazy.Regexp(`\d+(?:[.,]\d+)?[½¼¾]?|[½¼¾]`)
 	// What only one reading says: a length in inches or yards behind the metric one, the letter or number of a hook behind its
 	// millimetres, what a weight of yarn is called.
 	// And the numbers of pages are those of each document.
-	besides = regexp.MustCompile(`\b(?:page|página) \d+|\(\d+ ply\)|\([^()]*\b(?:in|yd|pulg)\.?\)|(\bc?m) (?:or|o) (?:‹[^›]*›|[\d½¼¾]+) ?(?:in|yd|pulg)\b|(\bmm) \([^()]*\)`)
+	besides = lazy.Regexp(`\b(?:page|página) \d+|\(\d+ ply\)|\([^()]*\b(?:in|yd|pulg)\.?\)|(\bc?m) (?:or|o) (?:‹[^›]*›|[\d½¼¾]+) ?(?:in|yd|pulg)\b|(\bmm) \([^()]*\)`)
 )
 
 // numberWords are the words for numbers that a sentence may hold in place of figures. One is left out: languages differ on when
@@ -79,8 +79,8 @@ var numberWords = map[string]string{
 // "1 pb en el siguiente p".
 func numbersOf(text string) []string {
 	var out []string
-	rest := besides.ReplaceAllString(text, "$1$2")
-	rest = listMark.ReplaceAllStringFunc(rest, func(list string) string {
+	rest := besides().ReplaceAllString(text, "$1$2")
+	rest = listMark().ReplaceAllStringFunc(rest, func(list string) string {
 		said, seen, _ := strings.Cut(list, "|")
 		out = append(out, strings.Join(figures(said), " ")+" ("+strings.Join(figures(seen), " ")+")")
 		return " "
@@ -102,7 +102,7 @@ func numbersOf(text string) []string {
 // figures are the numbers in figures of a text, each with a decimal point.
 func figures(text string) []string {
 	var out []string
-	for _, n := range number.FindAllString(text, -1) {
+	for _, n := range number().FindAllString(text, -1) {
 		out = append(out, strings.ReplaceAll(n, ",", "."))
 	}
 	return out

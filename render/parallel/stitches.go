@@ -1,10 +1,11 @@
 package parallel
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"ovillo/lang/lazy"
 )
 
 // word is a word for a stitch, or for what stitches are worked into.
@@ -21,7 +22,7 @@ const (
 )
 
 // ofSpace is what stands between the two words for a chain space: ch-2 sp, 2-ch sp, sp of 2 ch, esp de 2 cad.
-var ofSpace = regexp.MustCompile(`^(?:| |-\d+ | (?:of|de) (?:\d+ )?)$`)
+var ofSpace = lazy.Regexp(`^(?:| |-\d+ | (?:of|de) (?:\d+ )?)$`)
 
 // withoutChain stands before a chain that is none: a foundation stitch is "sin cadena base".
 const withoutChain = "sin "
@@ -39,7 +40,7 @@ func (r Reading) stitchesOf(text string) []int {
 			i += size
 			continue
 		}
-		one := was >= 0 && was != w.at && was+w.at == chain+space && ofSpace.MatchString(text[end:i])
+		one := was >= 0 && was != w.at && was+w.at == chain+space && ofSpace().MatchString(text[end:i])
 		switch {
 		case one:
 			out[len(out)-1] = space

@@ -8,6 +8,7 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/lazy"
 )
 
 var (
@@ -113,9 +114,9 @@ func lookSchematic(s *subject) look {
 }
 
 // toChart are the phrases of an author's text that send the maker to a chart.
-var toChart = map[string]*regexp.Regexp{
-	"en": regexp.MustCompile(`(?i)\b(follow|following|according to|as in|from|see) (the )?(chart|diagram)\b`),
-	"es": regexp.MustCompile(`(?i)(seguir|siguiendo|según|como en|ver) (el )?(gráfico|diagrama|esquema)`),
+var toChart = map[string]func() *regexp.Regexp{
+	"en": lazy.Regexp(`(?i)\b(follow|following|according to|as in|from|see) (the )?(chart|diagram)\b`),
+	"es": lazy.Regexp(`(?i)(seguir|siguiendo|según|como en|ver) (el )?(gráfico|diagrama|esquema)`),
 }
 
 // lookChartOnly looks at every row that is worked from a chart: it must say in words what is worked. A note of the author that

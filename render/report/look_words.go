@@ -9,6 +9,7 @@ import (
 
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/lazy"
 	"ovillo/render/page"
 )
 
@@ -226,9 +227,9 @@ func lookReferences(s *subject) look {
 }
 
 // hiddenEnds are the phrases by which something is asked for that should have stood before the end of a row.
-var hiddenEnds = map[string]*regexp.Regexp{
-	"en": regexp.MustCompile(`(?i)\b(ending|finishing) (with|in|by|on)\b`),
-	"es": regexp.MustCompile(`(?i)\b(terminando|acabando|finalizando) (con|en|por)\b`),
+var hiddenEnds = map[string]func() *regexp.Regexp{
+	"en": lazy.Regexp(`(?i)\b(ending|finishing) (with|in|by|on)\b`),
+	"es": lazy.Regexp(`(?i)\b(terminando|acabando|finalizando) (con|en|por)\b`),
 }
 
 // lookEnds counts the printed steps: what is to be done in one stands before its count. A note of the author may still ask
@@ -242,7 +243,7 @@ func lookEnds(s *subject) look {
 }
 
 // notesThat are the notes of parts in which a language uses one of its phrases, as findings; one a note.
-func (s *subject) notesThat(phrases map[string]*regexp.Regexp, found text) []Finding {
+func (s *subject) notesThat(phrases map[string]func() *regexp.Regexp, found text) []Finding {
 	var out []Finding
 	for i, p := range s.p.Parts {
 		for _, step := range p.Steps {
@@ -251,7 +252,7 @@ func (s *subject) notesThat(phrases map[string]*regexp.Regexp, found text) []Fin
 				continue
 			}
 			for _, code := range s.p.Languages {
-				if re := phrases[code]; re != nil && re.MatchString(note.Prose.Text[code]) {
+				if re := phrases[code]; re != nil && re().MatchString(note.Prose.Text[code]) {
 					out = append(out, s.own(Note, found, "part", s.in.Words.PartTitle(s.p, i), "text", excerpt(strings.TrimSpace(note.Prose.Text[code]))))
 					break
 				}

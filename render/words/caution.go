@@ -3,11 +3,11 @@ package words
 import (
 	"cmp"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/lazy"
 	"ovillo/render/rich"
 )
 
@@ -134,7 +134,7 @@ func (l *Language) CautionSource(k plan.Caution) rich.Text {
 		return nil
 	case source != "":
 		return fill(l.voice.line(cautionOwnAfter), source)
-	case limitInText.MatchString(l.read.of(k.Text)):
+	case limitInText().MatchString(l.read.of(k.Text)):
 		ours = rich.T(l.voice.line(cautionOwnLimit))
 	}
 	return ours
@@ -145,9 +145,9 @@ func (l *Language) CautionSource(k plan.Caution) rich.Text {
 func (l *Language) sources(list string) string {
 	names := strings.Split(list, ", ")
 	for i, name := range names {
-		if m := euRegulation.FindStringSubmatch(name); m != nil {
+		if m := euRegulation().FindStringSubmatch(name); m != nil {
 			name = fill(l.voice.line(lawRegulation), m[1]).String()
-		} else if m := euDirective.FindStringSubmatch(name); m != nil {
+		} else if m := euDirective().FindStringSubmatch(name); m != nil {
 			name = fill(l.voice.line(lawDirective), m[1]).String()
 		}
 		names[i] = tiedSource(name)
@@ -169,13 +169,13 @@ func tiedSource(name string) string {
 
 // figuresIn writes the figures of a text from a table as the pages write theirs.
 func (l *Language) figuresIn(text string) string {
-	text = oddFraction.ReplaceAllString(fractions.Replace(text), "$1"+tie+"$2")
+	text = oddFraction().ReplaceAllString(fractions.Replace(text), "$1"+tie+"$2")
 	if l.read.word("decimal") == "." {
-		text = decimalComma.ReplaceAllString(text, "$1.$2")
+		text = decimalComma().ReplaceAllString(text, "$1.$2")
 	}
 	text = tieUnits(text)
 	if l.read.manner.Full {
-		text = inchesInText.ReplaceAllString(text, "${1}"+tie+l.voice.line(inchWord)+"$2")
+		text = inchesInText().ReplaceAllString(text, "${1}"+tie+l.voice.line(inchWord)+"$2")
 	}
 	return text
 }
@@ -184,14 +184,14 @@ var (
 	// fractions are written with their own signs, as the lengths of the pages are.
 	fractions = strings.NewReplacer(" 1/2 in", "½ in", " 1/4 in", "¼ in", " 3/4 in", "¾ in")
 	// oddFraction is one that has no sign, behind a whole number.
-	oddFraction = regexp.MustCompile(`([0-9]) ([0-9]+/[0-9]+)`)
+	oddFraction = lazy.Regexp(`([0-9]) ([0-9]+/[0-9]+)`)
 	// decimalComma parts the figures of a number.
-	decimalComma = regexp.MustCompile(`([0-9]),([0-9])`)
+	decimalComma = lazy.Regexp(`([0-9]),([0-9])`)
 	// inchesInText finds inches in the text of a caution: a figure with their sign, where that is not the word.
-	inchesInText = regexp.MustCompile(`([0-9½¼¾])[ \x{00a0}]in([).,:;]| \()`)
+	inchesInText = lazy.Regexp(`([0-9½¼¾])[ \x{00a0}]in([).,:;]| \()`)
 	// euRegulation and euDirective are laws as they are quoted in English.
-	euRegulation = regexp.MustCompile(`^EU ([0-9].*)$`)
-	euDirective  = regexp.MustCompile(`^([0-9/]+)/EC$`)
+	euRegulation = lazy.Regexp(`^EU ([0-9].*)$`)
+	euDirective  = lazy.Regexp(`^([0-9/]+)/EC$`)
 	// limitInText finds a figure with a unit, which is a limit.
-	limitInText = regexp.MustCompile(`[0-9½¼¾][ \x{00a0}](cm|mm|in|g|kg|N|Nm)([^\pL]|$)`)
+	limitInText = lazy.Regexp(`[0-9½¼¾][ \x{00a0}](cm|mm|in|g|kg|N|Nm)([^\pL]|$)`)
 )

@@ -1,9 +1,9 @@
 package words
 
 import (
-	"regexp"
 	"strings"
 
+	"ovillo/lang/lazy"
 	"ovillo/render/rich"
 )
 
@@ -20,15 +20,15 @@ func (e *english) sided(text string) string {
 }
 
 var (
-	englishSide  = regexp.MustCompile(`(?i)\b(?:left|right)\b`)
-	englishFace  = regexp.MustCompile(`(?i)^(?: sides?\b|-side)`)
-	englishFaces = regexp.MustCompile(`(?i)^(?:-side| sides? (?:rows?|rounds?|facing|out)\b)`)
-	englishHand  = regexp.MustCompile(`(?i)^-hand(?:ed|er)`)
-	englishVerb  = regexp.MustCompile(`(?i)\b(?:is|are|was|were|be|been|being|have|has|had|nothing|rest)\s+$`)
-	englishPair  = regexp.MustCompile(`(?i)^ (?:and|or) (?:left|right)\b`)
-	englishOther = regexp.MustCompile(`(?i)\b(?:left|right) (?:and|or) $`)
-	englishLead  = regexp.MustCompile(`(?i)\b(?:the|to|from|on|at|your|its|towards?|top|bottom|upper|lower)\s+$`)
-	englishNext  = regexp.MustCompile(`(?i)^(?:-hand)?[ \x{00a0}]([a-z]+)(?:[ \x{00a0}]([a-z]+))?`)
+	englishSide  = lazy.Regexp(`(?i)\b(?:left|right)\b`)
+	englishFace  = lazy.Regexp(`(?i)^(?: sides?\b|-side)`)
+	englishFaces = lazy.Regexp(`(?i)^(?:-side| sides? (?:rows?|rounds?|facing|out)\b)`)
+	englishHand  = lazy.Regexp(`(?i)^-hand(?:ed|er)`)
+	englishVerb  = lazy.Regexp(`(?i)\b(?:is|are|was|were|be|been|being|have|has|had|nothing|rest)\s+$`)
+	englishPair  = lazy.Regexp(`(?i)^ (?:and|or) (?:left|right)\b`)
+	englishOther = lazy.Regexp(`(?i)\b(?:left|right) (?:and|or) $`)
+	englishLead  = lazy.Regexp(`(?i)\b(?:the|to|from|on|at|your|its|towards?|top|bottom|upper|lower)\s+$`)
+	englishNext  = lazy.Regexp(`(?i)^(?:-hand)?[ \x{00a0}]([a-z]+)(?:[ \x{00a0}]([a-z]+))?`)
 
 	englishBetween = nounList("front back lower upper inner outer other small large first second")
 )
@@ -36,13 +36,13 @@ var (
 // englishSides finds left and right in a text, but for the right side of the fabric and for what is left over.
 func englishSides(text string, k sideKind, of sideNouns) []sideWord {
 	var out []sideWord
-	for _, at := range englishSide.FindAllStringIndex(text, -1) {
+	for _, at := range englishSide().FindAllStringIndex(text, -1) {
 		word, before, after := text[at[0]:at[1]], text[:at[0]], text[at[1]:]
 		right := strings.EqualFold(word, "right")
 		switch {
-		case englishHand.MatchString(after):
+		case englishHand().MatchString(after):
 			continue // of a person
-		case right && k == sideName && englishFaces.MatchString(after), right && k != sideName && englishFace.MatchString(after):
+		case right && k == sideName && englishFaces().MatchString(after), right && k != sideName && englishFace().MatchString(after):
 			continue // the face of the fabric
 		}
 		other := "right"
@@ -51,21 +51,21 @@ func englishSides(text string, k sideKind, of sideNouns) []sideWord {
 		}
 		w := sideWord{from: at[0], to: at[1], other: likeIt(other, word), sure: true}
 		rest := after
-		if pair := englishPair.FindString(after); pair != "" {
+		if pair := englishPair().FindString(after); pair != "" {
 			rest = after[len(pair):]
 		}
-		next := englishNext.FindStringSubmatch(rest)
+		next := englishNext().FindStringSubmatch(rest)
 		if next != nil {
 			w.noun = next[1]
 		}
 		if k == sideProse {
 			has := func(word string) bool { return sided("en").has(word) || of.has(word) }
-			w.sure = next != nil && !(englishVerb.MatchString(before) && !right) && (has(next[1]) || englishBetween.has(next[1]) && has(next[2]))
+			w.sure = next != nil && !(englishVerb().MatchString(before) && !right) && (has(next[1]) || englishBetween.has(next[1]) && has(next[2]))
 			switch {
 			case w.sure:
-			case englishPair.MatchString(after) || englishOther.MatchString(before):
+			case englishPair().MatchString(after) || englishOther().MatchString(before):
 				continue // both of them
-			case !englishLead.MatchString(before):
+			case !englishLead().MatchString(before):
 				continue // what is left; right through
 			}
 		}

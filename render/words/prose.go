@@ -1,11 +1,11 @@
 package words
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/lazy"
 	"ovillo/lang/markdown"
 	"ovillo/render/rich"
 )
@@ -179,7 +179,7 @@ func (c *context) amounts(v plan.Value) rich.Text {
 }
 
 // unitBehind finds a figure with a unit or a sign behind it.
-var unitBehind = regexp.MustCompile(`([0-9½¼¾]) (cm|mm|m|g|kg|in|pulg\.|oz|yd|yds|%|°C|°F|×)([^\pL]|$)`)
+var unitBehind = lazy.Regexp(`([0-9½¼¾]) (cm|mm|m|g|kg|in|pulg\.|oz|yd|yds|%|°C|°F|×)([^\pL]|$)`)
 
 // tieUnits ties the units of an author's text to their figures.
-func tieUnits(s string) string { return unitBehind.ReplaceAllString(s, "$1"+tie+"$2$3") }
+func tieUnits(s string) string { return unitBehind().ReplaceAllString(s, "$1"+tie+"$2$3") }

@@ -3,12 +3,12 @@ package words
 import (
 	_ "embed"
 	"encoding/csv"
-	"regexp"
 	"slices"
 	"strings"
 	"sync"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/lazy"
 	"ovillo/lang/markdown"
 	"ovillo/render/rich"
 )
@@ -278,7 +278,7 @@ func (c *context) keptSides() []rich.Text {
 // clausesOf parts a text at its stops and commas, but for those within figures.
 func clausesOf(text string) []string {
 	var out []string
-	for _, s := range clauseEnd.Split(text+" ", -1) {
+	for _, s := range clauseEnd().Split(text+" ", -1) {
 		if s = strings.TrimSpace(s); s != "" {
 			out = append(out, s)
 		}
@@ -286,4 +286,4 @@ func clausesOf(text string) []string {
 	return out
 }
 
-var clauseEnd = regexp.MustCompile(`[.,;:!?]\s`)
+var clauseEnd = lazy.Regexp(`[.,;:!?]\s`)

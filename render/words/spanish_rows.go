@@ -1,11 +1,11 @@
 package words
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/lazy"
 	"ovillo/render/rich"
 )
 
@@ -236,7 +236,7 @@ func (s *spanish) onlySizes(sizes []string) rich.Text {
 }
 
 // ageSize is a size that is named by an age.
-var ageSize = regexp.MustCompile(`^([0-9]+)[ \x{00a0}](años?|mes(?:es)?)$`)
+var ageSize = lazy.Regexp(`^([0-9]+)[ \x{00a0}](años?|mes(?:es)?)$`)
 
 // sizeList writes names of sizes: M y L; 1, 2 y 3 años, where all are ages in the same unit.
 func (s *spanish) sizeList(names []string) string {
@@ -245,7 +245,7 @@ func (s *spanish) sizeList(names []string) string {
 	unit := ""
 	for i, n := range names {
 		texts[i] = rich.T(n)
-		m := ageSize.FindStringSubmatch(n)
+		m := ageSize().FindStringSubmatch(n)
 		if m == nil {
 			continue
 		}

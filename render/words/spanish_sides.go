@@ -1,11 +1,11 @@
 package words
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
+	"ovillo/lang/lazy"
 	"ovillo/render/rich"
 )
 
@@ -22,8 +22,8 @@ func (s *spanish) sided(text string) string {
 }
 
 var (
-	spanishSide    = regexp.MustCompile(`(?i)(derech|izquierd)(os|as|o|a)`)
-	spanishBefore  = regexp.MustCompile(`([^\s\x{00a0}]+)[ \x{00a0}]$`)
+	spanishSide    = lazy.Regexp(`(?i)(derech|izquierd)(os|as|o|a)`)
+	spanishBefore  = lazy.Regexp(`([^\s\x{00a0}]+)[ \x{00a0}]$`)
 	spanishArticle = nounList("el al del los un unos su sus")
 	spanishLead    = nounList("la las a hacia lado lados mano")
 )
@@ -32,7 +32,7 @@ var (
 func spanishSides(text string, k sideKind, of sideNouns) []sideWord {
 	var out []sideWord
 	var last *sideWord // the side named before
-	for _, at := range spanishSide.FindAllStringSubmatchIndex(text, -1) {
+	for _, at := range spanishSide().FindAllStringSubmatchIndex(text, -1) {
 		before, after := text[:at[0]], text[at[1]:]
 		if a, _ := utf8.DecodeLastRuneInString(before); unicode.IsLetter(a) {
 			continue
@@ -46,7 +46,7 @@ func spanishSides(text string, k sideKind, of sideNouns) []sideWord {
 			other = "izquierd"
 		}
 		w := sideWord{from: at[0], to: at[1], other: likeIt(other+strings.ToLower(ending), word), sure: true}
-		if m := spanishBefore.FindStringSubmatch(before); m != nil {
+		if m := spanishBefore().FindStringSubmatch(before); m != nil {
 			w.noun = m[1]
 		}
 		masculine := strings.ToLower(ending)[0] == 'o'
