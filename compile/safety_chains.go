@@ -2,12 +2,12 @@ package compile
 
 import (
 	"slices"
-	"sync"
 
 	"ovillo/compile/caution"
 	"ovillo/compile/fabric"
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
+	"ovillo/lang/atonce"
 	"ovillo/lang/source"
 )
 
@@ -47,20 +47,8 @@ func (c *checker) gapsIn(z int) []gap {
 	if c.gaps == nil {
 		c.gaps = make([][]gap, c.z)
 		// The sizes have nothing to do with each other here, and nothing is written but what is found.
-		var all sync.WaitGroup
-		rooms, faults := c.room.scans(c.z), make([]any, c.z)
-		for i := range c.gaps {
-			all.Go(func() {
-				defer func() { faults[i] = recover() }()
-				c.gaps[i] = c.scanned(i, &rooms[i])
-			})
-		}
-		all.Wait()
-		for _, f := range faults {
-			if f != nil {
-				panic(f) // where whoever asked for the check can catch it
-			}
-		}
+		rooms := c.room.scans(c.z)
+		atonce.Do(c.z, func(i int) { c.gaps[i] = c.scanned(i, &rooms[i]) })
 	}
 	return c.gaps[z]
 }

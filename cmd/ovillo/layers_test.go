@@ -20,6 +20,7 @@ import (
 // What the table is there to keep: the plan knows neither the syntax nor the page; render never sees a source or a
 // message; and only the command sees everything.
 const layers = `
+lang/atonce:
 lang/lazy:
 lang/source:
 lang/diag:        lang/lazy lang/source
@@ -41,7 +42,7 @@ compile/value:    lang/diag lang compile/plan
 compile/figure:   lang/source lang/diag compile/plan
 compile/standard: lang/source lang/diag lang compile/plan
 compile/caution:  lang/source lang/diag lang compile/plan
-compile:          lang/lazy lang/source lang/diag lang/terms lang/markdown lang/sign lang compile/stitch compile/numeral compile/picture compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
+compile:          lang/atonce lang/lazy lang/source lang/diag lang/terms lang/markdown lang/sign lang compile/stitch compile/numeral compile/picture compile/plan compile/fabric compile/value compile/figure compile/standard compile/caution
 
 render/rich:
 render/page:
@@ -56,20 +57,20 @@ render/svg:       render/page render/scene render/font
 render/png:       render/page render/scene render/font
 render/proof:     render/page render/font
 render/draw:      compile/stitch compile/plan render/chart render/page render/scene render/font render/words
-render/book:      compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw render/hyphen
+render/book:      lang/atonce compile/stitch compile/plan render/rich render/page render/scene render/words render/layout render/draw render/hyphen
 render/web:       compile/plan render/rich render/scene render/words render/draw render/svg
 render/data:      compile/plan render/rich render/words
 render/plain:     compile/plan render/rich render/words
 render/parallel:  lang/lazy compile/plan render/page render/words render/font
 render/report:    lang/lazy compile/stitch compile/plan render/rich render/page render/words render/layout render/font render/proof render/parallel
 render/errata:    compile/stitch compile/plan compile/compare render/rich render/page render/words render/layout render/font render/book
-render/pdf:       render/page render/font
+render/pdf:       lang/atonce render/page render/font
 
 cmd/ovillo/desk:  lang/source lang/diag lang compile/picture compile/plan compile render/page render/words render/book render/pdf
 cmd/ovillo/lsp:   lang/source lang/diag lang/markdown lang lang/format compile/stitch compile/plan compile render/words cmd/ovillo/desk
 cmd/ovillo/editor:
 cmd/ovillo/browser:
-cmd/ovillo/preview: lang/source lang/diag compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
+cmd/ovillo/preview: lang/atonce lang/source lang/diag compile/plan render/page render/scene render/font render/words render/svg render/draw render/book render/report render/pdf cmd/ovillo/desk
 cmd/ovillo/licence: render/font render/hyphen
 cmd/ovillo/starter: lang/source lang/format lang
 cmd/ovillo/whole: lang/source lang/diag compile/plan render/rich render/page render/parallel render/pdf render/words render/book cmd/ovillo/desk

@@ -2,9 +2,9 @@ package book
 
 import (
 	"strings"
-	"sync"
 
 	"ovillo/compile/plan"
+	"ovillo/lang/atonce"
 	"ovillo/render/draw"
 	"ovillo/render/layout"
 	"ovillo/render/page"
@@ -102,21 +102,10 @@ func naming(langs []*words.Language) []*words.Language {
 // what the rows print later.
 func keeping(p *plan.Pattern, langs []*words.Language) []*words.Language {
 	out := make([]*words.Language, len(langs))
-	faults := make([]any, len(langs))
-	var wait sync.WaitGroup
-	for i, l := range langs {
-		out[i] = l.Keeping(p)
-		wait.Go(func() {
-			defer func() { faults[i] = recover() }() // here nobody could catch it
-			out[i].Abbreviations(p)
-		})
-	}
-	wait.Wait()
-	for _, fault := range faults {
-		if fault != nil {
-			panic(fault)
-		}
-	}
+	atonce.Do(len(langs), func(i int) {
+		out[i] = langs[i].Keeping(p)
+		out[i].Abbreviations(p)
+	})
 	return out
 }
 

@@ -1,8 +1,9 @@
 package pdf
 
 import (
-	"fmt"
+	"sync/atomic"
 
+	"ovillo/lang/atonce"
 	"ovillo/render/page"
 )
 
@@ -24,39 +25,58 @@ type sheet struct {
 	b      []byte
 	marks  []*node // the element of each marked piece, by its number
 	links  []*link
+	order  int    // the position of the page in the order of reading
+	held   []note // what belongs to elements, in order of drawing
 	open   sequence
-	within bool // the item is an ornament inside a replacement text
+	item   place // at hand
+	within bool  // it is an ornament inside a replacement text
 	pen    pen
-	packed func() []byte // b as it stands in the file; waits for it
+	packed []byte // b as it stands in the file
 }
 
+// drawPages draws and packs the pages, several at once. What they tell the structure tree is noted by each and told in their order, so
+// that the file is the same however many processors there are.
 func drawPages(d *page.Document, t *tree) (*content, error) {
-	c := &content{tree: t}
-	packer := startPacker()
-	defer packer.close()
-	c.sheets = make([]*sheet, 0, len(d.Pages))
+	c := &content{tree: t, sheets: make([]*sheet, len(d.Pages))}
+	if err := c.pictures.takeAll(d); err != nil {
+		return nil, err
+	}
 	spaced := wordEnds(d, t)
-	room := 1 << 14 // pages are much like the one before
-	for i := range d.Pages {
+	faults := make([]error, len(d.Pages))
+	var room atomic.Int64 // what a page may need: about as much as the one before
+	room.Store(1 << 14)
+	atonce.Do(len(d.Pages), func(i int) {
 		p := &d.Pages[i]
-		s := &sheet{of: c, number: i, w: p.W * point, h: p.H * point, b: make([]byte, 0, room)}
-		c.sheets = append(c.sheets, s)
-		t.turnTo(p.Order)
-		within := withinReplacement(p.Items)
-		for k, item := range p.Items {
-			s.within = within[k]
-			if err := s.item(item, spaced[place{i, k}]); err != nil {
-				return nil, fmt.Errorf("page %d, item %d: %w", i+1, k+1, err)
-			}
+		s := &sheet{of: c, number: i, w: p.W * point, h: p.H * point, order: p.Order, b: make([]byte, 0, room.Load())}
+		c.sheets[i] = s
+		if faults[i] = s.draw(p, spaced); faults[i] != nil {
+			return
 		}
-		s.close()
-		room = len(s.b) + len(s.b)/8
-		s.packed, s.b = packer.pack(s.b), nil
+		room.Store(int64(len(s.b) + len(s.b)/8))
+		s.packed, s.b = deflate(s.b), nil
+	})
+	for i, s := range c.sheets {
+		if faults[i] != nil {
+			return nil, faults[i]
+		}
+		t.holdAll(s.held)
 	}
 	return c, nil
 }
 
-func (s *sheet) item(item page.Item, spaced bool) error {
+func (s *sheet) draw(p *page.Page, spaced map[place]bool) error {
+	within := withinReplacement(p.Items)
+	for k, item := range p.Items {
+		s.item, s.within = place{s.number, k}, within[k]
+		if err := s.one(item, spaced[s.item]); err != nil {
+			return at(s.item, err)
+		}
+	}
+	s.close()
+	return nil
+}
+
+func (s *sheet) one(item page.Item, spaced bool) error {
 	switch it := item.(type) {
 	case page.Glyphs:
 		return s.glyphs(it, spaced)
@@ -68,7 +88,7 @@ func (s *sheet) item(item page.Item, spaced bool) error {
 		return s.anchor(it)
 	case page.Folio:
 		s.close()
-		s.of.tree.turnTo(it.Order)
+		s.order = it.Order
 	}
 	return nil
 }

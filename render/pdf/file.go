@@ -2,10 +2,10 @@ package pdf
 
 import (
 	"bytes"
-	"github.com/klauspost/compress/zlib"
 	"crypto/sha256"
 	"errors"
 	"fmt"
+	"github.com/klauspost/compress/zlib"
 	"regexp"
 	"strconv"
 	"sync"

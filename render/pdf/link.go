@@ -29,10 +29,10 @@ func (s *sheet) anchor(a page.Anchor) error {
 		return err
 	}
 	if owner.tag != "Link" {
-		owner = t.add(owner, "Link")
+		owner = s.add(owner, "Link")
 	}
 	l.node = owner
-	t.hold(owner, held{sheet: s.number, link: l})
+	s.hold(owner, held{sheet: s.number, link: l})
 	return nil
 }
 

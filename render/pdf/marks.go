@@ -43,7 +43,7 @@ func (s *sheet) mark(elem *page.Elem, actual, expand string) error {
 	}
 	q.node = owner
 	if actual+expand != "" {
-		q.node = t.add(owner, "Span")
+		q.node = s.add(owner, "Span")
 		q.node.actual, q.node.expand = actual, expand
 	}
 	s.begin(q)
@@ -56,7 +56,7 @@ func (s *sheet) mark(elem *page.Elem, actual, expand string) error {
 func (s *sheet) begin(q sequence) {
 	id := len(s.marks)
 	s.marks = append(s.marks, q.node)
-	s.of.tree.hold(q.node, held{sheet: s.number, mark: id})
+	s.hold(q.node, held{sheet: s.number, mark: id})
 	s.b = fmt.Appendf(s.b, "/%s <</MCID %d", q.node.tag, id)
 	if q.actual != "" {
 		s.b = append(append(s.b, " /ActualText "...), textString(q.actual)...)

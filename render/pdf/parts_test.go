@@ -134,7 +134,7 @@ func TestReadingOrder(t *testing.T) {
 		t.Fatal(err)
 	}
 	for i, e := range []*page.Elem{root, span, root, late, root} {
-		tr.hold(tr.nodes[e], held{mark: i})
+		tr.holdAll([]note{{tr.nodes[e], held{mark: i}}})
 	}
 	names := map[*node]string{tr.nodes[span]: "span", tr.nodes[empty]: "empty", tr.nodes[late]: "late"}
 	var got []string

@@ -14,6 +14,7 @@ import (
 
 	"golang.org/x/image/draw"
 
+	"ovillo/lang/atonce"
 	"ovillo/render/page"
 )
 
@@ -25,8 +26,8 @@ const (
 
 // pictures are the images of a document, each kept once at each size.
 type pictures struct {
-	list  []raster
-	index map[pictureKey]int
+	list   []raster
+	number map[place]int // of the image at each place
 }
 
 type pictureKey struct {
@@ -44,41 +45,63 @@ type raster struct {
 
 // picture draws a photograph.
 func (s *sheet) picture(p page.Picture) error {
-	n, err := s.of.pictures.take(p)
-	if err != nil {
-		return err
-	}
 	if err := s.mark(p.Elem, "", ""); err != nil {
 		return err
 	}
 	s.op("q")
 	s.op("cm", p.W*point, 0, 0, p.H*point, s.x(p.X), s.y(p.Y+p.H))
-	s.b = fmt.Appendf(s.b, "/I%d Do\nQ\n", n)
+	s.b = fmt.Appendf(s.b, "/I%d Do\nQ\n", s.of.pictures.number[s.item])
 	return nil
 }
 
-// take decodes a picture, encodes it again, and returns its number. What comes from outside is never copied into the
+// takeAll decodes the pictures of a document and encodes them again, several at once. What comes from outside is never copied into the
 // file: a decoded picture holds pixels and nothing else, neither broken headers nor the place where it was taken.
-func (ps *pictures) take(p page.Picture) (int, error) {
+func (ps *pictures) takeAll(d *page.Document) error {
+	type taken struct {
+		picture page.Picture
+		key     pictureKey
+		at      place
+	}
+	var all []taken
+	known := map[pictureKey]int{}
+	ps.number = map[place]int{}
+	for i := range d.Pages {
+		for k, item := range d.Pages[i].Items {
+			p, ok := item.(page.Picture)
+			if !ok {
+				continue
+			}
+			key, err := keyOf(p)
+			if err != nil {
+				return at(place{i, k}, err)
+			}
+			if _, ok := known[key]; !ok {
+				known[key] = len(all)
+				all = append(all, taken{p, key, place{i, k}})
+			}
+			ps.number[place{i, k}] = known[key]
+		}
+	}
+	ps.list = make([]raster, len(all))
+	faults := make([]error, len(all))
+	atonce.Do(len(all), func(i int) {
+		ps.list[i], faults[i] = encode(all[i].picture, all[i].key.w, all[i].key.h)
+	})
+	for i, err := range faults {
+		if err != nil {
+			return at(all[i].at, err)
+		}
+	}
+	return nil
+}
+
+// keyOf says which image of the file a picture is.
+func keyOf(p page.Picture) (pictureKey, error) {
 	w, h, err := sizeOf(p)
 	if err != nil {
-		return 0, err
+		return pictureKey{}, err
 	}
-	w, h = needed(w, p.W), needed(h, p.H)
-	key := pictureKey{sha256.Sum256(p.Data), w, h}
-	if n, ok := ps.index[key]; ok {
-		return n, nil
-	}
-	r, err := encode(p, w, h)
-	if err != nil {
-		return 0, err
-	}
-	if ps.index == nil {
-		ps.index = map[pictureKey]int{}
-	}
-	ps.index[key] = len(ps.list)
-	ps.list = append(ps.list, r)
-	return len(ps.list) - 1, nil
+	return pictureKey{sha256.Sum256(p.Data), needed(w, p.W), needed(h, p.H)}, nil
 }
 
 // sizeOf reads the size of a picture without decoding it.

@@ -50,18 +50,18 @@ func TestHostilePictures(t *testing.T) {
 
 func TestPicturesAreKeptOnce(t *testing.T) {
 	var ps pictures
-	take := func(p page.Picture) int {
-		t.Helper()
-		n, err := ps.take(p)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return n
+	err := ps.takeAll(&page.Document{Pages: []page.Page{{Items: []page.Item{
+		page.Picture{W: 40, H: 30, Format: "png", Data: photo("png", false)},
+		page.Picture{W: 20, H: 15, Format: "png", Data: photo("png", false)},
+	}}, {Items: []page.Item{
+		page.Path{},
+		page.Picture{W: 40, H: 30, Format: "png", Data: photo("png", true)},
+	}}}})
+	if err != nil {
+		t.Fatal(err)
 	}
-	a := take(page.Picture{W: 40, H: 30, Format: "png", Data: photo("png", false)})
-	b := take(page.Picture{W: 20, H: 15, Format: "png", Data: photo("png", false)})
-	c := take(page.Picture{W: 40, H: 30, Format: "png", Data: photo("png", true)})
-	if a != b || a == c || len(ps.list) != 2 {
+	a, b, c := ps.number[place{0, 0}], ps.number[place{0, 1}], ps.number[place{1, 1}]
+	if a != b || a == c || len(ps.list) != 2 || len(ps.number) != 3 {
 		t.Errorf("numbers %d, %d, %d of %d pictures", a, b, c, len(ps.list))
 	}
 }
@@ -136,9 +136,9 @@ func FuzzPicture(f *testing.F) {
 			return // decoding is slow, not wrong
 		}
 		var ps pictures
-		n, err := ps.take(p)
-		if err == nil && (n != 0 || ps.list[0].w < 1 || len(ps.list[0].data) == 0) {
-			t.Fatalf("picture %d: %+v", n, ps.list)
+		err := ps.takeAll(&page.Document{Pages: []page.Page{{Items: []page.Item{p}}}})
+		if err == nil && (len(ps.list) != 1 || ps.list[0].w < 1 || len(ps.list[0].data) == 0) {
+			t.Fatalf("%+v", ps.list)
 		}
 	})
 }

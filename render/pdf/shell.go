@@ -70,7 +70,7 @@ func (f *file) finishPages(c *content, p Profile) error {
 		if err != nil {
 			return err
 		}
-		f.setStream(contents, "/Filter /FlateDecode", s.packed())
+		f.setStream(contents, "/Filter /FlateDecode", s.packed)
 		entries := fmt.Sprintf(" /MediaBox [0 0 %s %s] /Parent %s /Resources %s", number(s.w), number(s.h),
 			reference(pagesObject), reference(resourcesObject))
 		if c.tree != nil {

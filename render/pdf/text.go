@@ -121,6 +121,9 @@ func (s *sheet) show(f *font.Face, text string, track float64) {
 // place names an item of a document.
 type place struct{ page, item int }
 
+// at says of which item an error is.
+func at(p place, err error) error { return fmt.Errorf("page %d, item %d: %w", p.page+1, p.item+1, err) }
+
 // wordEnds finds the runs that need a space behind them: those whose paragraph goes on elsewhere, on the next line or
 // after a gap. Layout drops the space at the end of a line; whoever reads the structure tree would find two words in
 // one. The added space prints nothing.

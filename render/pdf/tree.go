@@ -25,7 +25,6 @@ var inline = map[string]bool{
 type tree struct {
 	root  *node
 	nodes map[*page.Elem]*node
-	page  int // the position of the page at hand in the order of reading
 	count int // of what is held
 }
 
@@ -56,13 +55,6 @@ func (o order) before(p order) bool { return o.compare(p) < 0 }
 
 func (o order) compare(p order) int {
 	return cmp.Or(cmp.Compare(o.page, p.page), cmp.Compare(o.count, p.count))
-}
-
-// turnTo begins a page at a position in the order of reading.
-func (t *tree) turnTo(page int) {
-	if t != nil {
-		t.page = page
-	}
 }
 
 func newTree(root *page.Elem) (*tree, error) {
@@ -137,18 +129,32 @@ func (n *node) block() *node {
 	return n
 }
 
+// note says that something on a page belongs to a node.
+type note struct {
+	node *node
+	held held
+}
+
 // hold notes that something belongs to a node.
-func (t *tree) hold(n *node, h held) {
-	t.count++
-	h.order = order{t.page, t.count}
-	n.holds = append(n.holds, h)
+func (s *sheet) hold(n *node, h held) {
+	h.order.page = s.order
+	s.held = append(s.held, note{n, h})
 }
 
 // add puts an element of the writer's own below a node, at the place of what is drawn next.
-func (t *tree) add(parent *node, tag string) *node {
+func (s *sheet) add(parent *node, tag string) *node {
 	n := &node{tag: tag, parent: parent}
-	t.hold(parent, held{node: n})
+	s.hold(parent, held{node: n})
 	return n
+}
+
+// holdAll tells the nodes what belongs to them on the page drawn next.
+func (t *tree) holdAll(notes []note) {
+	for _, n := range notes {
+		t.count++
+		n.held.order.count = t.count
+		n.node.holds = append(n.node.holds, n.held)
+	}
 }
 
 // first is the earliest piece of a page in a node or below it; ok is false if there is none.

@@ -4,14 +4,15 @@ import (
 	"bytes"
 	"hash/maphash"
 	"path/filepath"
-	"runtime"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
+	"sync/atomic"
 
 	"ovillo/cmd/ovillo/desk"
 	"ovillo/compile/plan"
+	"ovillo/lang/atonce"
 	"ovillo/render/book"
 	"ovillo/render/draw"
 	"ovillo/render/page"
@@ -92,29 +93,13 @@ func newSet(doc *page.Document, patterns []*plan.Pattern, l desk.Look, source, a
 		return at + "picture/" + name
 	})
 	s.sheets = make([]sheet, len(doc.Pages))
-	write := func(from, step int) {
-		room := 1 << 16
-		for i := from; i < len(doc.Pages); i += step {
-			b := pages.Append(make([]byte, 0, room), i)
-			room = len(b) + len(b)/4
-			s.sheets[i] = sheet{nameOf(b), b, doc.Pages[i].W, doc.Pages[i].H}
-		}
-	}
-	writers := min(runtime.GOMAXPROCS(0), len(doc.Pages))
-	faults := make([]any, writers)
-	var all sync.WaitGroup
-	for k := range writers {
-		all.Go(func() {
-			defer func() { faults[k] = recover() }()
-			write(k, writers)
-		})
-	}
-	all.Wait()
-	for _, f := range faults {
-		if f != nil {
-			panic(f) // where the worker of the source catches it
-		}
-	}
+	var room atomic.Int64 // what a page may need: about as much as the one before
+	room.Store(1 << 16)
+	atonce.Do(len(doc.Pages), func(i int) {
+		b := pages.Append(make([]byte, 0, room.Load()), i)
+		room.Store(int64(len(b) + len(b)/4))
+		s.sheets[i] = sheet{nameOf(b), b, doc.Pages[i].W, doc.Pages[i].H}
+	})
 	return s
 }
 
