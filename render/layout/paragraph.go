@@ -20,7 +20,7 @@ type paragraph struct {
 	style   Style
 	runs    []rich.Run
 	letters []letter
-	soft    []int // the letters before which a word may be divided, in order
+	soft    []int // the letters before which a word may be divided, in order, each once
 }
 
 // measureText puts the runes of a text on an endless line. Soft hyphens take no place: they are noted, but for those in links,
@@ -41,7 +41,8 @@ func measureText(t rich.Text, s Style) *paragraph {
 		face := font.Of(s.Of(run.Strong))
 		for _, r := range run.Text {
 			if r == softHyphen {
-				if n := len(p.letters); n > 0 && bare(run) {
+				n := len(p.letters)
+				if again := len(p.soft) > 0 && p.soft[len(p.soft)-1] == n; n > 0 && !again && bare(run) {
 					p.soft = append(p.soft, n)
 				}
 				continue
