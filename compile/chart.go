@@ -46,15 +46,6 @@ func (c *checker) useChart(ch *chart) int {
 // width is the number of cells of a row.
 func (ch *chart) width() int { return len(ch.Rows[0]) }
 
-// widest is how many cells the longest row has that was read so far.
-func (ch *chart) widest() int {
-	n := 0
-	for _, row := range ch.Rows {
-		n = max(n, len(row))
-	}
-	return n
-}
-
 // fromRight are the cells of a row as one meets them that shows the right side.
 func (ch *chart) fromRight(row int) []int {
 	out := slices.Clone(ch.Rows[row])
@@ -90,16 +81,34 @@ func (c *checker) readChart(s *lang.Statement, n *lang.Chart) *chart {
 		}
 		cells := c.readCells(ch, l, legend)
 		ch.Rows = append(ch.Rows, cells)
-		if !ch.bad && len(cells) == 0 { // a line without marks: the others say how many it lacks
-			ch.bad = true
-			c.say(codeChartWidth, l.Span, diag.Args{"need": max(ch.widest(), 1), "have": 0})
+		if ch.bad || len(cells) > 0 && len(cells) == ch.width() {
+			continue
 		}
-		if !ch.bad && len(cells) != ch.width() {
-			ch.bad = true
-			c.say(codeChartWidth, l.Span, diag.Args{"need": ch.width(), "have": len(cells)})
+		ch.bad = true
+		d := diag.Diagnostic{Code: codeChartWidth, Span: l.Span, Args: diag.Args{"need": ch.width(), "have": len(cells)}}
+		if len(cells) == 0 {
+			d.Args["need"], d.Help = marksNeeded(s.Lines)
 		}
+		c.report(d)
 	}
 	return ch
+}
+
+// marksNeeded is how many cells a line without marks needs, and the remedy: as many as the lowest line that has some. If none has any, no
+// number is known.
+func marksNeeded(lines []lang.RawLine) (need any, help string) {
+	for i := len(lines) - 1; i >= 0; i-- {
+		n := 0
+		for _, r := range lines[i].Text {
+			if r != ' ' && r != '\t' {
+				n++
+			}
+		}
+		if n > 0 {
+			return n, "blank"
+		}
+	}
+	return diag.Term{Key: "one or more"}, "none"
 }
 
 // readCells reads the cells of a line.
@@ -168,7 +177,7 @@ func (c *checker) readMesh(ch *chart, n *lang.Mesh) {
 		c.unknownStitch(n.Stitch)
 	case !same || k < 1 || k > maxBehind, f.Together > 1 || f.ID == stitch.Slip || f.ID == stitch.Chain:
 		ok = false
-		c.say(codeChartMesh, n.Span(), nil)
+		c.say(codeChartMesh, n.Span(), diag.Args{"max": maxBehind})
 	}
 	if !ok {
 		ch.bad = true

@@ -166,7 +166,7 @@ func (p *partState) chartTimes(f *lang.FromChart) plan.Nums {
 	t := p.c.cnt(f.Times, p.lex)
 	for _, v := range t {
 		if v > maxRows {
-			p.c.report(diag.Diagnostic{Code: codeManyRows, Span: f.Times.Span(), Args: diag.Args{"have": v, "max": maxRows}})
+			p.c.tooManyRows(f.Times, v, "repeat")
 			return nil
 		}
 	}
@@ -259,7 +259,7 @@ func (c *checker) yarnName(i int) string {
 
 // gatherRows makes one printed step of neighbours, from a step on, that are worked from a chart and read the same.
 func (p *partState) gatherRows(from int) {
-	out := p.plan.Steps[:from:from]
+	out := p.plan.Steps[:from] // in place: a chart may be worked very often
 	for _, s := range p.plan.Steps[from:] {
 		b, ok := s.(*plan.Row)
 		if ok && len(out) > from {

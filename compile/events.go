@@ -119,10 +119,9 @@ func (p *partState) block(times plan.Nums, mask []bool, s *lang.Statement, pass 
 		for z := range now {
 			now[z] = mask[z] && times[z] > i && !p.fab[z].Halted()
 		}
-		if !some(now) || p.c.steps > maxSteps {
+		if !some(now) || !p.step(s, now) {
 			break
 		}
-		p.c.steps++
 		r.begins(now)
 		pass(now)
 	}
@@ -145,7 +144,7 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 		t := p.c.cnt(n.N, p.lex)
 		for _, v := range t {
 			if v > maxRows {
-				p.c.report(diag.Diagnostic{Code: codeManyRows, Span: n.N.Span(), Args: diag.Args{"have": v, "max": maxRows}})
+				p.c.tooManyRows(n.N, v, "repeat")
 				return nil
 			}
 		}
@@ -200,7 +199,10 @@ func (p *partState) repeatTimes(s *lang.Statement, n *lang.Repeat, mask []bool) 
 	out, got := p.c.nums(plan.Absent), make(plan.Lengths, p.c.z)
 	for z, on := range mask {
 		if on {
-			out[z] = max(0, roundRows(float64(ls[z])/height, nil, 0, false))
+			if out[z] = max(0, roundRows(float64(ls[z])/height, nil, 0, false)); out[z] > maxRows {
+				p.c.tooManyRows(n.For, out[z], "repeat")
+				return nil
+			}
 			got[z] = micro(float64(out[z]) * height)
 		}
 	}

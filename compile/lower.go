@@ -31,6 +31,7 @@ type lowerer struct {
 	n      int
 	bad    bool
 	join   *lang.Join
+	named  *lang.Work    // the last group that the row itself names
 	within []*lang.Group // the groups that are being written out: none may hold itself
 	turned bool          // the row is the mirror image of another: charts are read from the other end
 	inOne  bool          // in round brackets, where a number before a stitch needs no place
@@ -43,8 +44,18 @@ const maxInstructions = 20_000
 func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
 	w := &lowerer{c: c, p: p, mask: mask, turned: c.turned[l]}
 	ops := w.list(l)
+	if w.n > maxInstructions && w.named != nil {
+		w.tooLong(w.named)
+	}
 	back := w.goesBack(ops)
 	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back, cells: byCells(ops, nil), pure: fabric.Pure(ops)}
+}
+
+// tooLong reports a row that is too long where a group makes it so, unless something else is wrong with it already.
+func (w *lowerer) tooLong(n *lang.Work) {
+	if !w.bad {
+		w.say(codeLongRow, n.Span(), diag.Args{"name": n.Stitch.Text, "max": maxInstructions})
+	}
 }
 
 // goesBack reports whether a row is one of a stitch that is worked the other way. All its stitches must then be.

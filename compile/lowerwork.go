@@ -261,10 +261,10 @@ func (w *lowerer) group(n *lang.Work, g *lang.Group) *fabric.Op {
 		w.say(codeGroupInItself, n.Span(), diag.Args{"name": n.Stitch.Text})
 		return nil
 	case w.n > maxInstructions:
-		if !w.bad {
-			w.say(codeLongRow, n.Span(), diag.Args{"name": n.Stitch.Text, "max": maxInstructions})
-		}
+		w.tooLong(n)
 		return nil
+	case len(w.within) == 0:
+		w.named = n
 	}
 	w.within = append(w.within, g)
 	defer func() { w.within = w.within[:len(w.within)-1] }()

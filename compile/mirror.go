@@ -35,7 +35,17 @@ type mirror struct {
 	of        string          // the part that is mirrored
 	own       map[string]bool // what the mirror says itself
 	gaps, ins map[string]bool // markers between stitches, and in stitches
-	deep      int             // brackets and groups that are open
+	insides   map[*lang.List]inside
+	deepest   int  // how many brackets and groups stand in each other in what is being looked at
+	many      int  // to how many instructions it comes
+	beyond    bool // what goes one way only was that because too many stand in each other
+}
+
+// inside is what is known of a list in brackets, or of a group.
+type inside struct {
+	oneWay, beyond bool
+	deep           int // brackets and groups inside one another, with its own
+	many           int // instructions, groups written out
 }
 
 // maxGroups is how deep groups and brackets may stand in each other to be mirrored.
@@ -128,9 +138,13 @@ func (m *mirror) list(l *lang.List) *lang.List {
 		return nil
 	}
 	items, ends := splitTail(l.Items)
+	m.insides, m.beyond, m.many = map[*lang.List]inside{}, false, 0 // what names mean may have changed since the row before
 	if one := m.oneWay(items); one != nil {
 		m.refuse(one)
 		return nil
+	}
+	if m.many > maxInstructions {
+		return nil // that is said of the row of the other part
 	}
 	spans, one := m.measure(items)
 	if one != nil {
@@ -180,7 +194,11 @@ func keepOpenings(items []lang.Item) []lang.Item {
 }
 
 func (m *mirror) refuse(n lang.Node) {
-	m.c.say(codeMirror, n.Span(), diag.Args{"part": m.of})
+	d := diag.Diagnostic{Code: codeMirror, Span: n.Span(), Args: diag.Args{"part": m.of}}
+	if m.beyond {
+		d.Help, d.Args["max"] = "deep", maxGroups
+	}
+	m.c.report(d)
 }
 
 // splitTail parts a turn and a join, which end a row from either end, from what is worked in it.

@@ -1,6 +1,8 @@
 package compile
 
 import (
+	"slices"
+
 	"ovillo/compile/plan"
 	"ovillo/compile/stitch"
 	"ovillo/lang"
@@ -172,6 +174,7 @@ func (m *mirror) fixed(n *lang.Work) bool {
 func (m *mirror) oneWay(items []lang.Item) lang.Item {
 	for i, it := range items {
 		bad := false
+		m.many = min(m.many+1, maxInstructions+1)
 		switch n := it.(type) {
 		case *lang.Work:
 			if g := m.group(n); g != nil {
@@ -200,21 +203,27 @@ func (m *mirror) oneWay(items []lang.Item) lang.Item {
 	return nil
 }
 
-// oneWayInside reports whether something in brackets goes one way only, or as far as it can.
+// oneWayInside reports whether something in brackets goes one way only, or as far as it can. Each list is looked at once, since groups
+// in groups grow fast.
 func (m *mirror) oneWayInside(l *lang.List) bool {
-	if m.deep++; m.deep > maxGroups {
-		return true // it holds itself, or grows beyond all rows: that is said of the row it stands in
-	}
-	defer func() { m.deep-- }()
-	if l == nil || m.oneWay(l.Items) != nil {
+	if l == nil {
 		return true
 	}
-	for _, it := range l.Items {
-		if _, open := openEnd(it); open {
-			return true
+	in, known := m.insides[l]
+	if !known {
+		m.insides[l] = inside{deep: maxGroups} // if it holds itself, which is said of the row it stands in
+		deepest, many := m.deepest, m.many
+		m.deepest, m.many = 0, 0
+		in.oneWay = m.oneWay(l.Items) != nil || slices.ContainsFunc(l.Items, func(it lang.Item) bool { _, open := openEnd(it); return open })
+		in.deep, in.many = m.deepest+1, m.many
+		if in.beyond = m.beyond || in.deep > maxGroups; in.beyond {
+			in.oneWay = true
 		}
+		m.deepest, m.many = deepest, many
+		m.insides[l] = in
 	}
-	return false
+	m.deepest, m.many, m.beyond = max(m.deepest, in.deep), min(m.many+in.many, maxInstructions+1), in.beyond
+	return in.oneWay
 }
 
 // bothWays reports whether a place means the same from either end.

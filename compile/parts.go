@@ -217,11 +217,7 @@ func (p *partState) exec(stmts []*lang.Statement, mask []bool) {
 			p.halt(mask) // it could not be read: what follows is unknown
 			continue
 		}
-		if p.c.steps++; p.c.steps > maxSteps {
-			if p.c.steps == maxSteps+1 {
-				p.c.say(codeManyRows, s.Head, diag.Args{"have": p.c.steps, "max": maxSteps})
-			}
-			p.halt(mask)
+		if !p.step(s, mask) {
 			return
 		}
 		p.statement(s, mask)
@@ -231,6 +227,18 @@ func (p *partState) exec(stmts []*lang.Statement, mask []bool) {
 // maxSteps is how many statements may be carried out, repeats counted: no pattern comes near it, and a repeat inside a
 // repeat with mistyped numbers must end.
 const maxSteps = 200_000
+
+// step notes that a statement is carried out, or a block once more; false if there are too many, which is said once.
+func (p *partState) step(s *lang.Statement, mask []bool) bool {
+	if p.c.steps++; p.c.steps == maxSteps+1 {
+		p.c.say(codeManyRows, s.Head, diag.Args{"have": p.c.steps, "max": maxSteps, "what": diag.Term{Key: "line to work", N: 2}})
+	}
+	if p.c.steps <= maxSteps {
+		return true
+	}
+	p.halt(mask)
+	return false
+}
 
 func (p *partState) statement(s *lang.Statement, mask []bool) {
 	p.label = ""

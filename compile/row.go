@@ -21,6 +21,11 @@ const (
 // mostRows is the most rows that all parts together may have in a size.
 func (c *checker) mostRows() int { return max(maxRowsInAll/c.z, maxRows) }
 
+// tooManyRows reports a header that asks for more rows than there may be, or a block that is repeated more often.
+func (c *checker) tooManyRows(at lang.Node, have int, of string) {
+	c.say(codeManyRows, at.Span(), diag.Args{"have": have, "max": maxRows, "what": diag.Term{Key: of, N: 2}})
+}
+
 // row works a row, or a run of rows that read the same, in the sizes of a mask.
 func (p *partState) row(n *lang.Row, mask []bool) {
 	p.label = rowLabel(n.Head)
@@ -225,12 +230,11 @@ func (p *partState) times(n *lang.Row, low *lowered, mask []bool) plan.Nums {
 	switch {
 	case h.N != nil:
 		t := p.c.cnt(h.N, p.lex)
-		for z, v := range t {
+		for _, v := range t {
 			if v > maxRows {
-				p.c.report(diag.Diagnostic{Code: codeManyRows, Span: h.N.Span(), Args: diag.Args{"have": v, "max": maxRows}})
+				p.c.tooManyRows(h.N, v, "row")
 				return nil
 			}
-			_ = z
 		}
 		return t
 	case h.Length != nil:
@@ -272,7 +276,11 @@ func (p *partState) rowsFor(h *lang.RowHead, low *lowered, mask []bool) plan.Num
 			want -= p.tall[z]
 		}
 		k := roundRows(want/height, h.Opts, p.number[z], p.wrong[z])
-		if k < 0 || k > maxRows {
+		if k > maxRows {
+			p.c.tooManyRows(h.Length, k, "row")
+			return nil
+		}
+		if k < 0 {
 			p.c.report(diag.Diagnostic{Code: codeRowsBelow, Span: h.Length.Span(), Args: diag.Args{
 				"have": plan2diag(plan.Length(p.tall[z])), "need": plan2diag(ls[z])}, Sizes: []string{p.c.pat.Sizes[z].Name}})
 			return nil
@@ -384,7 +392,8 @@ func (w *working) size(z int) {
 	for i := 0; i < w.times[z]; i++ {
 		left := min(maxRows-p.number[z], p.c.mostRows()-p.c.rows[z])
 		if left <= 0 {
-			d := diag.Diagnostic{Code: codeManyRows, Span: w.n.Head.Span(), Args: diag.Args{"have": p.number[z] + 1, "max": maxRows}}
+			d := diag.Diagnostic{Code: codeManyRows, Span: w.n.Head.Span(), Args: diag.Args{"have": p.number[z] + 1, "max": maxRows,
+				"what": diag.Term{Key: "row", N: 2}}}
 			if p.number[z] < maxRows {
 				d.Args["have"], d.Args["max"] = p.c.rows[z]+1, p.c.mostRows()
 			}

@@ -223,23 +223,3 @@ func TestRowBound(t *testing.T) {
 		}
 	}
 }
-
-// TestRowsInAll: all parts together may have 400,000 rows, which the sizes share; each size has as many as a part may have at least.
-func TestRowsInAll(t *testing.T) {
-	text := func(sizes, parts int) string {
-		s := sized("blanket", sizes)
-		for i := range parts {
-			s += fmt.Sprintf("part strip_%d\n  in rows\n  chain 3\n  20000 rows: sc in each = 3\nend\n", i)
-		}
-		return s
-	}
-	for _, c := range []struct {
-		sizes, parts int
-		over         bool
-	}{{1, 20, false}, {1, 21, true}, {24, 1, false}, {24, 2, true}} {
-		f, _ := lang.Parse(source.NewFile("rows", text(c.sizes, c.parts)))
-		_, list := compile.Compile(f)
-		require.Equal(t, c.over, slices.ContainsFunc(list, func(d diag.Diagnostic) bool { return d.Code == "OV441" }), "%v: %v", c, list)
-		require.Equal(t, c.over, list.HasErrors(), "%v: %v", c, list)
-	}
-}

@@ -225,7 +225,7 @@ func (sh *shelf) name(word string) {
 		return
 	}
 	sh.yarned = true
-	for n := 0; yarn && n < mostAlike; n++ {
+	for n := 0; yarn && n <= mostAlike; n++ {
 		sh.names(&lang.Statement{Head: s.Head, Body: s.Body})
 		if y.Like == nil || sh.things[y.Like.Text] == nil {
 			return
@@ -235,13 +235,13 @@ func (sh *shelf) name(word string) {
 	}
 }
 
-// mostAlike is how many yarns that are like one another are followed.
+// mostAlike is how many yarns are followed behind one that is like another.
 const mostAlike = 100
 
 // unlike is a yarn of a shared file that is like another one there which the pattern does not name, with what that one says.
 func (sh *shelf) unlike(s *lang.Statement, depth int) *lang.Statement {
 	n := s.Node.(*lang.Yarn)
-	if n.Like == nil || depth > mostAlike || sh.named[n.Like.Text] || sh.things[n.Like.Text] == nil {
+	if n.Like == nil || depth == mostAlike || sh.named[n.Like.Text] || sh.things[n.Like.Text] == nil {
 		return s
 	}
 	other := sh.things[n.Like.Text]

@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"math"
 	"slices"
 
 	"ovillo/compile/plan"
@@ -47,6 +48,14 @@ func (r *patternRun) long() plan.Nums {
 			c.report(diag.Diagnostic{Code: codePatternNever, Span: h.Span(), Args: diag.Args{"name": r.sp.name, "ends": r.endsAfter()}})
 			return nil
 		}
+		if k > maxRows {
+			all := 0.0
+			for _, row := range r.rows {
+				all += heights[row]
+			}
+			c.tooManyRows(h.Length, max(k, int(math.Round(want*float64(len(r.rows))/all))), "row")
+			return nil
+		}
 		out[z] = k
 		tall := 0.0
 		for i := range k {
@@ -62,7 +71,8 @@ func (r *patternRun) long() plan.Nums {
 	return out
 }
 
-// nearest is the number of rows that measures nearest to a length, or the next above or below it, as the options say.
+// nearest is the number of rows that measures nearest to a length, or the next above or below it, as the options say; more than maxRows
+// if these do not reach it.
 func (r *patternRun) nearest(z int, want float64, heights map[*lang.Row]float64) (int, bool) {
 	var up, down, tiesDown bool
 	for _, o := range r.n.Head.Opts {
@@ -71,7 +81,14 @@ func (r *patternRun) nearest(z int, want float64, heights map[*lang.Row]float64)
 	const near = 1e-6 // of a row: lengths that are meant to be equal
 	best, found, tall, last := 0, false, 0.0, 0.0
 	beyond := 0
-	for i := 0; i <= maxRows && beyond <= 2*len(r.rows)+2; i++ {
+	for i := 0; beyond <= 2*len(r.rows)+2; i++ {
+		if i > maxRows {
+			row, _ := r.nth(z, i-1)
+			if slack := heights[row] / 2; up && tall < want-near || tall < want-slack {
+				return i, true // the length is out of reach
+			}
+			break
+		}
 		if i > 0 {
 			row, _ := r.nth(z, i-1)
 			tall += heights[row]

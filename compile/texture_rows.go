@@ -205,7 +205,7 @@ func (r *patternRun) times() plan.Nums {
 		case !on:
 			out[z] = plan.Absent
 		case out[z] > maxRows:
-			c.report(diag.Diagnostic{Code: codeManyRows, Span: h.N.Span(), Args: diag.Args{"have": out[z], "max": maxRows}})
+			c.tooManyRows(h.N, out[z], "row")
 			return nil
 		case !r.mayEnd(z, out[z]):
 			_, number := r.nth(z, out[z]-1)

@@ -74,10 +74,10 @@ func charts() []Entry {
 			Fixed:   meshLegend(`"." open, "x" filled`)},
 
 		{Code: "OV466", Severity: Error,
-			En: Wording{Message: `a square is one plain stitch and one place or more behind it, the same in every size`, Mark: `makes no square`,
+			En: Wording{Message: `a square is one plain stitch and 1 to {max} places behind it, the same in every size`, Mark: `makes no square`,
 				Help:    map[string]string{"": `write {=mesh dc and 2}`},
 				Explain: `The number is of the chains of an open square, and of the stitches of a filled one. All squares of a chart are alike.`},
-			Es: Wording{Message: `un cuadro es un punto sencillo y uno o más lugares tras él, igual en todas las tallas`, Mark: `no hace ningún cuadro`,
+			Es: Wording{Message: `un cuadro es un punto sencillo y de 1 a {max} lugares tras él, igual en todas las tallas`, Mark: `no hace ningún cuadro`,
 				Help:    map[string]string{"": `escribir {=mesh dc and 2}`},
 				Explain: `El número es el de las cadenas de un cuadro abierto y el de los puntos de uno lleno. Todos los cuadros de un gráfico son iguales.`},
 			Example: meshOf("mesh dc and 0"),

@@ -4,10 +4,10 @@ package diag
 func counts() []Entry {
 	return []Entry{
 		{Code: "OV601", Severity: Error,
-			En: Wording{Message: `{need} {what} {need|is|are} stated, but {have} {have|is|are} made`, Mark: `states {need}`, Related: map[string]string{"made": `makes {have}`},
+			En: Wording{Message: `the stated count of {what} is {need}, but {have} {have|is|are} made`, Mark: `states {need}`, Related: map[string]string{"made": `makes {have}`},
 				Help:    map[string]string{"": `state {have}, or change the row so that it makes {need}`},
 				Explain: `A stated count is compared with what the row makes, in every size. Which of the two is wrong the tool cannot know, so it stops here; later rows of the part are checked once these agree.`},
-			Es: Wording{Message: `se {need|indica|indican} {need} {what}, pero {have|resulta|resultan} {have}`, Mark: `indica {need}`, Related: map[string]string{"made": `da {have}`},
+			Es: Wording{Message: `la cuenta indicada de {what} es {need}, pero {have|sale|salen} {have}`, Mark: `indica {need}`, Related: map[string]string{"made": `da {have}`},
 				Help:    map[string]string{"": `indicar {have} o cambiar la hilera para que dé {need}`},
 				Explain: `La cuenta indicada se compara con lo que da la hilera, en cada talla. Cuál de las dos está mal no se puede saber, así que la comprobación se detiene aquí; las hileras siguientes se comprueban cuando coincidan.`},
 			Example: trial("  chain 12, join\n  round: sc in each = 13"),

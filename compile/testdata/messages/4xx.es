@@ -362,11 +362,11 @@ error[OV445]: la marca o no está en la leyenda del gráfico
 example.ovillo: 1 error
 
 # OV446
-error[OV446]: esta hilera del gráfico tiene 3 casillas; la primera, 4
+error[OV446]: esta hilera del gráfico tiene 3 casillas y necesita 4
   --> example.ovillo:18:5
  18 |   | x . x
     |     ^^^^^ es de otro ancho
-    = ayuda: dar a cada hilera 4 casillas
+    = ayuda: dar a cada hilera 4 casillas, tantas como tiene la hilera 1, la de abajo
 
 example.ovillo: 1 error
 
@@ -470,7 +470,7 @@ error[OV458]: el borde neck tiene dos planes a la vez
 example.ovillo: 1 error
 
 # OV459
-error[OV459]: lo que se dice aquí va en un solo sentido, así que de ello no se puede sacar el reflejo de strip
+error[OV459]: lo que se dice aquí no se puede leer desde el otro extremo, así que de ello no se puede sacar el reflejo de strip
   --> example.ovillo:15:22
  15 |   row: sc in next 3, sc in same, sc in each = 7
     |                      ^^^^^^^^^^ no tiene reflejo propio
@@ -541,7 +541,7 @@ error[OV465]: solid no es ningún cuadro de malla
 example.ovillo: 1 error
 
 # OV466
-error[OV466]: un cuadro es un punto sencillo y uno o más lugares tras él, igual en todas las tallas
+error[OV466]: un cuadro es un punto sencillo y de 1 a 100 lugares tras él, igual en todas las tallas
  --> example.ovillo:2:3
  2 |   mesh dc and 0
    |   ^^^^^^^^^^^^^ no hace ningún cuadro

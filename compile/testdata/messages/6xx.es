@@ -1,5 +1,5 @@
 # OV601
-error[OV601]: se indican 13 puntos, pero resultan 12
+error[OV601]: la cuenta indicada de puntos es 13, pero salen 12
   --> example.ovillo:14:23
  14 |   round: sc in each = 13
     |                       ^^ indica 13
