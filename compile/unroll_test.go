@@ -140,16 +140,6 @@ func tallsOf(part *plan.Part, z int) map[int]plan.Length {
 	return out
 }
 
-// A part with more rows than anybody prints one by one stays as it is.
-func TestUnrolledHasABound(t *testing.T) {
-	run := &plan.Row{First: plan.Nums{1}, Last: plan.Nums{601}, Times: plan.Nums{601}, Yarn: -1}
-	short := &plan.Row{First: plan.Nums{1}, Last: plan.Nums{600}, Times: plan.Nums{600}, Yarn: -1}
-	p := &plan.Pattern{Sizes: make([]plan.Size, 1), Parts: []*plan.Part{{Steps: []plan.Step{run}}, {Steps: []plan.Step{short}}}}
-	long := p.Unrolled()
-	require.Equal(t, []plan.Step{run}, long.Parts[0].Steps)
-	require.Len(t, long.Parts[1].Steps, 600)
-}
-
 // Yarns of stripes, markers that are taken out and heights stand with the row they are of, also where sizes end apart.
 func TestUnrolledTellsEachRowItsOwn(t *testing.T) {
 	row := &plan.Row{First: plan.Nums{3, 3}, Last: plan.Nums{5, 6}, Times: plan.Nums{3, 4}, Yarn: 0, Drop: []int{0}, NewYarn: true,

@@ -90,6 +90,21 @@ func TestMoreFaultsAreCounted(t *testing.T) {
 	}
 }
 
+// As many faults as are kept are said, and nothing of more; of one more it is said that there are more, where it stands.
+func TestAtTheBoundOfFaults(t *testing.T) {
+	for over := range 2 {
+		f := source.NewFile("many.ovillo", strings.Repeat("qqq\n", maxFaults+over))
+		_, faults := Parse(f)
+		if len(faults) != maxFaults+over {
+			t.Fatalf("%d faults: %d messages", maxFaults+over, len(faults))
+		}
+		last := faults[len(faults)-1]
+		if more := last.Code == codeMore; more != (over == 1) || f.Line(last.Span.Start) != maxFaults+over {
+			t.Errorf("%d faults: the last message is %s in line %d", maxFaults+over, last.Code, f.Line(last.Span.Start))
+		}
+	}
+}
+
 func codes(l diag.List) []diag.Code {
 	var out []diag.Code
 	for _, d := range l[:min(len(l), 5)] {

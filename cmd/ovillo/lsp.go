@@ -2,7 +2,6 @@ package main
 
 import (
 	"os"
-	"runtime/debug"
 
 	"ovillo/cmd/ovillo/lsp"
 )
@@ -35,8 +34,7 @@ func runLSP(c *call) int {
 		return c.misuse(msgTooMany.with("what", c.args[0]))
 	}
 	if os.Getenv("GOGC") == "" {
-		debug.SetMemoryLimit(spaciousServer)
-		debug.SetGCPercent(400) // a check makes much that is soon forgotten, and an answer is waited for
+		collectSeldom(spaciousServer) // a check makes much that is soon forgotten, and an answer is waited for
 	}
 	return lsp.Serve(c.in, c.out, lsp.Options{Lang: c.lang, Asked: c.has("--messages")})
 }

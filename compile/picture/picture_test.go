@@ -121,12 +121,11 @@ func TestPicturesThatCannotBeRead(t *testing.T) {
 		data []byte
 		want error
 	}{
-		"nothing":             {nil, picture.ErrFormat},
-		"another format":      {[]byte("GIF89a\x01\x00\x01\x00"), picture.ErrFormat},
-		"ends early":          {whole[:len(whole)*2/3], picture.ErrBroken},
-		"a beginning alone":   {whole[:3], picture.ErrBroken},
-		"a PNG that ends":     {files.PNG(200, 100)[:60], picture.ErrBroken},
-		"more bytes than may": {append(files.PNG(2, 2), make([]byte, picture.MostBytes)...), picture.ErrLarge},
+		"nothing":           {nil, picture.ErrFormat},
+		"another format":    {[]byte("GIF89a\x01\x00\x01\x00"), picture.ErrFormat},
+		"ends early":        {whole[:len(whole)*2/3], picture.ErrBroken},
+		"a beginning alone": {whole[:3], picture.ErrBroken},
+		"a PNG that ends":   {files.PNG(200, 100)[:60], picture.ErrBroken},
 	} {
 		if _, err := picture.Read(c.data); err != c.want {
 			t.Errorf("%s: %v, want %v", name, err, c.want)
@@ -186,24 +185,34 @@ func TestAtTheBound(t *testing.T) {
 		grey, colours, clear = 0, 2, 6
 		plain, refined       = 0xc0, 0xc2
 	)
+	const (
+		wide  = 8192                           // of those that are refused for their height
+		tall  = picture.MostPixels / wide      // with as many pixels as there may be
+		heavy = picture.MostMemory / wide / 8  // that takes as much memory, eight bytes for each pixel
+		twice = picture.MostMemory / wide / 16 // likewise, there twice
+		again = picture.MostMemory / wide / 15 // likewise, five times three bytes
+	)
+	file := func(n int) []byte { return append(files.PNG(2, 2), make([]byte, n-len(files.PNG(2, 2)))...) }
 	for name, c := range map[string]struct {
 		data []byte
 		want error
 	}{
-		"as many pixels":              {png(8192, 8192, 8, colours, 0), picture.ErrBroken},
-		"a row of pixels more":        {png(8192, 8193, 8, colours, 0), picture.ErrLarge},
+		"as many bytes":               {file(picture.MostBytes), nil},
+		"a byte more":                 {file(picture.MostBytes + 1), picture.ErrLarge},
+		"as many pixels":              {png(wide, tall, 8, colours, 0), picture.ErrBroken},
+		"a row of pixels more":        {png(wide, tall+1, 8, colours, 0), picture.ErrLarge},
 		"as long a side":              {png(picture.MostSide, 1, 8, grey, 0), picture.ErrBroken},
 		"a pixel longer":              {png(picture.MostSide+1, 1, 8, grey, 0), picture.ErrHeavy},
 		"as high a side":              {png(1, picture.MostSide, 8, grey, 0), picture.ErrBroken},
 		"a pixel higher":              {png(1, picture.MostSide+1, 8, grey, 0), picture.ErrHeavy},
-		"as much memory, 16 bits":     {png(8192, 6144, 16, clear, 0), picture.ErrBroken},
-		"a row more, 16 bits":         {png(8192, 6145, 16, clear, 0), picture.ErrHeavy},
-		"as much memory, interlaced":  {png(8192, 3072, 16, clear, 1), picture.ErrBroken},
-		"a row more, interlaced":      {png(8192, 3073, 16, clear, 1), picture.ErrHeavy},
-		"greys, 16 bits":              {png(8192, 8192, 16, grey, 0), picture.ErrBroken},
-		"as much memory, progressive": {jpg(8192, 3276, refined), picture.ErrBroken},
-		"a row more, progressive":     {jpg(8192, 3277, refined), picture.ErrHeavy},
-		"as large, not progressive":   {jpg(8192, 8192, plain), picture.ErrBroken},
+		"as much memory, 16 bits":     {png(wide, heavy, 16, clear, 0), picture.ErrBroken},
+		"a row more, 16 bits":         {png(wide, heavy+1, 16, clear, 0), picture.ErrHeavy},
+		"as much memory, interlaced":  {png(wide, twice, 16, clear, 1), picture.ErrBroken},
+		"a row more, interlaced":      {png(wide, twice+1, 16, clear, 1), picture.ErrHeavy},
+		"greys, 16 bits":              {png(wide, tall, 16, grey, 0), picture.ErrBroken},
+		"as much memory, progressive": {jpg(wide, again, refined), picture.ErrBroken},
+		"a row more, progressive":     {jpg(wide, again+1, refined), picture.ErrHeavy},
+		"as large, not progressive":   {jpg(wide, tall, plain), picture.ErrBroken},
 	} {
 		if _, err := picture.Read(c.data); err != c.want {
 			t.Errorf("%s: %v, want %v", name, err, c.want)

@@ -99,3 +99,15 @@ func read(t testing.TB, name string) []byte {
 	}
 	return text
 }
+
+// A line of as many words and signs as may be is set; one with a sign more stays as it is.
+func TestLongest(t *testing.T) {
+	for over := -1; over <= 1; over++ { // the shorter one ends in the same bracket as the longer
+		n := longest + over
+		text := "let  a = 1" + strings.Repeat("+1", (n-4)/2) + strings.Repeat(")", n%2) + "\n"
+		got, _ := Source([]byte(text))
+		if set := strings.HasPrefix(string(got), "let a = 1 + 1"); set != (over < 1) || over == 1 && string(got) != text {
+			t.Errorf("a line of %d words and signs becomes %.40q", n, got)
+		}
+	}
+}

@@ -137,3 +137,27 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// Lists may stand one in the other as deep as MostDeep; one deeper is a fault where it begins, whether each has a line of its own or all
+// stand in one.
+func TestMostDeep(t *testing.T) {
+	for over := range 2 {
+		deep := markdown.MostDeep + over
+		lines := ""
+		for i := range deep {
+			lines += fmt.Sprintf("%s- %c\n", strings.Repeat("  ", i), 'a'+i)
+		}
+		for what, text := range map[string]string{"in lines": lines, "in one line": strings.Repeat("- ", deep) + "a\n", "in lines, with numbers": strings.ReplaceAll(strings.ReplaceAll(lines, "  ", "   "), "-", "1.")} {
+			blocks, faults := markdown.Read(text)
+			if over == 0 {
+				if len(faults) > 0 || len(blocks) == 0 || blocks[len(blocks)-1].Deep != deep {
+					t.Errorf("%s, %d deep: %v, %v", what, deep, faults, blocks)
+				}
+				continue
+			}
+			if len(faults) != 1 || faults[0].What != markdown.Nested || what != "in one line" && !strings.Contains(text[faults[0].From:faults[0].To], string(rune('a'+deep-1))) {
+				t.Errorf("%s, %d deep: %v", what, deep, faults)
+			}
+		}
+	}
+}

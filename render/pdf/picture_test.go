@@ -48,6 +48,17 @@ func TestHostilePictures(t *testing.T) {
 	}
 }
 
+// A picture of as many pixels as may be decoded is looked at; of one with a row more the header is enough.
+func TestMostPixels(t *testing.T) {
+	const wide = 8192
+	for over := range 2 {
+		_, h, err := sizeOf(page.Picture{Format: "png", Data: claimed(wide, uint32(mostPixels/wide+over))})
+		if over == 0 && (err != nil || h*wide != mostPixels) || over == 1 && (err == nil || !strings.Contains(err.Error(), "is too large")) {
+			t.Errorf("%d rows of %d pixels: %v", mostPixels/wide+over, wide, err)
+		}
+	}
+}
+
 func TestPicturesAreKeptOnce(t *testing.T) {
 	var ps pictures
 	err := ps.takeAll(&page.Document{Pages: []page.Page{{Items: []page.Item{

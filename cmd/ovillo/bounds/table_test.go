@@ -118,8 +118,36 @@ func worth(e ast.Expr) string {
 	return v.Value.ExactString()
 }
 
+// tested reports whether the tests of a package name a constant of it in their code.
+func tested(t *testing.T, name string) bool {
+	t.Helper()
+	folder, short := path.Split(name)
+	last, short, _ := strings.Cut(short, ".")
+	files, err := filepath.Glob(filepath.Join(top, filepath.FromSlash(folder), last, "*_test.go"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, file := range files {
+		f, err := parser.ParseFile(token.NewFileSet(), file, nil, parser.SkipObjectResolution)
+		if err != nil {
+			t.Fatal(err)
+		}
+		found := false
+		ast.Inspect(f, func(n ast.Node) bool {
+			id, ok := n.(*ast.Ident)
+			found = found || ok && id.Name == short
+			return !found
+		})
+		if found {
+			return true
+		}
+	}
+	return false
+}
+
 // TestTable holds the table of bounds against the constants: each row has the value and, where it names messages, the codes that there are;
-// and every constant whose name says that it bounds something is in the table, or is said to bound nothing that comes in.
+// every constant of the table is named by a test of its package, so that none is without one; and every constant whose name says that it
+// bounds something is in the table, or is said to bound nothing that comes in.
 func TestTable(t *testing.T) {
 	data, err := os.ReadFile(filepath.Join(top, "DEVELOPERS.md"))
 	if err != nil {
@@ -141,6 +169,9 @@ func TestTable(t *testing.T) {
 		if v, known := have[name]; !known || v != most {
 			t.Errorf("%s is %q, the table says %s", name, v, most)
 		}
+		if !tested(t, name) {
+			t.Errorf("no test of its package names %s: one belongs there that goes to the bound, and one past it", name)
+		}
 		if _, err := strconv.Atoi(most); err != nil {
 			t.Errorf("%s: %q is no number", name, most)
 		}
@@ -151,6 +182,9 @@ func TestTable(t *testing.T) {
 				}
 			}
 		}
+	}
+	if tested(t, "compile.maxNothing") {
+		t.Error("a constant that is not there is said to be tested")
 	}
 	if len(listed) < 40 {
 		t.Fatalf("the table has %d rows", len(listed))

@@ -13,7 +13,7 @@ import (
 
 // This file carries messages of JSON-RPC 2.0, framed as the protocol says: headers, an empty line, and so many bytes of JSON.
 
-// The most that is read of a message: a source is refused above four megabytes, and an editor sends it whole.
+// The most that is read of a message: a source is refused above two megabytes, and an editor sends it whole.
 const (
 	mostHeader = 8 << 10
 	mostBody   = 64 << 20
