@@ -129,3 +129,13 @@ func BenchmarkSoften(b *testing.B) {
 		Soften(text, "es")
 	}
 }
+
+func BenchmarkRead(b *testing.B) {
+	data, err := files.ReadFile("patterns/hyph-es.pat.txt")
+	if err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		readRules(string(data))
+	}
+}

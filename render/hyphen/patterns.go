@@ -14,23 +14,28 @@ type rules struct {
 	longest int
 }
 
+// readRules reads patterns that stand one on a line. There are thousands: their letters and their figures each share one stretch of memory.
 func readRules(patterns string) *rules {
-	r := &rules{figures: map[string][]byte{}}
-	for _, p := range strings.Fields(patterns) {
-		var letters strings.Builder
-		figures := []byte{0}
-		n := 0
-		for _, c := range p {
+	n := strings.Count(patterns, "\n") + 1
+	r := &rules{figures: make(map[string][]byte, n)}
+	var text strings.Builder // the letters of all patterns
+	text.Grow(len(patterns))
+	all := make([]byte, 0, len(patterns)+n) // the figures
+	for p := range strings.Lines(patterns) {
+		from, at := text.Len(), len(all)
+		all = append(all, 0)
+		for _, c := range strings.TrimSpace(p) {
 			if c >= '0' && c <= '9' {
-				figures[n] = byte(c - '0')
+				all[len(all)-1] = byte(c - '0')
 				continue
 			}
-			letters.WriteRune(c)
-			figures = append(figures, 0)
-			n++
+			text.WriteRune(c)
+			all = append(all, 0)
 		}
-		r.figures[letters.String()] = figures
-		r.longest = max(r.longest, n)
+		if letters := text.String()[from:]; letters != "" {
+			r.figures[letters] = all[at:len(all):len(all)]
+			r.longest = max(r.longest, len(all)-at-1)
+		}
 	}
 	return r
 }
