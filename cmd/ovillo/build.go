@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ovillo/cmd/ovillo/desk"
 	"ovillo/cmd/ovillo/save"
 	"ovillo/render/book"
 	"ovillo/render/pdf"
@@ -101,6 +102,7 @@ func runBuild(c *call) int {
 	if wrong != nil {
 		return c.misuse(*wrong)
 	}
+	desk.Prepare()
 	return c.each(paths, func(c *call, path string) int { return c.build(path, outputs[path], e, f) })
 }
 

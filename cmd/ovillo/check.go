@@ -1,6 +1,9 @@
 package main
 
-import "ovillo/compile/plan"
+import (
+	"ovillo/compile"
+	"ovillo/compile/plan"
+)
 
 var checkCommand = command{
 	name: "check",
@@ -34,6 +37,7 @@ func runCheck(c *call) int {
 	if wrong := c.readGauges(); wrong != nil {
 		return c.misuse(*wrong)
 	}
+	go compile.Prepare()
 	return c.each(paths, func(c *call, path string) int {
 		s, p, code := c.checkedAny(path)
 		if code != clean || c.has(jsonFlag.name) {

@@ -70,6 +70,9 @@ func of(tag string) *language {
 	return nil
 }
 
+// Prepare reads the patterns of the language of a tag, if it is known, before they are asked for.
+func Prepare(tag string) { of(tag) }
+
 // read reads the files of the language. They are part of the program: that they can be read is for the tests to see.
 func (l *language) read() {
 	data, err := files.ReadFile("patterns/hyph-" + l.name + ".pat.txt")
