@@ -72,3 +72,7 @@ var byteEscapes = strings.NewReplacer(`\`, `\\`, `(`, `\(`, `)`, `\)`)
 
 // reference points to an object.
 func reference(n int) string { return strconv.Itoa(n) + " 0 R" }
+
+func appendReference(b []byte, n int) []byte {
+	return append(strconv.AppendInt(b, int64(n), 10), " 0 R"...)
+}

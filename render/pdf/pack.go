@@ -5,7 +5,10 @@ import (
 	"crypto/sha256"
 	"encoding/binary"
 	"fmt"
+	"slices"
 	"strconv"
+
+	"ovillo/lang/atonce"
 )
 
 // packed puts the file together with the small objects in compressed streams, as PDF allows since 1.5. The structure
@@ -25,23 +28,29 @@ func (f *file) packed(version string) []byte {
 		}
 	}
 	const together = 200 // a reader unpacks all of them to see one
-	for len(small) > 0 {
-		group := small[:min(together, len(small))]
-		small = small[len(group):]
+	groups := slices.Collect(slices.Chunk(small, together))
+	packed := make([][]byte, len(groups))
+	atonce.Do(len(groups), func(i int) { packed[i] = f.group(groups[i]) })
+	for k, group := range groups {
 		holder := len(table) / entrySize
 		for i, n := range group {
 			putEntry(table, n, 2, holder, i)
 		}
 		table = append(table, make([]byte, entrySize)...)
 		putEntry(table, holder, 1, len(b), 0)
-		b = appendObject(b, holder, f.group(group))
+		b = appendObject(b, holder, packed[k])
 	}
 	return f.closePacked(b, table)
 }
 
 // group is a stream of objects: their numbers and places first, then the objects.
 func (f *file) group(numbers []int) []byte {
-	var index, bodies []byte
+	size := 0
+	for _, n := range numbers {
+		size += len(f.objects[n]) + 1
+	}
+	var index []byte
+	bodies := make([]byte, 0, size)
 	for _, n := range numbers {
 		index = strconv.AppendInt(index, int64(n), 10)
 		index = strconv.AppendInt(append(index, ' '), int64(len(bodies)), 10)

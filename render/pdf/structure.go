@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 )
 
@@ -21,7 +22,8 @@ func (f *file) addTree(c *content) string {
 // number gives every element its object, in reading order.
 func (f *file) number(n *node) {
 	n.object = f.reserve()
-	for _, h := range n.inOrder() {
+	n.ordered = n.inOrder()
+	for _, h := range n.ordered {
 		if h.node != nil {
 			f.number(h.node)
 		}
@@ -30,32 +32,31 @@ func (f *file) number(n *node) {
 
 // addNode writes an element and those below it.
 func (f *file) addNode(c *content, n *node, parent int) {
-	var b strings.Builder
-	fmt.Fprintf(&b, "<</Type /StructElem /S /%s /P %s", n.tag, reference(parent))
+	b := make([]byte, 0, 120) // most have no more
+	b = appendReference(append(append(append(b, "<</Type /StructElem /S /"...), n.tag...), " /P "...), parent)
 	sheet := n.sheet()
 	if sheet >= 0 {
-		b.WriteString(" /Pg " + reference(f.pages[sheet]))
+		b = appendReference(append(b, " /Pg "...), f.pages[sheet])
 	}
-	b.WriteString(n.properties(c))
-	b.WriteString(" /K [")
-	for i, h := range n.inOrder() {
+	b = append(append(b, n.properties(c)...), " /K ["...)
+	for i, h := range n.ordered {
 		if i > 0 {
-			b.WriteByte(' ')
+			b = append(b, ' ')
 		}
 		switch {
 		case h.node != nil:
 			f.addNode(c, h.node, n.object)
-			b.WriteString(reference(h.node.object))
+			b = appendReference(b, h.node.object)
 		case h.link != nil:
-			fmt.Fprintf(&b, "<</Type /OBJR /Obj %s /Pg %s>>", reference(h.link.object), reference(f.pages[h.sheet]))
+			b = fmt.Appendf(b, "<</Type /OBJR /Obj %s /Pg %s>>", reference(h.link.object), reference(f.pages[h.sheet]))
 		case h.sheet == sheet:
-			fmt.Fprint(&b, h.mark)
+			b = strconv.AppendInt(b, int64(h.mark), 10)
 		default:
-			fmt.Fprintf(&b, "<</Type /MCR /Pg %s /MCID %d>>", reference(f.pages[h.sheet]), h.mark)
+			b = appendReference(append(b, "<</Type /MCR /Pg "...), f.pages[h.sheet])
+			b = append(strconv.AppendInt(append(b, " /MCID "...), int64(h.mark), 10), ">>"...)
 		}
 	}
-	b.WriteString("]>>")
-	f.set(n.object, b.String())
+	f.objects[n.object] = append(b, "]>>"...)
 }
 
 // sheet is the page of the first thing that the element itself holds, -1 if it holds nothing.

@@ -36,6 +36,7 @@ type node struct {
 	parent         *node
 	kids           []*node // the elements below, in reading order
 	holds          []held  // what the pages say belongs to it, in order of drawing
+	ordered        []held  // both as they are read, once all is drawn
 	object         int
 }
 
