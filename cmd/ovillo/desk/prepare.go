@@ -10,6 +10,6 @@ import (
 func Prepare() {
 	go func() {
 		compile.Prepare()
-		book.Prepare([]string{"en", "es"})
+		book.Prepare("en", "es")
 	}()
 }
