@@ -76,6 +76,7 @@ func (p *partState) from(n *lang.From, mask []bool) {
 		}
 	}
 	p.maxMarks = max(p.maxMarks, p.mostMarkers())
+	p.takesUp(a.runs)
 	p.continues(a.runs[0])
 }
 

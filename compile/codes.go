@@ -125,6 +125,8 @@ const (
 	codeChartColumn    diag.Code = "OV429" // a column that the chart does not have
 	codeChartStart     diag.Code = "OV427" // a row from a chart whose first cell is the chain of the start, in another yarn
 
+	codeNoPost      diag.Code = "OV545" // round the post of what has none
+	codeOffTwice    diag.Code = "OV517" // all that was counted off is counted off again
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked
 	codeOpenHole    diag.Code = "OV511" // a skipped run nobody works
 	codeSecondChain diag.Code = "OV512" // a new chain where one with a free other side waits
@@ -184,6 +186,11 @@ const (
 	codeButtonHoles   diag.Code = "OV724" // more or fewer buttons than holes
 	codeUnbuttoned    diag.Code = "OV725" // holes that no button is for
 	codeElasticLong   diag.Code = "OV726"
+
+	// Steps, in truth; but the numbers of rows are all taken, and what ends here is the yarn.
+	codeNoYarnLeft diag.Code = "OV733" // worked where the yarn was cut
+	codeCutTwice   diag.Code = "OV734"
+	codeLooseEnd   diag.Code = "OV735" // a part that leaves its yarn on the hook
 
 	codeNoMarket    diag.Code = "OV940" // a place whose rules are not known
 	codeCautionWord diag.Code = "OV941" // a word that says nothing of a cord or a notion

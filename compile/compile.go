@@ -63,6 +63,7 @@ func (c *checker) check() {
 	c.schematic()
 	c.spentMarkers()
 	c.openings()
+	c.looseEnds()
 	c.sameTitles()
 	c.bridges()
 	c.measures()

@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"slices"
 	"strconv"
 
 	"ovillo/compile/fabric"
@@ -55,6 +56,55 @@ func (p *partState) countOff(n *lang.CountOff, mask []bool) {
 			Args: diag.Args{"need": bad.per(bad.need), "have": bad.per(bad.have)}})
 	}
 	p.add(step)
+}
+
+// offTwice reports a counting off that sets again all that the one before it has just set: nothing could meet it in between, so one of
+// the two is too many, or rows between them were left out.
+func (p *partState) offTwice(n *lang.CountOff, mask []bool) {
+	mask = p.live(mask)
+	was, in := p.off, p.offIn
+	p.off, p.offIn = n, mask
+	if was == nil || n.Span().Start < was.Span().End { // a repeat comes round
+		return
+	}
+	old, again := namesOff(was), namesOff(n)
+	if len(old) == 0 || slices.ContainsFunc(old, func(name string) bool { return !slices.Contains(again, name) }) || countsPlaces(n) {
+		return
+	}
+	bad := newSpread(p.c)
+	for z := range mask {
+		if mask[z] && in[z] {
+			bad.add(z, 1, 2)
+		}
+	}
+	if bad.any() {
+		p.c.report(diag.Diagnostic{Code: codeOffTwice, Span: n.Span(), Sizes: bad.sizes(), Args: diag.Args{"names": old, "n": len(old)},
+			Related: []diag.Related{{Span: was.Span(), Key: "first"}}})
+	}
+}
+
+// countsPlaces reports whether a number in a counting off is a count of what is there already.
+func countsPlaces(n *lang.CountOff) (found bool) {
+	lang.Inspect(n, func(m lang.Node) bool {
+		e, ok := m.(*lang.Expr)
+		found = found || ok && e.Op == lang.OpMeasure && e.Text == "count"
+		return !found
+	})
+	return found
+}
+
+// namesOff are the markers and sections that a counting off sets.
+func namesOff(n *lang.CountOff) []string {
+	var out []string
+	for _, it := range n.Items {
+		if it.Mark != nil {
+			out = append(out, it.Mark.Text)
+		}
+		if l := labelOf(it.Label); l != "" {
+			out = append(out, l)
+		}
+	}
+	return out
 }
 
 // sectionFilled reports a section that comes to no places in some size: a sleeve of nothing is a slip in the sizes, and what

@@ -65,7 +65,7 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round, begin with ch 2: dc2cross around = 12 dc, 6 dc2cross", "12"},
 	{"r 12", "round: sc in next, 2 dc4crossback, sc in next, dc2cross in last = 2 dc4crossbacks, 1 dc2cross, 10 dc, 2 sc", "12"},
 	{"r 12", "round: sc in next 2, [fpdc2cross, sc in next 4] around", "OV405"},
-	{"r 12", "round: [sc in next, fpdc2cross, sc in next 3] around = 8 sc, 4 fpdc", "12"},
+	{"r 12", "round: sc in each\n  round: [sc in next, fpdc2cross, sc in next 3] around = 8 sc, 4 fpdc", "12"},
 	{"r 12", "round: sc in next, dc3cross, sc in each", "OV491"},
 	{"r 12", "round: sc in next 11, dc2cross", "OV401"},
 	{"r 12", "round: sc in next, dc2cross in next 2, sc in each", "OV431"},
@@ -99,7 +99,7 @@ var meanings = []struct{ start, lines, want string }{
 	{"r 12", "round: [sc in next 2 (3)] together, sc in each", "OV496"},
 	{"r 12", "round: [sc in next 8, skip 4, sc in next] together", "OV401"},
 	{"r 12", "round: sc in next 4, mark m, sc in each\n  round: sc in next 3, [sc in next 2] together, sc in each\n  round: sc to m, sc in each", "OV505"},
-	{"f 12", "row: [sc in next, skip 1, sc in next] together, sc in next 3, [fpdc in next, skip 1, dc in next] together, sc in each = 8", "8"},
+	{"f 12", "row: sc in each\n  row: [sc in next, skip 1, sc in next] together, sc in next 3, [fpdc in next, skip 1, dc in next] together, sc in each = 8", "8"},
 
 	// Stitches on no place.
 	{"f 12", "row: sc in each, foundation sc 6 = 18", "18"},

@@ -149,7 +149,7 @@ func (c *checker) grid(p *partState, s *lang.Statement, n *lang.Motifs) *grid {
 	case count.across == nil:
 		return nil
 	}
-	p.yarn, p.fastened, p.firstDone = m.yarn, m.fastened, true
+	p.yarn, p.cuts, p.firstDone = m.yarn, slices.Clone(m.cuts), true
 	g := &grid{p: p, motif: m, at: join.Span(), plan: &plan.Grid{Motif: m.index, Across: count.across, Down: count.down,
 		Round: slices.Clone(m.number), Shared: c.nums(0), AtSides: c.nums(0), AtCorners: c.nums(0)}}
 	for k := range g.plan.Kinds {
@@ -415,7 +415,7 @@ func (g *grid) printKind(sides int) {
 		if row != nil {
 			row.For = sizesOf(mask)
 		}
-		g.p.add(&plan.JoinRound{Sides: sides, Motifs: n, Rest: rest, Row: row, Off: row != nil && g.motif.fastened, For: sizesOf(mask)})
+		g.p.add(&plan.JoinRound{Sides: sides, Motifs: n, Rest: rest, Row: row, Off: row != nil && g.motif.fastened(), For: sizesOf(mask)})
 	}
 	if sides == 0 {
 		step(all(c.z), nil)

@@ -46,8 +46,13 @@ type partState struct {
 	wrong     []bool // the next row shows the wrong side
 	back      []bool // the last row went the other way
 	serials   []rowsAt
-	below     []source.Span // what made the edge that is worked along, per size
-	fastened  bool
+	below     []source.Span  // what made the edge that is worked along, per size
+	cuts      []yarnCut      // where its yarn was cut, per size
+	yarnNamed bool           // a yarn was named since
+	cutSaid   bool           // work without yarn was reported
+	off       *lang.CountOff // the last statement, if it counts off
+	offIn     []bool         // the sizes in which it was carried out
+	goneOn    bool           // another part is worked from where its work ended
 	firstDone bool
 	pending   *plan.Length
 	markers   map[string]int
@@ -128,7 +133,7 @@ func (c *checker) newPart(name string, head source.Span) *partState {
 		begins: map[stitch.ID]begin{}, calls: map[string]plan.Text{}, names: map[string]bool{}, rows: map[string]*lang.Row{},
 		below: make([]source.Span, c.z), number: make([]int, c.z), tall: make([]float64, c.z), wrong: make([]bool, c.z), back: make([]bool, c.z),
 		textures: map[*stitchPattern]*inPattern{}, over: map[*stitchPattern][]int{},
-		basis: make([][]basis, c.z), kept: make([][]keptRow, c.z),
+		cuts: make([]yarnCut, c.z), basis: make([][]basis, c.z), kept: make([][]keptRow, c.z),
 		markers: map[string]int{}, lastUse: map[string]*lang.Row{}, riding: map[*plan.Row][]int{}, removed: map[*plan.Row][]int{}, roles: map[string]plan.Role{}, walks: map[string]source.Span{}, last: make([]lastRow, c.z),
 		plan: &plan.Part{Name: name, Make: 1, Yarn: -1, Span: head, Worked: make([][]plan.RowFact, c.z)},
 	}
@@ -242,6 +247,10 @@ func (p *partState) step(s *lang.Statement, mask []bool) bool {
 
 func (p *partState) statement(s *lang.Statement, mask []bool) {
 	p.label = ""
+	if _, ok := s.Node.(*lang.CountOff); !ok {
+		p.off = nil
+		defer func() { p.off = nil }() // what is inside may end with one
+	}
 	switch n := s.Node.(type) {
 	case *lang.Title:
 		p.plan.Title = p.c.text(n.Text, n)
@@ -251,7 +260,7 @@ func (p *partState) statement(s *lang.Statement, mask []bool) {
 		}
 	case *lang.Yarn:
 		if i := p.c.yarn(n.Name); i >= 0 {
-			p.yarn, p.stripes = i, nil
+			p.yarn, p.stripes, p.yarnNamed = i, nil, true
 			if !p.firstDone {
 				p.plan.Yarn = i
 			}
@@ -335,6 +344,7 @@ func keys[V any](m map[string]V) []string {
 func (p *partState) event(s *lang.Statement, mask []bool) {
 	switch n := s.Node.(type) {
 	case *lang.CountOff:
+		p.offTwice(n, mask)
 		p.countOff(n, mask)
 	case *lang.Have:
 		p.have(n, mask)
@@ -343,11 +353,13 @@ func (p *partState) event(s *lang.Statement, mask []bool) {
 	case *lang.LevelWith:
 		v, _ := plainNumber(n.N)
 		p.c.useForm(stitch.Plain(stitch.Slip))
+		p.withoutYarn(n.Span(), false, mask)
 		p.add(&plan.Fasten{Slip: v, For: sizesOf(mask)})
 	case *lang.Close:
+		p.cutYarn(n, mask, true)
 		p.add(&plan.Fasten{Close: n.Loops, For: sizesOf(mask)})
 	case *lang.FastenOff:
-		p.fastened = true
+		p.cutYarn(n, mask, false)
 		if k := len(p.plan.Steps); k > 0 {
 			if f, ok := p.plan.Steps[k-1].(*plan.Fasten); ok && f.Close != "" {
 				f.Off = true // closing with the tail has cut the yarn
@@ -356,6 +368,7 @@ func (p *partState) event(s *lang.Statement, mask []bool) {
 		}
 		p.add(&plan.Fasten{Off: true, Tail: n.Tail, For: sizesOf(mask)})
 	case *lang.Prose:
+		p.noted()
 		p.add(&plan.NoteStep{Prose: p.c.prose(s), For: sizesOf(mask)})
 	}
 }

@@ -65,6 +65,7 @@ func (p *partState) rowTimes(n *lang.Row, mask []bool, times plan.Nums) {
 		p.halt(mask)
 		return
 	}
+	p.withoutYarn(n.Head.Span(), p.begunWith(k, low.ops), worksIn(mask, times))
 	w := &working{p: p, n: n, low: low, kick: k, mask: mask, times: times,
 		first: make([]*fabric.Result, p.c.z), last: make([]*fabric.Result, p.c.z),
 		from: p.c.nums(plan.Absent), to: p.c.nums(plan.Absent), marks: map[int]map[string]bool{}}
@@ -77,6 +78,7 @@ func (p *partState) rowTimes(n *lang.Row, mask []bool, times plan.Nums) {
 		}
 	}
 	p.chainCell(w)
+	p.posts(w)
 	p.claims(n.Claims, w)
 	p.print(w)
 }
@@ -95,13 +97,14 @@ type kick struct {
 func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
 	k := &kick{style: p.styleOf(n.Head), yarn: p.yarn}
 	var over *begin
+	named := false
 	for _, o := range n.Head.Opts {
 		switch {
 		case o.Yarn != nil:
 			if k.yarn = p.c.yarn(o.Yarn); k.yarn < 0 {
 				return nil
 			}
-			p.yarn = k.yarn
+			p.yarn, named = k.yarn, true
 		case o.From != nil:
 			p.c.say(codePatternFrom, o.Span(), nil)
 			return nil
@@ -119,7 +122,7 @@ func (p *partState) kick(n *lang.Row, low *lowered, mask []bool) *kick {
 			}
 		}
 	}
-	k.newYarn = p.firstDone && k.yarn != p.inHand && p.inHand >= 0
+	k.newYarn = p.firstDone && (k.yarn != p.inHand || p.joinsAnew(named, mask)) && p.inHand >= 0
 	// A spiral has no beginning chains. Along both sides of a chain its first round needs them all the same: the first stitch
 	// cannot go into the chain next to the hook.
 	if k.style == plan.SpiralRounds && (p.firstDone || p.plan.Start.Kind != plan.StartBothSides) {

@@ -156,7 +156,7 @@ func (p *partState) continues(first *alongRun) {
 	if st.Runs[0].Called == nil && st.Runs[0].Kind != plan.RefEdge {
 		st.Skip = p.passed(first, q)
 	}
-	if q.fastened || q.inHand != p.yarn || st.Runs[0].Kind != plan.RefEdge && !p.atHook(first, q) {
+	if q.fastened() || q.inHand != p.yarn || st.Runs[0].Kind != plan.RefEdge && !p.atHook(first, q) {
 		return
 	}
 	st.Fresh = false

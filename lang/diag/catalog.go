@@ -45,7 +45,7 @@ type Wording struct {
 }
 
 // families holds the rows of each catalogue file; one file a family.
-var families = []func() []Entry{writing, names, books, values, rows, rowForms, charts, drawings, textures, stitches, edges, motifs, marks, counts, grading, measures, materials, photos,
+var families = []func() []Entry{writing, names, books, values, rows, rowForms, charts, drawings, textures, stitches, edges, motifs, marks, counts, grading, measures, materials, photos, yarnEnds,
 	gauges, fits, wording, prose, cautions, cautionsOfThings, cautionsOfCare, cautionsOfCords, cautionsOfToys, cordsAndNotions, tongues}
 
 // catalogue is every row, in the order of the families, and where each code stands in it. It is laid out when the first message is worded:

@@ -154,6 +154,18 @@ func marks() []Entry {
 				Explain: `{=in marker} teje en el lugar que sigue y comprueba que lleva un marcador. Los puntos anteriores se tejen o se saltan antes; un marcador entre dos puntos no está en ninguno.`},
 			Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc in next, 3 sc in marker, sc to end"),
 			Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m in next, 5\n  round: sc to marker, 3 sc in marker, sc to end = 10")},
+
+		{Code: "OV517", Severity: Warning,
+			En: Wording{Message: `{names} {n|was|were} counted off just before, and nothing lies in between`, Mark: `sets {n|it|them} again`,
+				Related: map[string]string{"first": `the first time`},
+				Help:    map[string]string{"": `leave one of the two out, or put between them what is to be worked`},
+				Explain: `What a {=count off} sets stands until it is set again. Where the next line sets all of it again, nothing can meet the first, and the maker would place markers only to move them. As a rule a line was copied, or the rows between the two were left out.`},
+			Es: Wording{Message: `{names} {n|ya se contó|ya se contaron} justo antes, y no hay nada en medio`, Mark: `{n|lo|los} vuelve a poner`,
+				Related: map[string]string{"first": `la primera vez`},
+				Help:    map[string]string{"": `quitar uno de los dos, o poner entre ambos lo que haya que tejer`},
+				Explain: `Lo que pone un {=count off} vale hasta que se pone de nuevo. Si la línea siguiente lo vuelve a poner todo, nada llega a usar lo primero, y quien teje pondría marcadores solo para moverlos. Por lo común se copió una línea o faltan las hileras de en medio.`},
+			Example: trial("  chain 8, join\n  round: sc in each = 8\n  count off: 2, mark m, 6\n  count off: 3, mark m, 5\n  round: sc to m, sc in each = 8"),
+			Fixed:   trial("  chain 8, join\n  round: sc in each = 8\n  count off: 3, mark m, 5\n  round: sc to m, sc in each = 8")},
 	}
 }
 

@@ -123,6 +123,16 @@ func textures() []Entry {
 			Example: flat("  chain 12\n  row: as established = 12"),
 			Fixed:   flat("  chain 12\n  row: dc in each = 12\n  row: as established = 12")},
 
+		{Code: "OV545", Severity: Error,
+			En: Wording{Message: `a post stitch goes round the post of a stitch, and here there is none`, Mark: `is worked on no stitch`,
+				Help:    map[string]string{"": `work {={plain}} here, and the post stitches from the next row on`},
+				Explain: `The chains of a start have no posts, and neither has a ring. The first row is worked into them with plain stitches; the next one can go round the posts of those.`},
+			Es: Wording{Message: `un punto en relieve rodea el cuerpo de otro punto, y aquí no hay ninguno`, Mark: `no se teje sobre ningún punto`,
+				Help:    map[string]string{"": `tejer aquí {={plain}}, y los puntos en relieve desde la hilera siguiente`},
+				Explain: `Las cadenas del comienzo no tienen cuerpo que rodear, y un anillo tampoco. La primera hilera se teje en ellos con puntos sencillos; la siguiente ya puede ir en relieve sobre estos.`},
+			Example: flat("  chain 12\n  2 rows: [fphdc, bphdc] across = 12"),
+			Fixed:   flat("  chain 12\n  row: hdc in each = 12\n  2 rows: [fphdc, bphdc] across = 12")},
+
 		{Code: "OV323", Severity: Error,
 			En: Wording{Message: `{={name}} has no repeats that could be counted`, Mark: `is no stitch pattern with a multiple`,
 				Help:    map[string]string{"": `name a stitch pattern that says its multiple, or count stitches: {=stitches(78 cm, dc)}`},

@@ -16,6 +16,15 @@ error[OV544]: aquí no hay puntos que se puedan seguir como se presentan
 
 example.ovillo: 1 error
 
+# OV545
+error[OV545]: un punto en relieve rodea el cuerpo de otro punto, y aquí no hay ninguno
+  --> example.ovillo:14:12
+ 14 |   2 rows: [fphdc, bphdc] across = 12
+    |            ^^^^^ no se teje sobre ningún punto
+    = ayuda: tejer aquí hdc, y los puntos en relieve desde la hilera siguiente
+
+example.ovillo: 1 error
+
 # OV530
 error[OV530]: strip no tiene un borde lateral llamado front
   --> example.ovillo:25:8
@@ -252,4 +261,15 @@ error[OV516]: el siguiente lugar no lleva marcador
     = ayuda: llegar antes al marcador: sc to marker
 
 example.ovillo: 1 error
+
+# OV517
+aviso[OV517]: m ya se contó justo antes, y no hay nada en medio
+  --> example.ovillo:16:3
+ 16 |   count off: 3, mark m, 5
+    |   ^^^^^^^^^^^^^^^^^^^^^^^ lo vuelve a poner
+ 15 |   count off: 2, mark m, 6
+    |   ----------------------- la primera vez
+    = ayuda: quitar uno de los dos, o poner entre ambos lo que haya que tejer
+
+example.ovillo: 1 aviso
 

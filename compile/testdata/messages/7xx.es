@@ -383,6 +383,37 @@ aviso[OV732]: la foto small.jpg se ve basta impresa: 101 píxeles por pulgada
 
 example.ovillo: 1 aviso
 
+# OV733
+error[OV733]: aquí se sigue tejiendo strip, pero su hilo ya se remató
+  --> example.ovillo:15:3
+ 15 |   2 rows: sc in each = 20
+    |   ^^^^^^ ¿con qué hilo?
+ 14 |   fasten off
+    |   ---------- aquí se corta el hilo
+    = ayuda: poner fasten off tras la última hilera, nombrar el hilo que se une aquí, o comenzar otra pieza con from
+
+example.ovillo: 1 error
+
+# OV734
+aviso[OV734]: el hilo de strip ya se remató
+  --> example.ovillo:16:3
+ 16 |   fasten off
+    |   ^^^^^^^^^^ por segunda vez
+ 15 |   fasten off
+    |   ---------- la primera vez
+    = ayuda: quitar uno de los dos
+
+example.ovillo: 1 aviso
+
+# OV735
+aviso[OV735]: strip termina con el hilo en el ganchillo: no se remata y ninguna pieza sigue desde ahí
+ --> example.ovillo:9:1
+ 9 | part strip
+   | ^^^^^^^^^^ queda sin rematar
+   = ayuda: terminarla con fasten off
+
+example.ovillo: 1 aviso
+
 # OV760
 aviso[OV760]: width no sigue a la muestra indicada: queda en 32,0 cm y no en 40,0 cm
   --> example.ovillo:26:3
