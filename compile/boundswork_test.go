@@ -148,7 +148,8 @@ func TestAtTheBoundOfWork(t *testing.T) {
 				flatPart("p", "chain 6", fmt.Sprintf("row: pebble in next, sc in each = %d sts", n%(maxMade+1)+5+n/(maxMade+1)))
 		}, codeOwnStitch, "takes 1, makes N"},
 		{"places behind the stitch of a square", maxBehind, func(n int) string {
-			return one + fmt.Sprintf("chart net\n  mesh dc and %d\n  legend \".\" open, \"x\" filled\n  1 | x\nend\n", n) + flatPart("p", "chain 6", "row: sc in each = 6")
+			return one + fmt.Sprintf("chart net\n  mesh dc and %d\n  legend \".\" open, \"x\" filled\n  1 | x\nend\n", n) +
+				flatPart("p", fmt.Sprintf("chain %d", n+2), fmt.Sprintf("rows from chart net = %d dc", n+2))
 		}, codeChartMesh, "mesh dc and N"},
 		{"motifs beside one another", maxMotifs, func(n int) string { return motifs(fmt.Sprintf("%d across, 1 down", n)) }, codeMotifNumber, "N across"},
 		{"motifs above one another", maxMotifs, func(n int) string { return motifs(fmt.Sprintf("1 across, %d down", n)) }, codeMotifNumber, "1 across, N down"},

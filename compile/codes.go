@@ -125,6 +125,8 @@ const (
 	codeChartColumn    diag.Code = "OV429" // a column that the chart does not have
 	codeChartStart     diag.Code = "OV427" // a row from a chart whose first cell is the chain of the start, in another yarn
 
+	codeChartUnused diag.Code = "OV220"
+	codeMadeApart   diag.Code = "OV617" // a part made more or less often than the one it goes on from
 	codeNoPost      diag.Code = "OV545" // round the post of what has none
 	codeOffTwice    diag.Code = "OV517" // all that was counted off is counted off again
 	codeOpenRun     diag.Code = "OV510" // part of a skipped run was worked

@@ -64,6 +64,8 @@ func (c *checker) check() {
 	c.spentMarkers()
 	c.openings()
 	c.looseEnds()
+	c.chartsUnused()
+	c.madeApart()
 	c.sameTitles()
 	c.bridges()
 	c.measures()
@@ -154,6 +156,7 @@ type checker struct {
 	yarnOfAll      int                         // that the header gives to every part; -1: none
 	kindAt         source.Span
 	sizesAt        source.Span
+	ageUnread      bool                   // an age is given that cannot be worked out
 	measureAt      map[string]source.Span // measures, by name
 	zones          map[int]caution.Zone   // of elastic, by its step of the finishing
 	cords          []saidCord

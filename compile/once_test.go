@@ -56,3 +56,20 @@ end
 	}
 	require.Equal(t, []diag.Code{"OV456"}, codes, "%v", list)
 }
+
+// TestAgeMisread: an age that cannot be worked out is reported where it stands, and not said to be missing as well.
+func TestAgeMisread(t *testing.T) {
+	source := func(sizes string) string {
+		return "pattern p\n  terms us\n  kind bib\nend\nsizes \"S\", \"M\", \"L\"\n" + sizes + "end\n" +
+			"part strip\n  in rows\n  chain 12\n  2 rows: sc in each = 12\nend\n"
+	}
+	for sizes, want := range map[string]string{
+		"":                                     "OV907",
+		"  age 6 (12, 18) months\n":            "",
+		"  age 6 (12) months\n":                "OV301",
+		"  age 6 (12) to 12 (18, 24) months\n": "OV301",
+		"  age 6 (12, 18, 24) months\n":        "OV301",
+	} {
+		require.Equal(t, want, saysOf(found(source(sizes)), "OV301", "OV902", "OV907"), sizes)
+	}
+}

@@ -25,7 +25,7 @@ func (c *checker) cautions() {
 
 // cautionFacts is what is known of the piece, of its cords and of all that is on it.
 func (c *checker) cautionFacts() caution.Facts {
-	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, Words: c.file.Names("kind", caution.Kinds()), SizeNames: c.sizeNames(), SizesAt: c.sizesAt,
+	f := caution.Facts{Kind: c.pat.Kind, KindAt: c.kindAt, Words: c.file.Names("kind", caution.Kinds()), SizeNames: c.sizeNames(), SizesAt: c.sizesAt, AgeUnread: c.ageUnread && c.out.HasErrors(),
 		Markets: c.markets, ForSale: ifSaid(c.notForSale, caution.False)}
 	c.wearers(&f)
 	c.measuresOf(&f)

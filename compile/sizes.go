@@ -100,10 +100,13 @@ func (c *checker) ages(n *lang.Age) {
 		}
 	}
 	if n.To == nil {
-		months(c.value(n.Value, nil), func(s *plan.Size, m int) { s.Age = m })
+		v := c.value(n.Value, nil)
+		c.ageUnread = v.Unknown
+		months(v, func(s *plan.Size, m int) { s.Age = m })
 		return
 	}
 	from, to := value.Range(n.Value.E, n.To.E, &scope{c: c})
+	c.ageUnread = from.Unknown
 	months(from, func(s *plan.Size, m int) { s.Age = m })
 	months(to, func(s *plan.Size, m int) { s.AgeTo = m })
 	var bad []string

@@ -34,10 +34,13 @@ func strip(lines string) string {
 	return twoYarns + "part strip\n  title en \"Strip\" es \"Tira\"\n  yarn sand\n  base sc\n  in rows\n  chain 12\n  row: sc in each\n" + lines + "\nend\n"
 }
 
-// saysOf are the codes of some, in order, each with the sizes it holds for if they are not all.
+// saysOf are the codes of some, in order, each with the sizes it holds for if they are not all; what cannot be read says nothing of them.
 func saysOf(list diag.List, codes ...string) string {
 	var out []string
 	for _, d := range list {
+		if strings.HasPrefix(string(d.Code), "OV1") || d.Code == "OV202" {
+			return "unreadable: " + diag.Message(d, "en")
+		}
 		for _, c := range codes {
 			if string(d.Code) == c {
 				out = append(out, strings.TrimSpace(c+" "+strings.Join(d.Sizes, " ")))
@@ -73,7 +76,7 @@ func TestWorkedBehindTheEnd(t *testing.T) {
 		{"named once, cut twice", "  fasten off\n  yarn sand\n  row: sc in each\n  fasten off\n  row: sc in each", "OV733"},
 		{"stripes", "  fasten off\n  stripes sand 2, kelp 2\n  4 rows: sc in each", ""},
 		{"stripes of the same yarn", "  fasten off\n  stripes sand 2\n  4 rows: sc in each", "OV733"},
-		{"a chart", "  fasten off\n  row from chart dots: sc by chart across", ""},
+		{"a chart", "  fasten off\n  rows from chart dots: sc by chart across", ""},
 		{"a note that may say it", "  fasten off\n" + note + "  row: sc in each", ""},
 		{"a note before the end", note + "  fasten off\n  row: sc in each", "OV733"},
 	} {

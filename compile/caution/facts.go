@@ -14,6 +14,7 @@ type Facts struct {
 	Markets   []string // where the pattern is offered: eu, uk, us; nil: anywhere
 	SizeNames []string
 	SizesAt   source.Span
+	AgeUnread bool         // an age is given and could not be worked out, which is said where it stands
 	AgeMonths []int        // the youngest wearer of each size, -1 if not known
 	AgeTo     []int        // the oldest wearer, -1 if not known
 	Height    plan.Lengths // the shortest wearer, NoLength if not known

@@ -22,7 +22,7 @@ func (ev *evaluation) questions() diag.List {
 		return append(out, d)
 	}
 	ages := ev.ages()
-	if len(ages) > 0 {
+	if len(ages) > 0 && !ev.facts.AgeUnread {
 		code := diag.Code("OV902")
 		if ForChildren(ev.facts.Kind) || ev.facts.Child == True || ev.youngerThan(childItem) {
 			code = "OV907"

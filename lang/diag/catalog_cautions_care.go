@@ -5,16 +5,16 @@ func cautionsOfCare() []Entry {
 	return []Entry{
 		{Code: "OV920", Severity: Warning,
 			En: Wording{
-				Message: `a cord on a child's hat, scarf or mittens needs care`,
+				Message: `a cord on what a child wears on the head, on the hands or round the neck needs care`,
 				Mark:    `a caution prints with this step`,
 				Help:    map[string]string{"": `shape the piece so that it stays on without a cord`},
-				Explain: `Hats, scarves and mittens are outside the standard for cords on clothes, but the next edition says to use its limits for
+				Explain: `Hats, bibs, scarves and mittens are outside the standard for cords on clothes, but the next edition says to use its limits for
 them, and cords there have the same dangers. The caution prints; local law and an accredited test laboratory decide.`},
 			Es: Wording{
-				Message: `un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado`,
+				Message: `un cordón en lo que un niño lleva en la cabeza, en las manos o al cuello exige cuidado`,
 				Mark:    `con este paso se imprime una precaución`,
 				Help:    map[string]string{"": `dar a la pieza una forma que se sujete sin cordón`},
-				Explain: `Los gorros, bufandas y manoplas quedan fuera de la norma de cordones en ropa, pero la próxima edición dice que se usen sus
+				Explain: `Los gorros, baberos, bufandas y manoplas quedan fuera de la norma de cordones en ropa, pero la próxima edición dice que se usen sus
 límites también en ellos, y sus cordones tienen los mismos peligros. La precaución se imprime; deciden la ley local y un laboratorio
 de ensayo acreditado.`},
 			Example: childTrial("hat", "24 (36) months", "brim", "cord with kelp, length 60 (65) cm, through brim round 2, ends plain, fixed"),

@@ -113,6 +113,16 @@ func charts() []Entry {
 			Example: chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc around = 8"),
 			Fixed:   chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart around = 8")},
 
+		{Code: "OV220", Severity: Warning,
+			En: Wording{Message: `no row is worked from the chart {chart}`, Mark: `is left out of the pages`,
+				Help:    map[string]string{"": `work rows from it, {=rows from chart {chart}: sc by chart across}, or take its block out`},
+				Explain: `A chart prints where its rows are worked. One that no row names does not print at all; as a rule the rows that were to be worked from it were left out, or name another chart.`},
+			Es: Wording{Message: `del gráfico {chart} no se teje ninguna hilera`, Mark: `no sale en las páginas`,
+				Help:    map[string]string{"": `tejer hileras según él, {=rows from chart {chart}: sc by chart across}, o quitar su bloque`},
+				Explain: `Un gráfico se imprime donde se tejen sus hileras. El que ninguna nombra no se imprime; por lo común faltan las hileras que iban a tejerse según él, o nombran otro gráfico.`},
+			Example: chartRows("chain 8, join", ". x x .", "round, with kelp: sc around = 8"),
+			Fixed:   chartRows("chain 8, join", ". x x .", "rounds from chart wave: sc by chart around = 8")},
+
 		{Code: "OV428", Severity: Error,
 			En: Wording{Message: `a mesh is worked by chart square by square, in {={stitch}} alone`, Mark: `is no way to work squares`,
 				Help:    map[string]string{"": `write {={stitch} by chart across}, {={stitch} by chart to last 2}, or leave the list out`},

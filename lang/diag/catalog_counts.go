@@ -82,6 +82,18 @@ func counts() []Entry {
 				Explain: `Una longitud se redondea a lo que permite la puntada, hacia arriba en una talla y hacia abajo en la siguiente. Cada cuenta es correcta por sí sola, pero un salto de talla a talla resulta al menos el doble de grande que otro.`},
 			Example: gradeTrial("30 (37.5, 45) cm", "multiple of 8"),
 			Fixed:   gradeTrial("30 (35, 40) cm", "multiple of 8")},
+
+		{Code: "OV617", Severity: Warning,
+			En: Wording{Message: `{part} goes on from {other}, but {have} of it {have|is|are} made and {need} of the other`, Mark: `is not made for each`,
+				Related: map[string]string{"other": `its last row is taken up`},
+				Help:    map[string]string{"": `say the same number with {=make} in both`},
+				Explain: `A part that takes up the last row of another is worked on each piece of it. With another number, some pieces would lack what belongs to them, or there would be none left to work on.`},
+			Es: Wording{Message: `{part} sigue desde {other}, pero de una se {have|hace {have}|hacen {have}} y de la otra {need}`, Mark: `no son tantas`,
+				Related: map[string]string{"other": `se sigue desde su última hilera`},
+				Help:    map[string]string{"": `decir en ambas el mismo número con {=make}`},
+				Explain: `Una pieza que sigue en la última hilera de otra se teje sobre cada ejemplar de ella. Con otro número, a algunos les faltaría lo suyo, o no quedaría ninguno sobre el que tejer.`},
+			Example: trialOf("  make 2\n  in joined rounds\n  chain 20, join\n  4 rounds: sc in each = 20", cuffOf("")),
+			Fixed:   trialOf("  make 2\n  in joined rounds\n  chain 20, join\n  4 rounds: sc in each = 20", cuffOf("  make 2\n"))},
 	}
 }
 
@@ -108,4 +120,9 @@ part band
   round: sc in each = cast
 end
 `
+}
+
+// cuffOf is a part worked on the last row of a strip.
+func cuffOf(lines string) string {
+	return "\npart cuff\n  title en \"Cuff\" es \"Puño\"\n" + lines + "  in joined rounds\n  from strip.edge\n  2 rounds: sc in each = 20\nend\n"
 }

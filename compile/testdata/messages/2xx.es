@@ -225,6 +225,15 @@ error[OV237]: junto a un libro no puede haber nada más en el archivo
 
 example.ovillo: 1 error
 
+# OV220
+aviso[OV220]: del gráfico wave no se teje ninguna hilera
+  --> example.ovillo:16:1
+ 16 | chart wave
+    | ^^^^^^^^^^ no sale en las páginas
+    = ayuda: tejer hileras según él, rows from chart wave: sc by chart across, o quitar su bloque
+
+example.ovillo: 1 aviso
+
 # OV218
 error[OV218]: throw son motivos unidos y no tiene hileras propias que dibujar
   --> example.ovillo:24:21

@@ -71,6 +71,17 @@ aviso[OV608]: de S a M crece 16 puntos, y entre otras tallas 8, aunque las longi
 
 example.ovillo: 1 aviso
 
+# OV617
+aviso[OV617]: cuff sigue desde strip, pero de una se hace 1 y de la otra 2
+  --> example.ovillo:18:1
+ 18 | part cuff
+    | ^^^^^^^^^ no son tantas
+  9 | part strip
+    | ---------- se sigue desde su última hilera
+    = ayuda: decir en ambas el mismo número con make
+
+example.ovillo: 1 aviso
+
 # OV609
 aviso[OV609]: chest baja de 25 cm en la talla M a 22,5 cm en la talla L
   --> example.ovillo:23:3

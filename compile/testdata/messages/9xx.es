@@ -176,7 +176,7 @@ error[OV932]: el largo de la pieza terminada mide 27,78 cm, y el límite aquí e
 example.ovillo: 1 error
 
 # OV920
-aviso[OV920]: un cordón en el gorro, la bufanda o las manoplas de un niño exige cuidado
+aviso[OV920]: un cordón en lo que un niño lleva en la cabeza, en las manos o al cuello exige cuidado
   --> example.ovillo:37:3
  37 |   cord with kelp, length 60 (65) cm, through brim round 2, ends plain, fixed
     |   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ con este paso se imprime una precaución
