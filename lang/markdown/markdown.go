@@ -14,8 +14,6 @@ import (
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
-	"github.com/yuin/goldmark/extension"
-	tables "github.com/yuin/goldmark/extension/ast"
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
@@ -70,10 +68,10 @@ const MostDeep = 6
 // since to read thousands of them takes long.
 var crowded = lazy.Regexp(`(?m)^[ \t]*(?:>[ \t]*|(?:[-*+]|[0-9]{1,9}[.)])[ \t]+){` + strconv.Itoa(MostDeep+1) + `,}`)
 
-// reader is made on first use: a command that reads no texts need not wait for it. Tables are known to it only so that they can
-// be reported.
+// reader is made on first use: a command that reads no texts need not wait for it. It knows no tables, whose extension every start of the
+// command would wait for.
 var reader = sync.OnceValue(func() parser.Parser {
-	return goldmark.New(goldmark.WithExtensions(extension.Table)).Parser()
+	return goldmark.DefaultParser()
 })
 
 // others finds further signs that other tools read and this one would print as they stand.
@@ -125,9 +123,17 @@ func (w *writer) blocks(parent ast.Node, bullet string, deep int) {
 			w.list(n, deep+1)
 			continue
 		case *ast.Heading:
+			if isTable(n.Lines(), w.source) { // one with a line of dashes below it
+				w.block(Table, n)
+				continue
+			}
 			b.Head = n.Level
 			b.Runs = w.inline(n, Run{})
 		case *ast.Paragraph, *ast.TextBlock:
+			if isTable(n.Lines(), w.source) {
+				w.block(Table, n)
+				continue
+			}
 			b.Runs = w.inline(n, Run{})
 		case *ast.CodeBlock, *ast.FencedCodeBlock:
 			w.block(Code, n)
@@ -135,9 +141,6 @@ func (w *writer) blocks(parent ast.Node, bullet string, deep int) {
 		case *ast.HTMLBlock:
 			w.block(HTML, n)
 			b.Runs = w.plain(lines(n, w.source), Run{})
-		case *tables.Table:
-			w.block(Table, n)
-			continue
 		case *ast.ThematicBreak:
 			w.block(Line, n)
 			continue

@@ -65,6 +65,7 @@ func TestRead(t *testing.T) {
 func TestFaults(t *testing.T) {
 	for _, k := range []struct{ text, want string }{
 		{"| a | b |\n|---|---|\n| 1 | 2 |", "table “| a | b |”"},
+		{"- | a | b |\n  |---|---|", "table “| a | b |”"},
 		{"a {waist} ![photo](p.png) b", "image “![photo”"},
 		{"a {waist} <b>bold</b>", "html “<b>”, html “</b>”"},
 		{"<div>\nx\n</div>", "html “<div>”"},
