@@ -3,6 +3,7 @@ package pdf
 import (
 	"fmt"
 	"math"
+	"math/bits"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -53,9 +54,9 @@ func coded(r rune) rune {
 // list returns the runes in order.
 func (r *runeSet) list() []rune {
 	var out []rune
-	for c := range rune(1 << 16) {
-		if r.bits[c>>6]&(1<<(c&63)) != 0 {
-			out = append(out, c)
+	for i, word := range r.bits {
+		for ; word != 0; word &= word - 1 {
+			out = append(out, rune(i<<6+bits.TrailingZeros64(word)))
 		}
 	}
 	return out
@@ -136,13 +137,17 @@ func wordEnds(d *page.Document, t *tree) map[place]bool {
 	last := map[*node]place{}
 	for _, here := range itemsAsRead(d) {
 		g, ok := d.Pages[here.page].Items[here.item].(page.Glyphs)
-		if !ok || g.Elem == nil || g.Text == "" || t.nodes[g.Elem] == nil {
+		if !ok || g.Elem == nil || g.Text == "" {
 			continue
 		}
-		block := t.nodes[g.Elem].block()
+		n := t.nodes[g.Elem]
+		if n == nil {
+			continue
+		}
+		block := n.block()
 		if at, more := last[block]; more {
 			before := d.Pages[at.page].Items[at.item].(page.Glyphs)
-			if (at.page != here.page || apart(before, g)) && !joins(before.Text) {
+			if !joins(before.Text) && (at.page != here.page || apart(before, g)) {
 				ends[at] = true
 			}
 		}
@@ -180,8 +185,11 @@ func itemsAsRead(d *page.Document) []place {
 // apart says whether b begins elsewhere than where a ends.
 func apart(a, b page.Glyphs) bool {
 	em := a.Size / point
+	if math.Abs(b.Base-a.Base) > 0.6*em {
+		return true
+	}
 	end := a.X + font.Of(a.Face).Tracked(a.Text, a.Size, a.Track)
-	return math.Abs(b.Base-a.Base) > 0.6*em || math.Abs(b.X-end) > 0.15*em
+	return math.Abs(b.X-end) > 0.15*em
 }
 
 // joins says whether a text needs no space behind it: it has one, or ends with a sign that a line may be broken after
