@@ -52,6 +52,9 @@ func (c *checker) opening(p *partState, name string) {
 			partly.add(z, len(ids), worked)
 		}
 	}
+	if !partly.any() && !never.any() {
+		return
+	}
 	at := c.labelSpan(p, name)
 	if partly.any() {
 		c.report(diag.Diagnostic{Code: codeOpenRun, Span: at, Sizes: partly.sizes(), Args: diag.Args{"name": name,
