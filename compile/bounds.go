@@ -18,6 +18,7 @@ const (
 	maxMeasures = 1_000 // lines of the blocks
 	maxFinish   = 1_000 // of the finishing
 	maxBound    = 100   // patterns of a book
+	maxMarks    = 500   // by their names
 )
 
 // kindOf is what a statement counts as, and the most there may be of it; "" if it is not counted.
@@ -59,14 +60,41 @@ func tooMany(f *lang.File) diag.List {
 	for _, s := range f.Body {
 		key, most, n := kindOf(s)
 		count(s, key, most, n)
-		if _, chart := s.Node.(*lang.Chart); chart {
+		switch s.Node.(type) {
+		case *lang.Chart:
 			count(s, "cell", maxCells, squaresOf(s))
+		case *lang.Part:
+			count(s, "marker", maxMarks, marksOf(s))
 		}
 	}
 	if first == nil {
 		return nil
 	}
 	return diag.List{{Code: codeTooMany, Span: first.Head, Args: diag.Args{"have": have[of], "max": max, "what": diag.Term{Key: of, N: 2}}}}
+}
+
+// marksOf counts the names of markers that a part places.
+func marksOf(s *lang.Statement) int {
+	names := map[string]bool{}
+	lang.WalkStatements(s.Body, func(s *lang.Statement) bool {
+		if s.Node != nil {
+			lang.Inspect(s.Node, func(n lang.Node) bool {
+				switch n := n.(type) {
+				case *lang.Mark:
+					if n.Name != nil {
+						names[n.Name.Text] = true
+					}
+				case *lang.OffItem:
+					if n.Mark != nil {
+						names[n.Mark.Text] = true
+					}
+				}
+				return true
+			})
+		}
+		return true
+	})
+	return len(names)
 }
 
 // squaresOf counts the squares of a chart.

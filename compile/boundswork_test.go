@@ -127,6 +127,40 @@ func TestAtTheBoundOfWork(t *testing.T) {
 				flatPart("p", fmt.Sprintf("chain %d", of*groups+rest), fmt.Sprintf("row: %s, %s = %d", listOf("g", groups), listOf("sc in next", rest), of*groups+rest))
 		}, codeLongRow, "g"},
 
+		{"instructions of all rows with groups", maxGrouped, func(n int) string {
+			const of = 1000 // the group itself is one, and so is a pair of brackets
+			last := []string{"g", "[g] 1 times"}[n%of]
+			return one + "group g = [" + listOf("sc in next", of-1) + "]\n" + flatPart("p", "chain 999", fmt.Sprintf("repeat %d times", n/of-1), "row: g = 999", "end", "row: "+last+" = 999")
+		}, codeManyRows, "row"},
+		{"rows worked from charts", maxChartRows, func(n int) string {
+			var b strings.Builder
+			b.WriteString(one + "chart net\n  mesh dc and 1\n  legend \".\" open, \"x\" filled\n  1 | x\nend\n")
+			for i := 0; n > 0; i++ {
+				k := min(n, maxRows)
+				b.WriteString(flatPart(fmt.Sprint("p", i), "chain 3", fmt.Sprintf("rows from chart net, %d times = 3 dc", k)))
+				n -= k
+			}
+			return b.String()
+		}, codeManyRows, "rows from chart net, 1 times"},
+		{"markers", maxMarks, func(n int) string {
+			var b strings.Builder
+			for i := range n {
+				fmt.Fprintf(&b, "  count off: 3, mark m%d, 3\n", i)
+			}
+			return one + "part p\n  title en \"p\" es \"p\"\n  in rows\n  chain 6\n" + b.String() + "  row: sc in each = 6\nend\n"
+		}, codeTooMany, "part p"},
+		{"stitches of all charts in symbols", maxDrawnInAll, func(n int) string {
+			var b strings.Builder
+			const charts = maxDrawnInAll/maxDrawn + 1
+			for i := range charts {
+				k := (n + i) / charts // together n
+				name := fmt.Sprint("p", i)
+				fmt.Fprintf(&b, "chart d%d of %s\n  title en \"p\" es \"p\"\nend\n", i, name)
+				b.WriteString(flatPart(name, "begin sc none", fmt.Sprintf("chain %d", k/2), fmt.Sprintf("row: %d sc in next, sc in each = %d", k%2+1, k/2+k%2)))
+			}
+			return one + b.String()
+		}, codeTooMany, "chart d10 of p10"},
+
 		{"groups in a mirrored part", maxGroups, func(n int) string {
 			var b strings.Builder
 			b.WriteString(one + "group g1 = [sc in next 2]\n")

@@ -145,6 +145,9 @@ type checker struct {
 	used           map[int]bool // yarns used
 	saidThroughout bool
 	steps          int // statements of parts carried out
+	grouped        int // instructions of rows with named groups, carried out
+	charted        int // rows carried out from charts
+	drawnInAll     int // stitches of charts in symbols, in all sizes
 	weighed        map[*stitchPattern]*weighed
 	facts          []yarnFacts
 	unbuttoned     bool                        // holes without a button were said

@@ -20,6 +20,7 @@ type lowered struct {
 	spreads []int        // the traces of shaping that is spread over the row
 	back    bool         // the row goes the other way
 	cells   []*fabric.Op // what is worked by a chart
+	grouped bool         // it names groups
 	pure    bool         // see [fabric.Pure]
 }
 
@@ -48,7 +49,7 @@ func (c *checker) lower(p *partState, l *lang.List, mask []bool) *lowered {
 		w.tooLong(w.named)
 	}
 	back := w.goesBack(ops)
-	return &lowered{ops: ops, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back, cells: byCells(ops, nil), pure: fabric.Pure(ops)}
+	return &lowered{ops: ops, grouped: w.named != nil, traces: w.n, join: w.join, ok: !w.bad, spreads: spreadOps(ops, nil), back: back, cells: byCells(ops, nil), pure: fabric.Pure(ops)}
 }
 
 // tooLong reports a row that is too long where a group makes it so, unless something else is wrong with it already.

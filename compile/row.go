@@ -18,6 +18,34 @@ const (
 	maxRowsInAll = 400_000
 )
 
+// maxGrouped is the most instructions that rows with named groups come to, all rows together, groups written out and repeats counted: a few
+// lines may name groups of groups. maxChartRows is the most rows that are worked from charts, each of which is kept for the pages.
+const (
+	maxGrouped   = 100_000
+	maxChartRows = 100_000
+)
+
+// bounded counts a row that is carried out; false if there are too many of its kind, which is said once.
+func (p *partState) bounded(n *lang.Row, low *lowered) bool {
+	c := p.c
+	if low.grouped {
+		before := c.grouped
+		if c.grouped += low.traces; c.grouped > maxGrouped {
+			if before <= maxGrouped {
+				c.say(codeManyRows, n.Head.Span(), diag.Args{"have": c.grouped, "max": maxGrouped, "what": diag.Term{Key: "grouped instruction", N: 2}})
+			}
+			return false
+		}
+	}
+	if p.chart == nil {
+		return true
+	}
+	if c.charted++; c.charted == maxChartRows+1 {
+		c.say(codeManyRows, n.Head.Span(), diag.Args{"have": c.charted, "max": maxChartRows, "what": diag.Term{Key: "charted row", N: 2}})
+	}
+	return c.charted <= maxChartRows
+}
+
 // mostRows is the most rows that all parts together may have in a size.
 func (c *checker) mostRows() int { return max(maxRowsInAll/c.z, maxRows) }
 
@@ -53,6 +81,10 @@ func (p *partState) rowTimes(n *lang.Row, mask []bool, times plan.Nums) {
 		return
 	}
 	low := p.c.lower(p, n.List, mask)
+	if !p.bounded(n, low) {
+		p.halt(mask)
+		return
+	}
 	k := p.kick(n, low, mask)
 	if k == nil || !low.ok {
 		p.halt(mask)

@@ -36,8 +36,11 @@ type keptRow struct {
 	repeats     []fabric.Repeated
 }
 
-// maxDrawn is the most stitches that a chart may have: many sheets of paper.
-const maxDrawn = 40_000
+// maxDrawn is the most stitches that a chart may have: many sheets of paper; maxDrawnInAll the most of all charts in all sizes.
+const (
+	maxDrawn      = 40_000
+	maxDrawnInAll = 400_000
+)
 
 // readDrawn reads a chart of the rows of a part.
 func (c *checker) readDrawn(s *lang.Statement, n *lang.Chart) {
@@ -131,9 +134,16 @@ func (c *checker) drawChart(d *drawnChart, p *partState) *plan.StitchChart {
 		case a != nil:
 			t.window(a[z]-1, b[z])
 		}
-		if n := t.stitches(); n > maxDrawn {
+		n := t.stitches()
+		if n > maxDrawn {
 			many.add(z, maxDrawn, n)
 			continue
+		}
+		if c.drawnInAll += n; c.drawnInAll > maxDrawnInAll {
+			if c.drawnInAll-n <= maxDrawnInAll {
+				c.say(codeTooMany, d.at.Span(), diag.Args{"have": c.drawnInAll, "max": maxDrawnInAll, "what": diag.Term{Key: "drawn stitch", N: 2}})
+			}
+			return nil
 		}
 		out.Sizes[z] = &t.s
 	}
