@@ -145,6 +145,7 @@ type checker struct {
 	used           map[int]bool // yarns used
 	saidThroughout bool
 	steps          int // statements of parts carried out
+	mirrored       int // lines of parts that are mirrored
 	grouped        int // instructions of rows with named groups, carried out
 	charted        int // rows carried out from charts
 	drawnInAll     int // stitches of charts in symbols, in all sizes

@@ -20,6 +20,13 @@ func (c *checker) mirrorOf(p *partState, s *lang.Statement, name *lang.Name) []*
 		c.say(codeNoPart, name.Span(), diag.Args{"word": name.Text, "near": lang.Near(name.Text, keys(c.parts))})
 		return s.Body
 	}
+	lang.WalkStatements(other.stmts, func(*lang.Statement) bool { c.mirrored++; return true })
+	if c.mirrored > maxMirrored {
+		c.say(codeManyRows, name.Span(), diag.Args{"have": c.mirrored, "max": maxMirrored, "what": diag.Term{Key: "mirrored line", N: 2}})
+		p.started = true
+		p.halt(all(c.z))
+		return s.Body
+	}
 	p.base, p.names = other.base, other.names
 	m := &mirror{c: c, p: p, of: other.plan.Name, own: map[string]bool{}, gaps: map[string]bool{}, ins: map[string]bool{}}
 	for _, b := range s.Body {
@@ -27,6 +34,9 @@ func (c *checker) mirrorOf(p *partState, s *lang.Statement, name *lang.Name) []*
 	}
 	return c.merge(s, m.statements(other.stmts), name.Text)
 }
+
+// maxMirrored is the most lines of all parts that are mirrored, each as often as it is: their images are written out.
+const maxMirrored = 50_000
 
 // mirror is a part while it is mirrored.
 type mirror struct {

@@ -14,7 +14,7 @@ import (
 // termGenders are the genders of the words a message can ask for; f: feminine. Words that are no nouns are left out.
 var termGenders = map[string]string{
 	"ball": "m", "bound pattern": "m", "button": "m", "cell": "f", "centimetre": "m", "chain": "f", "chart": "m", "corner": "f", "count": "f", "decrease": "f", "edge": "m", "elastic": "f",
-	"needle": "f", "safety pin": "m", "gap": "m", "gauge": "f", "group": "m", "gram": "m", "hook": "m", "grouped instruction": "f", "drawn stitch": "m", "charted row": "f", "inch": "f", "increase": "m", "label": "f",
+	"needle": "f", "safety pin": "m", "gap": "m", "gauge": "f", "group": "m", "gram": "m", "hook": "m", "grouped instruction": "f", "mirrored line": "f", "drawn stitch": "m", "charted row": "f", "inch": "f", "increase": "m", "label": "f",
 	"language": "m", "length": "f", "line to work": "f", "loop": "f", "marker": "m", "measure": "f", "month": "m", "narrower": "", "notion": "m", "number": "m", "one or more": "", "own stitch": "m", "part": "f",
 	"percentage": "m", "place": "m", "repeat": "f", "ring": "m", "round": "f", "row": "f", "row end": "m", "section": "f", "size": "f",
 	"slip stitch": "m", "space": "m", "step": "m", "stitch": "m", "text": "m", "time": "f", "value": "m", "weight": "m", "wider": "", "yarn": "m",

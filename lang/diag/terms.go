@@ -36,6 +36,7 @@ var terms = map[string]wordPair{
 	"hook":                   {noun{"hook", "hooks"}, noun{"ganchillo", "ganchillos"}},
 	"inch":                   {noun{"inch", "inches"}, noun{"pulgada", "pulgadas"}},
 	"increase":               {noun{"increase", "increases"}, noun{"aumento", "aumentos"}},
+	"mirrored line":          {noun{"line of mirrored parts", "lines of mirrored parts"}, noun{"línea de piezas en espejo", "líneas de piezas en espejo"}},
 	"grouped instruction":    {noun{"instruction in rows with named groups", "instructions in rows with named groups"}, noun{"instrucción en hileras con grupos con nombre", "instrucciones en hileras con grupos con nombre"}},
 	"label":                  {noun{"label", "labels"}, noun{"etiqueta", "etiquetas"}},
 	"language":               {noun{"language", "languages"}, noun{"idioma", "idiomas"}},
