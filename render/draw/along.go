@@ -141,7 +141,7 @@ func slanting(set []*patch) bool {
 // leaning are the ways along the inner and outer edge of a slanting limb.
 func (s *sheet) leaning(set []*patch, side int) []dimension {
 	along := set[0].f.along
-	var ways []dimension
+	ways := make([]dimension, 0, 2*5*2*len(letters))
 	for _, inner := range [2]bool{true, false} {
 		out := set[0].f.across.times(float64(side))
 		if inner {
@@ -162,7 +162,7 @@ func (s *sheet) leaning(set []*patch, side int) []dimension {
 			if off < most*s.scale-0.3 {
 				continue
 			}
-			ways = append(ways, s.beside(a, b, along, out, off, float64(4*i)+s.gr.price(inner))...)
+			ways = s.beside(ways, a, b, along, out, off, float64(4*i)+s.gr.price(inner))
 		}
 	}
 	return ways
@@ -180,16 +180,15 @@ func (gr *group) price(inner bool) float64 {
 	return 18
 }
 
-// beside draws a line along a direction from the foot of one point to that of another, so far out.
-func (s *sheet) beside(a, b, along, out vec, off, cost float64) []dimension {
+// beside adds the ways to draw a line along a direction from the foot of one point to that of another, so far out.
+func (s *sheet) beside(ways []dimension, a, b, along, out vec, off, cost float64) []dimension {
 	foot := func(p vec) vec { return along.times(p.dot(along)).add(out.times(off)) }
-	d := dimension{from: foot(a), to: foot(b)}
+	d := dimension{from: foot(a), to: foot(b), ext: make([][2]vec, 0, 2)}
 	for _, p := range [2]vec{a, b} {
 		if gap := off - p.dot(out); gap > extGap+0.2 {
 			d.ext = append(d.ext, [2]vec{p.add(out.times(extGap)), p.add(out.times(gap + extPast))})
 		}
 	}
-	ways := make([]dimension, 0, 2*len(letters))
 	for _, t := range letters {
 		w := d.inLine(t)
 		w.cost = cost + 6*math.Abs(t-0.5)
@@ -257,10 +256,10 @@ func (s *sheet) upright(set []*patch, side int, net float64) []dimension {
 	for level := range levels {
 		off := x + dimOff + dimPitch*float64(level)
 		out := vec{float64(side), 0}
-		for _, w := range s.beside(a, b, vec{0, 1}, out, off, 4*float64(level)) {
-			w.upright = side
-			ways = append(ways, w)
-		}
+		ways = s.beside(ways, a, b, vec{0, 1}, out, off, 4*float64(level))
+	}
+	for i := range ways {
+		ways[i].upright = side
 	}
 	return append(ways, s.within(set, top, foot, side)...)
 }

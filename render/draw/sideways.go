@@ -23,9 +23,10 @@ func (s *sheet) sideways(on plan.MeasuredOn) []dimension {
 		top, foot := vec{s.silhouette(top, side), top.y}, vec{s.silhouette(foot, side), foot.y}
 		for level := range 5 {
 			off := x + dimOff + dimPitch*float64(level)
-			for _, w := range s.beside(top, foot, vec{0, 1}, vec{side, 0}, off, 4*float64(level)) {
-				w.upright = int(side)
-				ways = append(ways, w)
+			from := len(ways)
+			ways = s.beside(ways, top, foot, vec{0, 1}, vec{side, 0}, off, 4*float64(level))
+			for i := range ways[from:] {
+				ways[from+i].upright = int(side)
 			}
 		}
 	}
