@@ -215,7 +215,9 @@ func TestAtTheBoundOfWork(t *testing.T) {
 				}
 				continue
 			}
-			found = slices.DeleteFunc(found, func(d diag.Diagnostic) bool { return d.Code == codeNoCounts && strings.Contains(c.what, "mirrored part") })
+			found = slices.DeleteFunc(found, func(d diag.Diagnostic) bool {
+				return d.Code == codeNoCounts && strings.Contains(c.what, "mirrored part")
+			})
 			if len(found) != 1 || found[0].Code != c.code {
 				t.Errorf("%d %s: want %s alone, got %v", c.at+1, c.what, c.code, saidBy(found))
 				continue
