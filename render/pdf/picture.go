@@ -14,7 +14,6 @@ import (
 
 	"golang.org/x/image/draw"
 
-	"ovillo/lang/atonce"
 	"ovillo/render/page"
 )
 
@@ -54,15 +53,10 @@ func (s *sheet) picture(p page.Picture) error {
 	return nil
 }
 
-// takeAll decodes the pictures of a document and encodes them again, several at once. What comes from outside is never copied into the
-// file: a decoded picture holds pixels and nothing else, neither broken headers nor the place where it was taken.
+// takeAll decodes the pictures of a document and encodes them again, one after the other, since one may take some hundred megabytes. What
+// comes from outside is never copied into the file: a decoded picture holds pixels and nothing else, neither broken headers nor
+// the place where it was taken.
 func (ps *pictures) takeAll(d *page.Document) error {
-	type taken struct {
-		picture page.Picture
-		key     pictureKey
-		at      place
-	}
-	var all []taken
 	known := map[pictureKey]int{}
 	ps.number = map[place]int{}
 	for i := range d.Pages {
@@ -75,21 +69,16 @@ func (ps *pictures) takeAll(d *page.Document) error {
 			if err != nil {
 				return at(place{i, k}, err)
 			}
-			if _, ok := known[key]; !ok {
-				known[key] = len(all)
-				all = append(all, taken{p, key, place{i, k}})
+			n, ok := known[key]
+			if !ok {
+				r, err := encode(p, key.w, key.h)
+				if err != nil {
+					return at(place{i, k}, err)
+				}
+				n = len(ps.list)
+				known[key], ps.list = n, append(ps.list, r)
 			}
-			ps.number[place{i, k}] = known[key]
-		}
-	}
-	ps.list = make([]raster, len(all))
-	faults := make([]error, len(all))
-	atonce.Do(len(all), func(i int) {
-		ps.list[i], faults[i] = encode(all[i].picture, all[i].key.w, all[i].key.h)
-	})
-	for i, err := range faults {
-		if err != nil {
-			return at(all[i].at, err)
+			ps.number[place{i, k}] = n
 		}
 	}
 	return nil
