@@ -101,10 +101,17 @@ func marksOf(s *lang.Statement) int {
 func squaresOf(s *lang.Statement) int {
 	n := 0
 	for _, l := range s.Lines {
-		for _, r := range l.Text {
-			if r != ' ' && r != '\t' {
-				n++
-			}
+		n += squaresIn(l)
+	}
+	return n
+}
+
+// squaresIn counts the squares of a line of a chart: its marks, one letter each.
+func squaresIn(l lang.RawLine) int {
+	n := 0
+	for _, r := range l.Text {
+		if r != ' ' && r != '\t' {
+			n++
 		}
 	}
 	return n

@@ -98,13 +98,7 @@ func (c *checker) readChart(s *lang.Statement, n *lang.Chart) *chart {
 // number is known.
 func marksNeeded(lines []lang.RawLine) (need any, help string) {
 	for i := len(lines) - 1; i >= 0; i-- {
-		n := 0
-		for _, r := range lines[i].Text {
-			if r != ' ' && r != '\t' {
-				n++
-			}
-		}
-		if n > 0 {
+		if n := squaresIn(lines[i]); n > 0 {
 			return n, "blank"
 		}
 	}
