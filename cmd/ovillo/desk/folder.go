@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 
 	"ovillo/compile/picture"
+	"ovillo/lang"
 )
 
 // Folder reads the files of a folder and of the folders in it, and no others, wherever a name or a link leads. Of one that is too large
@@ -27,14 +28,18 @@ func Folder(path string) func(name string) ([]byte, error) {
 		if err != nil {
 			return nil, err
 		}
-		if info.Size() > picture.MostBytes {
-			data := make([]byte, picture.MostBytes+1)
+		most := int64(picture.MostBytes)
+		if filepath.Ext(name) == ".ovillo" {
+			most = lang.MostBytes // many may be named, and what stands for the rest takes memory
+		}
+		if info.Size() > most {
+			data := make([]byte, most+1)
 			_, err := io.ReadFull(f, data[:beginning])
 			return data, err
 		}
 		var b bytes.Buffer
 		b.Grow(int(info.Size()) + bytes.MinRead)
-		_, err = b.ReadFrom(io.LimitReader(f, picture.MostBytes+1))
+		_, err = b.ReadFrom(io.LimitReader(f, most+1))
 		return b.Bytes(), err
 	}
 }
